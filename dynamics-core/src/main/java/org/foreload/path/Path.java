@@ -1,0 +1,47 @@
+package org.foreload.path;
+
+/**
+ * The line that the car is meant to follow, by station {@code s}: distance along the line in metres, zero where the
+ * curvature first leaves zero (turn-in), negative on the approach. Plan view in metres and radians; curvature and heading
+ * are positive to the left (ISO 8855 axes: x forward, y left, z up).
+ *
+ * <p>Stations outside {@code [start, end]} are read as the nearest end.
+ */
+public interface Path {
+
+    /** First station, zero or negative, m. */
+    double start();
+
+    /** Last station, m. */
+    double end();
+
+    /** Curvature in 1/m, positive to the left. */
+    double curvature(double s);
+
+    /** Change of curvature along the line in 1/m²; at a kink, the value just after it; jumps of curvature do not show. */
+    double curvatureGradient(double s);
+
+    /** Heading in rad, positive to the left, zero at the start of the line. */
+    double heading(double s);
+
+    /** Position in the plane, m; the line starts at the origin, heading along x. */
+    Point position(double s);
+
+    /** Slope along the line as an angle in rad, positive uphill. */
+    double grade(double s);
+
+    /** Slope across the line as an angle in rad, positive where the left edge is the lower one: it helps a left turn. */
+    double banking(double s);
+
+    /** Distance from the line to the left edge of the track, m. */
+    double widthLeft(double s);
+
+    /** Distance from the line to the right edge of the track, m. */
+    double widthRight(double s);
+
+    /** Stations, rising and inside the line, where curvature or its gradient jumps; integrators step on them. */
+    double[] kinks();
+
+    /** A point of the plane, m. */
+    record Point(double x, double y) {}
+}

@@ -1,0 +1,135 @@
+package org.foreload.tyre;
+
+import java.util.Objects;
+import org.foreload.conventions.Checks;
+
+/**
+ * A tyre with load-sensitive friction and one slip curve for all directions: the two slips are scaled by their stiffness
+ * and peak force, the curve is read at the length of that vector, and the force follows its direction.
+ *
+ * <p>Friction and both stiffnesses per newton of load fall by {@code loadSensitivity} for each relative rise of load over
+ * the reference: μ(F) = μ₀ (1 − λ (F/F₀ − 1)), never below zero. So the slip at which the tyre saturates does not depend
+ * on load. Source of the combined-slip rule: H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3 and 4 (from memory);
+ * for equal friction and stiffness it is the isotropic brush model exactly.
+ *
+ * @param curve the shape of force over slip
+ * @param frictionX peak longitudinal force over load at the reference load
+ * @param frictionY peak lateral force over load at the reference load
+ * @param loadSensitivity relative loss of friction per relative rise of load over the reference, 0 to 1
+ * @param referenceLoad wheel load at which the numbers hold, N
+ * @param relaxationLength m
+ * @param corneringStiffnessPerLoad cornering stiffness over load at the reference load, 1/rad
+ * @param slipStiffnessPerLoad longitudinal slip stiffness over load at the reference load, plain number
+ */
+public record FrictionTyre(
+        SlipCurve curve,
+        double frictionX,
+        double frictionY,
+        double loadSensitivity,
+        double referenceLoad,
+        double relaxationLength,
+        double corneringStiffnessPerLoad,
+        double slipStiffnessPerLoad)
+        implements Tyre {
+
+    /** Checks every number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public FrictionTyre {
+        Objects.requireNonNull(curve);
+        Checks.positive("peak_friction_x", frictionX);
+        Checks.positive("peak_friction_y", frictionY);
+        Checks.within("load_sensitivity", loadSensitivity, 0, 1);
+        Checks.positive("reference_load_n", referenceLoad);
+        Checks.notNegative("relaxation_length_m", relaxationLength);
+        Checks.positive("cornering_stiffness_per_rad", corneringStiffnessPerLoad);
+        Checks.positive("slip_stiffness", slipStiffnessPerLoad);
+    }
+
+    /** Factor by which friction and stiffness per load differ from their values at the reference load. */
+    private double loadFactor(double load) {
+        return Math.max(0, 1 - loadSensitivity * (load / referenceLoad - 1));
+    }
+
+    @Override
+    public double peakFrictionX(double load) {
+        return frictionX * loadFactor(load);
+    }
+
+    @Override
+    public double peakFrictionY(double load) {
+        return frictionY * loadFactor(load);
+    }
+
+    @Override
+    public double corneringStiffness(double load) {
+        return load > 0 ? corneringStiffnessPerLoad * loadFactor(load) * load : 0;
+    }
+
+    @Override
+    public double slipStiffness(double load) {
+        return load > 0 ? slipStiffnessPerLoad * loadFactor(load) * load : 0;
+    }
+
+    @Override
+    public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
+        double x = normalisedX(longitudinalSlip);
+        double y = normalisedY(lateralSlip);
+        double length = Math.hypot(x, y);
+        if (!(load > 0) || length == 0) {
+            return TyreForce.NONE;
+        }
+        double fraction = curve.value(length);
+        return new TyreForce(peakForceX(load) * fraction * x / length, peakForceY(load) * fraction * y / length);
+    }
+
+    private double normalisedX(double slip) {
+        return slip * slipStiffnessPerLoad / frictionX;
+    }
+
+    private double normalisedY(double slip) {
+        return slip * corneringStiffnessPerLoad / frictionY;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * <p>Here the search has one unknown, the length x of the normalised slip: curve(x)·√(1 − (y/x)²) must be the used
+     * share q of the longitudinal peak; the lateral share is then √(curve(x)² − q²).
+     */
+    @Override
+    public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
+        double peakX = peakForceX(load);
+        if (!(peakX > 0)) {
+            return 0;
+        }
+        double share = Math.abs(longitudinalForce) / peakX;
+        double y = Math.abs(normalisedY(lateralSlip));
+        double fraction = curve.value(CombinedSlip.length(curve, y, share));
+        double lateral = Math.sqrt(Math.max(0, fraction * fraction - share * share));
+        return Math.copySign(peakForceY(load) * lateral, lateralSlip);
+    }
+
+    @Override
+    public double rollingForceLimit(double lateralSlip, double load) {
+        return peakForceX(load) * CombinedSlip.largestShare(curve, Math.abs(normalisedY(lateralSlip)));
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * <p>The direction is that of the slip velocity itself, not of the scaled slip: a stopped wheel slides as a block does.
+     */
+    @Override
+    public TyreForce lockedForce(double lateralSlip, double load) {
+        if (!(load > 0)) {
+            return TyreForce.NONE;
+        }
+        double fraction = curve.value(Math.hypot(normalisedX(1), normalisedY(lateralSlip)));
+        double perUnit = fraction / Math.hypot(1 / peakForceX(load), lateralSlip / peakForceY(load));
+        return new TyreForce(perUnit, perUnit * lateralSlip);
+    }
+
+    @Override
+    public double lateralSlipFor(double fraction, double load) {
+        return curve.inverse(fraction) * frictionY / corneringStiffnessPerLoad;
+    }
+}

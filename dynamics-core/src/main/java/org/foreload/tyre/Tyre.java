@@ -1,0 +1,97 @@
+package org.foreload.tyre;
+
+/**
+ * The force that one tyre can make from slip and wheel load. This is the whole interface: a model of your own needs
+ * only the six methods without a body.
+ *
+ * <p><b>Signs and units.</b> Loads and forces in newtons, angles in radians. Slip is the slip velocity of the contact
+ * patch over the travel speed: {@code longitudinalSlip} is positive when the wheel turns too slowly (braking; 1 is a
+ * stopped wheel), {@code lateralSlip} is the tangent of the slip angle. Every force opposes its slip, so all methods
+ * here return the force <em>against</em> the slip: positive slip, positive number. Whoever assembles the equations of
+ * motion puts in the minus sign.
+ *
+ * <p><b>Laws</b> that each model obeys (the contract test runs them): force is odd in slip; zero slip, zero force; the
+ * force never leaves the friction ellipse; small-slip slopes are the stiffnesses; no load, no force.
+ */
+public interface Tyre {
+
+    /** Largest longitudinal force over load, at this load in newtons. Plain number. */
+    double peakFrictionX(double load);
+
+    /** Largest lateral force over load, at this load in newtons. Plain number. */
+    double peakFrictionY(double load);
+
+    /** Slope of lateral force over slip angle at zero slip, N/rad, at this load in newtons. */
+    double corneringStiffness(double load);
+
+    /** Slope of longitudinal force over slip at zero slip, N per unit slip, at this load in newtons. */
+    double slipStiffness(double load);
+
+    /** Distance, in metres, in which lateral slip builds up to 63 %. Zero for a tyre without lag. */
+    double relaxationLength();
+
+    /**
+     * Combined-slip force.
+     *
+     * @param longitudinalSlip slip along the wheel, positive when braking
+     * @param lateralSlip tangent of the slip angle
+     * @param load wheel load in newtons; zero or below gives no force
+     */
+    TyreForce force(double longitudinalSlip, double lateralSlip, double load);
+
+    /** Largest pure longitudinal force in newtons at this load in newtons. */
+    default double peakForceX(double load) {
+        return load > 0 ? peakFrictionX(load) * load : 0;
+    }
+
+    /** Largest pure lateral force in newtons at this load in newtons. */
+    default double peakForceY(double load) {
+        return load > 0 ? peakFrictionY(load) * load : 0;
+    }
+
+    /**
+     * Lateral force, in newtons, of a rolling wheel on which the brake or the engine imposes a longitudinal force.
+     *
+     * <p>The default searches the combined-slip force for the longitudinal slip that carries the imposed force. A wheel
+     * asked for more than it has returns the lateral force at the slip where it has most; {@link
+     * #rollingForceLimit} tells whether that is so.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param longitudinalForce imposed force in newtons; its sign does not matter
+     * @param load wheel load in newtons
+     */
+    default double lateralForce(double lateralSlip, double longitudinalForce, double load) {
+        return ImposedForce.lateralForce(this, lateralSlip, Math.abs(longitudinalForce), load);
+    }
+
+    /**
+     * Most longitudinal force, in newtons, that the wheel can carry at this lateral slip without locking.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param load wheel load in newtons
+     */
+    default double rollingForceLimit(double lateralSlip, double load) {
+        return ImposedForce.rollingForceLimit(this, lateralSlip, load);
+    }
+
+    /**
+     * Force of a wheel that is locked: sliding friction against the slip velocity.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param load wheel load in newtons
+     */
+    default TyreForce lockedForce(double lateralSlip, double load) {
+        return force(1, lateralSlip, load);
+    }
+
+    /**
+     * Lateral slip, tangent of the slip angle, at which the pure lateral force is the given fraction of its peak; on the
+     * rising side of the curve.
+     *
+     * @param fraction from 0 to 1
+     * @param load wheel load in newtons
+     */
+    default double lateralSlipFor(double fraction, double load) {
+        return ImposedForce.lateralSlipFor(this, fraction, load);
+    }
+}

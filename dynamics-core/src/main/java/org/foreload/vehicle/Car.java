@@ -1,0 +1,71 @@
+package org.foreload.vehicle;
+
+import java.util.Objects;
+import org.foreload.conventions.Checks;
+import org.foreload.tyre.Tyre;
+
+/**
+ * A car: nothing but measured numbers, grouped by what they belong to. There are no default masses, heights or
+ * frictions: what a car is, its owner says.
+ *
+ * @param name for reports
+ * @param chassis masses and lengths
+ * @param suspension how load moves between the wheels, and how fast
+ * @param aerodynamics drag and downforce
+ * @param frontBrakeShare front share of the whole brake force, 0 to 1
+ * @param driveline engine power at the wheels and which wheels it drives
+ * @param frontTyre each of the two front tyres
+ * @param rearTyre each of the two rear tyres
+ */
+public record Car(
+        String name,
+        Chassis chassis,
+        Suspension suspension,
+        Aerodynamics aerodynamics,
+        double frontBrakeShare,
+        Driveline driveline,
+        Tyre frontTyre,
+        Tyre rearTyre) {
+
+    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public Car {
+        Objects.requireNonNull(name);
+        Objects.requireNonNull(chassis);
+        Objects.requireNonNull(suspension);
+        Objects.requireNonNull(aerodynamics);
+        Checks.within("front_brake_share", frontBrakeShare, 0, 1);
+        Objects.requireNonNull(driveline);
+        Objects.requireNonNull(frontTyre);
+        Objects.requireNonNull(rearTyre);
+    }
+
+    /** The same car with another chassis. */
+    public Car with(Chassis other) {
+        return new Car(name, other, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre);
+    }
+
+    /** The same car with another suspension. */
+    public Car with(Suspension other) {
+        return new Car(name, chassis, other, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre);
+    }
+
+    /** The same car with other aerodynamics. */
+    public Car with(Aerodynamics other) {
+        return new Car(name, chassis, suspension, other, frontBrakeShare, driveline, frontTyre, rearTyre);
+    }
+
+    /** The same car with another driveline. */
+    public Car with(Driveline other) {
+        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, other, frontTyre, rearTyre);
+    }
+
+    /** The same car with another front share of the brake force. */
+    public Car withFrontBrakeShare(double share) {
+        return new Car(name, chassis, suspension, aerodynamics, share, driveline, frontTyre, rearTyre);
+    }
+
+    /** The same car on other tyres. */
+    public Car withTyres(Tyre front, Tyre rear) {
+        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear);
+    }
+}

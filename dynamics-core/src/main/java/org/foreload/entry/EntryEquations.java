@@ -11,6 +11,7 @@ import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 import static org.foreload.entry.EntryState.YAW_RATE;
 
+import java.util.Arrays;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.Controls;
 import org.foreload.bicycle.WheelForces;
@@ -54,6 +55,9 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private double timeOfBrake = Double.POSITIVE_INFINITY;
     private double heldSpeed;
     private long evaluations;
+    private double lastStation = Double.NaN;
+    private final double[] lastState = new double[EntryState.SIZE];
+    private double lastProgress;
 
     EntryEquations(
             BicycleModel model, Path path, Steering steering, Throttle throttle, DriverSettings settings, BrakePlan plan) {
@@ -76,16 +80,22 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     void enterPiece(double start, double end) {
         pieceStart = start;
         pieceEnd = end;
+        lastStation = Double.NaN;
     }
 
+    /** Moves the foot; what it needs to remember is the time at which it came down or the speed it is to hold. */
     void foot(Foot next, double time, double speed) {
+        if (next == foot) {
+            return;
+        }
         if (next == Foot.BRAKING) {
             timeOfBrake = time;
         }
-        if (next == Foot.HOLDING || next == Foot.LEAVING && foot == Foot.BRAKING) {
+        if (next == Foot.HOLDING) {
             heldSpeed = speed;
         }
         foot = next;
+        lastStation = Double.NaN;
     }
 
     WheelLocks locks() {
@@ -94,6 +104,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
 
     void locks(WheelLocks next) {
         locks = next;
+        lastStation = Double.NaN;
     }
 
     long evaluations() {
@@ -106,11 +117,6 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return wheels;
     }
 
-    /** Rates per second after {@link #wheelsAt}. */
-    double[] ratesPerSecond() {
-        return perSecond;
-    }
-
     @Override
     public double[] computeDerivatives(double station, double[] x) {
         double progress = evaluate(station, x);
@@ -121,8 +127,11 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return perMetre;
     }
 
-    /** Fills the rates per second and returns ds/dt. */
+    /** Fills the rates per second and returns ds/dt; asked twice for one point, as several watches do, it computes once. */
     private double evaluate(double station, double[] x) {
+        if (station == lastStation && Arrays.equals(x, lastState)) {
+            return lastProgress;
+        }
         evaluations++;
         double s = Math.max(pieceStart, Math.min(pieceEnd, station));
         double curvature = path.curvature(s);
@@ -152,6 +161,9 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         perSecond[STEER] = rate * Math.tanh((wanted - x[STEER]) / (settings.steeringLag() * rate));
         perSecond[BRAKE] = (brakeDemand(s, x[TIME]) - x[BRAKE]) / settings.brakeLag();
         perSecond[DRIVE] = (driveDemand(s, x, speed) / mass - x[DRIVE]) / settings.throttleLag();
+        lastStation = station;
+        System.arraycopy(x, 0, lastState, 0, x.length);
+        lastProgress = progress;
         return progress;
     }
 

@@ -45,6 +45,6 @@ public record DriverSettings(
 
     /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
     public static DriverSettings practised() {
-        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 0.06, 0.40, 9, 0.10, 0.995, 0.97);
+        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 0.12, 0.40, 9, 0.10, 0.995, 0.97);
     }
 }

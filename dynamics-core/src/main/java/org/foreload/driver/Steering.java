@@ -11,8 +11,9 @@ import org.foreload.vehicle.Car;
  *
  * <p>Feedforward asks which front and rear lateral forces the curvature just ahead will need, braking included, reads the
  * slip angles that give them off the tyres, and steers by δ = Lκ + α_r − α_f. Feedback weighs the offset and the course
- * error, heading plus steady sideslip, a look-ahead away. Source: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics
- * 53(12), 2015, 1687–1704 (from memory). The result is held inside the front slip peak around the direction in which the
+ * error, heading plus sideslip, a look-ahead away. Source: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics 53(12),
+ * 2015, 1687–1704 (from memory). Sideslip here is the mean of the steady one of that work and the true one: the steady one
+ * alone leaves an offset while the brake comes off, the true one alone lets the car swing at the limit. The result is held inside the front slip peak around the direction in which the
  * front axle really moves; when the rear steps out, that direction turns, and so the driver countersteers.
  */
 public final class Steering {
@@ -70,7 +71,8 @@ public final class Steering {
 
         double sideslip = rearSlip + toRear * curvature;
         double lookAhead = Math.max(settings.lookAheadMinimum(), settings.lookAheadTime() * speed);
-        double feedback = -settings.offsetGain() * (offset + lookAhead * (headingError + sideslip));
+        double course = headingError + (sideslip + Math.atan2(vy, vx)) / 2;
+        double feedback = -settings.offsetGain() * (offset + lookAhead * course);
         double wanted = wheelbase * curvature + rearSlip - frontSlip + feedback;
 
         double frontCourse = Math.atan2(vy + toFront * yawRate, vx);

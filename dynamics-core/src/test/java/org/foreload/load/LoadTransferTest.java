@@ -67,7 +67,7 @@ class LoadTransferTest {
         assertEquals(1500 * 8 * 0.55 / 2.5, transfer.longitudinal(8, 900, 0), ROUNDING);
     }
 
-    /** Derived example after Milliken & Milliken, ch. 18 (from memory), without the roll-gravity term. */
+    /** Derived example after Milliken and Milliken, ch. 18 (from memory), without the roll-gravity term. */
     @Test
     void lateralTransferPerAxle() {
         Car car = SampleCars.pointMass(1)

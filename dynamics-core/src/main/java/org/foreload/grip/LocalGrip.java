@@ -8,15 +8,15 @@ import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
 /**
- * Limits of a car at one place of the road (curvature, its gradient, grade, banking), as functions of speed squared w and
- * deceleration d. The fast twin of {@link GripLimits#use}: same numbers, without objects.
+ * Limits of a car at one place of the road (curvature, its gradient, grade, banking), as functions of speed squared w
+ * and deceleration d. The fast twin of {@link GripLimits#use}: same numbers, without objects.
  *
  * <p><b>Key fact.</b> At one place, wheel loads, brake force and lateral demands are all linear in (w, d); the friction
- * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is the
- * sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the feasible
- * pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the utilisation
- * falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering bends the
- * capacity the other way from there on, which the searches tolerate.)
+ * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is
+ * the sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the
+ * feasible pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the
+ * utilisation falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering
+ * bends the capacity the other way from there on, which the searches tolerate.)
  */
 public final class LocalGrip {
 
@@ -45,12 +45,7 @@ public final class LocalGrip {
     }
 
     LocalGrip(
-            Car car,
-            LoadTransfer transfer,
-            double curvature,
-            double curvatureGradient,
-            double grade,
-            double banking) {
+            Car car, LoadTransfer transfer, double curvature, double curvatureGradient, double grade, double banking) {
         Chassis chassis = car.chassis();
         frontTyre = car.frontTyre();
         rearTyre = car.rearTyre();
@@ -80,8 +75,8 @@ public final class LocalGrip {
         double inertia = chassis.yawInertia() / wheelbase;
         double toFront = mass * chassis.cgToRearAxle() / wheelbase;
         double toRear = mass * chassis.cgToFrontAxle() / wheelbase;
-        frontDemand = new Plane(
-                toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
+        frontDemand =
+                new Plane(toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
         rearDemand =
                 new Plane(toRear * lateral, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
         force = new Plane(-mass * RoadPlane.slowing(grade), -car.aerodynamics().drag(1), mass);
@@ -99,8 +94,7 @@ public final class LocalGrip {
 
     /** Utilisation of the front axle; see {@link AxleUse}. */
     public double frontUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(
-                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         return AxleGrip.utilisation(
@@ -113,8 +107,7 @@ public final class LocalGrip {
 
     /** Utilisation of the rear axle; see {@link AxleUse}. */
     public double rearUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(
-                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         return AxleGrip.utilisation(
@@ -135,7 +128,9 @@ public final class LocalGrip {
         return (power / Math.sqrt(speedSquared) + force.at(speedSquared, 0)) / mass;
     }
 
-    /** The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s². */
+    /**
+     * The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s².
+     */
     public Chord atSpeed(double speedSquared, double frictionScale) {
         return new Chord(this, frictionScale, speedSquared, 0, 0, 1);
     }
@@ -146,8 +141,8 @@ public final class LocalGrip {
     }
 
     /**
-     * The middle of a step that starts at a speed, as a line through the feasible set; the parameter is the acceleration a
-     * in m/s², constant over the step, and w in the middle is w₀ + a·step.
+     * The middle of a step that starts at a speed, as a line through the feasible set; the parameter is the
+     * acceleration a in m/s², constant over the step, and w in the middle is w₀ + a·step.
      *
      * @param speedSquared w₀ at the start of the step, m²/s²
      * @param step length of the step, m; negative for a step that <em>ends</em> at this speed

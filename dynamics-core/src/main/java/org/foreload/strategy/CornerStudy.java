@@ -92,6 +92,16 @@ public final class CornerStudy {
         return new Corner(corner.name(), corner.approachSpeed() * Math.sqrt(driver.exitFriction()), corner.path());
     }
 
+    /** The same corner, settings and margin with another car and driver. */
+    public CornerStudy with(Car car, DriverSettings driver) {
+        return of(car, simulator.corner(), driver, simulator.settings(), allowance);
+    }
+
+    /** What the time of an entry above the bound is made of. */
+    public Remainder remainder(EntryResult entry) {
+        return Remainder.of(this, entry.plan(), entry.time());
+    }
+
     /** The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track. */
     public IdealProfile bound() {
         return bound;
@@ -120,7 +130,7 @@ public final class CornerStudy {
 
     /** The latest brake point for a release; the brake point of {@code plan} does not matter. */
     public Finding latest(BrakePlan plan) {
-        return new LatestBrakePoint(simulator, allowance).find(plan);
+        return new LatestBrakePoint(bound, simulator, allowance).find(plan);
     }
 
     /** The standard sweep on all processors. */

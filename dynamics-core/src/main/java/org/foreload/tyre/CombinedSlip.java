@@ -10,7 +10,7 @@ final class CombinedSlip {
 
     /**
      * Length of the normalised slip vector whose lateral part is {@code y} and whose longitudinal force share is {@code
-     * share}; where the share is more than a rolling wheel can have, the length at which it has most.
+     * share}; where the share is more than a rolling wheel can have, the length at which it has most, which may be infinite.
      */
     static double length(SlipCurve curve, double y, double share) {
         if (share == 0) {
@@ -23,7 +23,7 @@ final class CombinedSlip {
         double high = lengthOfLargestShare(curve, y);
         if (Double.isInfinite(high)) {
             if (share >= 1) {
-                return Math.max(y, curve.peakSlip());
+                return Double.POSITIVE_INFINITY;
             }
             high = Math.max(curve.peakSlip(), y / Math.sqrt(1 - share * share)) * (1 + 1e-9);
         } else if (longitudinalShare(curve, y, high) <= share) {

@@ -93,7 +93,7 @@ public record FrictionTyre(
      * {@inheritDoc}
      *
      * <p>Here the search has one unknown, the length x of the normalised slip: curve(x)·√(1 − (y/x)²) must be the used
-     * share q of the longitudinal peak; the lateral share is then √(curve(x)² − q²).
+     * share q of the longitudinal peak; the lateral share is then curve(x)·y/x.
      */
     @Override
     public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
@@ -103,8 +103,8 @@ public record FrictionTyre(
         }
         double share = Math.abs(longitudinalForce) / peakX;
         double y = Math.abs(normalisedY(lateralSlip));
-        double fraction = curve.value(CombinedSlip.length(curve, y, share));
-        double lateral = Math.sqrt(Math.max(0, fraction * fraction - share * share));
+        double length = CombinedSlip.length(curve, y, share);
+        double lateral = y > 0 ? curve.value(length) * y / length : 0;
         return Math.copySign(peakForceY(load) * lateral, lateralSlip);
     }
 

@@ -102,7 +102,7 @@ public final class LoadTransfer {
 
     /**
      * Load that moves from the left to the right wheel of the front axle, N: (share·m·f·h_s + m·f·(b/L)·h_rf)/t_f, with
-     * h_s the height of the centre of gravity over the roll axis. Source: Milliken & Milliken, Race Car Vehicle Dynamics,
+     * h_s the height of the centre of gravity over the roll axis. Source: Milliken and Milliken, Race Car Vehicle Dynamics,
      * ch. 18 (from memory), without the term of gravity on the rolled body; the transfers of both axles times their
      * tracks sum to m·f·h whatever the share.
      *

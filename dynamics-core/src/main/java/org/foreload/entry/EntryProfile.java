@@ -9,8 +9,8 @@ import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 
 import org.foreload.bicycle.WheelForces;
-import org.foreload.tyre.Tyre;
 import org.foreload.trace.Trace;
+import org.foreload.tyre.Tyre;
 
 /** Collects the rows of a run. */
 final class EntryProfile {

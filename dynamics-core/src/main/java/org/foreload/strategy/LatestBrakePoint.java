@@ -38,8 +38,8 @@ public final class LatestBrakePoint {
      *
      * @param entry the entry from the latest brake point; if there is none, the attempt that came closest
      * @param found whether a brake point makes the corner with the margin asked for
-     * @param inHand how much later, m, the foot could come down before the car does not make the corner at all; NaN if not
-     *     found
+     * @param inHand how much later, m, the foot could come down before the car does not make the corner at all; NaN if
+     *     not found
      */
     public record Finding(EntryResult entry, boolean found, double inHand) {}
 

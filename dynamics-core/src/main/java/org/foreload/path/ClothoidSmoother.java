@@ -1,5 +1,11 @@
 package org.foreload.path;
 
+import static org.foreload.path.ClothoidStep.CURVATURE;
+import static org.foreload.path.ClothoidStep.GRADIENT;
+import static org.foreload.path.ClothoidStep.HEADING;
+import static org.foreload.path.ClothoidStep.STATES;
+import static org.foreload.path.ClothoidStep.Y;
+
 import java.util.Arrays;
 
 /**
@@ -21,11 +27,6 @@ final class ClothoidSmoother {
     /** Shortest piece, m: integrators step on every joint, and curvature says nothing at shorter distances. */
     static final double SHORTEST_PIECE = 1.5;
 
-    private static final int STATES = 5;
-    private static final int Y = 1;
-    private static final int HEADING = 2;
-    private static final int CURVATURE = 3;
-    private static final int GRADIENT = 4;
 
     /** How much less than the points the prior of the first state says: slows the sweeps to a factor of 1e-4 at most. */
     private static final double VAGUE = 1e4;
@@ -60,7 +61,7 @@ final class ClothoidSmoother {
     private final double[][] gain;
     private final double[] innovation;
     private final double[] variance;
-    private final Transition[] transition;
+    private final ClothoidStep[] transition;
     private final double[][] sensitivity;
     private final double[] foot;
     private double endPull;
@@ -87,7 +88,7 @@ final class ClothoidSmoother {
         foot = new double[points];
         innovation = new double[points];
         variance = new double[points];
-        transition = new Transition[points];
+        transition = new ClothoidStep[points];
         for (int i = 1; i < points; i++) {
             station[i] = station[i - 1] + Math.hypot(pointX[i] - pointX[i - 1], pointY[i] - pointY[i - 1]);
         }
@@ -164,7 +165,7 @@ final class ClothoidSmoother {
                 if (joint[i - 1]) {
                     startPiece(mean, spread, i, q);
                 }
-                transition[i] = new Transition(state[i - 1], state[i][GRADIENT], station[i] - station[i - 1]);
+                transition[i] = new ClothoidStep(state[i - 1], state[i][GRADIENT], station[i] - station[i - 1]);
                 transition[i].advance(mean, spread, state[i]);
             }
             copy(mean, spread, i);
@@ -384,76 +385,5 @@ final class ClothoidSmoother {
 
     double y(int i) {
         return state[i][Y];
-    }
-
-    /** Motion along one clothoid from a point to the next, and its derivatives with respect to the state. */
-    private static final class Transition {
-
-        private final double length;
-        private final double[] x = new double[STATES];
-        private final double[] y = new double[STATES];
-        private final double[] arrival = new double[STATES];
-
-        Transition(double[] from, double gradient, double length) {
-            this.length = length;
-            double[] node = GaussRule.NODES;
-            double startX = from[0];
-            double startY = from[Y];
-            for (int n = 0; n < node.length; n++) {
-                double t = 0.5 * length * (1 + node[n]);
-                double weight = 0.5 * length * GaussRule.WEIGHTS[n];
-                double angle = from[HEADING] + t * (from[CURVATURE] + 0.5 * gradient * t);
-                double cos = weight * Math.cos(angle);
-                double sin = weight * Math.sin(angle);
-                startX += cos;
-                startY += sin;
-                x[HEADING] -= sin;
-                y[HEADING] += cos;
-                x[CURVATURE] -= t * sin;
-                y[CURVATURE] += t * cos;
-                x[GRADIENT] -= 0.5 * t * t * sin;
-                y[GRADIENT] += 0.5 * t * t * cos;
-            }
-            arrival[0] = startX;
-            arrival[Y] = startY;
-            arrival[HEADING] = from[HEADING] + length * (from[CURVATURE] + 0.5 * gradient * length);
-            arrival[CURVATURE] = from[CURVATURE] + gradient * length;
-            arrival[GRADIENT] = gradient;
-        }
-
-        /** Carries mean and covariance of the small deviation along; {@code next} is the state it will be counted from. */
-        void advance(double[] mean, double[][] spread, double[] next) {
-            carry(mean);
-            for (int j = 0; j < STATES; j++) {
-                mean[j] += arrival[j] - next[j];
-                carry(spread[j]);
-            }
-            double[] column = new double[STATES];
-            for (int j = 0; j < STATES; j++) {
-                for (int k = 0; k < STATES; k++) {
-                    column[k] = spread[k][j];
-                }
-                carry(column);
-                for (int k = 0; k < STATES; k++) {
-                    spread[k][j] = column[k];
-                }
-            }
-        }
-
-        private void carry(double[] v) {
-            v[0] += x[HEADING] * v[HEADING] + x[CURVATURE] * v[CURVATURE] + x[GRADIENT] * v[GRADIENT];
-            v[Y] += y[HEADING] * v[HEADING] + y[CURVATURE] * v[CURVATURE] + y[GRADIENT] * v[GRADIENT];
-            v[HEADING] += length * (v[CURVATURE] + 0.5 * length * v[GRADIENT]);
-            v[CURVATURE] += length * v[GRADIENT];
-        }
-
-        /** The transpose of the derivative, for the backward pass. */
-        void pullBack(double[] v) {
-            v[GRADIENT] += x[GRADIENT] * v[0]
-                    + y[GRADIENT] * v[Y]
-                    + length * (0.5 * length * v[HEADING] + v[CURVATURE]);
-            v[CURVATURE] += x[CURVATURE] * v[0] + y[CURVATURE] * v[Y] + length * v[HEADING];
-            v[HEADING] += x[HEADING] * v[0] + y[HEADING] * v[Y];
-        }
     }
 }

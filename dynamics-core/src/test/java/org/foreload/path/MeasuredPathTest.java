@@ -8,6 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -290,6 +295,32 @@ class MeasuredPathTest {
             count++;
         }
         assertTrue(Math.sqrt(sum / count) < 0.04, "rms error of curvature " + Math.sqrt(sum / count));
+    }
+
+    /** Whatever the points, the answer is a path that keeps its promises, or a refusal that names the field. */
+    @Property(tries = 300)
+    void anyPointsAreFittedOrRefused(
+            @ForAll @IntRange(min = 5, max = 40) int count,
+            @ForAll @DoubleRange(min = 0.1, max = 10) double step,
+            @ForAll @DoubleRange(min = 0, max = 1.2) double wildness,
+            @ForAll @LongRange(min = 0, max = 1000) long seed) {
+        Random random = new Random(seed);
+        double[] x = new double[count];
+        double[] y = new double[count];
+        double heading = 0;
+        for (int i = 1; i < count; i++) {
+            heading += wildness * (2 * random.nextDouble() - 1);
+            x[i] = x[i - 1] + step * Math.cos(heading);
+            y[i] = y[i - 1] + step * Math.sin(heading);
+        }
+        try {
+            MeasuredPath fit = MeasuredPath.fit(MeasuredLine.of(x, y, 5), TOLERANCE, 10, 10);
+            assertTrue(fit.rmsDeviation() <= TOLERANCE * 1.001, "rms " + fit.rmsDeviation());
+            assertTrue(fit.rmsDeviation() <= fit.maxDeviation());
+            PathLaws.check(fit);
+        } catch (InvalidValueException refused) {
+            assertTrue(List.of("tolerance_m", "x_m").contains(refused.field()), refused.getMessage());
+        }
     }
 
     @Test

@@ -62,12 +62,12 @@ public final class CornerStudy {
     }
 
     /**
-     * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed last
-     * is lowest.
+     * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed
+     * last is lowest.
      */
     private static ExitPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
-        IdealProfile careful =
-                IdealEntry.solve(car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
+        IdealProfile careful = IdealEntry.solve(
+                car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
         int opening = 0;
         for (int i = 0; i < careful.size(); i++) {
             if (careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * OPENING_BAND) {
@@ -102,7 +102,9 @@ public final class CornerStudy {
         return Remainder.of(this, entry.plan(), entry.time());
     }
 
-    /** The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track. */
+    /**
+     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
+     */
     public IdealProfile bound() {
         return bound;
     }
@@ -149,7 +151,8 @@ public final class CornerStudy {
         List<Optional<Finding>> found = sweep.run(plans, this::latest);
         List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
         List<Candidate> candidates = marked(findings);
-        Comparator<Candidate> quicker = Comparator.comparingDouble(candidate -> candidate.entry().time());
+        Comparator<Candidate> quicker =
+                Comparator.comparingDouble(candidate -> candidate.entry().time());
         List<Candidate> made = candidates.stream().filter(Candidate::made).toList();
         return new Exploration(
                 candidates,

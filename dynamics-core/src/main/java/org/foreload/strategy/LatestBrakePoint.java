@@ -88,7 +88,9 @@ public final class LatestBrakePoint {
             }
             later = attempt;
         }
-        BrakePlan nearest = closest == null ? plan.withBrakePoint(earliest) : closest.entry().plan();
+        BrakePlan nearest = closest == null
+                ? plan.withBrakePoint(earliest)
+                : closest.entry().plan();
         return new Finding(simulator.run(nearest), false, Double.NaN);
     }
 
@@ -121,8 +123,8 @@ public final class LatestBrakePoint {
     }
 
     /**
-     * Narrows the change from making it to failing: false position on the logarithm of the drift, which is smooth as long
-     * as the car stays on the track, with halving whenever that is slow.
+     * Narrows the change from making it to failing: false position on the logarithm of the drift, which is smooth as
+     * long as the car stays on the track, with halving whenever that is slow.
      */
     private Finding narrowed(BrakePlan plan, Attempt made, Attempt failing, double firstOff) {
         Attempt low = made;
@@ -184,7 +186,8 @@ public final class LatestBrakePoint {
      * bound: where the scan starts.
      */
     private double estimate(BrakePlan plan) {
-        double target = SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
+        double target =
+                SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
         double before = simulator.corner().approachSpeed();
         double peak = plan.peakDeceleration();
         double released = 0;

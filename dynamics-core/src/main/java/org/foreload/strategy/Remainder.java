@@ -15,8 +15,9 @@ import org.foreload.vehicle.Suspension;
 
 /**
  * What the time above the ideal bound is made of: the causes are switched off one after another, each time with a new
- * latest brake point, and each cause is charged with the time that its going saves. A negative part means that the cause
- * helped. The order matters a little; it is always the same: brake, lags, shape, exit; the driver is what is left.
+ * latest brake point, and each cause is charged with the time that its going saves. A negative part means that the
+ * cause helped. The order matters a little; it is always the same: brake, lags, shape, exit; the driver is what is
+ * left.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -96,7 +97,9 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts) {
         return tyre instanceof FrictionTyre friction ? friction.withRelaxationLength(0) : tyre;
     }
 
-    /** The release that the ideal entry itself uses, read off its brake force; the plan's own where it does not brake. */
+    /**
+     * The release that the ideal entry itself uses, read off its brake force; the plan's own where it does not brake.
+     */
     private static BrakePlan idealRelease(IdealProfile bound, Car car, BrakePlan plan) {
         if (bound.brakePoint().isEmpty() || bound.releaseEnd().isEmpty()) {
             return plan;
@@ -144,6 +147,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts) {
         return bound.brakeForce(i);
     }
 
-    /** Share of the ideal's peak that counts as the peak: the ideal brakes with its wheels on the very edge of locking. */
+    /**
+     * Share of the ideal's peak that counts as the peak: the ideal brakes with its wheels on the very edge of locking.
+     */
     private static final double FULL = 0.97;
 }

@@ -31,8 +31,14 @@ public record Release(ReleaseShape shape, double start, double end) {
         return s <= start ? 1 : shape.remaining((s - start) / (end - start));
     }
 
-    /** Stations where the brake has a corner or a step, rising: the start, the shape's own, the end. */
+    /**
+     * Stations where the brake has a corner or a step, strictly rising: the start, the shape's own, the end; only one for
+     * a brake dropped at once.
+     */
     public double[] kinks() {
+        if (start == end) {
+            return new double[] {start};
+        }
         double[] inner = shape.kinks();
         double[] kinks = new double[inner.length + 2];
         kinks[0] = start;

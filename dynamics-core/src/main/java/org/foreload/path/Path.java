@@ -15,7 +15,7 @@ public interface Path {
     /** Last station, m. */
     double end();
 
-    /** Curvature in 1/m, positive to the left. */
+    /** Curvature in 1/m, positive to the left; where it jumps, the value just after. */
     double curvature(double s);
 
     /** Change of curvature along the line in 1/m²; at a kink, the value just after it; jumps of curvature do not show. */
@@ -41,6 +41,11 @@ public interface Path {
 
     /** Stations, rising and inside the line, where curvature or its gradient jumps; integrators step on them. */
     double[] kinks();
+
+    /** The same path with left and right exchanged: curvature, heading, banking and y change sign, widths change sides. */
+    default Path mirrored() {
+        return new MirroredPath(this);
+    }
 
     /** A point of the plane, m. */
     record Point(double x, double y) {}

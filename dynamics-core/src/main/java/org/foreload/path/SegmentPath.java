@@ -1,0 +1,173 @@
+package org.foreload.path;
+
+import java.util.List;
+import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
+
+/**
+ * A line drawn from segments: an approach straight, the segments, an exit straight. Width, grade and banking are the same
+ * all along it.
+ *
+ * <p>Station zero is where the curvature first leaves zero, so straights that lead the list belong to the approach. If
+ * nothing turns, it is the end of the approach straight.
+ *
+ * <p>Segments may meet with a jump of curvature (an arc set straight on a straight); no car can follow that without
+ * leaving the line for a moment. {@link #curvatureJumps()} says where.
+ */
+public final class SegmentPath implements Path {
+
+    private final List<Segment> segments;
+    private final ClothoidChain chain;
+    private final double halfWidth;
+    private final double grade;
+    private final double banking;
+
+    private SegmentPath(List<Segment> segments, ClothoidChain chain, double halfWidth, double grade, double banking) {
+        this.segments = segments;
+        this.chain = chain;
+        this.halfWidth = halfWidth;
+        this.grade = grade;
+        this.banking = banking;
+    }
+
+    /**
+     * A flat line.
+     *
+     * @param approachLength straight before the segments, 0 or more, m
+     * @param segments the segments in driving order; may be empty
+     * @param exitLength straight after the segments, 0 or more, m
+     * @param halfWidth distance from the line to either edge of the track, m
+     * @throws InvalidValueException if a number is not allowed or the line has no length
+     */
+    public static SegmentPath of(double approachLength, List<Segment> segments, double exitLength, double halfWidth) {
+        Checks.notNegative("approach_length_m", approachLength);
+        Checks.notNegative("exit_length_m", exitLength);
+        Checks.positive("half_width_m", halfWidth);
+        List<Segment> copy = List.copyOf(segments);
+        return new SegmentPath(copy, chain(approachLength, copy, exitLength), halfWidth, 0, 0);
+    }
+
+    private static ClothoidChain chain(double approachLength, List<Segment> segments, double exitLength) {
+        int leading = 0;
+        double approach = approachLength;
+        while (leading < segments.size() && segments.get(leading) instanceof Segment.Straight straight) {
+            approach += straight.length();
+            leading++;
+        }
+        if (leading == segments.size()) {
+            leading = 0;
+            approach = approachLength;
+        }
+        int pieces = (approach > 0 ? 1 : 0) + segments.size() - leading + (exitLength > 0 ? 1 : 0);
+        if (pieces == 0) {
+            throw new InvalidValueException("segments", "[]", "one segment or more, as approach and exit have no length");
+        }
+        double[] station = new double[pieces + 1];
+        double[] start = new double[pieces];
+        double[] end = new double[pieces];
+        int piece = 0;
+        if (approach > 0) {
+            station[0] = -approach;
+            piece = 1;
+        }
+        for (Segment segment : segments.subList(leading, segments.size())) {
+            start[piece] = segment.startCurvature();
+            end[piece] = segment.endCurvature();
+            station[piece + 1] = station[piece] + segment.length();
+            piece++;
+        }
+        if (exitLength > 0) {
+            station[piece + 1] = station[piece] + exitLength;
+        }
+        return new ClothoidChain(station, start, end);
+    }
+
+    /**
+     * The same line on a slope.
+     *
+     * @param angle slope along the line in rad, positive uphill
+     * @throws InvalidValueException if it is not between −π/2 and π/2
+     */
+    public SegmentPath withGrade(double angle) {
+        return new SegmentPath(segments, chain, halfWidth, slope("grade", angle), banking);
+    }
+
+    /**
+     * The same line, banked.
+     *
+     * @param angle slope across the line in rad, positive where the left edge is the lower one
+     * @throws InvalidValueException if it is not between −π/2 and π/2
+     */
+    public SegmentPath withBanking(double angle) {
+        return new SegmentPath(segments, chain, halfWidth, grade, slope("banking", angle));
+    }
+
+    private static double slope(String field, double angle) {
+        return Checks.between(field, angle, -Math.PI / 2, Math.PI / 2);
+    }
+
+    /** The segments as given, without the straights before and after. */
+    public List<Segment> segments() {
+        return segments;
+    }
+
+    /** Stations, rising and inside the line, where the curvature itself jumps, m; empty for a line that can be driven. */
+    public double[] curvatureJumps() {
+        return chain.curvatureJumps();
+    }
+
+    @Override
+    public double start() {
+        return chain.start();
+    }
+
+    @Override
+    public double end() {
+        return chain.end();
+    }
+
+    @Override
+    public double curvature(double s) {
+        return chain.curvature(s);
+    }
+
+    @Override
+    public double curvatureGradient(double s) {
+        return chain.gradient(s);
+    }
+
+    @Override
+    public double heading(double s) {
+        return chain.heading(s);
+    }
+
+    @Override
+    public Point position(double s) {
+        return chain.position(s);
+    }
+
+    @Override
+    public double grade(double s) {
+        return grade;
+    }
+
+    @Override
+    public double banking(double s) {
+        return banking;
+    }
+
+    @Override
+    public double widthLeft(double s) {
+        return halfWidth;
+    }
+
+    @Override
+    public double widthRight(double s) {
+        return halfWidth;
+    }
+
+    @Override
+    public double[] kinks() {
+        return chain.kinks();
+    }
+}

@@ -16,7 +16,7 @@ final class CarOptions {
     @Option(
             names = "--demo-car",
             paramLabel = "<name>",
-            description = "An embedded car instead: ${DEMO-CARS}. Default: ${DEFAULT-CAR}.")
+            description = "An embedded car instead: road, light or downforce. Default: light.")
     private String demo;
 
     /** Reads the car and prints its warnings. */

@@ -19,7 +19,7 @@ final class CornerOptions {
     @Option(
             names = "--demo-corner",
             paramLabel = "<name>",
-            description = "An embedded corner instead: ${DEMO-CORNERS}. Default: ${DEFAULT-CORNER}.")
+            description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
     private String demo;
 
     /** Reads the corner and prints its warnings. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import org.foreload.examples.file.CarFile;
 import org.foreload.examples.file.CornerFile;
@@ -51,7 +52,7 @@ public final class Demos {
      */
     public static Loaded<Corner> corner(String field, String name) {
         known(field, name, CORNERS);
-        return CornerFile.parse(text("corner-" + name), "demo corner " + name);
+        return CornerFile.parse(text("corner-" + name), "demo corner " + name, Path.of(""));
     }
 
     private static void known(String field, String name, List<String> known) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.foreload.examples.output.JsonWriter;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
@@ -214,7 +215,7 @@ public final class CarFile {
         write(suspension.roll(), "roll_", out);
         TyreFields.write(car.frontTyre(), out.putObject("front_tyre"));
         TyreFields.write(car.rearTyre(), out.putObject("rear_tyre"));
-        return JsonText.write(out);
+        return JsonWriter.write(out);
     }
 
     private static void write(Response response, String prefix, ObjectNode out) {

@@ -8,8 +8,6 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -18,7 +16,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 
-/** JSON text to tree and back. Mistakes in the text come out as one line with line and column. */
+/** JSON text to tree. Mistakes in the text come out as one line with line and column. */
 final class JsonText {
 
     /** Deepest nesting; the files need four levels. */
@@ -88,17 +86,5 @@ final class JsonText {
 
     private static String where(JsonLocation location) {
         return "line " + location.getLineNr() + ", column " + location.getColumnNr();
-    }
-
-    /** The tree as indented text with a newline at the end. */
-    static String write(ObjectNode object) {
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
-        try {
-            return MAPPER.writer(printer).writeValueAsString(object) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

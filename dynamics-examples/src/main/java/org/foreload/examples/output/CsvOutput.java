@@ -33,8 +33,8 @@ final class CsvOutput {
 
     private static List<Map<String, Object>> rows(Report report) {
         for (Object value : report.values().values()) {
-            if (value instanceof List<?> list) {
-                return list.stream().map(row -> ((Report) row).plainValues()).toList();
+            if (value instanceof Report.Rows list) {
+                return list.rows().stream().map(Report::plainValues).toList();
             }
         }
         return List.of(report.plainValues());

@@ -1,32 +1,18 @@
 package org.foreload.examples.output;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.UncheckedIOException;
-import java.util.List;
 
 /** A report as one JSON object. */
 final class JsonOutput {
 
-    private static final ObjectMapper MAPPER = new ObjectMapper();
-
     private JsonOutput() {}
 
     static String render(Report report) {
-        ObjectNode object = MAPPER.createObjectNode();
+        ObjectNode object = JsonNodeFactory.instance.objectNode();
         fill(object, report);
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
-        try {
-            return MAPPER.writer(printer).writeValueAsString(object) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
+        return JsonWriter.write(object);
     }
 
     private static void fill(ObjectNode object, Report report) {
@@ -43,9 +29,9 @@ final class JsonOutput {
                 object.put(name, text);
             } else if (value instanceof Report part) {
                 fill(object.putObject(name), part);
-            } else if (value instanceof List<?> rows) {
+            } else if (value instanceof Report.Rows list) {
                 ArrayNode array = object.putArray(name);
-                rows.forEach(row -> fill(array.addObject(), (Report) row));
+                list.rows().forEach(row -> fill(array.addObject(), row));
             } else {
                 object.putNull(name);
             }

@@ -6,6 +6,9 @@ import java.math.RoundingMode;
 /** Numbers as text, the same in every country. */
 public final class Numbers {
 
+    /** From here on a rounded number would be a long row of digits: the exponent says it better. */
+    private static final double LONGEST = 1e12;
+
     private Numbers() {}
 
     /** The shortest text that says the number fully, without a needless {@code .0}. */
@@ -25,6 +28,9 @@ public final class Numbers {
     public static String rounded(double value, int decimals) {
         if (!Double.isFinite(value)) {
             return Double.isNaN(value) ? "-" : Double.toString(value);
+        }
+        if (Math.abs(value) >= LONGEST) {
+            return Double.toString(value);
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
         return rounded.toPlainString();

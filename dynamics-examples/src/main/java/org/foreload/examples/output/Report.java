@@ -56,9 +56,15 @@ public final class Report {
         return plus(name, Objects.requireNonNull(part));
     }
 
-    /** One more list, each row with the same names. The first list of a report is what CSV prints. */
-    public Report with(String name, List<Report> rows) {
-        return plus(name, List.copyOf(rows));
+    /**
+     * One more list. The first list of a report is what CSV prints.
+     *
+     * @param name the name in JSON
+     * @param caption what stands above the table
+     * @param rows each with the same names
+     */
+    public Report with(String name, String caption, List<Report> rows) {
+        return plus(name, new Rows(caption, rows));
     }
 
     /** One more sentence for people; JSON and CSV leave it out. */
@@ -79,6 +85,14 @@ public final class Report {
     /** Stands for a text that is not there. */
     static final Object NONE = new Object();
 
+    /** A list with the words that stand above it. */
+    record Rows(String caption, List<Report> rows) {
+        Rows {
+            Objects.requireNonNull(caption);
+            rows = List.copyOf(rows);
+        }
+    }
+
     String title() {
         return title;
     }
@@ -87,7 +101,7 @@ public final class Report {
         return notes;
     }
 
-    /** The values in order: Double, String, Boolean, {@link #NONE}, Report, or a List of Report. */
+    /** The values in order: Double, String, Boolean, {@link #NONE}, Report, or {@link Rows}. */
     Map<String, Object> values() {
         return values;
     }
@@ -98,7 +112,7 @@ public final class Report {
         values.forEach((name, value) -> {
             if (value instanceof Report part) {
                 part.plainValues().forEach((inner, v) -> plain.put(name + "." + inner, v));
-            } else if (!(value instanceof List)) {
+            } else if (!(value instanceof Rows)) {
                 plain.put(name, value);
             }
         });

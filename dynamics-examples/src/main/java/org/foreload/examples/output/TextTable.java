@@ -20,7 +20,7 @@ final class TextTable {
             out.append(report.title()).append("\n\n");
         }
         values(report, out);
-        lists(report, "", out);
+        lists(report, out);
         if (!report.notes().isEmpty()) {
             out.append('\n');
             report.notes().forEach(note -> out.append(note).append('\n'));
@@ -37,20 +37,19 @@ final class TextTable {
         align(lines, List.of(false, true, false), out);
     }
 
-    private static void lists(Report report, String place, StringBuilder out) {
-        report.values().forEach((name, value) -> {
+    private static void lists(Report report, StringBuilder out) {
+        for (Object value : report.values().values()) {
             if (value instanceof Report part) {
-                lists(part, place + name + ".", out);
-            } else if (value instanceof List<?> list && !list.isEmpty()) {
-                out.append('\n').append(Quantity.of(place + name).label()).append('\n');
-                table(list, out);
+                lists(part, out);
+            } else if (value instanceof Report.Rows list && !list.rows().isEmpty()) {
+                out.append('\n').append(list.caption()).append('\n');
+                table(list.rows(), out);
             }
-        });
+        }
     }
 
-    private static void table(List<?> list, StringBuilder out) {
-        List<Map<String, Object>> rows =
-                list.stream().map(row -> ((Report) row).plainValues()).toList();
+    private static void table(List<Report> list, StringBuilder out) {
+        List<Map<String, Object>> rows = list.stream().map(Report::plainValues).toList();
         List<Quantity> quantities =
                 rows.get(0).keySet().stream().map(Quantity::of).toList();
         List<Boolean> right = new ArrayList<>();

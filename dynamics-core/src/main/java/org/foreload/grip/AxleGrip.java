@@ -1,0 +1,88 @@
+package org.foreload.grip;
+
+import org.foreload.tyre.Tyre;
+
+/**
+ * Two equal tyres on one axle that share a longitudinal force half and half, and carry a lateral one together.
+ *
+ * <p>Friction ellipse per wheel: a wheel with load N that carries the longitudinal force F has PY(N)·√(1 − (F/PX(N))²)
+ * left for cornering (H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 1, from memory).
+ */
+final class AxleGrip {
+
+    private AxleGrip() {}
+
+    /** Load on the wheel that a transfer relieves, N; never below zero. */
+    private static double innerLoad(double axleLoad, double transfer) {
+        return Math.max(0, axleLoad / 2 - Math.abs(transfer));
+    }
+
+    /**
+     * Lateral capacity in newtons; a wheel over its limit counts nothing.
+     *
+     * @param axleLoad N, zero or above
+     * @param transfer load that has moved across the axle, N, of any sign
+     * @param force longitudinal force of the axle, N, of any sign
+     */
+    static double capacity(Tyre tyre, double axleLoad, double transfer, double force) {
+        double inner = innerLoad(axleLoad, transfer);
+        double wheelForce = Math.abs(force) / 2;
+        return wheelCapacity(tyre, inner, wheelForce) + wheelCapacity(tyre, axleLoad - inner, wheelForce);
+    }
+
+    private static double wheelCapacity(Tyre tyre, double load, double force) {
+        double used = ratio(force, tyre.peakForceX(load));
+        return used < 1 ? tyre.peakForceY(load) * Math.sqrt(1 - used * used) : 0;
+    }
+
+    /**
+     * Smallest friction scale λ with which the axle carries its demand.
+     *
+     * <p>With friction scaled by λ the wheels have A·√(λ² − p²) and B·√(λ² − q²) left, where A and B are their pure lateral
+     * peaks and p ≥ q the used shares of their pure longitudinal peaks. If B·√(p² − q²) already covers the demand D, the
+     * wheel that locks first decides: λ = p. Otherwise put λ² = p² + x²; then A·x + B·√(x² + p² − q²) = D, a quadratic
+     * equation in x after squaring, of which the root below is the positive one.
+     *
+     * @param axleLoad N, zero or above
+     * @param transfer load that has moved across the axle, N, of any sign
+     * @param force longitudinal force of the axle, N, of any sign
+     * @param demand lateral force, N, of any sign
+     */
+    static double utilisation(Tyre tyre, double axleLoad, double transfer, double force, double demand) {
+        double inner = innerLoad(axleLoad, transfer);
+        double outer = axleLoad - inner;
+        double peakFirst = tyre.peakForceY(inner);
+        double peakOther = tyre.peakForceY(outer);
+        double first = 0;
+        double excess = 0;
+        if (force != 0) {
+            double wheelForce = Math.abs(force) / 2;
+            first = ratio(wheelForce, tyre.peakForceX(inner));
+            double other = ratio(wheelForce, tyre.peakForceX(outer));
+            if (first == Double.POSITIVE_INFINITY || other == Double.POSITIVE_INFINITY) {
+                return Double.POSITIVE_INFINITY;
+            }
+            if (other > first) {
+                double swap = first;
+                first = other;
+                other = swap;
+                swap = peakFirst;
+                peakFirst = peakOther;
+                peakOther = swap;
+            }
+            excess = first * first - other * other;
+        }
+        double demandSquared = demand * demand;
+        double missing = demandSquared - peakOther * peakOther * excess;
+        if (!(missing > 0)) {
+            return first;
+        }
+        double root = Math.sqrt(demandSquared - excess * (peakOther * peakOther - peakFirst * peakFirst));
+        double x = missing / (Math.abs(demand) * peakFirst + peakOther * root);
+        return first == 0 ? x : Math.sqrt(first * first + x * x);
+    }
+
+    private static double ratio(double force, double peak) {
+        return force == 0 ? 0 : force / peak;
+    }
+}

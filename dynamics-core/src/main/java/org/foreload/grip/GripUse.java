@@ -1,0 +1,29 @@
+package org.foreload.grip;
+
+import org.foreload.load.WheelLoads;
+
+/**
+ * How much of its grip a car uses in a motion.
+ *
+ * @param loads wheel loads
+ * @param front what is asked of the front axle
+ * @param rear what is asked of the rear axle
+ * @param powerUtilisation drive power asked for over the greatest power; zero when none is asked for
+ */
+public record GripUse(WheelLoads loads, AxleUse front, AxleUse rear, double powerUtilisation) {
+
+    /** The axle that is nearer to its limit; the front one if both are equally near. */
+    public Axle limitingAxle() {
+        return front.utilisation() >= rear.utilisation() ? Axle.FRONT : Axle.REAR;
+    }
+
+    /** The larger of the axle utilisations: 1 at the limit. */
+    public double utilisation() {
+        return Math.max(front.utilisation(), rear.utilisation());
+    }
+
+    /** Whether both axles and the engine can do what is asked. */
+    public boolean feasible() {
+        return utilisation() <= 1 && powerUtilisation <= 1;
+    }
+}

@@ -1,0 +1,176 @@
+package org.foreload.grip;
+
+import java.util.Optional;
+import org.foreload.load.LoadTransfer;
+import org.foreload.load.RoadPlane;
+import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
+
+/**
+ * Limits of a car at one place of the road (curvature, its gradient, grade, banking), as functions of speed squared w and
+ * deceleration d. The fast twin of {@link GripLimits#use}: same numbers, without objects.
+ *
+ * <p><b>Key fact.</b> At one place, wheel loads, brake force and lateral demands are all linear in (w, d); the friction
+ * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is the
+ * sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the feasible
+ * pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the utilisation
+ * falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering bends the
+ * capacity the other way from there on, which the searches tolerate.)
+ */
+public final class LocalGrip {
+
+    /** Accelerations beyond this, m/s², are not looked at: a hundred times gravity, more than any tyre gives. */
+    private static final double FARTHEST = 1000;
+
+    private final Tyre frontTyre;
+    private final Tyre rearTyre;
+    private final double mass;
+    private final double frontBrakeShare;
+    private final double frontDriveShare;
+    private final double power;
+    private final Plane frontLoad;
+    private final Plane rearLoad;
+    private final Plane frontTransfer;
+    private final Plane rearTransfer;
+    private final Plane frontDemand;
+    private final Plane rearDemand;
+    private final Plane force;
+
+    /** A linear function of speed squared and deceleration. */
+    private record Plane(double constant, double perSpeedSquared, double perDeceleration) {
+        double at(double speedSquared, double deceleration) {
+            return constant + perSpeedSquared * speedSquared + perDeceleration * deceleration;
+        }
+    }
+
+    LocalGrip(
+            Car car,
+            LoadTransfer transfer,
+            double curvature,
+            double curvatureGradient,
+            double grade,
+            double banking) {
+        Chassis chassis = car.chassis();
+        frontTyre = car.frontTyre();
+        rearTyre = car.rearTyre();
+        mass = chassis.mass();
+        frontBrakeShare = car.frontBrakeShare();
+        frontDriveShare = car.driveline().drivenAxle().frontShare();
+        power = car.driveline().power();
+        // Lateral acceleration is w·κ, so its value per unit of w is κ; the parts at w = 0 are taken off.
+        double normal = RoadPlane.normal(0, grade, banking);
+        double normalRate = RoadPlane.normal(curvature, grade, banking) - normal;
+        double lateral = RoadPlane.lateral(0, grade, banking);
+        double lateralRate = RoadPlane.lateral(curvature, grade, banking) - lateral;
+        double shift = transfer.longitudinal(0, 0, grade);
+        double shiftPerSpeedSquared = transfer.longitudinal(0, 1, grade) - shift;
+        double shiftPerDeceleration = transfer.longitudinal(1, 0, grade) - shift;
+        frontLoad = new Plane(
+                transfer.frontAxle(normal, 0) + shift,
+                transfer.frontAxle(normalRate, 1) + shiftPerSpeedSquared,
+                shiftPerDeceleration);
+        rearLoad = new Plane(
+                transfer.rearAxle(normal, 0) - shift,
+                transfer.rearAxle(normalRate, 1) - shiftPerSpeedSquared,
+                -shiftPerDeceleration);
+        frontTransfer = new Plane(transfer.frontLateral(lateral), transfer.frontLateral(lateralRate), 0);
+        rearTransfer = new Plane(transfer.rearLateral(lateral), transfer.rearLateral(lateralRate), 0);
+        double wheelbase = chassis.wheelbase();
+        double inertia = chassis.yawInertia() / wheelbase;
+        double toFront = mass * chassis.cgToRearAxle() / wheelbase;
+        double toRear = mass * chassis.cgToFrontAxle() / wheelbase;
+        frontDemand = new Plane(
+                toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
+        rearDemand =
+                new Plane(toRear * lateral, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
+        force = new Plane(-mass * RoadPlane.slowing(grade), -car.aerodynamics().drag(1), mass);
+    }
+
+    /** Longitudinal force of all tyres, N, positive when braking, negative when driving. */
+    public double force(double speedSquared, double deceleration) {
+        return force.at(speedSquared, deceleration);
+    }
+
+    /** Deceleration, m/s², that neither brake nor engine has a part in: drag and grade alone. */
+    public double coastingDeceleration(double speedSquared) {
+        return -force.at(speedSquared, 0) / mass;
+    }
+
+    /** Utilisation of the front axle; see {@link AxleUse}. */
+    public double frontUtilisation(double speedSquared, double deceleration) {
+        double total = Math.max(
+                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
+        double whole = force.at(speedSquared, deceleration);
+        return AxleGrip.utilisation(
+                frontTyre,
+                load,
+                frontTransfer.at(speedSquared, deceleration),
+                whole * (whole > 0 ? frontBrakeShare : frontDriveShare),
+                frontDemand.at(speedSquared, deceleration));
+    }
+
+    /** Utilisation of the rear axle; see {@link AxleUse}. */
+    public double rearUtilisation(double speedSquared, double deceleration) {
+        double total = Math.max(
+                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
+        double whole = force.at(speedSquared, deceleration);
+        return AxleGrip.utilisation(
+                rearTyre,
+                load,
+                rearTransfer.at(speedSquared, deceleration),
+                whole * (1 - (whole > 0 ? frontBrakeShare : frontDriveShare)),
+                rearDemand.at(speedSquared, deceleration));
+    }
+
+    /** The larger of the two axle utilisations. */
+    public double utilisation(double speedSquared, double deceleration) {
+        return Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration));
+    }
+
+    /** Highest longitudinal acceleration, m/s², for which the engine has the power; infinite at a standstill. */
+    public double powerAcceleration(double speedSquared) {
+        return (power / Math.sqrt(speedSquared) + force.at(speedSquared, 0)) / mass;
+    }
+
+    /** The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s². */
+    public Chord atSpeed(double speedSquared, double frictionScale) {
+        return new Chord(this, frictionScale, speedSquared, 0, 0, 1);
+    }
+
+    /** The speeds squared at one acceleration, as a line through the feasible set; the parameter is w in m²/s². */
+    public Chord atAcceleration(double acceleration, double frictionScale) {
+        return new Chord(this, frictionScale, 0, 1, acceleration, 0);
+    }
+
+    /**
+     * The middle of a step that starts at a speed, as a line through the feasible set; the parameter is the acceleration a
+     * in m/s², constant over the step, and w in the middle is w₀ + a·step.
+     *
+     * @param speedSquared w₀ at the start of the step, m²/s²
+     * @param step length of the step, m; negative for a step that <em>ends</em> at this speed
+     * @param frictionScale factor on all friction
+     */
+    public Chord overStep(double speedSquared, double step, double frictionScale) {
+        return new Chord(this, frictionScale, speedSquared, step, 0, 1);
+    }
+
+    /**
+     * The longitudinal accelerations that tyres and engine allow at a speed; empty where none is feasible.
+     *
+     * @param speedSquared m²/s²
+     * @param frictionScale factor on all friction; 1 for the car as it is
+     */
+    public Optional<AccelerationRange> accelerationRange(double speedSquared, double frictionScale) {
+        Chord chord = atSpeed(speedSquared, frictionScale);
+        double inside = chord.feasibleNear(-coastingDeceleration(speedSquared), 1, -FARTHEST, FARTHEST);
+        if (Double.isNaN(inside)) {
+            return Optional.empty();
+        }
+        double lowest = chord.edgeFrom(inside, -1, -FARTHEST);
+        double highest = Math.min(chord.edgeFrom(inside, 1, FARTHEST), powerAcceleration(speedSquared));
+        return highest >= lowest ? Optional.of(new AccelerationRange(lowest, highest)) : Optional.empty();
+    }
+}

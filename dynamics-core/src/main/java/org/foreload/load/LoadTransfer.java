@@ -1,0 +1,175 @@
+package org.foreload.load;
+
+import org.foreload.vehicle.Aerodynamics;
+import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
+import org.foreload.vehicle.Suspension;
+
+/**
+ * How load moves between the axles and wheels of one car, in steady state: static load, downforce, transfer along the
+ * car and transfer across each axle, each as its own method, and one method that assembles wheel loads from them.
+ *
+ * <p>Every part is linear in speed squared, deceleration and lateral specific force. A model that lets the transfers lag
+ * holds them as its own states and calls {@link #assemble} alone.
+ *
+ * <p>Units N, m/s², m²/s². Deceleration is positive when slowing; lateral specific force is positive to the left and
+ * loads the right wheels.
+ */
+public final class LoadTransfer {
+
+    private final double mass;
+    private final double frontPortion;
+    private final double rearPortion;
+    private final double heightOverWheelbase;
+    private final double dragHeightOverWheelbase;
+    private final double frontLateralRate;
+    private final double rearLateralRate;
+    private final Aerodynamics aerodynamics;
+
+    private LoadTransfer(Car car) {
+        Chassis chassis = car.chassis();
+        Suspension suspension = car.suspension();
+        double wheelbase = chassis.wheelbase();
+        mass = chassis.mass();
+        frontPortion = chassis.cgToRearAxle() / wheelbase;
+        rearPortion = chassis.cgToFrontAxle() / wheelbase;
+        aerodynamics = car.aerodynamics();
+        heightOverWheelbase = chassis.cgHeight() / wheelbase;
+        dragHeightOverWheelbase = aerodynamics.dragHeight() / wheelbase;
+        double frontRollCenter = suspension.frontRollCenterHeight();
+        double rearRollCenter = suspension.rearRollCenterHeight();
+        double rollArm = chassis.cgHeight() - (frontRollCenter * frontPortion + rearRollCenter * rearPortion);
+        double share = suspension.frontRollStiffnessShare();
+        frontLateralRate = mass * (share * rollArm + frontPortion * frontRollCenter) / chassis.frontTrack();
+        rearLateralRate = mass * ((1 - share) * rollArm + rearPortion * rearRollCenter) / chassis.rearTrack();
+    }
+
+    /** Load transfer of a car. */
+    public static LoadTransfer of(Car car) {
+        return new LoadTransfer(car);
+    }
+
+    /**
+     * Static load on the front axle, N: m·n·b/L. Source: R. N. Jazar, Vehicle Dynamics, ch. 2.
+     *
+     * @param normal specific force that presses the car on the road, m/s²; g on the flat
+     */
+    public double staticFront(double normal) {
+        return mass * normal * frontPortion;
+    }
+
+    /**
+     * Static load on the rear axle, N: m·n·a/L.
+     *
+     * @param normal specific force that presses the car on the road, m/s²; g on the flat
+     */
+    public double staticRear(double normal) {
+        return mass * normal * rearPortion;
+    }
+
+    /**
+     * Load on the front axle before any transfer, N: static load plus downforce.
+     *
+     * @param normal specific force that presses the car on the road, m/s²; g on the flat
+     * @param speedSquared m²/s²
+     */
+    public double frontAxle(double normal, double speedSquared) {
+        return staticFront(normal) + aerodynamics.frontDownforce(speedSquared);
+    }
+
+    /**
+     * Load on the rear axle before any transfer, N: static load plus downforce.
+     *
+     * @param normal specific force that presses the car on the road, m/s²; g on the flat
+     * @param speedSquared m²/s²
+     */
+    public double rearAxle(double normal, double speedSquared) {
+        return staticRear(normal) + aerodynamics.rearDownforce(speedSquared);
+    }
+
+    /**
+     * Load that moves from the rear to the front axle, N: m·(d − g·sin γ)·h/L − drag·h_drag/L. Source: R. N. Jazar,
+     * Vehicle Dynamics, eq. 2.87-2.88; the drag term by the same balance of moments.
+     *
+     * @param deceleration d, m/s², positive when slowing
+     * @param speedSquared m²/s²
+     * @param grade γ, rad, positive uphill
+     */
+    public double longitudinal(double deceleration, double speedSquared, double grade) {
+        return mass * (deceleration - RoadPlane.slowing(grade)) * heightOverWheelbase
+                - aerodynamics.drag(speedSquared) * dragHeightOverWheelbase;
+    }
+
+    /**
+     * Load that moves from the left to the right wheel of the front axle, N: (share·m·f·h_s + m·f·(b/L)·h_rf)/t_f, with
+     * h_s the height of the centre of gravity over the roll axis. Source: Milliken & Milliken, Race Car Vehicle Dynamics,
+     * ch. 18 (from memory), without the term of gravity on the rolled body; the transfers of both axles times their
+     * tracks sum to m·f·h whatever the share.
+     *
+     * @param lateral specific lateral force f, m/s², positive to the left
+     */
+    public double frontLateral(double lateral) {
+        return frontLateralRate * lateral;
+    }
+
+    /**
+     * Load that moves from the left to the right wheel of the rear axle, N: ((1 − share)·m·f·h_s + m·f·(a/L)·h_rr)/t_r.
+     *
+     * @param lateral specific lateral force f, m/s², positive to the left
+     */
+    public double rearLateral(double lateral) {
+        return rearLateralRate * lateral;
+    }
+
+    /**
+     * Wheel loads from axle loads and transfers. No load falls below zero: an axle or a wheel that would be pulled off the
+     * road carries nothing, and the other axle, or the other wheel of the axle, carries the rest, so that the sum stays.
+     *
+     * @param frontAxle front axle load before transfer, N
+     * @param rearAxle rear axle load before transfer, N
+     * @param longitudinal load that moves from the rear to the front axle, N
+     * @param frontLateral load that moves from the left to the right front wheel, N
+     * @param rearLateral load that moves from the left to the right rear wheel, N
+     */
+    public static WheelLoads assemble(
+            double frontAxle, double rearAxle, double longitudinal, double frontLateral, double rearLateral) {
+        double total = Math.max(0, frontAxle + rearAxle);
+        double front = clamp(frontAxle + longitudinal, total);
+        double rear = total - front;
+        double frontRight = clamp(front / 2 + frontLateral, front);
+        double rearRight = clamp(rear / 2 + rearLateral, rear);
+        return new WheelLoads(front - frontRight, frontRight, rear - rearRight, rearRight);
+    }
+
+    private static double clamp(double load, double total) {
+        return Math.max(0, Math.min(total, load));
+    }
+
+    /**
+     * Wheel loads in steady state.
+     *
+     * @param speed m/s
+     * @param deceleration m/s², positive when slowing
+     * @param lateralAcceleration horizontal, m/s², positive to the left: v²κ
+     * @param grade rad, positive uphill
+     * @param banking rad, positive where it helps a left turn
+     */
+    public WheelLoads wheelLoads(
+            double speed, double deceleration, double lateralAcceleration, double grade, double banking) {
+        double speedSquared = speed * speed;
+        double normal = RoadPlane.normal(lateralAcceleration, grade, banking);
+        double lateral = RoadPlane.lateral(lateralAcceleration, grade, banking);
+        return assemble(
+                frontAxle(normal, speedSquared),
+                rearAxle(normal, speedSquared),
+                longitudinal(deceleration, speedSquared, grade),
+                frontLateral(lateral),
+                rearLateral(lateral));
+    }
+
+    /** Wheel loads of a car in steady state; see {@link #wheelLoads(double, double, double, double, double)}. */
+    public static WheelLoads wheelLoads(
+            Car car, double speed, double deceleration, double lateralAcceleration, double grade, double banking) {
+        return of(car).wheelLoads(speed, deceleration, lateralAcceleration, grade, banking);
+    }
+}

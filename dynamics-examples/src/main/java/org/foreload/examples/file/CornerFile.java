@@ -36,6 +36,12 @@ public final class CornerFile {
     static final List<String> SEGMENT_NAMES =
             List.of("type", "length_m", "radius_m", "start_radius_m", "end_radius_m", "turn");
 
+    /** Longest piece of a line, m: longer ones are slips, and would only cost time and memory. */
+    private static final double LONGEST = 20_000;
+
+    /** Smallest radius, m; no car turns so tightly. */
+    private static final double TIGHTEST = 1;
+
     private static final List<String> RADII = List.of("radius_m", "start_radius_m", "end_radius_m");
 
     private enum Type {
@@ -108,8 +114,8 @@ public final class CornerFile {
         }
         String name = fields.text("name");
         double approachSpeed = approachSpeed(fields);
-        double approachLength = fields.number("approach_length_m");
-        double exitLength = fields.number("exit_length_m");
+        double approachLength = length(fields, "approach_length_m");
+        double exitLength = length(fields, "exit_length_m");
         double halfWidth = fields.number("half_width_m");
         List<Segment> segments = new ArrayList<>();
         for (JsonFields segment : fields.objects("segments", SEGMENT_NAMES)) {
@@ -129,7 +135,7 @@ public final class CornerFile {
 
     private static Segment segment(JsonFields fields) {
         Type type = fields.choice("type", TYPES);
-        double length = fields.number("length_m");
+        double length = length(fields, "length_m");
         return switch (type) {
             case STRAIGHT -> {
                 only(fields, List.of(), "a straight has no radius");
@@ -169,9 +175,20 @@ public final class CornerFile {
         }
     }
 
+    private static double length(JsonFields fields, String name) {
+        double length = fields.number(name);
+        if (!(length <= LONGEST)) {
+            throw fields.refuse(name, "must be at most 20000");
+        }
+        return length;
+    }
+
     private static double radius(JsonFields fields, String name) {
         double radius = fields.number(name);
-        if (radius > 0 && !(radius >= 3 && radius <= 20_000)) {
+        if (!(radius >= TIGHTEST)) {
+            throw fields.refuse(name, "must be a number of 1 or more");
+        }
+        if (!(radius >= 3 && radius <= 20_000)) {
             fields.warn(name, "unusual; corners have 3 to 20000 m");
         }
         return radius;

@@ -162,6 +162,6 @@ final class JsonFields {
     }
 
     private static String text(JsonNode node) {
-        return node.isTextual() ? node.textValue() : node.toString();
+        return node.isValueNode() ? node.asText() : node.toString();
     }
 }

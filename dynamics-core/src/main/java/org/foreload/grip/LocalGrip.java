@@ -23,6 +23,17 @@ public final class LocalGrip {
     /** Accelerations beyond this, m/s², are not looked at: a hundred times gravity, more than any tyre gives. */
     private static final double FARTHEST = 1000;
 
+    /** Speed squared, m²/s², at which the power limit of a standing car is read: a millimetre per second. */
+    private static final double LOWEST = 1e-6;
+
+    /** Relative change at which the Newton searches of the power limit stop, and their largest fall in one round. */
+    private static final double CLOSE = 1e-14;
+
+    private static final double FALL = 0.01;
+
+    /** Rounds after which a Newton search stops in any case; from a far start it needs about ten. */
+    private static final int ROUNDS = 60;
+
     private final Tyre frontTyre;
     private final Tyre rearTyre;
     private final double mass;
@@ -133,6 +144,52 @@ public final class LocalGrip {
     /** Highest longitudinal acceleration, m/s², for which the engine has the power; infinite at a standstill. */
     public double powerAcceleration(double speedSquared) {
         return (power / Math.sqrt(speedSquared) + force.at(speedSquared, 0)) / mass;
+    }
+
+    /**
+     * Highest longitudinal acceleration, m/s², for which the engine has the power, constant over a step and judged in its
+     * middle, where w is w₀ + a·step.
+     *
+     * @param speedSquared w₀ at the start of the step, m²/s²
+     * @param step length of the step, m
+     */
+    public double powerAccelerationOverStep(double speedSquared, double step) {
+        // Newton for w in the middle: w₀ + step·a(w) − w is convex and falling, so it cannot overshoot from below.
+        double w = Math.max(speedSquared, LOWEST);
+        double drag = -force.perSpeedSquared() / mass;
+        for (int i = 0; i < ROUNDS; i++) {
+            double drive = power / (mass * Math.sqrt(w));
+            double value = speedSquared + step * (drive + force.at(w, 0) / mass) - w;
+            double slope = -step * (drive / (2 * w) + drag) - 1;
+            double next = Math.max(w - value / slope, FALL * w);
+            if (Math.abs(next - w) <= CLOSE * w) {
+                return powerAcceleration(next);
+            }
+            w = next;
+        }
+        return powerAcceleration(w);
+    }
+
+    /** Highest speed squared, m²/s², at which the engine has the power for an acceleration in m/s²; infinite if always. */
+    public double powerSpeedSquared(double acceleration) {
+        double constant = acceleration - force.constant() / mass;
+        double drag = -force.perSpeedSquared() / mass;
+        if (constant <= 0 && drag == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        // Newton for v in v·(constant + drag·v²) = power/mass, convex where it rises, from above the largest root.
+        double byDrag = Math.cbrt(power / (mass * drag));
+        double v = constant > 0
+                ? Math.min(power / (mass * constant), byDrag)
+                : Math.sqrt(-constant / drag) + byDrag;
+        for (int i = 0; i < ROUNDS && v > 0; i++) {
+            double next = v - (v * (constant + drag * v * v) - power / mass) / (constant + 3 * drag * v * v);
+            if (Math.abs(next - v) <= CLOSE * v) {
+                return next * next;
+            }
+            v = next;
+        }
+        return v * v;
     }
 
     /** The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s². */

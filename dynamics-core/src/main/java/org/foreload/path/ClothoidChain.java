@@ -4,9 +4,9 @@ import java.util.Arrays;
 
 /**
  * A plane curve made of pieces whose curvature runs linearly with distance: straights, arcs and clothoids are the same
- * thing here. Heading is exact; so is position on pieces of constant curvature; on clothoids it is the Fresnel integral,
- * by Gauss-Legendre quadrature with eight nodes on panels that turn by {@link #PANEL_ANGLE} or less. Its error is far
- * below a nanometre per hundred metres.
+ * thing here. Heading is exact; so is position on pieces of constant curvature; on clothoids it is the Fresnel
+ * integral, by Gauss-Legendre quadrature with eight nodes on panels that turn by {@link #PANEL_ANGLE} or less. Its
+ * error is far below a nanometre per hundred metres.
  *
  * <p>Immutable; the curve starts at the origin, heading along x.
  */
@@ -15,7 +15,9 @@ final class ClothoidChain {
     /** Turn per quadrature panel, rad; eight nodes integrate cos over one radian to below 1e-16. */
     private static final double PANEL_ANGLE = 1;
 
-    /** Curvature (1/m) or gradient (1/m²) that still counts as rounding: 1e-12 turns a car by 1e-9 rad per kilometre. */
+    /**
+     * Curvature (1/m) or gradient (1/m²) that still counts as rounding: 1e-12 turns a car by 1e-9 rad per kilometre.
+     */
     private static final double ROUNDING = 1e-12;
 
     /** Positive nodes of the Gauss-Legendre rule on −1 to 1 (Abramowitz and Stegun, table 25.4, from memory). */

@@ -9,8 +9,9 @@ final class CombinedSlip {
     private CombinedSlip() {}
 
     /**
-     * Length of the normalised slip vector whose lateral part is {@code y} and whose longitudinal force share is {@code
-     * share}; where the share is more than a rolling wheel can have, the length at which it has most.
+     * Length of the normalised slip vector whose lateral part is {@code y} and whose longitudinal force share is
+     * {@code share}; where the share is more than a rolling wheel can have, the length at which it has most, which may
+     * be infinite.
      */
     static double length(SlipCurve curve, double y, double share) {
         if (share == 0) {
@@ -23,13 +24,14 @@ final class CombinedSlip {
         double high = lengthOfLargestShare(curve, y);
         if (Double.isInfinite(high)) {
             if (share >= 1) {
-                return Math.max(y, curve.peakSlip());
+                return Double.POSITIVE_INFINITY;
             }
             high = Math.max(curve.peakSlip(), y / Math.sqrt(1 - share * share)) * (1 + 1e-9);
         } else if (longitudinalShare(curve, y, high) <= share) {
             return high;
         }
-        double guess = Math.hypot(y, Math.min(curve.inverse(Math.min(share, 1)), high));
+        double alone = curve.inverse(Math.min(share, 1));
+        double guess = Math.sqrt(y * y + alone * alone);
         double x = guess < high ? guess : (low + high) / 2;
         // Newton on the squared equation curve(x)²(1 − y²/x²) = share², kept inside the bracket.
         for (int i = 0; i < 80; i++) {
@@ -41,9 +43,8 @@ final class CombinedSlip {
             } else {
                 low = x;
             }
-            double step = 1e-6 * x;
-            double slope = (curve.value(x + step) - value) / step;
-            double derivative = 2 * value * slope * (1 - ratio * ratio) + 2 * value * value * ratio * ratio / x;
+            double derivative =
+                    2 * value * curve.slope(x) * (1 - ratio * ratio) + 2 * value * value * ratio * ratio / x;
             double next = x - excess / derivative;
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;

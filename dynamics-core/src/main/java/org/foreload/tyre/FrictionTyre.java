@@ -4,13 +4,13 @@ import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
- * A tyre with load-sensitive friction and one slip curve for all directions: the two slips are scaled by their stiffness
- * and peak force, the curve is read at the length of that vector, and the force follows its direction.
+ * A tyre with load-sensitive friction and one slip curve for all directions: the two slips are scaled by their
+ * stiffness and peak force, the curve is read at the length of that vector, and the force follows its direction.
  *
- * <p>Friction and both stiffnesses per newton of load fall by {@code loadSensitivity} for each relative rise of load over
- * the reference: μ(F) = μ₀ (1 − λ (F/F₀ − 1)), never below zero. So the slip at which the tyre saturates does not depend
- * on load. Source of the combined-slip rule: H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3 and 4 (from memory);
- * for equal friction and stiffness it is the isotropic brush model exactly.
+ * <p>Friction and both stiffnesses per newton of load fall by {@code loadSensitivity} for each relative rise of load
+ * over the reference: μ(F) = μ₀ (1 − λ (F/F₀ − 1)), never below zero. So the slip at which the tyre saturates does not
+ * depend on load. Source of the combined-slip rule: H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3 and 4 (from
+ * memory); for equal friction and stiffness it is the isotropic brush model exactly.
  *
  * @param curve the shape of force over slip
  * @param frictionX peak longitudinal force over load at the reference load
@@ -93,7 +93,7 @@ public record FrictionTyre(
      * {@inheritDoc}
      *
      * <p>Here the search has one unknown, the length x of the normalised slip: curve(x)·√(1 − (y/x)²) must be the used
-     * share q of the longitudinal peak; the lateral share is then √(curve(x)² − q²).
+     * share q of the longitudinal peak; the lateral share is then curve(x)·y/x.
      */
     @Override
     public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
@@ -103,8 +103,8 @@ public record FrictionTyre(
         }
         double share = Math.abs(longitudinalForce) / peakX;
         double y = Math.abs(normalisedY(lateralSlip));
-        double fraction = curve.value(CombinedSlip.length(curve, y, share));
-        double lateral = Math.sqrt(Math.max(0, fraction * fraction - share * share));
+        double length = CombinedSlip.length(curve, y, share);
+        double lateral = y > 0 ? curve.value(length) * y / length : 0;
         return Math.copySign(peakForceY(load) * lateral, lateralSlip);
     }
 
@@ -116,7 +116,8 @@ public record FrictionTyre(
     /**
      * {@inheritDoc}
      *
-     * <p>The direction is that of the slip velocity itself, not of the scaled slip: a stopped wheel slides as a block does.
+     * <p>The direction is that of the slip velocity itself, not of the scaled slip: a stopped wheel slides as a block
+     * does.
      */
     @Override
     public TyreForce lockedForce(double lateralSlip, double load) {

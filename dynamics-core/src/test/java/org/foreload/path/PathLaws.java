@@ -72,7 +72,8 @@ final class PathLaws {
         double after = s + STEP;
         String where = "at s = " + s;
         double heading = path.heading(s);
-        assertEquals(path.curvatureGradient(s), slope(path.curvature(before), path.curvature(after)), DIFFERENCE, where);
+        assertEquals(
+                path.curvatureGradient(s), slope(path.curvature(before), path.curvature(after)), DIFFERENCE, where);
         assertEquals(path.curvature(s), slope(path.heading(before), path.heading(after)), DIFFERENCE, where);
         Path.Point one = path.position(before);
         Path.Point other = path.position(after);

@@ -1,0 +1,50 @@
+package org.foreload.driver;
+
+import org.foreload.conventions.Checks;
+
+/**
+ * How quick and how careful the driver is. The numbers of {@link #practised()} are plausible, not measured; a study of
+ * drivers replaces them.
+ *
+ * @param steeringLag time constant between the wish to steer and the front wheels, s
+ * @param steeringRate fastest turn of the front wheels, rad/s
+ * @param brakeLag time constant between the foot and the brake force, s
+ * @param throttleLag time constant between the foot and the drive force, s
+ * @param offsetGain steering per metre of distance off the line, rad/m
+ * @param lookAheadTime how far ahead the heading error is weighed, s
+ * @param lookAheadMinimum the same at low speed, m
+ * @param curvatureWindow time over which the driver rounds off the curvature ahead, to each side, s
+ * @param slipUse share of the lateral peak up to which the driver steers an axle, below 1: never past the slip peak
+ * @param exitFriction share of the friction that the driver uses for the exit after the release
+ */
+public record DriverSettings(
+        double steeringLag,
+        double steeringRate,
+        double brakeLag,
+        double throttleLag,
+        double offsetGain,
+        double lookAheadTime,
+        double lookAheadMinimum,
+        double curvatureWindow,
+        double slipUse,
+        double exitFriction) {
+
+    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public DriverSettings {
+        Checks.positive("steering_lag_s", steeringLag);
+        Checks.positive("steering_rate_radps", steeringRate);
+        Checks.positive("brake_lag_s", brakeLag);
+        Checks.positive("throttle_lag_s", throttleLag);
+        Checks.notNegative("offset_gain_radpm", offsetGain);
+        Checks.notNegative("look_ahead_time_s", lookAheadTime);
+        Checks.notNegative("look_ahead_minimum_m", lookAheadMinimum);
+        Checks.positive("curvature_window_s", curvatureWindow);
+        Checks.between("slip_use", slipUse, 0, 1);
+        Checks.between("exit_friction", exitFriction, 0, 1);
+    }
+
+    /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
+    public static DriverSettings practised() {
+        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 0.12, 0.40, 9, 0.10, 0.995, 0.97);
+    }
+}

@@ -1,0 +1,58 @@
+package org.foreload.driver;
+
+import java.util.Arrays;
+
+/**
+ * The speed that the driver aims for on the way out: from the opening station on, where the throttle opens, a rising
+ * speed over station.
+ *
+ * @param stations rising, m; the first is where the throttle opens
+ * @param speeds m/s at the stations
+ */
+public record ExitPlan(double[] stations, double[] speeds) {
+
+    /** Copies the arrays. */
+    public ExitPlan {
+        if (stations.length < 2 || stations.length != speeds.length) {
+            throw new IllegalArgumentException("an exit plan needs two or more stations, each with a speed, not "
+                    + stations.length + " and " + speeds.length);
+        }
+        stations = stations.clone();
+        speeds = speeds.clone();
+    }
+
+    /** Station where the throttle opens, m. */
+    public double opening() {
+        return stations[0];
+    }
+
+    /** Speed aimed for, m/s: its square runs linearly between the stations. */
+    public double speed(double station) {
+        int i = interval(station);
+        double share = Math.min(1, Math.max(0, (station - stations[i]) / (stations[i + 1] - stations[i])));
+        double square = speeds[i] * speeds[i] * (1 - share) + speeds[i + 1] * speeds[i + 1] * share;
+        return Math.sqrt(square);
+    }
+
+    /** Acceleration that the plan implies, m/s². */
+    public double acceleration(double station) {
+        int i = interval(station);
+        return (speeds[i + 1] * speeds[i + 1] - speeds[i] * speeds[i]) / (2 * (stations[i + 1] - stations[i]));
+    }
+
+    private int interval(double station) {
+        int i = Arrays.binarySearch(stations, station);
+        i = i >= 0 ? i : -i - 2;
+        return Math.max(0, Math.min(i, stations.length - 2));
+    }
+
+    @Override
+    public double[] stations() {
+        return stations.clone();
+    }
+
+    @Override
+    public double[] speeds() {
+        return speeds.clone();
+    }
+}

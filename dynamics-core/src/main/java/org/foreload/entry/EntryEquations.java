@@ -1,0 +1,194 @@
+package org.foreload.entry;
+
+import static org.foreload.entry.EntryState.BRAKE;
+import static org.foreload.entry.EntryState.CAR;
+import static org.foreload.entry.EntryState.DRIVE;
+import static org.foreload.entry.EntryState.HEADING_ERROR;
+import static org.foreload.entry.EntryState.OFFSET;
+import static org.foreload.entry.EntryState.STEER;
+import static org.foreload.entry.EntryState.TIME;
+import static org.foreload.entry.EntryState.VX;
+import static org.foreload.entry.EntryState.VY;
+import static org.foreload.entry.EntryState.YAW_RATE;
+
+import java.util.Arrays;
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.braking.BrakePlan;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.Steering;
+import org.foreload.driver.Throttle;
+import org.foreload.path.Path;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+
+/**
+ * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt.
+ * What switches at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
+ */
+final class EntryEquations implements OrdinaryDifferentialEquation {
+
+    /** What the right foot does on a piece. */
+    enum Foot {
+        FLAT_OUT,
+        BRAKING,
+        HOLDING,
+        LEAVING
+    }
+
+    private final BicycleModel model;
+    private final Path path;
+    private final Steering steering;
+    private final Throttle throttle;
+    private final DriverSettings settings;
+    private final BrakePlan plan;
+    private final double mass;
+    private final double outside;
+    private final WheelForces wheels = new WheelForces();
+    private final double[] perSecond = new double[EntryState.SIZE];
+
+    private Foot foot = Foot.FLAT_OUT;
+    private WheelLocks locks = WheelLocks.NONE;
+    private double pieceStart;
+    private double pieceEnd;
+    private double timeOfBrake = Double.POSITIVE_INFINITY;
+    private double heldSpeed;
+    private long evaluations;
+    private double lastStation = Double.NaN;
+    private final double[] lastState = new double[EntryState.SIZE];
+    private double lastProgress;
+
+    EntryEquations(
+            BicycleModel model,
+            Path path,
+            Steering steering,
+            Throttle throttle,
+            DriverSettings settings,
+            BrakePlan plan) {
+        this.model = model;
+        this.path = path;
+        this.steering = steering;
+        this.throttle = throttle;
+        this.settings = settings;
+        this.plan = plan;
+        this.mass = model.car().chassis().mass();
+        this.outside = -Math.signum(path.heading(path.end()) - path.heading(path.start()));
+    }
+
+    @Override
+    public int getDimension() {
+        return EntryState.SIZE;
+    }
+
+    /** Enters the piece between two stations: nothing outside it is read. */
+    void enterPiece(double start, double end) {
+        pieceStart = start;
+        pieceEnd = end;
+        lastStation = Double.NaN;
+    }
+
+    /** Moves the foot; what it needs to remember is the time at which it came down or the speed it is to hold. */
+    void foot(Foot next, double time, double speed) {
+        if (next == foot) {
+            return;
+        }
+        if (next == Foot.BRAKING) {
+            timeOfBrake = time;
+        }
+        if (next == Foot.HOLDING) {
+            heldSpeed = speed;
+        }
+        foot = next;
+        lastStation = Double.NaN;
+    }
+
+    WheelLocks locks() {
+        return locks;
+    }
+
+    void locks(WheelLocks next) {
+        locks = next;
+        lastStation = Double.NaN;
+    }
+
+    long evaluations() {
+        return evaluations;
+    }
+
+    /** Evaluates at a point and leaves the loads and forces in the buffer. */
+    WheelForces wheelsAt(double station, double[] x) {
+        evaluate(station, x);
+        return wheels;
+    }
+
+    @Override
+    public double[] computeDerivatives(double station, double[] x) {
+        double progress = evaluate(station, x);
+        double[] perMetre = new double[EntryState.SIZE];
+        for (int i = 0; i < perMetre.length; i++) {
+            perMetre[i] = perSecond[i] / progress;
+        }
+        return perMetre;
+    }
+
+    /**
+     * Fills the rates per second and returns ds/dt; asked twice for one point, as several watches do, it computes once.
+     */
+    private double evaluate(double station, double[] x) {
+        if (station == lastStation && Arrays.equals(x, lastState)) {
+            return lastProgress;
+        }
+        evaluations++;
+        double s = Math.max(pieceStart, Math.min(pieceEnd, station));
+        double curvature = path.curvature(s);
+        double vx = x[VX];
+        double vy = x[VY];
+        double yawRate = x[YAW_RATE];
+        double sin = Math.sin(x[HEADING_ERROR]);
+        double cos = Math.cos(x[HEADING_ERROR]);
+        double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
+        double speed = Math.sqrt(vx * vx + vy * vy);
+
+        Controls controls = new Controls(
+                x[STEER],
+                Math.max(0, mass * x[BRAKE]),
+                Math.max(0, mass * x[DRIVE]),
+                locks,
+                path.grade(s),
+                path.banking(s));
+        model.rates(x, CAR, controls, wheels, perSecond);
+        double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
+
+        double wanted = steering.angle(s, x[OFFSET], x[HEADING_ERROR], vx, vy, yawRate, deceleration, wheels);
+        double rate = settings.steeringRate();
+        perSecond[TIME] = 1;
+        perSecond[OFFSET] = vx * sin + vy * cos;
+        perSecond[HEADING_ERROR] = yawRate - curvature * progress;
+        perSecond[STEER] = rate * Math.tanh((wanted - x[STEER]) / (settings.steeringLag() * rate));
+        perSecond[BRAKE] = (brakeDemand(s, x[TIME]) - x[BRAKE]) / settings.brakeLag();
+        perSecond[DRIVE] = (driveDemand(s, x, speed) / mass - x[DRIVE]) / settings.throttleLag();
+        lastStation = station;
+        System.arraycopy(x, 0, lastState, 0, x.length);
+        lastProgress = progress;
+        return progress;
+    }
+
+    /**
+     * Progress below which a car is as good as stopped, m/s; the stop event comes first, this only guards the division.
+     */
+    private static final double LEAST_PROGRESS = 0.1;
+
+    private double brakeDemand(double station, double time) {
+        return foot == Foot.BRAKING ? plan.demand(station, time - timeOfBrake) : 0;
+    }
+
+    private double driveDemand(double station, double[] x, double speed) {
+        return switch (foot) {
+            case FLAT_OUT -> throttle.flatOut(speed, wheels);
+            case BRAKING -> 0;
+            case HOLDING -> throttle.hold(heldSpeed, speed, x[STEER], wheels);
+            case LEAVING -> throttle.exit(station, outside * x[OFFSET], speed, x[STEER], wheels);
+        };
+    }
+}

@@ -1,0 +1,267 @@
+package org.foreload.entry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.load.Wheel;
+import org.hipparchus.ode.AbstractIntegrator;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.sampling.ODEStateInterpolator;
+
+/** Watches one run: events, wheel locks, extremes, rows of the profile, and how it ends. */
+final class EntryRecorder {
+
+    /** Time, s, for which a wheel may stand still before the entry counts as locked up: a chirp, not a slide. */
+    private static final double LOCK_TOLERANCE = 0.1;
+
+    /** Changes between rolling and stopped after which a run is given up as locked up. */
+    private static final int MOST_LOCK_CHANGES = 200;
+
+    /** Use of an axle's friction at which it counts as saturated. */
+    private static final double SATURATED = 0.99;
+
+    private final EntrySimulator simulator;
+    private final BrakePlan plan;
+    private final EntryEquations equations;
+    private final EntryProfile profile;
+    private final List<EntryEvent> events = new ArrayList<>();
+
+    private Outcome ending;
+    private Kind endingKind;
+    private double farthestOffset;
+    private double lockedTime;
+    private double lockedSince = Double.NaN;
+    private int lockChanges;
+    private double turnInSpeed = Double.NaN;
+    private double brakePointSpeed = Double.NaN;
+    private double topSpeed;
+    private double minimumSpeed = Double.POSITIVE_INFINITY;
+    private double minimumSpeedAt = Double.NaN;
+    private double minimumSpeedTime = Double.NaN;
+
+    EntryRecorder(EntrySimulator simulator, BrakePlan plan, EntryEquations equations, boolean keep) {
+        this.simulator = simulator;
+        this.plan = plan;
+        this.equations = equations;
+        this.profile = keep ? new EntryProfile(simulator, equations) : null;
+    }
+
+    boolean running() {
+        return ending == null;
+    }
+
+    /** Called at the start of each piece: the events that lie at stations. */
+    void enter(double station, double[] state) {
+        double time = state[EntryState.TIME];
+        if (same(station, plan.brakePoint())
+                && plan.brakePoint() < plan.release().end()) {
+            events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
+            brakePointSpeed = speed(state);
+        }
+        if (same(station, 0)) {
+            events.add(new EntryEvent(Kind.TURN_IN, station, time));
+            turnInSpeed = speed(state);
+        }
+        if (same(station, plan.release().start())) {
+            events.add(new EntryEvent(Kind.RELEASE_START, station, time));
+        }
+        if (same(station, plan.release().end())) {
+            events.add(new EntryEvent(Kind.RELEASE_END, station, time));
+        }
+        if (same(station, simulator.apex())) {
+            events.add(new EntryEvent(Kind.APEX, station, time));
+        }
+        track(station, state);
+        if (profile != null) {
+            profile.row(station, state);
+        }
+    }
+
+    private static boolean same(double a, double b) {
+        return Math.abs(a - b) < 1e-5;
+    }
+
+    private static double speed(double[] state) {
+        return Math.hypot(state[EntryState.VX], state[EntryState.VY]);
+    }
+
+    void watch(AbstractIntegrator integrator) {
+        integrator.addEventDetector(Watch.stopWhenFalling(at -> Math.min(
+                simulator.leftMargin(at.getTime(), at.getPrimaryState()),
+                simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
+        integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.spinMargin(at.getPrimaryState())));
+        integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.speedMargin(at.getPrimaryState())));
+        integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+        if (profile != null) {
+            integrator.addEventDetector(Watch.reportWhenRising(
+                    at -> profile.frontUse(at.getTime(), at.getPrimaryState()) - SATURATED,
+                    at -> add(Kind.FRONT_SATURATES, at)));
+            integrator.addEventDetector(Watch.reportWhenRising(
+                    at -> profile.rearUse(at.getTime(), at.getPrimaryState()) - SATURATED,
+                    at -> add(Kind.REAR_SATURATES, at)));
+        }
+        integrator.addEventDetector(
+                Watch.reportWhenRising(EntryRecorder::speedRate, at -> minimum(at.getTime(), at.getPrimaryState())));
+        integrator.addStepHandler(this::step);
+    }
+
+    private void add(Kind kind, ODEStateAndDerivative at) {
+        events.add(new EntryEvent(kind, at.getTime(), at.getPrimaryState()[EntryState.TIME]));
+    }
+
+    private static double speedRate(ODEStateAndDerivative at) {
+        double[] x = at.getPrimaryState();
+        double[] rate = at.getPrimaryDerivative();
+        return x[EntryState.VX] * rate[EntryState.VX] + x[EntryState.VY] * rate[EntryState.VY];
+    }
+
+    private double lockMargin(ODEStateAndDerivative at) {
+        WheelForces wheels = equations.wheelsAt(at.getTime(), at.getPrimaryState());
+        double least = Double.POSITIVE_INFINITY;
+        for (int wheel = 0; wheel < 4; wheel++) {
+            least = Math.min(least, wheels.lockMargin(wheel));
+        }
+        return least;
+    }
+
+    private void step(ODEStateInterpolator step) {
+        double from = step.getPreviousState().getTime();
+        double to = step.getCurrentState().getTime();
+        track(from, step.getPreviousState().getPrimaryState());
+        track((from + to) / 2, step.getInterpolatedState((from + to) / 2).getPrimaryState());
+        track(to, step.getCurrentState().getPrimaryState());
+        if (profile != null) {
+            double sampling = simulator.settings().sampling();
+            for (double s = sampling * (Math.floor(from / sampling) + 1); s < to; s += sampling) {
+                profile.row(s, step.getInterpolatedState(s).getPrimaryState());
+            }
+        }
+    }
+
+    private void track(double station, double[] state) {
+        farthestOffset = Math.max(farthestOffset, Math.abs(state[EntryState.OFFSET]));
+        double speed = speed(state);
+        if (station <= plan.brakePoint()) {
+            topSpeed = Math.max(topSpeed, speed);
+        } else {
+            minimum(station, state);
+        }
+    }
+
+    private void minimum(double station, double[] state) {
+        double speed = speed(state);
+        if (station > plan.brakePoint() && speed < minimumSpeed) {
+            minimumSpeed = speed;
+            minimumSpeedAt = station;
+            minimumSpeedTime = state[EntryState.TIME];
+        }
+    }
+
+    /** Called when an event stopped the integration: a wheel that changes, or the end of the run. */
+    void stoppedAt(double station, double[] state) {
+        double tiny = 1e-3;
+        if (EntrySimulator.spinMargin(state) <= tiny) {
+            end(Outcome.SPUN, Kind.SPIN, station, state);
+        } else if (EntrySimulator.speedMargin(state) <= tiny) {
+            end(Outcome.RAN_WIDE, Kind.STOPPED, station, state);
+        } else if (Math.min(simulator.leftMargin(station, state), simulator.rightMargin(station, state)) <= tiny) {
+            end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
+        } else {
+            changeLock(station, state);
+        }
+    }
+
+    private void end(Outcome outcome, Kind kind, double station, double[] state) {
+        ending = outcome;
+        endingKind = kind;
+        events.add(new EntryEvent(kind, station, state[EntryState.TIME]));
+    }
+
+    private void changeLock(double station, double[] state) {
+        WheelForces wheels = equations.wheelsAt(station, state);
+        int changing = 0;
+        for (int wheel = 1; wheel < 4; wheel++) {
+            if (wheels.lockMargin(wheel) < wheels.lockMargin(changing)) {
+                changing = wheel;
+            }
+        }
+        double time = state[EntryState.TIME];
+        WheelLocks before = equations.locks();
+        boolean stops = !before.locked(changing);
+        equations.locks(stops ? before.with(changing) : before.without(changing));
+        Kind kind = !stops ? Kind.WHEEL_TURNS : Wheel.at(changing).front() ? Kind.FRONT_LOCKS : Kind.REAR_LOCKS;
+        events.add(new EntryEvent(kind, station, time));
+        if (!before.any()) {
+            lockedSince = time;
+        } else if (!equations.locks().any()) {
+            lockedTime += time - lockedSince;
+            lockedSince = Double.NaN;
+        }
+        if (++lockChanges > MOST_LOCK_CHANGES) {
+            end(Outcome.LOCKED_UP, kind, station, state);
+        }
+    }
+
+    EntryResult result(double[] state) {
+        double exit = simulator.corner().path().end();
+        double time = Double.NaN;
+        if (running()) {
+            time = state[EntryState.TIME];
+            track(exit, state);
+            events.add(new EntryEvent(Kind.EXIT, exit, time));
+            if (profile != null) {
+                profile.row(exit, state);
+            }
+        }
+        if (!Double.isNaN(lockedSince)) {
+            lockedTime += state[EntryState.TIME] - lockedSince;
+        }
+        if (!Double.isNaN(minimumSpeedAt)) {
+            events.add(new EntryEvent(Kind.MINIMUM_SPEED, minimumSpeedAt, minimumSpeedTime));
+        }
+        events.sort(Comparator.comparingDouble(EntryEvent::station));
+        Outcome outcome = running() ? (lockedTime > LOCK_TOLERANCE ? Outcome.LOCKED_UP : Outcome.MADE_IT) : ending;
+        String cause = EntryCause.describe(outcome, endingKind, events, lockedTime);
+        Optional<Margins> margins = Optional.ofNullable(profile)
+                .map(p -> p.margins(plan.brakePoint(), Math.max(simulator.apex(), minimumSpeedAt)));
+        return new EntryResult(
+                plan,
+                outcome,
+                cause,
+                events,
+                turnInSpeed,
+                topSpeed,
+                minimumSpeed,
+                minimumSpeedAt,
+                time,
+                trailShare(),
+                farthestOffset,
+                margins,
+                margins.map(this::limit),
+                Optional.ofNullable(profile).map(EntryProfile::trace),
+                equations.evaluations());
+    }
+
+    private double trailShare() {
+        double shed = brakePointSpeed - minimumSpeed;
+        return shed > 0 ? Math.max(0, Math.min(1, (turnInSpeed - minimumSpeed) / shed)) : Double.NaN;
+    }
+
+    private EntryResult.Limit limit(Margins margins) {
+        if (lockChanges > 0) {
+            return EntryResult.Limit.LOCK;
+        }
+        if (margins.edge() < EDGE_NEAR) {
+            return EntryResult.Limit.TRACK_EDGE;
+        }
+        return margins.front() <= margins.rear() ? EntryResult.Limit.FRONT_AXLE : EntryResult.Limit.REAR_AXLE;
+    }
+
+    /** Distance to the edge, m, below which the edge is what limits. */
+    private static final double EDGE_NEAR = 0.3;
+}

@@ -1,0 +1,81 @@
+package org.foreload.entry;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.trace.Trace;
+
+/**
+ * One simulated entry.
+ *
+ * @param plan the brake plan it was driven with
+ * @param outcome how it ended
+ * @param cause why, in one line
+ * @param events what happened, in the order of the line
+ * @param turnInSpeed m/s at station zero; NaN if the car did not get there
+ * @param topSpeed highest speed up to the brake point, m/s
+ * @param minimumSpeed lowest speed after the brake point, m/s
+ * @param minimumSpeedAt its station, m
+ * @param time from the start of the approach to the end of the exit, s; NaN unless the car got there
+ * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum
+ * @param farthestOffset greatest distance from the line, m
+ * @param margins what was left unused; empty for a run made without profile
+ * @param limit what came closest to its limit on the way in; empty for a run made without profile
+ * @param profile the run by station; empty for a run made without profile
+ * @param evaluations right-hand sides that it took
+ */
+public record EntryResult(
+        BrakePlan plan,
+        Outcome outcome,
+        String cause,
+        List<EntryEvent> events,
+        double turnInSpeed,
+        double topSpeed,
+        double minimumSpeed,
+        double minimumSpeedAt,
+        double time,
+        double trailShare,
+        double farthestOffset,
+        Optional<Margins> margins,
+        Optional<Limit> limit,
+        Optional<Trace> profile,
+        long evaluations) {
+
+    /** Copies the events. */
+    public EntryResult {
+        events = List.copyOf(events);
+    }
+
+    /** Whether the car made the corner. */
+    public boolean made() {
+        return outcome == Outcome.MADE_IT;
+    }
+
+    /** The first event of a kind. */
+    public Optional<EntryEvent> event(EntryEvent.Kind kind) {
+        return events.stream().filter(event -> event.kind() == kind).findFirst();
+    }
+
+    /** What limits an entry. */
+    public enum Limit {
+        /** The front axle was fullest. */
+        FRONT_AXLE("front axle"),
+        /** The rear axle was fullest. */
+        REAR_AXLE("rear axle"),
+        /** The edge of the track, or the drift allowed. */
+        TRACK_EDGE("track edge"),
+        /** A wheel locked. */
+        LOCK("lock");
+
+        private final String words;
+
+        Limit(String words) {
+            this.words = words;
+        }
+
+        /** In words, for reports. */
+        public String words() {
+            return words;
+        }
+    }
+}

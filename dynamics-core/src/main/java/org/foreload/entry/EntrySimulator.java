@@ -1,0 +1,246 @@
+package org.foreload.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.braking.BrakePlan;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
+import org.foreload.driver.Steering;
+import org.foreload.driver.Throttle;
+import org.foreload.path.Corner;
+import org.foreload.path.Path;
+import org.foreload.vehicle.Car;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
+
+/**
+ * Drives one car through one corner, with one brake plan after another.
+ *
+ * <p>Everything here is immutable, so one simulator serves many threads.
+ */
+public final class EntrySimulator {
+
+    /** Pieces shorter than this, m, are joined: they come from two names for one point. */
+    private static final double SHORTEST_PIECE = 1e-6;
+
+    /** Sideslip, rad, from which nobody brings the car back. */
+    private static final double SPIN_SIDESLIP = 0.6;
+
+    /** Speed, m/s, at which a car has as good as stopped. */
+    private static final double STOPPED_SPEED = 1.5;
+
+    private static final double SMALLEST_STEP = 1e-9;
+    private static final double LARGEST_STEP = 25;
+
+    private final Car car;
+    private final Corner corner;
+    private final DriverSettings driver;
+    private final SimulationSettings settings;
+    private final ExitPlan exit;
+    private final double apex;
+    private final double[] scales;
+
+    /**
+     * @param car what is driven
+     * @param corner where
+     * @param driver who drives
+     * @param exit the speed aimed for after the throttle opens
+     * @param settings numerical settings
+     * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
+     */
+    public EntrySimulator(Car car, Corner corner, DriverSettings driver, ExitPlan exit, SimulationSettings settings) {
+        this.car = new BicycleModel(car).car();
+        this.corner = corner;
+        this.driver = driver;
+        this.settings = settings;
+        this.exit = exit;
+        this.apex = apexOf(corner.path());
+        this.scales = EntryState.scales(car.chassis().mass());
+    }
+
+    /** The car. */
+    public Car car() {
+        return car;
+    }
+
+    /** The corner. */
+    public Corner corner() {
+        return corner;
+    }
+
+    /** The driver. */
+    public DriverSettings driver() {
+        return driver;
+    }
+
+    /** The plan for the exit. */
+    public ExitPlan exit() {
+        return exit;
+    }
+
+    /** Numerical settings. */
+    public SimulationSettings settings() {
+        return settings;
+    }
+
+    /** Station of the apex, m: the middle of the stretch where the line is tightest. */
+    public double apex() {
+        return apex;
+    }
+
+    /** Drives and keeps the whole run: profile, margins and limit. */
+    public EntryResult run(BrakePlan plan) {
+        return drive(plan, true);
+    }
+
+    /** Drives and keeps only how it ended: what a search needs, for less work. */
+    public EntryResult probe(BrakePlan plan) {
+        return drive(plan, false);
+    }
+
+    private EntryResult drive(BrakePlan plan, boolean keep) {
+        Path path = corner.path();
+        EntryEquations equations = new EntryEquations(
+                new BicycleModel(car), path, new Steering(car, path, driver), new Throttle(car, exit), driver, plan);
+        EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
+        double[] state = initialState(equations);
+        double[] stations = pieces(plan);
+        for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
+            double start = stations[i];
+            double end = stations[i + 1];
+            equations.enterPiece(start, end);
+            EntryEquations.Foot foot = footAt((start + end) / 2, plan);
+            equations.foot(foot, state[EntryState.TIME], Math.hypot(state[EntryState.VX], state[EntryState.VY]));
+            recorder.enter(start, state);
+            double at = start;
+            while (at < end - SHORTEST_PIECE && recorder.running()) {
+                ODEStateAndDerivative stop = integrate(equations, recorder, at, end, state);
+                at = stop.getTime();
+                state = stop.getPrimaryState();
+                if (at < end - SHORTEST_PIECE) {
+                    recorder.stoppedAt(at, state);
+                }
+            }
+        }
+        return recorder.result(state);
+    }
+
+    private ODEStateAndDerivative integrate(
+            EntryEquations equations, EntryRecorder recorder, double from, double to, double[] state) {
+        double[] absolute = new double[EntryState.SIZE];
+        double[] relative = new double[EntryState.SIZE];
+        for (int i = 0; i < absolute.length; i++) {
+            absolute[i] = settings.tolerance() * scales[i];
+        }
+        var integrator = new DormandPrince54Integrator(
+                Math.min(SMALLEST_STEP, (to - from) / 10), LARGEST_STEP, absolute, relative);
+        integrator.setInitialStepSize(Math.min(to - from, FIRST_STEP));
+        recorder.watch(integrator);
+        return integrator.integrate(equations, new ODEState(from, state), to);
+    }
+
+    /** First step of each piece, m: what most steps in a corner come to. */
+    private static final double FIRST_STEP = 0.5;
+
+    private double[] pieces(BrakePlan plan) {
+        Path path = corner.path();
+        TreeSet<Double> stations = new TreeSet<>();
+        stations.add(path.start());
+        stations.add(path.end());
+        add(stations, 0);
+        add(stations, apex);
+        add(stations, plan.brakePoint());
+        add(stations, exit.opening());
+        for (double kink : path.kinks()) {
+            add(stations, kink);
+        }
+        for (double kink : plan.release().kinks()) {
+            add(stations, kink);
+        }
+        List<Double> kept = new ArrayList<>();
+        for (double station : stations) {
+            if (kept.isEmpty() || station - kept.get(kept.size() - 1) > SHORTEST_PIECE) {
+                kept.add(station);
+            }
+        }
+        return kept.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private void add(TreeSet<Double> stations, double station) {
+        if (station > corner.path().start() && station < corner.path().end()) {
+            stations.add(station);
+        }
+    }
+
+    private EntryEquations.Foot footAt(double station, BrakePlan plan) {
+        if (station < plan.release().end()) {
+            return station < plan.brakePoint() ? EntryEquations.Foot.FLAT_OUT : EntryEquations.Foot.BRAKING;
+        }
+        return station < exit.opening() ? EntryEquations.Foot.HOLDING : EntryEquations.Foot.LEAVING;
+    }
+
+    /** Straight ahead at the approach speed, throttle open, load settled. */
+    private double[] initialState(EntryEquations equations) {
+        double start = corner.path().start();
+        double speed = corner.approachSpeed();
+        double[] state = new double[EntryState.SIZE];
+        state[EntryState.VX] = speed;
+        equations.enterPiece(start, start);
+        for (int i = 0; i < SETTLING_ROUNDS; i++) {
+            WheelForces wheels = equations.wheelsAt(start, state);
+            state[EntryState.DRIVE] = new Throttle(car, exit).flatOut(speed, wheels)
+                    / car.chassis().mass();
+            wheels = equations.wheelsAt(start, state);
+            state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();
+        }
+        return state;
+    }
+
+    /** Rounds in which load and drive force settle on each other at the start; each cuts the error by about h/L. */
+    private static final int SETTLING_ROUNDS = 12;
+
+    private static double apexOf(Path path) {
+        double tightest = 0;
+        double first = 0;
+        double last = 0;
+        int samples = 2000;
+        double step = (path.end() - path.start()) / samples;
+        for (int i = 0; i <= samples; i++) {
+            tightest = Math.max(tightest, Math.abs(path.curvature(path.start() + i * step)));
+        }
+        boolean found = false;
+        for (int i = 0; i <= samples; i++) {
+            double s = path.start() + i * step;
+            if (Math.abs(path.curvature(s)) >= TIGHT_SHARE * tightest) {
+                first = found ? first : s;
+                last = s;
+                found = true;
+            }
+        }
+        return (first + last) / 2;
+    }
+
+    /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
+    private static final double TIGHT_SHARE = 0.98;
+
+    static double spinMargin(double[] state) {
+        return SPIN_SIDESLIP - Math.abs(Math.atan2(state[EntryState.VY], state[EntryState.VX]));
+    }
+
+    static double speedMargin(double[] state) {
+        return state[EntryState.VX] - STOPPED_SPEED;
+    }
+
+    double leftMargin(double station, double[] state) {
+        return corner.path().widthLeft(station) - state[EntryState.OFFSET];
+    }
+
+    double rightMargin(double station, double[] state) {
+        return corner.path().widthRight(station) + state[EntryState.OFFSET];
+    }
+}

@@ -1,0 +1,46 @@
+package org.foreload.entry;
+
+import org.foreload.bicycle.BicycleState;
+
+/** Names of the entries of the simulator's state vector, whose independent variable is the station. */
+final class EntryState {
+
+    static final int TIME = 0;
+    static final int OFFSET = 1;
+    static final int HEADING_ERROR = 2;
+    static final int CAR = 3;
+    static final int STEER = CAR + BicycleState.SIZE;
+    static final int BRAKE = STEER + 1;
+    static final int DRIVE = BRAKE + 1;
+    static final int SIZE = DRIVE + 1;
+
+    static final int VX = CAR + BicycleState.VX;
+    static final int VY = CAR + BicycleState.VY;
+    static final int YAW_RATE = CAR + BicycleState.YAW_RATE;
+
+    private EntryState() {}
+
+    /**
+     * Size of one unit of each state, by which the relative tolerance is turned into an absolute one: s, m, rad, m/s,
+     * rad/s, N, m/s², and their rates, about as large as they get in an entry.
+     */
+    static double[] scales(double mass) {
+        double[] scale = new double[SIZE];
+        scale[TIME] = 1;
+        scale[OFFSET] = 1;
+        scale[HEADING_ERROR] = 0.1;
+        scale[VX] = 10;
+        scale[VY] = 1;
+        scale[YAW_RATE] = 0.5;
+        scale[CAR + BicycleState.PITCH_TRANSFER] = mass;
+        scale[CAR + BicycleState.PITCH_TRANSFER_RATE] = 10 * mass;
+        scale[CAR + BicycleState.ROLL_ACCELERATION] = 10;
+        scale[CAR + BicycleState.ROLL_ACCELERATION_RATE] = 100;
+        scale[CAR + BicycleState.FRONT_SLIP] = 0.1;
+        scale[CAR + BicycleState.REAR_SLIP] = 0.1;
+        scale[STEER] = 0.1;
+        scale[BRAKE] = 10;
+        scale[DRIVE] = 10;
+        return scale;
+    }
+}

@@ -1,0 +1,17 @@
+/**
+ * One corner entry, simulated, with events and an outcome.
+ *
+ * <p><b>Key idea.</b> Car, driver and line are one set of equations over station instead of time: line, release and
+ * track edge are given by station. What switches at a known station (a kink of the line, the brake point, the release)
+ * is a border between steps; what switches by itself (a wheel locks, the car spins) is located by a root finder. How it
+ * ends is a value, {@link org.foreload.entry.Outcome}, never an exception.
+ *
+ * <p><b>Ready pieces.</b> {@link org.foreload.entry.EntrySimulator} drives one car through one corner with one brake
+ * plan after another and returns an {@link org.foreload.entry.EntryResult} with events, margins and, where asked for,
+ * the profile. {@link org.foreload.entry.SimulationSettings#STANDARD} has numerical defaults only.
+ *
+ * <p><b>Valid when</b> the car makes way along the line, at heading errors well below a right angle. <b>Neglects</b>
+ * all that car, tyre, line and driver neglect. <b>Fails when</b> the car slides sideways or backwards along the line:
+ * the run ends before that, as a spin.
+ */
+package org.foreload.entry;

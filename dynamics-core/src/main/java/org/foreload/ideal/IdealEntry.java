@@ -1,0 +1,112 @@
+package org.foreload.ideal;
+
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.grip.Chord;
+import org.foreload.grip.GripLimits;
+import org.foreload.grip.LocalGrip;
+import org.foreload.path.Corner;
+import org.foreload.vehicle.Car;
+
+/**
+ * The fastest quasi-steady speed profile of a car along a given line, from the approach speed on.
+ *
+ * <p>Method: controllable sets backward, greedy forward (H. Pham and Q.-C. Pham, A New Approach to Time-Optimal Path
+ * Parameterization Based on Reachability Analysis, IEEE Transactions on Robotics 34(3), 2018, from memory; for the friction
+ * circle T. Lipp and S. Boyd, Minimum-time speed optimisation over a fixed path, Int. J. Control 87(6), 2014, from memory).
+ * Backward, the highest speed squared at each station from which the rest of the line can still be driven; forward, the
+ * highest acceleration that stays at or below it. The plain "corner speed, then integrate back" is wrong for a car: gentle
+ * braking can make a speed feasible that coasting does not.
+ *
+ * <p>Speed squared is linear over each step, and limits hold in its middle, so the error falls with the square of the step.
+ * Steps are at most {@link IdealOptions#step()} and a fiftieth of the radius; kinks of the line are stations.
+ */
+public final class IdealEntry {
+
+    /** Relative excess of the approach speed squared that rounding explains. */
+    private static final double ROUNDING = 1e-9;
+
+    /** Utilisation over the limit at which an acceleration known from the backward pass is still taken as feasible. */
+    private static final double TOLERANCE = 1e-9;
+
+    /** First step of searches for an acceleration, m/s². */
+    private static final double NEIGHBOUR = 0.05;
+
+    private IdealEntry() {}
+
+    /** The fastest entry with the {@linkplain IdealOptions#DEFAULT default options}; see {@link #solve(Car, Corner, IdealOptions)}. */
+    public static IdealProfile solve(Car car, Corner corner) {
+        return solve(car, corner, IdealOptions.DEFAULT);
+    }
+
+    /**
+     * The fastest entry.
+     *
+     * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes the
+     *     corner at that speed; it tells the highest speed that does
+     */
+    public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
+        Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
+        int steps = grid.steps();
+        double approach = corner.approachSpeed() * corner.approachSpeed();
+        double[] reachable = reachable(grid, approach);
+        double[] controllable = new double[steps + 1];
+        double[] accelerations = new double[steps];
+        controllable[steps] = reachable[steps];
+        FastestStart backward = new FastestStart(options.frictionScale());
+        for (int i = steps - 1; i >= 0; i--) {
+            controllable[i] =
+                    backward.solve(grid.limits(i), grid.length(i), controllable[i + 1], reachable[i]);
+            accelerations[i] = backward.acceleration();
+        }
+        if (!(approach <= controllable[0] * (1 + ROUNDING))) {
+            throw new InvalidValueException(
+                    "approach_speed_mps",
+                    corner.approachSpeed(),
+                    "at most " + Math.sqrt(controllable[0]) + ", the highest from which the car makes this corner");
+        }
+        double[] speedsSquared = new double[steps + 1];
+        speedsSquared[0] = Math.min(approach, controllable[0]);
+        double before = accelerations[0];
+        for (int i = 0; i < steps; i++) {
+            double w = speedsSquared[i];
+            double length = grid.length(i);
+            double guess = w >= controllable[i] * (1 - ROUNDING) ? accelerations[i] : before;
+            before = highestAcceleration(
+                    grid.limits(i), w, length, controllable[i + 1], guess, options.frictionScale());
+            accelerations[i] = before;
+            speedsSquared[i + 1] = Math.max(0, w + 2 * before * length);
+        }
+        return IdealProfile.of(car, grid, speedsSquared, accelerations);
+    }
+
+    /** Speed squared that power alone can reach at each station: nothing faster need be looked at. */
+    private static double[] reachable(Grid grid, double approach) {
+        double[] reachable = new double[grid.steps() + 1];
+        reachable[0] = approach;
+        for (int i = 0; i < grid.steps(); i++) {
+            double length = grid.length(i);
+            double acceleration = grid.limits(i).powerAccelerationOverStep(reachable[i], length);
+            reachable[i + 1] = Math.max(0, reachable[i] + 2 * length * acceleration);
+        }
+        return reachable;
+    }
+
+    private static double highestAcceleration(
+            LocalGrip grip, double speedSquared, double length, double highestEnd, double guess, double scale) {
+        double highest = Math.min(
+                (highestEnd - speedSquared) / (2 * length), grip.powerAccelerationOverStep(speedSquared, length));
+        Chord chord = grip.overStep(speedSquared, length, scale);
+        if (chord.excess(highest) <= TOLERANCE) {
+            return highest;
+        }
+        double known = Math.min(guess, highest);
+        double inside = chord.excess(known) <= TOLERANCE
+                ? known
+                : chord.feasibleNear(known, NEIGHBOUR, -speedSquared / (2 * length), highest);
+        if (Double.isNaN(inside)) {
+            throw new IllegalStateException("no feasible acceleration from speed squared " + speedSquared
+                    + " to at most " + highestEnd + " over " + length);
+        }
+        return chord.edgeFrom(inside, NEIGHBOUR, highest);
+    }
+}

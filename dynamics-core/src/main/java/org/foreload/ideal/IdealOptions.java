@@ -1,0 +1,31 @@
+package org.foreload.ideal;
+
+import org.foreload.conventions.Checks;
+
+/**
+ * Numerical settings and the driver's margin.
+ *
+ * @param step longest step along the line, m; in tight curves the steps are shorter (see {@link IdealEntry})
+ * @param frictionScale factor on all friction: 1 for the car as it is, less for a driver who keeps a margin
+ */
+public record IdealOptions(double step, double frictionScale) {
+
+    /** Half-metre steps, full friction. */
+    public static final IdealOptions DEFAULT = new IdealOptions(0.5, 1);
+
+    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public IdealOptions {
+        Checks.positive("step_m", step);
+        Checks.positive("friction_scale", frictionScale);
+    }
+
+    /** The same options with another longest step, m. */
+    public IdealOptions withStep(double longest) {
+        return new IdealOptions(longest, frictionScale);
+    }
+
+    /** The same options with another factor on all friction. */
+    public IdealOptions withFrictionScale(double scale) {
+        return new IdealOptions(step, scale);
+    }
+}

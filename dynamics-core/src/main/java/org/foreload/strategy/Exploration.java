@@ -1,0 +1,45 @@
+package org.foreload.strategy;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.entry.EntryResult;
+
+/**
+ * What a sweep found.
+ *
+ * @param candidates one per release tried, in the order of the sweep
+ * @param best the quickest that makes the corner; empty if none does
+ * @param baseline the quickest straight-line braking; empty if none makes the corner
+ * @param boundTime time of the ideal quasi-steady entry between the same markers, s
+ * @param complete whether every release was tried; false after a stop
+ */
+public record Exploration(
+        List<Candidate> candidates,
+        Optional<Candidate> best,
+        Optional<Candidate> baseline,
+        double boundTime,
+        boolean complete) {
+
+    /** Copies the candidates. */
+    public Exploration {
+        candidates = List.copyOf(candidates);
+    }
+
+    /** Time that the best release gains on straight-line braking, s; NaN where either is missing. */
+    public double gain() {
+        return best.isPresent() && baseline.isPresent()
+                ? baseline.get().entry().time() - best.get().entry().time()
+                : Double.NaN;
+    }
+
+    /**
+     * One release of the sweep.
+     *
+     * @param entry the entry from its latest brake point, or the attempt that came closest
+     * @param made whether it makes the corner with the margin asked for
+     * @param inHand how much later, m, the foot could come down before the car does not make the corner at all
+     * @param onFront whether no other candidate is both quicker and has more in hand: the trade-off between time and
+     *     margin
+     */
+    public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {}
+}

@@ -1,0 +1,105 @@
+package org.foreload.strategy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
+
+/**
+ * Which releases a sweep tries: every shape with every peak, start and end that fit together.
+ *
+ * @param shapes shapes tried between start and end; {@code abrupt} needs no place here, the baseline is always tried
+ * @param peaks peak decelerations as shares of what the brakes can do in a straight line before a wheel locks
+ * @param starts starts of the release, as shares of the distance from turn-in to the apex; negative before turn-in
+ * @param ends ends of the release, in the same shares
+ * @param buildUpTime time in which the foot reaches the peak, s
+ */
+public record SweepPlan(
+        List<ReleaseShape> shapes, List<Double> peaks, List<Double> starts, List<Double> ends, double buildUpTime) {
+
+    /** Checks and copies. */
+    public SweepPlan {
+        shapes = List.copyOf(shapes);
+        peaks = List.copyOf(peaks);
+        starts = List.copyOf(starts);
+        ends = List.copyOf(ends);
+        if (shapes.isEmpty() || peaks.isEmpty() || starts.isEmpty() || ends.isEmpty()) {
+            throw new InvalidValueException("sweep", "nothing to try", "at least one shape, peak, start and end");
+        }
+        peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
+        starts.forEach(start -> Checks.finite("release_start_share", start));
+        ends.forEach(end -> Checks.finite("release_end_share", end));
+        Checks.notNegative("build_up_time", buildUpTime);
+    }
+
+    /** Five shapes, four peaks, and starts and ends from before turn-in to past the apex. */
+    public static SweepPlan standard() {
+        return withResolution(1);
+    }
+
+    /**
+     * The same ranges, divided more finely.
+     *
+     * @param resolution 1 for the standard sweep; each step more adds as many values between its peaks, starts and ends
+     */
+    public static SweepPlan withResolution(int resolution) {
+        Checks.within("resolution", resolution, 1, 100);
+        return new SweepPlan(
+                List.of(
+                        ReleaseShapes.LINEAR,
+                        ReleaseShapes.PROGRESSIVE,
+                        ReleaseShapes.LATE,
+                        ReleaseShapes.SMOOTH,
+                        ReleaseShapes.TWO_STAGE),
+                divided(resolution, 0.35, 0.55, 0.75, 0.92),
+                divided(resolution, -0.5, -0.1, 0.3),
+                divided(resolution, 0, 0.35, 0.7, 1, 1.4),
+                0.25);
+    }
+
+    private static List<Double> divided(int parts, double... coarse) {
+        List<Double> fine = new ArrayList<>();
+        for (int i = 0; i + 1 < coarse.length; i++) {
+            for (int j = 0; j < parts; j++) {
+                fine.add(coarse[i] + (coarse[i + 1] - coarse[i]) * j / parts);
+            }
+        }
+        fine.add(coarse[coarse.length - 1]);
+        return fine;
+    }
+
+    /**
+     * The brake plans of the sweep; their brake points are still open.
+     *
+     * @param limit deceleration at which a wheel locks in a straight line, m/s²
+     * @param apex distance from turn-in to the apex, m
+     */
+    List<BrakePlan> plans(double limit, double apex) {
+        List<BrakePlan> plans = new ArrayList<>();
+        for (double peak : peaks) {
+            plans.add(baseline(peak * limit));
+        }
+        for (ReleaseShape shape : shapes) {
+            for (double peak : peaks) {
+                for (double start : starts) {
+                    for (double end : ends) {
+                        if (end > start) {
+                            plans.add(new BrakePlan(
+                                    0, peak * limit, buildUpTime, new Release(shape, start * apex, end * apex)));
+                        }
+                    }
+                }
+            }
+        }
+        return plans;
+    }
+
+    /** Straight-line braking: full until turn-in, then off. */
+    BrakePlan baseline(double peak) {
+        return new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
+    }
+}

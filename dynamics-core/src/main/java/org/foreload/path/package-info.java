@@ -7,6 +7,7 @@
  * Curvature, heading and y are positive to the left.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.path.SegmentPath} draws a line from {@link org.foreload.path.Segment}s;
+ * {@link org.foreload.path.MeasuredPath} fits one to the points of a {@link org.foreload.path.MeasuredLine};
  * {@link org.foreload.path.Path#mirrored()} exchanges left and right; {@link org.foreload.path.Corner} is a line with a
  * name and a speed of arrival. Reading files is not here.
  *

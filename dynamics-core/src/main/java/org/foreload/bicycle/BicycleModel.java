@@ -2,16 +2,16 @@ package org.foreload.bicycle;
 
 import static org.foreload.bicycle.BicycleState.FRONT_SLIP;
 import static org.foreload.bicycle.BicycleState.PITCH_TRANSFER;
-import static org.foreload.bicycle.BicycleState.PITCH_TRANSFER_RATE;
 import static org.foreload.bicycle.BicycleState.REAR_SLIP;
 import static org.foreload.bicycle.BicycleState.ROLL_ACCELERATION;
-import static org.foreload.bicycle.BicycleState.ROLL_ACCELERATION_RATE;
 import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
 import org.foreload.conventions.Checks;
-import org.foreload.conventions.Gravity;
+import org.foreload.load.LoadTransfer;
+import org.foreload.load.RoadPlane;
+import org.foreload.load.WheelLoads;
 import org.foreload.tyre.Tyre;
 import org.foreload.tyre.TyreForce;
 import org.foreload.vehicle.Car;
@@ -30,8 +30,8 @@ import org.foreload.vehicle.Suspension.Response;
  * </pre>
  *
  * <p>Source: the single-track equations in H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 1 (from memory); load transfer
- * as in the load package. Load follows braking and cornering through a second-order response each, or at once where the
- * body is rigid; the relaxed slip y follows the slip angle by dy/dt = (v/σ)(tan α − y).
+ * as in {@link LoadTransfer}. Load follows braking and cornering through a second-order response each, or at once where
+ * the body is rigid; the relaxed slip y follows the slip angle by dy/dt = (v/σ)(tan α − y).
  *
  * <p>One instance serves one run at a time: it fills the buffer that its caller hands in.
  */
@@ -44,10 +44,7 @@ public final class BicycleModel {
     private final double toRear;
     private final double wheelbase;
     private final double height;
-    private final double frontElastic;
-    private final double rearElastic;
-    private final double frontGeometric;
-    private final double rearGeometric;
+    private final LoadTransfer transfer;
 
     /**
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia: a transient model needs one
@@ -60,14 +57,7 @@ public final class BicycleModel {
         this.toRear = car.chassis().cgToRearAxle();
         this.wheelbase = car.chassis().wheelbase();
         this.height = car.chassis().cgHeight();
-        var roll = car.suspension();
-        double rollArm = height
-                - (roll.frontRollCenterHeight() * toRear + roll.rearRollCenterHeight() * toFront) / wheelbase;
-        double frontShare = roll.frontRollStiffnessShare();
-        this.frontElastic = frontShare * mass * rollArm / car.chassis().frontTrack();
-        this.rearElastic = (1 - frontShare) * mass * rollArm / car.chassis().rearTrack();
-        this.frontGeometric = mass * toRear / wheelbase * roll.frontRollCenterHeight() / car.chassis().frontTrack();
-        this.rearGeometric = mass * toFront / wheelbase * roll.rearRollCenterHeight() / car.chassis().rearTrack();
+        this.transfer = LoadTransfer.of(car);
     }
 
     /** The car. */
@@ -92,13 +82,24 @@ public final class BicycleModel {
         double sinSteer = Math.sin(steer);
         double cosSteer = Math.cos(steer);
         double cosBank = Math.cos(controls.banking());
-        double sideGravity = Gravity.G * Math.sin(controls.banking()) * Math.cos(controls.grade());
-        double steadyLateral = vx * yawRate * cosBank - sideGravity;
+        double turning = vx * yawRate;
+        double steadyLateral = RoadPlane.lateral(turning, controls.grade(), controls.banking());
+        double sideGravity = turning * cosBank - steadyLateral;
         double drag = car.aerodynamics().drag(vx * vx);
 
         double pitch = pitchTransfer(x, at, controls, drag, steadyLateral * sinSteer);
-        double rollAcceleration = car.suspension().roll().rigid() ? steadyLateral : x[at + ROLL_ACCELERATION];
-        loads(vx, yawRate, controls, pitch, rollAcceleration, steadyLateral, wheels);
+        double roll = car.suspension().roll().rigid() ? steadyLateral : x[at + ROLL_ACCELERATION];
+        double normal = RoadPlane.normal(turning, controls.grade(), controls.banking());
+        WheelLoads loads = LoadTransfer.assemble(
+                transfer.frontAxle(normal, vx * vx),
+                transfer.rearAxle(normal, vx * vx),
+                pitch,
+                transfer.frontLateral(roll),
+                transfer.rearLateral(roll));
+        wheels.load[0] = loads.frontLeft();
+        wheels.load[1] = loads.frontRight();
+        wheels.load[2] = loads.rearLeft();
+        wheels.load[3] = loads.rearRight();
 
         double frontSlip = Math.tan(Math.atan2(vy + toFront * yawRate, vx) - steer);
         double rearSlip = (vy - toRear * yawRate) / vx;
@@ -119,7 +120,7 @@ public final class BicycleModel {
                 + car.chassis().frontTrack() / 2 * alongBody(wheels, 1, 0, cosSteer, sinSteer)
                 + car.chassis().rearTrack() / 2 * (wheels.longitudinal[3] - wheels.longitudinal[2]);
 
-        double specificX = (bodyX - drag) / mass - Gravity.G * Math.sin(controls.grade());
+        double specificX = (bodyX - drag) / mass - RoadPlane.slowing(controls.grade());
         double specificY = bodyY / mass + sideGravity;
         wheels.accelerationX = specificX;
         wheels.accelerationY = specificY;
@@ -150,26 +151,6 @@ public final class BicycleModel {
         double corneringDrag = mass * toRear / wheelbase * lateralAlong;
         double slowing = controls.brakeForce() - controls.driveForce() + corneringDrag;
         return (height * (slowing + drag) - car.aerodynamics().dragHeight() * drag) / wheelbase;
-    }
-
-    private void loads(
-            double vx, double yawRate, Controls controls, double pitch, double roll, double steady, WheelForces out) {
-        double normal = Gravity.G * Math.cos(controls.banking()) * Math.cos(controls.grade())
-                + vx * yawRate * Math.sin(controls.banking());
-        double weight = mass * normal;
-        double front = weight * toRear / wheelbase + car.aerodynamics().frontDownforce(vx * vx) + pitch;
-        double rear = weight * toFront / wheelbase + car.aerodynamics().rearDownforce(vx * vx) - pitch;
-        double total = Math.max(0, front + rear);
-        front = Math.max(0, Math.min(front, total));
-        share(front, frontElastic * roll + frontGeometric * steady, 0, out);
-        share(total - front, rearElastic * roll + rearGeometric * steady, 2, out);
-    }
-
-    /** A left turn (positive transfer) loads the right wheel; a wheel in the air has no load. */
-    private static void share(double axleLoad, double transfer, int left, WheelForces out) {
-        double leftLoad = Math.max(0, Math.min(axleLoad, axleLoad / 2 - transfer));
-        out.load[left] = leftLoad;
-        out.load[left + 1] = axleLoad - leftLoad;
     }
 
     private void axleForces(int left, double slip, double slidingSlip, Controls controls, WheelForces wheels) {

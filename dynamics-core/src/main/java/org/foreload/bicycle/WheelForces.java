@@ -1,8 +1,8 @@
 package org.foreload.bicycle;
 
 /**
- * What one evaluation of {@link BicycleModel} found at the wheels. A buffer that its owner reuses: read it at once, do not
- * keep it.
+ * What one evaluation of {@link BicycleModel} found at the wheels. A buffer that its owner reuses: read it at once, do
+ * not keep it.
  */
 public final class WheelForces {
 

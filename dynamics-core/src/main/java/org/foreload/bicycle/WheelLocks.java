@@ -3,7 +3,7 @@ package org.foreload.bicycle;
 /**
  * Which wheels are stopped.
  *
- * @param mask one bit per wheel, in the order of {@link Wheel}
+ * @param mask one bit per wheel, in the order of {@link org.foreload.load.Wheel}
  */
 public record WheelLocks(int mask) {
 

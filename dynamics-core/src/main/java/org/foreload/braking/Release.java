@@ -32,8 +32,8 @@ public record Release(ReleaseShape shape, double start, double end) {
     }
 
     /**
-     * Stations where the brake has a corner or a step, strictly rising: the start, the shape's own, the end; only one for
-     * a brake dropped at once.
+     * Stations where the brake has a corner or a step, strictly rising: the start, the shape's own, the end; only one
+     * for a brake dropped at once.
      */
     public double[] kinks() {
         if (start == end) {

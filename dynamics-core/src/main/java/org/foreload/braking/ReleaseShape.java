@@ -3,8 +3,8 @@ package org.foreload.braking;
 /**
  * How a brake comes off: the share of the peak that is still on, over the share of the release that has passed.
  *
- * <p>Laws that every shape keeps: {@code remaining(0) = 1}, {@code remaining(1) = 0}, never rising in between, and smooth
- * between its {@link #kinks()}. Before 0 the brake is fully on, after 1 it is off.
+ * <p>Laws that every shape keeps: {@code remaining(0) = 1}, {@code remaining(1) = 0}, never rising in between, and
+ * smooth between its {@link #kinks()}. Before 0 the brake is fully on, after 1 it is off.
  */
 public interface ReleaseShape {
 

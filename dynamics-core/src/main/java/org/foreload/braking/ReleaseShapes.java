@@ -50,8 +50,7 @@ public final class ReleaseShapes {
     /** {@code abrupt}: fully on for every u below 1, then dropped at once. */
     public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 0);
 
-    private static final List<ReleaseShape> ALL =
-            List.of(LINEAR, PROGRESSIVE, LATE, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
+    private static final List<ReleaseShape> ALL = List.of(LINEAR, PROGRESSIVE, LATE, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
 
     private ReleaseShapes() {}
 

@@ -9,12 +9,13 @@ import org.foreload.vehicle.Car;
 /**
  * The driver's hands: feedforward from the inverse tyre model and feedback on the path ahead.
  *
- * <p>Feedforward asks which front and rear lateral forces the curvature just ahead will need, braking included, reads the
- * slip angles that give them off the tyres, and steers by δ = Lκ + α_r − α_f. Feedback weighs the offset and the course
- * error, heading plus sideslip, a look-ahead away. Source: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics 53(12),
- * 2015, 1687–1704 (from memory). Sideslip here is the mean of the steady one of that work and the true one: the steady one
- * alone leaves an offset while the brake comes off, the true one alone lets the car swing at the limit. The result is held inside the front slip peak around the direction in which the
- * front axle really moves; when the rear steps out, that direction turns, and so the driver countersteers.
+ * <p>Feedforward asks which front and rear lateral forces the curvature just ahead will need, braking included, reads
+ * the slip angles that give them off the tyres, and steers by δ = Lκ + α_r − α_f. Feedback weighs the offset and the
+ * course error, heading plus sideslip, a look-ahead away. Source: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics
+ * 53(12), 2015, 1687–1704 (from memory). Sideslip here is the mean of the steady one of that work and the true one: the
+ * steady one alone leaves an offset while the brake comes off, the true one alone lets the car swing at the limit. The
+ * result is held inside the front slip peak around the direction in which the front axle really moves; when the rear
+ * steps out, that direction turns, and so the driver countersteers.
  */
 public final class Steering {
 
@@ -50,7 +51,7 @@ public final class Steering {
             double yawRate,
             double deceleration,
             WheelForces wheels) {
-        double speed = Math.hypot(vx, vy);
+        double speed = Math.sqrt(vx * vx + vy * vy);
         double preview = settings.steeringLag() * speed + car.frontTyre().relaxationLength();
         double window = settings.curvatureWindow() * speed;
         double ahead = station + preview;
@@ -64,8 +65,7 @@ public final class Steering {
         double previewSpeed = Math.max(1, speed - deceleration * preview / Math.max(speed, 1));
         double lateral = car.chassis().mass()
                 * (previewSpeed * previewSpeed * curvature * Math.cos(banking) - Gravity.G * Math.sin(banking));
-        double yaw = car.chassis().yawInertia()
-                * (previewSpeed * previewSpeed * gradient - deceleration * curvature);
+        double yaw = car.chassis().yawInertia() * (previewSpeed * previewSpeed * gradient - deceleration * curvature);
         double frontSlip = slipFor(car.frontTyre(), wheels, 0, (toRear * lateral + yaw) / wheelbase);
         double rearSlip = slipFor(car.rearTyre(), wheels, 2, (toFront * lateral - yaw) / wheelbase);
 
@@ -99,8 +99,7 @@ public final class Steering {
         double left = forceLeft(tyre, wheels, first);
         double right = forceLeft(tyre, wheels, first + 1);
         double peak = tyre.peakForceY(wheels.load(first)) + tyre.peakForceY(wheels.load(first + 1));
-        double pure = tyre.lateralSlipFor(
-                settings.slipUse(), wheels.load(first) / 2 + wheels.load(first + 1) / 2);
+        double pure = tyre.lateralSlipFor(settings.slipUse(), wheels.load(first) / 2 + wheels.load(first + 1) / 2);
         return peak > 0 ? pure * Math.max((left + right) / peak, LEAST_SLIP_SHARE) : pure;
     }
 

@@ -5,8 +5,8 @@ import org.foreload.vehicle.Car;
 
 /**
  * The driver's right foot when it is not braking: flat out on the approach, holding speed between the end of the brake
- * and the point where the throttle opens, then along the {@link ExitPlan}; always within the engine's power and what the
- * driven wheels have left.
+ * and the point where the throttle opens, then along the {@link ExitPlan}; always within the engine's power and what
+ * the driven wheels have left.
  */
 public final class Throttle {
 

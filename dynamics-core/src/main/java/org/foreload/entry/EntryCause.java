@@ -17,8 +17,7 @@ final class EntryCause {
             return first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS)
                     + String.format(Locale.ROOT, ", wheels stopped for %.2f s", lockedTime);
         }
-        String first = first(
-                events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS, Kind.FRONT_SATURATES, Kind.REAR_SATURATES);
+        String first = first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS, Kind.FRONT_SATURATES, Kind.REAR_SATURATES);
         String last = ending == null ? "" : at(events, ending);
         return first.isEmpty() ? last : first + ", then " + last;
     }

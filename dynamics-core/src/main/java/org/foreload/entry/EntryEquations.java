@@ -24,8 +24,8 @@ import org.foreload.path.Path;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /**
- * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt. What
- * switches at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
+ * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt.
+ * What switches at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
  */
 final class EntryEquations implements OrdinaryDifferentialEquation {
 
@@ -60,7 +60,12 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private double lastProgress;
 
     EntryEquations(
-            BicycleModel model, Path path, Steering steering, Throttle throttle, DriverSettings settings, BrakePlan plan) {
+            BicycleModel model,
+            Path path,
+            Steering steering,
+            Throttle throttle,
+            DriverSettings settings,
+            BrakePlan plan) {
         this.model = model;
         this.path = path;
         this.steering = steering;
@@ -127,7 +132,9 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return perMetre;
     }
 
-    /** Fills the rates per second and returns ds/dt; asked twice for one point, as several watches do, it computes once. */
+    /**
+     * Fills the rates per second and returns ds/dt; asked twice for one point, as several watches do, it computes once.
+     */
     private double evaluate(double station, double[] x) {
         if (station == lastStation && Arrays.equals(x, lastState)) {
             return lastProgress;
@@ -141,7 +148,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         double sin = Math.sin(x[HEADING_ERROR]);
         double cos = Math.cos(x[HEADING_ERROR]);
         double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
-        double speed = Math.hypot(vx, vy);
+        double speed = Math.sqrt(vx * vx + vy * vy);
 
         Controls controls = new Controls(
                 x[STEER],
@@ -167,7 +174,9 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return progress;
     }
 
-    /** Progress below which a car is as good as stopped, m/s; the stop event comes first, this only guards the division. */
+    /**
+     * Progress below which a car is as good as stopped, m/s; the stop event comes first, this only guards the division.
+     */
     private static final double LEAST_PROGRESS = 0.1;
 
     private double brakeDemand(double station, double time) {

@@ -9,8 +9,8 @@ import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 
 import org.foreload.bicycle.WheelForces;
-import org.foreload.tyre.Tyre;
 import org.foreload.trace.Trace;
+import org.foreload.tyre.Tyre;
 
 /** Collects the rows of a run. */
 final class EntryProfile {
@@ -120,7 +120,7 @@ final class EntryProfile {
             edge = Math.min(
                     edge, Math.min(path.widthLeft(s.at(i)) - offset.at(i), path.widthRight(s.at(i)) + offset.at(i)));
         }
-        return new Margins(1 - frontMost, 1 - rearMost, edge);
+        return new Margins(Math.max(0, 1 - frontMost), Math.max(0, 1 - rearMost), edge);
     }
 
     Trace trace() {

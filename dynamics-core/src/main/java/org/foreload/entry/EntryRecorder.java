@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.foreload.bicycle.Wheel;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.load.Wheel;
 import org.hipparchus.ode.AbstractIntegrator;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
@@ -58,7 +58,8 @@ final class EntryRecorder {
     /** Called at the start of each piece: the events that lie at stations. */
     void enter(double station, double[] state) {
         double time = state[EntryState.TIME];
-        if (same(station, plan.brakePoint()) && plan.brakePoint() < plan.release().end()) {
+        if (same(station, plan.brakePoint())
+                && plan.brakePoint() < plan.release().end()) {
             events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
             brakePointSpeed = speed(state);
         }
@@ -90,10 +91,9 @@ final class EntryRecorder {
     }
 
     void watch(AbstractIntegrator integrator) {
-        integrator.addEventDetector(Watch.stopWhenFalling(
-                at -> Math.min(
-                        simulator.leftMargin(at.getTime(), at.getPrimaryState()),
-                        simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
+        integrator.addEventDetector(Watch.stopWhenFalling(at -> Math.min(
+                simulator.leftMargin(at.getTime(), at.getPrimaryState()),
+                simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.spinMargin(at.getPrimaryState())));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.speedMargin(at.getPrimaryState())));
         integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
@@ -105,8 +105,8 @@ final class EntryRecorder {
                     at -> profile.rearUse(at.getTime(), at.getPrimaryState()) - SATURATED,
                     at -> add(Kind.REAR_SATURATES, at)));
         }
-        integrator.addEventDetector(Watch.reportWhenRising(
-                EntryRecorder::speedRate, at -> minimum(at.getTime(), at.getPrimaryState())));
+        integrator.addEventDetector(
+                Watch.reportWhenRising(EntryRecorder::speedRate, at -> minimum(at.getTime(), at.getPrimaryState())));
         integrator.addStepHandler(this::step);
     }
 
@@ -194,9 +194,7 @@ final class EntryRecorder {
         WheelLocks before = equations.locks();
         boolean stops = !before.locked(changing);
         equations.locks(stops ? before.with(changing) : before.without(changing));
-        Kind kind = !stops
-                ? Kind.WHEEL_TURNS
-                : Wheel.at(changing).front() ? Kind.FRONT_LOCKS : Kind.REAR_LOCKS;
+        Kind kind = !stops ? Kind.WHEEL_TURNS : Wheel.at(changing).front() ? Kind.FRONT_LOCKS : Kind.REAR_LOCKS;
         events.add(new EntryEvent(kind, station, time));
         if (!before.any()) {
             lockedSince = time;

@@ -53,8 +53,7 @@ public final class EntrySimulator {
      * @param settings numerical settings
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
-    public EntrySimulator(
-            Car car, Corner corner, DriverSettings driver, ExitPlan exit, SimulationSettings settings) {
+    public EntrySimulator(Car car, Corner corner, DriverSettings driver, ExitPlan exit, SimulationSettings settings) {
         this.car = new BicycleModel(car).car();
         this.corner = corner;
         this.driver = driver;
@@ -194,7 +193,8 @@ public final class EntrySimulator {
         equations.enterPiece(start, start);
         for (int i = 0; i < SETTLING_ROUNDS; i++) {
             WheelForces wheels = equations.wheelsAt(start, state);
-            state[EntryState.DRIVE] = new Throttle(car, exit).flatOut(speed, wheels) / car.chassis().mass();
+            state[EntryState.DRIVE] = new Throttle(car, exit).flatOut(speed, wheels)
+                    / car.chassis().mass();
             wheels = equations.wheelsAt(start, state);
             state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();
         }

@@ -21,8 +21,8 @@ final class EntryState {
     private EntryState() {}
 
     /**
-     * Size of one unit of each state, by which the relative tolerance is turned into an absolute one: s, m, rad, m/s, rad/s,
-     * N, m/s², and their rates, about as large as they get in an entry.
+     * Size of one unit of each state, by which the relative tolerance is turned into an absolute one: s, m, rad, m/s,
+     * rad/s, N, m/s², and their rates, about as large as they get in an entry.
      */
     static double[] scales(double mass) {
         double[] scale = new double[SIZE];

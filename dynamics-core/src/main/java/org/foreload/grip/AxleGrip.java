@@ -38,10 +38,10 @@ final class AxleGrip {
     /**
      * Smallest friction scale λ with which the axle carries its demand.
      *
-     * <p>With friction scaled by λ the wheels have A·√(λ² − p²) and B·√(λ² − q²) left, where A and B are their pure lateral
-     * peaks and p ≥ q the used shares of their pure longitudinal peaks. If B·√(p² − q²) already covers the demand D, the
-     * wheel that locks first decides: λ = p. Otherwise put λ² = p² + x²; then A·x + B·√(x² + p² − q²) = D, a quadratic
-     * equation in x after squaring, of which the root below is the positive one.
+     * <p>With friction scaled by λ the wheels have A·√(λ² − p²) and B·√(λ² − q²) left, where A and B are their pure
+     * lateral peaks and p ≥ q the used shares of their pure longitudinal peaks. If B·√(p² − q²) already covers the
+     * demand D, the wheel that locks first decides: λ = p. Otherwise put λ² = p² + x²; then A·x + B·√(x² + p² − q²) =
+     * D, a quadratic equation in x after squaring, of which the root below is the positive one.
      *
      * @param axleLoad N, zero or above
      * @param transfer load that has moved across the axle, N, of any sign

@@ -12,15 +12,11 @@ package org.foreload.grip;
  *     above 1 over it; infinite where a wheel without load is asked for force
  */
 public record AxleUse(
-        double load,
-        double longitudinalForce,
-        double lateralDemand,
-        double lateralCapacity,
-        double utilisation) {
+        double load, double longitudinalForce, double lateralDemand, double lateralCapacity, double utilisation) {
 
     /**
-     * Adhesion that the axle uses: force in the road's plane over load. In a straight line this is the adhesion utilisation
-     * f = T/N of UN Regulation 13-H, Annex 5 (from memory), infinite for force without load.
+     * Adhesion that the axle uses: force in the road's plane over load. In a straight line this is the adhesion
+     * utilisation f = T/N of UN Regulation 13-H, Annex 5 (from memory), infinite for force without load.
      */
     public double adhesion() {
         double force = Math.hypot(longitudinalForce, lateralDemand);

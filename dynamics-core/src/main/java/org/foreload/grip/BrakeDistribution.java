@@ -43,7 +43,9 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
         return frontBrakeShare * rate * wheelbase / (cgToRearAxle() + rate * cgHeight);
     }
 
-    /** Adhesion that the rear axle uses at a braking rate: (1 − β)·z·L/(a − z·h); infinite once the axle is unloaded. */
+    /**
+     * Adhesion that the rear axle uses at a braking rate: (1 − β)·z·L/(a − z·h); infinite once the axle is unloaded.
+     */
     public double rearAdhesion(double rate) {
         double force = (1 - frontBrakeShare) * rate * wheelbase;
         double load = cgToFrontAxle - rate * cgHeight;

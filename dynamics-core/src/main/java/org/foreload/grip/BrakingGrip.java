@@ -7,13 +7,14 @@ import org.foreload.vehicle.Car;
 /**
  * What braking does to the lateral capacity of each axle in a steady corner at one speed.
  *
- * <p>Each axle is taken alone, at its <em>own</em> limit: the largest lateral acceleration whose demand (m·a·b/L in front,
- * m·a·a/L behind) the axle carries at the loads that this acceleration and this deceleration cause. Gentle braking loads
- * the front axle more than it uses it up, so its capacity first rises; the rear axle pays from the start. A balanced car
- * in a <em>steady</em> corner therefore gains nothing; a car limited by its front axle does, and so does turn-in.
+ * <p>Each axle is taken alone, at its <em>own</em> limit: the largest lateral acceleration whose demand (m·a·b/L in
+ * front, m·a·a/L behind) the axle carries at the loads that this acceleration and this deceleration cause. Gentle
+ * braking loads the front axle more than it uses it up, so its capacity first rises; the rear axle pays from the start.
+ * A balanced car in a <em>steady</em> corner therefore gains nothing; a car limited by its front axle does, and so does
+ * turn-in.
  *
- * <p>The deceleration is that of the car: at a speed with drag, d = 0 already asks for drive force. The engine's power is
- * not looked at here ({@link GgDiagram} does).
+ * <p>The deceleration is that of the car: at a speed with drag, d = 0 already asks for drive force. The engine's power
+ * is not looked at here ({@link GgDiagram} does).
  */
 public final class BrakingGrip {
 
@@ -52,8 +53,7 @@ public final class BrakingGrip {
 
     /** Largest lateral acceleration of the car, m/s², at a deceleration in m/s²: that of its weaker axle. */
     public double lateralAcceleration(double deceleration) {
-        return Math.min(
-                grip.lateralLimit(Axle.FRONT, deceleration), grip.lateralLimit(Axle.REAR, deceleration));
+        return Math.min(grip.lateralLimit(Axle.FRONT, deceleration), grip.lateralLimit(Axle.REAR, deceleration));
     }
 
     /** The axle that gives way first at a deceleration in m/s²; the front one if both do together. */
@@ -68,7 +68,9 @@ public final class BrakingGrip {
         return best;
     }
 
-    /** Gain of front lateral capacity at {@link #bestDeceleration()}, as a fraction of the value without deceleration. */
+    /**
+     * Gain of front lateral capacity at {@link #bestDeceleration()}, as a fraction of the value without deceleration.
+     */
     public double bestFrontGain() {
         return frontCapacity(best) / frontCapacity(0) - 1;
     }

@@ -1,9 +1,9 @@
 package org.foreload.grip;
 
 /**
- * A straight line through the feasible pairs of speed squared and acceleration at one place of the road, with a parameter
- * x along it. Since those pairs form a convex set (see {@link LocalGrip}), the feasible x are one interval, and the
- * utilisation falls before it and rises behind it: two searches answer everything.
+ * A straight line through the feasible pairs of speed squared and acceleration at one place of the road, with a
+ * parameter x along it. Since those pairs form a convex set (see {@link LocalGrip}), the feasible x are one interval,
+ * and the utilisation falls before it and rises behind it: two searches answer everything.
  *
  * <p>The searches are own ones, because a search that runs ten thousand times per corner may not allocate and must
  * return the <em>feasible</em> end of its last bracket.
@@ -56,9 +56,7 @@ public final class Chord {
 
     /** Utilisation at x over the friction scale, minus one: zero at the limit, positive where infeasible. */
     public double excess(double x) {
-        return grip.utilisation(
-                                speedSquared + x * speedSquaredRate, -(acceleration + x * accelerationRate))
-                        / limit
+        return grip.utilisation(speedSquared + x * speedSquaredRate, -(acceleration + x * accelerationRate)) / limit
                 - 1;
     }
 
@@ -88,7 +86,8 @@ public final class Chord {
      * @param atOutside its excess, above zero; may be infinite
      */
     public double edge(double inside, double atInside, double outside, double atOutside) {
-        // Regula falsi with the scaling of Anderson and Björck (BIT 13, 1973, from memory), aimed just inside the limit.
+        // Regula falsi with the scaling of Anderson and Björck (BIT 13, 1973, from memory), aimed just inside the
+        // limit.
         double aim = ACCURACY / 2;
         double good = inside;
         double atGood = atInside + aim;

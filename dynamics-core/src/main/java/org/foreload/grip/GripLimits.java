@@ -11,9 +11,9 @@ import org.foreload.vehicle.Chassis;
  * What a car asks of its axles in a motion, and what it could do at most: two axles, four wheel loads, quasi-steady.
  *
  * <p>The front axle carries (m·f·b + Iz·ψ″)/L of lateral force, the rear axle (m·f·a − Iz·ψ″)/L, where f is the lateral
- * specific force in the road's plane and ψ″ the yaw acceleration (balance of forces and moments about the vertical axis).
- * Along the road the tyres give m·d − drag − m·g·sin γ: braking force shared by the brakes' front share where positive,
- * drive force shared by the driven wheels where negative.
+ * specific force in the road's plane and ψ″ the yaw acceleration (balance of forces and moments about the vertical
+ * axis). Along the road the tyres give m·d − drag − m·g·sin γ: braking force shared by the brakes' front share where
+ * positive, drive force shared by the driven wheels where negative.
  */
 public final class GripLimits {
 
@@ -62,7 +62,11 @@ public final class GripLimits {
                 (1 - frontShare) * force,
                 (mass * lateral * chassis.cgToFrontAxle() - yawMoment) / wheelbase);
         double drivePower = Math.max(0, -force) * speed;
-        return new GripUse(loads, front, rear, drivePower == 0 ? 0 : drivePower / car.driveline().power());
+        return new GripUse(
+                loads,
+                front,
+                rear,
+                drivePower == 0 ? 0 : drivePower / car.driveline().power());
     }
 
     private AxleUse axleUse(Axle axle, double load, double transferred, double force, double demand) {

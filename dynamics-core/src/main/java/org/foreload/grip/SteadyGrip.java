@@ -51,11 +51,7 @@ final class SteadyGrip {
                 ? AxleGrip.utilisation(
                         car.frontTyre(), front, transfer.frontLateral(lateral), frontShare * force, demand)
                 : AxleGrip.utilisation(
-                        car.rearTyre(),
-                        total - front,
-                        transfer.rearLateral(lateral),
-                        (1 - frontShare) * force,
-                        demand);
+                        car.rearTyre(), total - front, transfer.rearLateral(lateral), (1 - frontShare) * force, demand);
     }
 
     /** Largest lateral acceleration, m/s², that one axle carries; zero if braking or driving alone is too much. */
@@ -85,11 +81,15 @@ final class SteadyGrip {
         return straightLimit(axle, drag / car.chassis().mass(), 1);
     }
 
-    /** Hardest acceleration, m/s², that both axles and the engine stand in a straight line; zero if even drag is too much. */
+    /**
+     * Hardest acceleration, m/s², that both axles and the engine stand in a straight line; zero if even drag is too
+     * much.
+     */
     double drivingLimit() {
         double coasting = drag / car.chassis().mass();
         double byTyres = -Math.max(straightLimit(Axle.FRONT, coasting, -1), straightLimit(Axle.REAR, coasting, -1));
-        return Math.min(byTyres, car.driveline().power() / (speed * car.chassis().mass()) - coasting);
+        return Math.min(
+                byTyres, car.driveline().power() / (speed * car.chassis().mass()) - coasting);
     }
 
     private double straightLimit(Axle axle, double coasting, int sign) {

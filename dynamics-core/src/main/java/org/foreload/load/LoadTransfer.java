@@ -9,8 +9,8 @@ import org.foreload.vehicle.Suspension;
  * How load moves between the axles and wheels of one car, in steady state: static load, downforce, transfer along the
  * car and transfer across each axle, each as its own method, and one method that assembles wheel loads from them.
  *
- * <p>Every part is linear in speed squared, deceleration and lateral specific force. A model that lets the transfers lag
- * holds them as its own states and calls {@link #assemble} alone.
+ * <p>Every part is linear in speed squared, deceleration and lateral specific force. A model that lets the transfers
+ * lag holds them as its own states and calls {@link #assemble} alone.
  *
  * <p>Units N, m/s², m²/s². Deceleration is positive when slowing; lateral specific force is positive to the left and
  * loads the right wheels.
@@ -102,9 +102,9 @@ public final class LoadTransfer {
 
     /**
      * Load that moves from the left to the right wheel of the front axle, N: (share·m·f·h_s + m·f·(b/L)·h_rf)/t_f, with
-     * h_s the height of the centre of gravity over the roll axis. Source: Milliken and Milliken, Race Car Vehicle Dynamics,
-     * ch. 18 (from memory), without the term of gravity on the rolled body; the transfers of both axles times their
-     * tracks sum to m·f·h whatever the share.
+     * h_s the height of the centre of gravity over the roll axis. Source: Milliken and Milliken, Race Car Vehicle
+     * Dynamics, ch. 18 (from memory), without the term of gravity on the rolled body; the transfers of both axles times
+     * their tracks sum to m·f·h whatever the share.
      *
      * @param lateral specific lateral force f, m/s², positive to the left
      */
@@ -122,8 +122,9 @@ public final class LoadTransfer {
     }
 
     /**
-     * Wheel loads from axle loads and transfers. No load falls below zero: an axle or a wheel that would be pulled off the
-     * road carries nothing, and the other axle, or the other wheel of the axle, carries the rest, so that the sum stays.
+     * Wheel loads from axle loads and transfers. No load falls below zero: an axle or a wheel that would be pulled off
+     * the road carries nothing, and the other axle, or the other wheel of the axle, carries the rest, so that the sum
+     * stays.
      *
      * @param frontAxle front axle load before transfer, N
      * @param rearAxle rear axle load before transfer, N

@@ -9,5 +9,17 @@ public enum Wheel {
     /** Rear left. */
     REAR_LEFT,
     /** Rear right. */
-    REAR_RIGHT
+    REAR_RIGHT;
+
+    private static final Wheel[] ALL = values();
+
+    /** The wheel at an index, 0 to 3 in the order of this list. */
+    public static Wheel at(int index) {
+        return ALL[index];
+    }
+
+    /** Whether it sits on the front axle. */
+    public boolean front() {
+        return this == FRONT_LEFT || this == FRONT_RIGHT;
+    }
 }

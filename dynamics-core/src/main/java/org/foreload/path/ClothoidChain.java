@@ -4,9 +4,9 @@ import java.util.Arrays;
 
 /**
  * A plane curve made of pieces whose curvature runs linearly with distance: straights, arcs and clothoids are the same
- * thing here. Heading is exact; so is position on pieces of constant curvature; on clothoids it is the Fresnel integral,
- * by Gauss-Legendre quadrature with eight nodes on panels that turn by {@link #PANEL_ANGLE} or less. Its error is far
- * below a nanometre per hundred metres.
+ * thing here. Heading is exact; so is position on pieces of constant curvature; on clothoids it is the Fresnel
+ * integral, by Gauss-Legendre quadrature with eight nodes on panels that turn by {@link #PANEL_ANGLE} or less. Its
+ * error is far below a nanometre per hundred metres.
  *
  * <p>Immutable; the curve starts at the origin, heading along x.
  */
@@ -15,17 +15,15 @@ final class ClothoidChain {
     /** Turn per quadrature panel, rad; eight nodes integrate cos over one radian to below 1e-16. */
     private static final double PANEL_ANGLE = 1;
 
-    /** Curvature (1/m) or gradient (1/m²) that still counts as rounding: 1e-12 turns a car by 1e-9 rad per kilometre. */
+    /**
+     * Curvature (1/m) or gradient (1/m²) that still counts as rounding: 1e-12 turns a car by 1e-9 rad per kilometre.
+     */
     private static final double ROUNDING = 1e-12;
 
-    /** Positive nodes of the Gauss-Legendre rule on −1 to 1 (Abramowitz and Stegun, table 25.4, from memory). */
-    private static final double[] NODES = {
-        0.18343464249564980, 0.52553240991632899, 0.79666647741362674, 0.96028985649753623
-    };
-
-    private static final double[] WEIGHTS = {
-        0.36268378337836198, 0.31370664587788729, 0.22238103445337447, 0.10122853629037626
-    };
+    /**
+     * Steps to the foot of a point; each shrinks the error by the share that the point's distance has in the radius.
+     */
+    private static final int FOOT_STEPS = 8;
 
     private final double[] station;
     private final double[] startCurvature;
@@ -92,6 +90,18 @@ final class ClothoidChain {
         return along(i, at - station[i]);
     }
 
+    /** Distance of a point from the curve, m, found from the station nearest to it by guess. */
+    double distance(Path.Point point, double guess) {
+        double s = guess;
+        for (int step = 0; step < FOOT_STEPS; step++) {
+            Path.Point at = position(s);
+            double heading = heading(s);
+            s = inside(s + Math.cos(heading) * (point.x() - at.x()) + Math.sin(heading) * (point.y() - at.y()));
+        }
+        Path.Point foot = position(s);
+        return Math.hypot(point.x() - foot.x(), point.y() - foot.y());
+    }
+
     /** Inner stations where the curvature or its gradient jumps. */
     double[] kinks() {
         return innerStations(true);
@@ -150,13 +160,11 @@ final class ClothoidChain {
         double sumY = 0;
         for (int panel = 0; panel < panels; panel++) {
             double centre = (2 * panel + 1) * halfPanel;
-            for (int node = 0; node < NODES.length; node++) {
-                for (int side = -1; side <= 1; side += 2) {
-                    double at = centre + side * NODES[node] * halfPanel;
-                    double angle = heading[i] + at * (start + 0.5 * slope * at);
-                    sumX += WEIGHTS[node] * Math.cos(angle);
-                    sumY += WEIGHTS[node] * Math.sin(angle);
-                }
+            for (int node = 0; node < GaussRule.NODES.length; node++) {
+                double at = centre + GaussRule.NODES[node] * halfPanel;
+                double angle = heading[i] + at * (start + 0.5 * slope * at);
+                sumX += GaussRule.WEIGHTS[node] * Math.cos(angle);
+                sumY += GaussRule.WEIGHTS[node] * Math.sin(angle);
             }
         }
         return new Path.Point(x[i] + halfPanel * sumX, y[i] + halfPanel * sumY);

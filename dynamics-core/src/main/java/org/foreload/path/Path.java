@@ -2,8 +2,8 @@ package org.foreload.path;
 
 /**
  * The line that the car is meant to follow, by station {@code s}: distance along the line in metres, zero where the
- * curvature first leaves zero (turn-in), negative on the approach. Plan view in metres and radians; curvature and heading
- * are positive to the left (ISO 8855 axes: x forward, y left, z up).
+ * curvature first leaves zero (turn-in), negative on the approach. Plan view in metres and radians; curvature and
+ * heading are positive to the left (ISO 8855 axes: x forward, y left, z up).
  *
  * <p>Stations outside {@code [start, end]} are read as the nearest end.
  */
@@ -18,7 +18,9 @@ public interface Path {
     /** Curvature in 1/m, positive to the left; where it jumps, the value just after. */
     double curvature(double s);
 
-    /** Change of curvature along the line in 1/m²; at a kink, the value just after it; jumps of curvature do not show. */
+    /**
+     * Change of curvature along the line in 1/m²; at a kink, the value just after it; jumps of curvature do not show.
+     */
     double curvatureGradient(double s);
 
     /** Heading in rad, positive to the left, zero at the start of the line. */
@@ -30,7 +32,9 @@ public interface Path {
     /** Slope along the line as an angle in rad, positive uphill. */
     double grade(double s);
 
-    /** Slope across the line as an angle in rad, positive where the left edge is the lower one: it helps a left turn. */
+    /**
+     * Slope across the line as an angle in rad, positive where the left edge is the lower one: it helps a left turn.
+     */
     double banking(double s);
 
     /** Distance from the line to the left edge of the track, m. */
@@ -42,7 +46,9 @@ public interface Path {
     /** Stations, rising and inside the line, where curvature or its gradient jumps; integrators step on them. */
     double[] kinks();
 
-    /** The same path with left and right exchanged: curvature, heading, banking and y change sign, widths change sides. */
+    /**
+     * The same path with left and right exchanged: curvature, heading, banking and y change sign, widths change sides.
+     */
     default Path mirrored() {
         return new MirroredPath(this);
     }

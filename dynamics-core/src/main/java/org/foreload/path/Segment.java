@@ -113,7 +113,9 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
             radius("end_radius_m", endRadius);
             if (Double.isInfinite(startRadius) && Double.isInfinite(endRadius)) {
                 throw new InvalidValueException(
-                        "end_radius_m", endRadius, "a number above 0 at one end at least: else the spiral is a straight");
+                        "end_radius_m",
+                        endRadius,
+                        "a number above 0 at one end at least: else the spiral is a straight");
             }
             Objects.requireNonNull(turn);
         }

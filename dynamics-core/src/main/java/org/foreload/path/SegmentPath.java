@@ -5,8 +5,8 @@ import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * A line drawn from segments: an approach straight, the segments, an exit straight. Width, grade and banking are the same
- * all along it.
+ * A line drawn from segments: an approach straight, the segments, an exit straight. Width, grade and banking are the
+ * same all along it.
  *
  * <p>Station zero is where the curvature first leaves zero, so straights that lead the list belong to the approach. If
  * nothing turns, it is the end of the approach straight.
@@ -60,7 +60,8 @@ public final class SegmentPath implements Path {
         }
         int pieces = (approach > 0 ? 1 : 0) + segments.size() - leading + (exitLength > 0 ? 1 : 0);
         if (pieces == 0) {
-            throw new InvalidValueException("segments", "[]", "one segment or more, as approach and exit have no length");
+            throw new InvalidValueException(
+                    "segments", "[]", "one segment or more, as approach and exit have no length");
         }
         double[] station = new double[pieces + 1];
         double[] start = new double[pieces];
@@ -111,7 +112,9 @@ public final class SegmentPath implements Path {
         return segments;
     }
 
-    /** Stations, rising and inside the line, where the curvature itself jumps, m; empty for a line that can be driven. */
+    /**
+     * Stations, rising and inside the line, where the curvature itself jumps, m; empty for a line that can be driven.
+     */
     public double[] curvatureJumps() {
         return chain.curvatureJumps();
     }

@@ -38,7 +38,8 @@ public record Exploration(
      * @param entry the entry from its latest brake point, or the attempt that came closest
      * @param made whether it makes the corner with the margin asked for
      * @param inHand how much later, m, the foot could come down before the car does not make the corner at all
-     * @param onFront whether no other candidate is both quicker and has more in hand: the trade-off between time and margin
+     * @param onFront whether no other candidate is both quicker and has more in hand: the trade-off between time and
+     *     margin
      */
     public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {}
 }

@@ -1,16 +1,17 @@
 /**
  * The questions people come with: how late to brake, which release is best, and what it is worth.
  *
- * <p><b>The key idea.</b> Releases are only comparable when each brakes as late as it can. So every release gets its own
- * latest brake point, the last one from which the car still makes the corner with the margin asked for, and then the times
- * between the same two markers are compared.
+ * <p><b>The key idea.</b> Releases are only comparable when each brakes as late as it can. So every release gets its
+ * own latest brake point, the last one from which the car still makes the corner with the margin asked for, and then
+ * the times between the same two markers are compared.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.strategy.CornerStudy} puts a car and a corner together;
- * {@link org.foreload.strategy.LatestBrakePoint} searches for one release; {@link org.foreload.strategy.SweepPlan} says which
- * releases a sweep tries; {@link org.foreload.strategy.Allowance} the margin asked for (default: half a metre off the line).
+ * {@link org.foreload.strategy.LatestBrakePoint} searches for one release; {@link org.foreload.strategy.SweepPlan} says
+ * which releases a sweep tries; {@link org.foreload.strategy.Allowance} the margin asked for (default: half a metre off
+ * the line).
  *
- * <p><b>Valid when</b> the corner is one the car must slow down for, and has a straight after it that is worth exit speed.
- * <b>Neglects</b> traffic, the next corner, and what a driver can repeat. <b>Fails when</b> the approach is so short that the
- * brake point would lie before it: then no brake point is found, and the finding says so.
+ * <p><b>Valid when</b> the corner is one the car must slow down for, and has a straight after it that is worth exit
+ * speed. <b>Neglects</b> traffic, the next corner, and what a driver can repeat. <b>Fails when</b> the approach is so
+ * short that the brake point would lie before it: then no brake point is found, and the finding says so.
  */
 package org.foreload.strategy;

@@ -12,8 +12,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
 /**
- * Runs one computation for many cases on several threads. Results stand in the order of the cases, so they do not depend
- * on the number of threads; what was done when a sweep is stopped is kept.
+ * Runs one computation for many cases on several threads. Results stand in the order of the cases, so they do not
+ * depend on the number of threads; what was done when a sweep is stopped is kept.
  */
 public final class Sweep {
 

@@ -3,14 +3,18 @@ package org.foreload.tyre;
 /** The one-unknown searches of combined slip on a {@link SlipCurve}. */
 final class CombinedSlip {
 
-    /** Relative accuracy of the slip length; force errors are of the same size. */
-    private static final double ACCURACY = 1e-13;
+    /** Relative accuracy of the slip length; force errors are of the same size or smaller. */
+    private static final double ACCURACY = 1e-12;
+
+    /** Error of the squared force share at which rounding takes over and the search ends. */
+    private static final double ROUNDING = 1e-15;
 
     private CombinedSlip() {}
 
     /**
-     * Length of the normalised slip vector whose lateral part is {@code y} and whose longitudinal force share is {@code
-     * share}; where the share is more than a rolling wheel can have, the length at which it has most, which may be infinite.
+     * Length of the normalised slip vector whose lateral part is {@code y} and whose longitudinal force share is
+     * {@code share}; where the share is more than a rolling wheel can have, the length at which it has most, which may
+     * be infinite.
      */
     static double length(SlipCurve curve, double y, double share) {
         if (share == 0) {
@@ -25,25 +29,32 @@ final class CombinedSlip {
             if (share >= 1) {
                 return Double.POSITIVE_INFINITY;
             }
-            high = Math.max(curve.peakSlip(), y / Math.sqrt(1 - share * share)) * (1 + 1e-9);
+            double sliding = y / Math.sqrt(1 - share * share);
+            if (sliding >= curve.peakSlip()) {
+                return sliding;
+            }
+            high = curve.peakSlip();
         } else if (longitudinalShare(curve, y, high) <= share) {
             return high;
         }
-        double guess = Math.hypot(y, Math.min(curve.inverse(Math.min(share, 1)), high));
+        double alone = curve.inverse(Math.min(share, 1));
+        double guess = Math.sqrt(y * y + alone * alone);
         double x = guess < high ? guess : (low + high) / 2;
         // Newton on the squared equation curve(x)²(1 − y²/x²) = share², kept inside the bracket.
         for (int i = 0; i < 80; i++) {
             double value = curve.value(x);
             double ratio = y / x;
             double excess = value * value * (1 - ratio * ratio) - share * share;
+            if (Math.abs(excess) <= ROUNDING) {
+                return x;
+            }
             if (excess > 0) {
                 high = x;
             } else {
                 low = x;
             }
-            double step = 1e-6 * x;
-            double slope = (curve.value(x + step) - value) / step;
-            double derivative = 2 * value * slope * (1 - ratio * ratio) + 2 * value * value * ratio * ratio / x;
+            double derivative =
+                    2 * value * curve.slope(x) * (1 - ratio * ratio) + 2 * value * value * ratio * ratio / x;
             double next = x - excess / derivative;
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;

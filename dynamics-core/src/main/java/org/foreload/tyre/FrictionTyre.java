@@ -4,13 +4,13 @@ import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
- * A tyre with load-sensitive friction and one slip curve for all directions: the two slips are scaled by their stiffness
- * and peak force, the curve is read at the length of that vector, and the force follows its direction.
+ * A tyre with load-sensitive friction and one slip curve for all directions: the two slips are scaled by their
+ * stiffness and peak force, the curve is read at the length of that vector, and the force follows its direction.
  *
- * <p>Friction and both stiffnesses per newton of load fall by {@code loadSensitivity} for each relative rise of load over
- * the reference: μ(F) = μ₀ (1 − λ (F/F₀ − 1)), never below zero. So the slip at which the tyre saturates does not depend
- * on load. Source of the combined-slip rule: H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3 and 4 (from memory);
- * for equal friction and stiffness it is the isotropic brush model exactly.
+ * <p>Friction and both stiffnesses per newton of load fall by {@code loadSensitivity} for each relative rise of load
+ * over the reference: μ(F) = μ₀ (1 − λ (F/F₀ − 1)), never below zero. So the slip at which the tyre saturates does not
+ * depend on load. Source of the combined-slip rule: H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3 and 4 (from
+ * memory); for equal friction and stiffness it is the isotropic brush model exactly.
  *
  * @param curve the shape of force over slip
  * @param frictionX peak longitudinal force over load at the reference load
@@ -42,6 +42,19 @@ public record FrictionTyre(
         Checks.notNegative("relaxation_length_m", relaxationLength);
         Checks.positive("cornering_stiffness_per_rad", corneringStiffnessPerLoad);
         Checks.positive("slip_stiffness", slipStiffnessPerLoad);
+    }
+
+    /** The same tyre with another relaxation length in metres. */
+    public FrictionTyre withRelaxationLength(double length) {
+        return new FrictionTyre(
+                curve,
+                frictionX,
+                frictionY,
+                loadSensitivity,
+                referenceLoad,
+                length,
+                corneringStiffnessPerLoad,
+                slipStiffnessPerLoad);
     }
 
     /** Factor by which friction and stiffness per load differ from their values at the reference load. */
@@ -116,7 +129,8 @@ public record FrictionTyre(
     /**
      * {@inheritDoc}
      *
-     * <p>The direction is that of the slip velocity itself, not of the scaled slip: a stopped wheel slides as a block does.
+     * <p>The direction is that of the slip velocity itself, not of the scaled slip: a stopped wheel slides as a block
+     * does.
      */
     @Override
     public TyreForce lockedForce(double lateralSlip, double load) {

@@ -62,7 +62,8 @@ final class ImposedForce {
         for (int i = 0; i < HALVINGS; i++) {
             double a = low + (high - low) / 3;
             double b = high - (high - low) / 3;
-            if (tyre.force(a, lateralSlip, load).longitudinal() < tyre.force(b, lateralSlip, load).longitudinal()) {
+            if (tyre.force(a, lateralSlip, load).longitudinal()
+                    < tyre.force(b, lateralSlip, load).longitudinal()) {
                 low = a;
             } else {
                 high = b;

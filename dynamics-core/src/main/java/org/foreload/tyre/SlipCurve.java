@@ -11,6 +11,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /** Fraction of the peak force at normalised slip {@code x}, zero or above. */
     double value(double x);
 
+    /** Slope of the curve at normalised slip {@code x}, zero or above. */
+    double slope(double x);
+
     /** Normalised slip on the rising side at which the curve has the value {@code y}, from 0 to 1. */
     double inverse(double y);
 
@@ -22,6 +25,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double value(double x) {
             return Math.min(x, 1);
+        }
+
+        @Override
+        public double slope(double x) {
+            return x < 1 ? 1 : 0;
         }
 
         @Override
@@ -50,6 +58,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         }
 
         @Override
+        public double slope(double x) {
+            double stick = Math.max(0, 1 - x / 3);
+            return stick * stick;
+        }
+
+        @Override
         public double inverse(double y) {
             return 3 * (1 - Math.cbrt(1 - y));
         }
@@ -61,8 +75,8 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     }
 
     /**
-     * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E. Bakker, L.
-     * Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
+     * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E.
+     * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
      *
      * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
      * @param curvatureFactor E, at most 1
@@ -78,6 +92,14 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double value(double x) {
             return Math.sin(shapeFactor * Math.atan(argument(x)));
+        }
+
+        @Override
+        public double slope(double x) {
+            double bx = x / shapeFactor;
+            double argument = argument(x);
+            double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
+            return Math.cos(shapeFactor * Math.atan(argument)) * inner / (1 + argument * argument);
         }
 
         private double argument(double x) {

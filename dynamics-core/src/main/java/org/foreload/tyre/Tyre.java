@@ -53,8 +53,8 @@ public interface Tyre {
      * Lateral force, in newtons, of a rolling wheel on which the brake or the engine imposes a longitudinal force.
      *
      * <p>The default searches the combined-slip force for the longitudinal slip that carries the imposed force. A wheel
-     * asked for more than it has returns the lateral force at the slip where it has most; {@link
-     * #rollingForceLimit} tells whether that is so.
+     * asked for more than it has returns the lateral force at the slip where it has most; {@link #rollingForceLimit}
+     * tells whether that is so.
      *
      * @param lateralSlip tangent of the slip angle
      * @param longitudinalForce imposed force in newtons; its sign does not matter
@@ -85,8 +85,8 @@ public interface Tyre {
     }
 
     /**
-     * Lateral slip, tangent of the slip angle, at which the pure lateral force is the given fraction of its peak; on the
-     * rising side of the curve.
+     * Lateral slip, tangent of the slip angle, at which the pure lateral force is the given fraction of its peak; on
+     * the rising side of the curve.
      *
      * @param fraction from 0 to 1
      * @param load wheel load in newtons

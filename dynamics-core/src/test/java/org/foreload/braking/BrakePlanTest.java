@@ -90,6 +90,7 @@ class BrakePlanTest {
     }
 
     private static void refused(String field, Runnable making) {
-        assertEquals(field, assertThrows(InvalidValueException.class, making::run).field());
+        assertEquals(
+                field, assertThrows(InvalidValueException.class, making::run).field());
     }
 }

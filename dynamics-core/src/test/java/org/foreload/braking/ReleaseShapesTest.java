@@ -23,8 +23,8 @@ class ReleaseShapesTest {
     private static final double TABLE = 1e-6;
 
     /**
-     * Straight line, a(t) = a₀·f(t/T): Δv = a₀·T·I₁ and Δs = v₀·T − a₀·T²·I₂. Closed forms derived (exact): I₁ and I₂ of
-     * each shape; those of (1 − u²) follow the same way: 2/3 and 1/2 − 1/12 = 5/12.
+     * Straight line, a(t) = a₀·f(t/T): Δv = a₀·T·I₁ and Δs = v₀·T − a₀·T²·I₂. Closed forms derived (exact): I₁ and I₂
+     * of each shape; those of (1 − u²) follow the same way: 2/3 and 1/2 − 1/12 = 5/12.
      */
     @ParameterizedTest
     @CsvSource({
@@ -52,9 +52,7 @@ class ReleaseShapesTest {
         straightLine(new TabulatedRelease(u, remaining)::remaining, 2.0 / 3, 2.0 / 5, QUADRATURE + TABLE);
     }
 
-    /**
-     * Speed shed = a₀·T·∫f du; distance = v₀·T − a₀·T²·∫∫f, and the double integral is ∫(1 − u)·f du by parts.
-     */
+    /** Speed shed = a₀·T·∫f du; distance = v₀·T − a₀·T²·∫∫f, and the double integral is ∫(1 − u)·f du by parts. */
     private static void straightLine(DoubleUnaryOperator shape, double first, double second, double tolerance) {
         assertEquals(first, Quadrature.integral(shape, 0, 1), tolerance);
         assertEquals(second, Quadrature.integral(u -> (1 - u) * shape.applyAsDouble(u), 0, 1), tolerance);
@@ -90,8 +88,7 @@ class ReleaseShapesTest {
 
     @Test
     void anUnknownNameIsAnsweredWithTheNames() {
-        InvalidValueException error =
-                assertThrows(InvalidValueException.class, () -> ReleaseShapes.named("gentle"));
+        InvalidValueException error = assertThrows(InvalidValueException.class, () -> ReleaseShapes.named("gentle"));
         assertEquals("release_shape", error.field());
         assertEquals("gentle", error.value());
         for (ReleaseShape shape : ReleaseShapes.all()) {
@@ -100,9 +97,23 @@ class ReleaseShapesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0|1", "0 1|1", "0 0.5 0.5 1|1 1 0 0", "0.1 1|1 0", "0 0.9|1 0", "0 1|0.9 0", "0 1|1 0.1",
-        "0 0.5 1|1 1.2 0", "0 0.4 0.6 1|1 0.3 0.4 0", "0 NaN 1|1 0.5 0", "0 0.5 1|1 NaN 0", "0 0.5 1|1 -0.1 0",
-        "NaN 1|1 0", "0 1|NaN 0"})
+    @ValueSource(
+            strings = {
+                "0|1",
+                "0 1|1",
+                "0 0.5 0.5 1|1 1 0 0",
+                "0.1 1|1 0",
+                "0 0.9|1 0",
+                "0 1|0.9 0",
+                "0 1|1 0.1",
+                "0 0.5 1|1 1.2 0",
+                "0 0.4 0.6 1|1 0.3 0.4 0",
+                "0 NaN 1|1 0.5 0",
+                "0 0.5 1|1 NaN 0",
+                "0 0.5 1|1 -0.1 0",
+                "NaN 1|1 0",
+                "0 1|NaN 0"
+            })
     void badTablesAreRefused(String table) {
         String[] columns = table.split("\\|");
         InvalidValueException error = assertThrows(

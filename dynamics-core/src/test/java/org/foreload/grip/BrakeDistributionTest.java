@@ -11,7 +11,9 @@ import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Test;
 
-/** Derived example from the formulas of UN Regulation 13-H, Annex 5 (from memory): a 1.20, b 1.50, h 0.55 m, share 0.70. */
+/**
+ * Derived example from the formulas of UN Regulation 13-H, Annex 5 (from memory): a 1.20, b 1.50, h 0.55 m, share 0.70.
+ */
 class BrakeDistributionTest {
 
     private static final BrakeDistribution EXAMPLE = new BrakeDistribution(2.7, 1.2, 0.55, 0.7);
@@ -49,7 +51,9 @@ class BrakeDistributionTest {
         assertEquals(Double.POSITIVE_INFINITY, EXAMPLE.rearAdhesion(3));
     }
 
-    /** The car model in a straight line uses the adhesion of the regulation, and its limit is the earlier lock limit. */
+    /**
+     * The car model in a straight line uses the adhesion of the regulation, and its limit is the earlier lock limit.
+     */
     @Test
     void agreesWithTheCarModel() {
         Car car = SampleCars.pointMass(0.8)
@@ -58,10 +62,13 @@ class BrakeDistributionTest {
         GripUse use = GripLimits.of(car).use(Motion.steady(20, 0.3 * 9.81, 0));
         assertEquals(0.340541, use.front().adhesion(), 5e-7);
         assertEquals(0.234783, use.rear().adhesion(), 5e-7);
-        double hardest =
-                -GripLimits.of(car).accelerationRange(400, 0, 0, 0, 0).orElseThrow().lowest();
+        double hardest = -GripLimits.of(car)
+                .accelerationRange(400, 0, 0, 0, 0)
+                .orElseThrow()
+                .lowest();
         assertEquals(0.768 * 9.81, hardest, 1e-6);
-        assertEquals(Axle.REAR, GripLimits.of(car).use(Motion.steady(20, hardest, 0)).limitingAxle());
+        assertEquals(
+                Axle.REAR, GripLimits.of(car).use(Motion.steady(20, hardest, 0)).limitingAxle());
     }
 
     /** On the ideal parabola both axles use exactly z. */

@@ -14,7 +14,10 @@ import org.junit.jupiter.api.Test;
 
 class BrakingGripTest {
 
-    /** The example of the closed form: μ 1.25, L 2.6 m, a 1.22 m, h 0.47 m, β 0.66; a very wide track is one tyre per axle. */
+    /**
+     * The example of the closed form: μ 1.25, L 2.6 m, a 1.22 m, h 0.47 m, β 0.66; a very wide track is one tyre per
+     * axle.
+     */
     private static Car car(double frontRollStiffnessShare, double track) {
         return SampleCars.pointMass(1.25)
                 .with(new Chassis(1400, 2.6, 1.22, 0.47, 0, track, track))
@@ -30,7 +33,10 @@ class BrakingGripTest {
         assertEquals(BEST, BrakingGrip.bestDecelerationClosedForm(1.25, 2.6, 1.22, 0.47, 0.66), 5e-4);
     }
 
-    /** A 400 m track leaves a relative transfer of 1e-3 of the load, which the outer wheel's gain cancels all but exactly. */
+    /**
+     * A 400 m track leaves a relative transfer of 1e-3 of the load, which the outer wheel's gain cancels all but
+     * exactly.
+     */
     @Test
     void wideTrackAgreesWithTheClosedForm() {
         for (double share : new double[] {0.2, 0.5, 0.8}) {
@@ -76,7 +82,9 @@ class BrakingGripTest {
         assertEquals(0, grip.bestFrontGain());
     }
 
-    /** Friction circle: the g-g diagram of the point mass is a circle of radius μg, cut by power where power is small. */
+    /**
+     * Friction circle: the g-g diagram of the point mass is a circle of radius μg, cut by power where power is small.
+     */
     @Test
     void pointMassDiagramIsTheFrictionCircle() {
         GgDiagram diagram = GgDiagram.of(SampleCars.pointMass(1.1), 40, 31);

@@ -66,8 +66,16 @@ class GripLimitsTest {
         Car car = SampleCars.pointMass(1.6)
                 .with(new Chassis(750, 2.5, 1.25, 0, 0, 1.5, 1.5))
                 .with(new Aerodynamics(0, 1.75, 1.75, 1.225, 0));
-        assertEquals(1, GripLimits.of(car).use(Motion.onLine(53.780882, 0, 0.01, 0, 0, 0)).utilisation(), 1e-7);
-        assertEquals(1, pointMass(1.6).use(Motion.onLine(39.618178, 0, 0.01, 0, 0, 0)).utilisation(), 1e-7);
+        assertEquals(
+                1,
+                GripLimits.of(car)
+                        .use(Motion.onLine(53.780882, 0, 0.01, 0, 0, 0))
+                        .utilisation(),
+                1e-7);
+        assertEquals(
+                1,
+                pointMass(1.6).use(Motion.onLine(39.618178, 0, 0.01, 0, 0, 0)).utilisation(),
+                1e-7);
     }
 
     /** Jazar, eq. 2.120: with μ = 1 on all wheels, 100 km/h take 2.83 s. */
@@ -84,15 +92,28 @@ class GripLimitsTest {
         Car car = SampleCars.pointMass(0.7).with(new Chassis(1800, 2.6, 1.3, 0.7, 0, 1.5, 1.5));
         Car front = car.with(new Driveline(1e9, DrivenAxle.FRONT));
         Car rear = car.with(new Driveline(1e9, DrivenAxle.REAR));
-        assertEquals(2.88903, GripLimits.of(front).accelerationRange(100, 0, 0, 0, 0).orElseThrow().highest(), 1e-5);
-        assertEquals(4.23085, GripLimits.of(rear).accelerationRange(100, 0, 0, 0, 0).orElseThrow().highest(), 1e-5);
+        assertEquals(
+                2.88903,
+                GripLimits.of(front)
+                        .accelerationRange(100, 0, 0, 0, 0)
+                        .orElseThrow()
+                        .highest(),
+                1e-5);
+        assertEquals(
+                4.23085,
+                GripLimits.of(rear)
+                        .accelerationRange(100, 0, 0, 0, 0)
+                        .orElseThrow()
+                        .highest(),
+                1e-5);
     }
 
     /** Power over force: 100 kW at 50 m/s are 2000 N. */
     @Test
     void powerLimitsDriving() {
         Car car = SampleCars.pointMass(1).with(new Driveline(100_000, DrivenAxle.ALL));
-        AccelerationRange range = GripLimits.of(car).accelerationRange(2500, 0, 0, 0, 0).orElseThrow();
+        AccelerationRange range =
+                GripLimits.of(car).accelerationRange(2500, 0, 0, 0, 0).orElseThrow();
         assertEquals(2000 / 1200.0, range.highest(), 1e-12);
         assertEquals(0.6, GripLimits.of(car).use(Motion.steady(50, -1, 0)).powerUtilisation(), 1e-12);
     }
@@ -135,14 +156,15 @@ class GripLimitsTest {
         GripUse use = GripLimits.of(tall).use(Motion.steady(20, 1, 9));
         assertEquals(Double.POSITIVE_INFINITY, use.front().utilisation());
         assertFalse(use.feasible());
-        assertTrue(Double.isFinite(
-                GripLimits.of(tall).use(Motion.steady(20, 0, 9)).utilisation()));
+        assertTrue(
+                Double.isFinite(GripLimits.of(tall).use(Motion.steady(20, 0, 9)).utilisation()));
     }
 
     /** Gentle braking makes a speed feasible that coasting does not: the range lies wholly on the braking side. */
     @Test
     void feasibleOnlyWhileBraking() {
-        Car frontLimited = SampleCars.ROAD_CAR.with(Aerodynamics.NONE)
+        Car frontLimited = SampleCars.ROAD_CAR
+                .with(Aerodynamics.NONE)
                 .withTyres(SampleCars.tyre(1.15, 0.95, 0.05), SampleCars.tyre(1.2, 1.3, 0.05));
         LocalGrip grip = GripLimits.of(frontLimited).at(0.02, 0, 0, 0);
         double coasting = grip.atAcceleration(0, 1).edgeFrom(0, 10, 1e4);
@@ -174,8 +196,7 @@ class GripLimitsTest {
         GripUse use = GripLimits.of(car).use(motion);
         double scale = use.front().utilisation();
         Assume.that(scale < 100);
-        AxleUse scaled = GripLimits.of(
-                        car.withTyres(new Scaled(car.frontTyre(), scale * (1 + 1e-9)), car.rearTyre()))
+        AxleUse scaled = GripLimits.of(car.withTyres(new Scaled(car.frontTyre(), scale * (1 + 1e-9)), car.rearTyre()))
                 .use(motion)
                 .front();
         assertTrue(scaled.lateralCapacity() >= scaled.lateralDemand());
@@ -198,8 +219,7 @@ class GripLimitsTest {
             @ForAll @Scale(5) @DoubleRange(min = -0.002, max = 0.002) double gradient,
             @ForAll @Scale(5) @DoubleRange(min = -0.1, max = 0.1) double grade,
             @ForAll @Scale(5) @DoubleRange(min = -0.3, max = 0.3) double banking) {
-        GripUse use =
-                GripLimits.of(car).use(Motion.onLine(speed, deceleration, curvature, gradient, grade, banking));
+        GripUse use = GripLimits.of(car).use(Motion.onLine(speed, deceleration, curvature, gradient, grade, banking));
         LocalGrip grip = GripLimits.of(car).at(curvature, gradient, grade, banking);
         double w = speed * speed;
         same(use.front().utilisation(), grip.frontUtilisation(w, deceleration));
@@ -236,8 +256,8 @@ class GripLimitsTest {
     }
 
     /**
-     * Key fact of the package: along any chord of motions at one place, capacity minus demand of each axle lies on or above
-     * the straight line between its ends, as long as no wheel lifts or locks.
+     * Key fact of the package: along any chord of motions at one place, capacity minus demand of each axle lies on or
+     * above the straight line between its ends, as long as no wheel lifts or locks.
      */
     @Property
     void marginIsConcaveAlongChords(
@@ -255,10 +275,9 @@ class GripLimitsTest {
         Assume.that(rolling(one, car) && rolling(two, car));
         double tolerance = 1e-7 * car.chassis().mass();
         assertTrue(rolling(between, car), "wheel limits are concave too");
-        assertTrue(margin(between.front())
-                >= (1 - share) * margin(one.front()) + share * margin(two.front()) - tolerance);
         assertTrue(
-                margin(between.rear()) >= (1 - share) * margin(one.rear()) + share * margin(two.rear()) - tolerance);
+                margin(between.front()) >= (1 - share) * margin(one.front()) + share * margin(two.front()) - tolerance);
+        assertTrue(margin(between.rear()) >= (1 - share) * margin(one.rear()) + share * margin(two.rear()) - tolerance);
     }
 
     private static GripUse use(Car car, double w, double deceleration, double curvature, double gradient) {
@@ -272,7 +291,8 @@ class GripLimitsTest {
                 && rear > 0
                 && Math.abs(use.front().longitudinalForce()) / 2
                         <= car.frontTyre().peakForceX(front)
-                && Math.abs(use.rear().longitudinalForce()) / 2 <= car.rearTyre().peakForceX(rear);
+                && Math.abs(use.rear().longitudinalForce()) / 2
+                        <= car.rearTyre().peakForceX(rear);
     }
 
     private static double margin(AxleUse use) {

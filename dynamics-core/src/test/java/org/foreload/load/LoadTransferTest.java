@@ -46,8 +46,8 @@ class LoadTransferTest {
     }
 
     /**
-     * Halliday, Resnick, Walker, ch. 12, the car that slides on four locked wheels (answers from memory; recomputed 3535.71
-     * and 1964.29 N per wheel).
+     * Halliday, Resnick, Walker, ch. 12, the car that slides on four locked wheels (answers from memory; recomputed
+     * 3535.71 and 1964.29 N per wheel).
      */
     @Test
     void fourLockedWheels() {
@@ -166,7 +166,9 @@ class LoadTransferTest {
         assertEquals(loads.rearRight(), mirrored.rearLeft(), ROUNDING);
     }
 
-    /** Balance of roll moments: what moves across both axles, times track, is m·a·h whatever the roll stiffness split. */
+    /**
+     * Balance of roll moments: what moves across both axles, times track, is m·a·h whatever the roll stiffness split.
+     */
     @Property
     void rollMomentsBalance(@ForAll("cars") Car car, @ForAll @DoubleRange(min = -20, max = 20) double lateral) {
         LoadTransfer transfer = LoadTransfer.of(car);

@@ -123,7 +123,8 @@ class SegmentPathTest {
     /** Quarter circle of radius 50 to the right: from (0, 0) to (50, −50), exact. */
     @Test
     void arcEndsWhereItsCircleDoes() {
-        Path.Point end = alone(Segment.arcThroughAngle(Math.PI / 2, 50, Turn.RIGHT)).position(INFINITE);
+        Path.Point end =
+                alone(Segment.arcThroughAngle(Math.PI / 2, 50, Turn.RIGHT)).position(INFINITE);
         assertEquals(50, end.x(), ROUNDING);
         assertEquals(-50, end.y(), ROUNDING);
     }
@@ -146,7 +147,9 @@ class SegmentPathTest {
         assertEquals(5.34, end.y() - 954.93 * (1 - Math.cos(angle)), printed);
     }
 
-    /** Clothoid of parameter A = 12 that ends at R = 9: L = A²/R = 16, angle 8/9 rad. Source: GeoGebra pPu6Kb3z, found. */
+    /**
+     * Clothoid of parameter A = 12 that ends at R = 9: L = A²/R = 16, angle 8/9 rad. Source: GeoGebra pPu6Kb3z, found.
+     */
     @Test
     void clothoidOfTheSchoolbook() {
         SegmentPath path = alone(Segment.spiralIn(12 * 12 / 9.0, 9, Turn.LEFT));
@@ -162,7 +165,8 @@ class SegmentPathTest {
     @ParameterizedTest
     @CsvSource({"0.5, 0.4923442, 0.0647324", "1, 0.7798934, 0.4382591", "2, 0.4882534, 0.3434157"})
     void clothoidIsTheFresnelIntegral(double u, double cosine, double sine) {
-        Path.Point end = alone(Segment.spiralIn(u, 1 / (Math.PI * u), Turn.LEFT)).position(u);
+        Path.Point end =
+                alone(Segment.spiralIn(u, 1 / (Math.PI * u), Turn.LEFT)).position(u);
         assertEquals(cosine, end.x(), 5e-8);
         assertEquals(sine, end.y(), 5e-8);
     }
@@ -171,16 +175,20 @@ class SegmentPathTest {
     @Test
     void largestFresnelCosine() {
         double t = Math.sqrt(Math.PI / 2);
-        assertEquals(0.977451424, alone(Segment.spiralIn(t, 1 / (2 * t), Turn.LEFT)).position(t).x(), 5e-10);
+        assertEquals(
+                0.977451424,
+                alone(Segment.spiralIn(t, 1 / (2 * t), Turn.LEFT)).position(t).x(),
+                5e-10);
     }
 
     /**
-     * Power series of the Fresnel integrals (Press et al., Numerical Recipes in C, 6.9): x = s·Σ(−1)ⁿθ²ⁿ/((2n)!(4n+1)), y
-     * = s·Σ(−1)ⁿθ²ⁿ⁺¹/((2n+1)!(4n+3)), with θ = s/(2R). Up to two whole turns; a nanometre is asked for.
+     * Power series of the Fresnel integrals (Press et al., Numerical Recipes in C, 6.9): x = s·Σ(−1)ⁿθ²ⁿ/((2n)!(4n+1)),
+     * y = s·Σ(−1)ⁿθ²ⁿ⁺¹/((2n+1)!(4n+3)), with θ = s/(2R). Up to two whole turns; a nanometre is asked for.
      */
     @Property
     void clothoidAgreesWithItsPowerSeries(
-            @ForAll @DoubleRange(min = 1, max = 400) double length, @ForAll @DoubleRange(min = 0.01, max = 12) double turn) {
+            @ForAll @DoubleRange(min = 1, max = 400) double length,
+            @ForAll @DoubleRange(min = 0.01, max = 12) double turn) {
         SegmentPath path = alone(Segment.spiralIn(length, length / (2 * turn), Turn.LEFT));
         double x = 0;
         double y = 0;
@@ -225,7 +233,10 @@ class SegmentPathTest {
     private static Segment backwards(Segment segment) {
         if (segment instanceof Segment.Spiral spiral) {
             return new Segment.Spiral(
-                    spiral.length(), spiral.endRadius(), spiral.startRadius(), spiral.turn().opposite());
+                    spiral.length(),
+                    spiral.endRadius(),
+                    spiral.startRadius(),
+                    spiral.turn().opposite());
         }
         return segment instanceof Segment.Arc arc
                 ? new Segment.Arc(arc.length(), arc.radius(), arc.turn().opposite())
@@ -294,6 +305,7 @@ class SegmentPathTest {
     }
 
     private static void refused(String field, Runnable making) {
-        assertEquals(field, assertThrows(InvalidValueException.class, making::run).field());
+        assertEquals(
+                field, assertThrows(InvalidValueException.class, making::run).field());
     }
 }

@@ -1,0 +1,189 @@
+package org.foreload.strategy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.entry.SimulationSettings;
+import org.foreload.grip.AccelerationRange;
+import org.foreload.grip.GripLimits;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.ideal.IdealOptions;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Corner;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+
+/**
+ * A car, a corner and a driver put together: the ideal bound, the simulator, and the questions that are asked of both.
+ * Immutable; one study serves many threads.
+ */
+public final class CornerStudy {
+
+    private final IdealProfile bound;
+    private final EntrySimulator simulator;
+    private final Allowance allowance;
+
+    private CornerStudy(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
+        this.bound = bound;
+        this.simulator = simulator;
+        this.allowance = allowance;
+    }
+
+    /**
+     * A study with a practised driver, standard settings and the standard margin.
+     *
+     * @throws org.foreload.conventions.InvalidValueException if the car cannot be simulated, or comes faster than any
+     *     braking can slow it
+     */
+    public static CornerStudy of(Car car, Corner corner) {
+        return of(car, corner, DriverSettings.practised(), SimulationSettings.STANDARD, Allowance.STANDARD);
+    }
+
+    /**
+     * A study.
+     *
+     * @throws org.foreload.conventions.InvalidValueException if the car cannot be simulated, or comes faster than any
+     *     braking can slow it
+     */
+    public static CornerStudy of(
+            Car car, Corner corner, DriverSettings driver, SimulationSettings settings, Allowance allowance) {
+        IdealProfile bound = IdealEntry.solve(car, corner);
+        ExitPlan exit = exitPlan(car, corner, driver);
+        return new CornerStudy(bound, new EntrySimulator(car, corner, driver, exit, settings), allowance);
+    }
+
+    /**
+     * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed
+     * last is lowest.
+     */
+    private static ExitPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
+        IdealProfile careful = IdealEntry.solve(
+                car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
+        int opening = 0;
+        for (int i = 0; i < careful.size(); i++) {
+            if (careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * OPENING_BAND) {
+                opening = i;
+            }
+        }
+        opening = Math.min(opening, careful.size() - 2);
+        double[] stations = new double[careful.size() - opening];
+        double[] speeds = new double[stations.length];
+        for (int i = 0; i < stations.length; i++) {
+            stations[i] = careful.station(opening + i);
+            speeds[i] = careful.speed(opening + i);
+        }
+        return new ExitPlan(stations, speeds);
+    }
+
+    /** A profile this close above its minimum still counts as at its minimum: a round arc is driven at one speed. */
+    private static final double OPENING_BAND = 1.002;
+
+    /** The corner approached a little slower, so that less friction does not make the approach itself impossible. */
+    private static Corner slowed(Car car, Corner corner, DriverSettings driver) {
+        return new Corner(corner.name(), corner.approachSpeed() * Math.sqrt(driver.exitFriction()), corner.path());
+    }
+
+    /** The same corner, settings and margin with another car and driver. */
+    public CornerStudy with(Car car, DriverSettings driver) {
+        return of(car, simulator.corner(), driver, simulator.settings(), allowance);
+    }
+
+    /** What the time of an entry above the bound is made of. */
+    public Remainder remainder(EntryResult entry) {
+        return Remainder.of(this, entry.plan(), entry.time());
+    }
+
+    /**
+     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
+     */
+    public IdealProfile bound() {
+        return bound;
+    }
+
+    /** The simulator. */
+    public EntrySimulator simulator() {
+        return simulator;
+    }
+
+    /** The margin asked for. */
+    public Allowance allowance() {
+        return allowance;
+    }
+
+    /** Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks. */
+    public double lockLimit() {
+        double speed = simulator.corner().approachSpeed();
+        double square = speed * speed;
+        AccelerationRange range = GripLimits.of(simulator.car())
+                .accelerationRange(square, 0, 0, 0, 0)
+                .orElseThrow(() -> new IllegalStateException("no brake force at all is possible in a straight line"));
+        double mass = simulator.car().chassis().mass();
+        return -range.lowest() - simulator.car().aerodynamics().drag(square) / mass;
+    }
+
+    /** The latest brake point for a release; the brake point of {@code plan} does not matter. */
+    public Finding latest(BrakePlan plan) {
+        return new LatestBrakePoint(bound, simulator, allowance).find(plan);
+    }
+
+    /** The standard sweep on all processors. */
+    public Exploration explore() {
+        return explore(SweepPlan.standard(), Sweep.quiet());
+    }
+
+    /**
+     * Tries releases, each from its own latest brake point.
+     *
+     * @param plan which releases
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public Exploration explore(SweepPlan plan, Sweep sweep) {
+        List<BrakePlan> plans = plan.plans(lockLimit(), simulator.apex());
+        List<Optional<Finding>> found = sweep.run(plans, this::latest);
+        List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
+        List<Candidate> candidates = marked(findings);
+        Comparator<Candidate> quicker =
+                Comparator.comparingDouble(candidate -> candidate.entry().time());
+        List<Candidate> made = candidates.stream().filter(Candidate::made).toList();
+        return new Exploration(
+                candidates,
+                made.stream().min(quicker),
+                made.stream().filter(CornerStudy::straightLine).min(quicker),
+                bound.time(),
+                findings.size() == plans.size());
+    }
+
+    private static boolean straightLine(Candidate candidate) {
+        var release = candidate.entry().plan().release();
+        return release.shape() == ReleaseShapes.ABRUPT && release.end() <= 0;
+    }
+
+    /** Marks the candidates that no other beats both in time and in what is in hand. */
+    private static List<Candidate> marked(List<Finding> findings) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Finding one : findings) {
+            boolean beaten = !one.found();
+            for (Finding other : findings) {
+                beaten |= other.found() && beats(other, one);
+            }
+            candidates.add(new Candidate(one.entry(), one.found(), one.inHand(), !beaten));
+        }
+        return candidates;
+    }
+
+    private static boolean beats(Finding a, Finding b) {
+        EntryResult first = a.entry();
+        EntryResult second = b.entry();
+        boolean noWorse = first.time() <= second.time() && a.inHand() >= b.inHand();
+        return noWorse && (first.time() < second.time() || a.inHand() > b.inHand());
+    }
+}

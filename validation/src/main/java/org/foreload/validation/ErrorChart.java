@@ -1,0 +1,3 @@
+package org.foreload.validation;
+/** x */
+final class ErrorChart {}

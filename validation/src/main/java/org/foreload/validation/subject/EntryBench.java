@@ -19,6 +19,9 @@ import org.foreload.vehicle.Suspension.Response;
 /** Whole cars and corners for the checks that need them; invented. */
 public final class EntryBench {
 
+    /** A tyre that loses a little beyond its peak. */
+    private static final SlipCurve FALLING = new SlipCurve.MagicFormula(1.4, -0.4);
+
     private EntryBench() {}
 
     /**
@@ -44,13 +47,12 @@ public final class EntryBench {
         return new Car(
                 name,
                 new Chassis(1200, 2.5, 1.22, 0.46, 1750, 1.5, 1.5),
-                new Suspension(0.55, 0.03, 0.07, new Response(1.7, 0.4), new Response(2.0, 0.5)),
+                new Suspension(0.60, 0.03, 0.07, new Response(1.7, 0.4), new Response(2.0, 0.5)),
                 new Aerodynamics(drag, wings, wings * 1.2, 1.2, 0),
                 brakes,
                 new Driveline(200_000, DrivenAxle.REAR),
-                new FrictionTyre(new SlipCurve.Brush(), front * 1.03, front, sensitivity, 3000, 0.35, 18, 22),
-                new FrictionTyre(
-                        new SlipCurve.MagicFormula(1.4, -0.4), rear * 1.03, rear, sensitivity, 3000, 0.35, 20, 22));
+                new FrictionTyre(FALLING, front * 1.03, front, sensitivity, 3000, 0.35, 15, 20),
+                new FrictionTyre(FALLING, rear * 1.03, rear, sensitivity, 3000, 0.35, 19, 20));
     }
 
     /**
@@ -62,7 +64,7 @@ public final class EntryBench {
         return switch (name) {
             case "hairpin" -> corner(name, 45, 18, 18, Math.PI, 250);
             case "medium" -> corner(name, 48, 60, 30, Math.toRadians(100), 250);
-            case "fast" -> corner(name, 55, 125, 110, Math.toRadians(105), 250);
+            case "fast" -> corner(name, 55, 150, 140, Math.toRadians(105), 250);
             default -> throw new IllegalArgumentException("no corner " + name);
         };
     }

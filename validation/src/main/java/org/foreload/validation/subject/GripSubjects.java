@@ -11,7 +11,7 @@ import org.foreload.vehicle.Car;
 /** What a whole car could do at most in a steady corner. */
 final class GripSubjects {
 
-    private static final double FASTEST = 1e4;
+    private static final double FASTEST = 1e6;
 
     private GripSubjects() {}
 

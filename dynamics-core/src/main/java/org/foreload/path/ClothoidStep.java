@@ -78,10 +78,17 @@ final class ClothoidStep {
 
     /** The transpose of the derivative, for the backward pass. */
     void pullBack(double[] v) {
-        v[GRADIENT] += x[GRADIENT] * v[0]
-                + y[GRADIENT] * v[Y]
-                + length * (0.5 * length * v[HEADING] + v[CURVATURE]);
+        v[GRADIENT] += x[GRADIENT] * v[0] + y[GRADIENT] * v[Y] + length * (0.5 * length * v[HEADING] + v[CURVATURE]);
         v[CURVATURE] += x[CURVATURE] * v[0] + y[CURVATURE] * v[Y] + length * v[HEADING];
         v[HEADING] += x[HEADING] * v[0] + y[HEADING] * v[Y];
+    }
+
+    /** Scalar product of two states. */
+    static double dot(double[] one, double[] other) {
+        double sum = 0;
+        for (int j = 0; j < STATES; j++) {
+            sum += one[j] * other[j];
+        }
+        return sum;
     }
 }

@@ -1,0 +1,32 @@
+package org.foreload.examples.command;
+
+import java.nio.file.Path;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.file.CarFile;
+import org.foreload.examples.file.InputException;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Option;
+
+/** Which car. */
+final class CarOptions {
+
+    @Option(names = "--car", paramLabel = "<file>", description = "The car as a JSON file (docs/car.schema.json).")
+    private Path file;
+
+    @Option(
+            names = "--demo-car",
+            paramLabel = "<name>",
+            description = "An embedded car instead: road, light or downforce. Default: light.")
+    private String demo;
+
+    /** Reads the car and prints its warnings. */
+    Car car(Console console) {
+        if (file != null && demo != null) {
+            throw new InputException(null, "--demo-car", demo, "must not be given together with --car");
+        }
+        if (file != null) {
+            return console.warned(CarFile.read(file));
+        }
+        return console.warned(Demos.car("--demo-car", demo == null ? Demos.DEFAULT_CAR : demo));
+    }
+}

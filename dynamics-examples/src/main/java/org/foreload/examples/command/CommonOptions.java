@@ -1,0 +1,25 @@
+package org.foreload.examples.command;
+
+import org.foreload.examples.output.Format;
+import picocli.CommandLine.Option;
+
+/** Options that every verb has. */
+final class CommonOptions {
+
+    @Option(
+            names = "--format",
+            paramLabel = "<format>",
+            defaultValue = "table",
+            description = "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
+    private Format format;
+
+    @Option(names = "--debug", description = "Show the stack trace when something fails.")
+    private boolean debug;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    Format format() {
+        return format;
+    }
+}

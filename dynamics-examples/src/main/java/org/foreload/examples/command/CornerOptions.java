@@ -1,0 +1,35 @@
+package org.foreload.examples.command;
+
+import java.nio.file.Path;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.file.CornerFile;
+import org.foreload.examples.file.InputException;
+import org.foreload.path.Corner;
+import picocli.CommandLine.Option;
+
+/** Which corner. */
+final class CornerOptions {
+
+    @Option(
+            names = "--corner",
+            paramLabel = "<file>",
+            description = "The corner as a JSON file (docs/corner.schema.json).")
+    private Path file;
+
+    @Option(
+            names = "--demo-corner",
+            paramLabel = "<name>",
+            description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
+    private String demo;
+
+    /** Reads the corner and prints its warnings. */
+    Corner corner(Console console) {
+        if (file != null && demo != null) {
+            throw new InputException(null, "--demo-corner", demo, "must not be given together with --corner");
+        }
+        if (file != null) {
+            return console.warned(CornerFile.read(file));
+        }
+        return console.warned(Demos.corner("--demo-corner", demo == null ? Demos.DEFAULT_CORNER : demo));
+    }
+}

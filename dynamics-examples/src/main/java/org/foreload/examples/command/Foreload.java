@@ -1,0 +1,168 @@
+package org.foreload.examples.command;
+
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.Format;
+import org.foreload.examples.output.Report;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
+
+/** The program: parses the command line, runs one verb, prints its report or one line about what went wrong. */
+@Command(
+        name = "foreload",
+        synopsisSubcommandLabel = "VERB [options]",
+        description = {
+            "How a car carries its braking into a corner: what load transfer does to its grip, how fast it could go, and "
+                    + "which release of the brake makes it quickest.",
+            "",
+            "Every verb runs without options on an embedded car and corner; 'foreload VERB --help' explains it."
+        },
+        commandListHeading = "%nVerbs:%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "Start with:  foreload grip",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        },
+        subcommands = {LoadsVerb.class, GripVerb.class})
+public final class Foreload {
+
+    /** Exit status: done. */
+    public static final int DONE = 0;
+
+    /** Exit status: the computation failed. */
+    public static final int FAILED = 1;
+
+    /** Exit status: the request or a file is wrong. */
+    public static final int WRONG = 2;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "Show the version.")
+    private boolean version;
+
+    private Foreload() {}
+
+    /**
+     * Runs the program.
+     *
+     * @param args as typed
+     * @param out where the answer goes, in UTF-8
+     * @param err where warnings, progress and errors go, in UTF-8
+     * @return the exit status
+     */
+    public static int run(String[] args, OutputStream out, OutputStream err) {
+        OutputPipe pipe = new OutputPipe(out);
+        PrintWriter answer = new PrintWriter(new OutputStreamWriter(pipe, StandardCharsets.UTF_8));
+        PrintWriter errors = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
+        List<String> words = Arrays.asList(args);
+        try {
+            CommandLine line = commandLine(answer, errors);
+            ParseResult request = line.parseArgs(args);
+            answer(request, line, answer, new Console(errors));
+            answer.flush();
+            pipe.check();
+            return DONE;
+        } catch (ParameterException e) {
+            return failed(WRONG, RequestErrors.of(e), e, words, answer, errors);
+        } catch (InputException e) {
+            return failed(WRONG, e, e, words, answer, errors);
+        } catch (InvalidValueException e) {
+            InputException refusal = new InputException(null, e.field(), e.value(), "must be " + e.allowed());
+            return failed(WRONG, refusal, e, words, answer, errors);
+        } catch (ComputationException e) {
+            return failed(FAILED, new InputException(null, null, null, e.getMessage()), e, words, answer, errors);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
+            InputException line = new InputException(null, null, null, "the computation failed: " + what);
+            return failed(FAILED, line, e, words, answer, errors);
+        }
+    }
+
+    /** The command tree; help and documentation are made from it, too. */
+    static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new Foreload())
+                .setOut(out)
+                .setErr(err)
+                .setExpandAtFiles(false)
+                .setUsageHelpWidth(100)
+                .registerConverter(Double.class, new FiniteNumber())
+                .registerConverter(double.class, new FiniteNumber())
+                .registerConverter(Path.class, new FilePath())
+                .registerConverter(Format.class, new FormatConverter());
+        line.getCommandSpec().version("foreload " + version());
+        return line;
+    }
+
+    private static String version() {
+        String version = Foreload.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
+    }
+
+    private static void answer(ParseResult request, CommandLine top, PrintWriter out, Console console) {
+        if (CommandLine.printHelpIfRequested(request)) {
+            return;
+        }
+        if (!request.hasSubcommand()) {
+            top.usage(out);
+            return;
+        }
+        Verb verb = (Verb) request.subcommand().commandSpec().userObject();
+        Report report = verb.report(console);
+        out.print(verb.common().format().render(report));
+    }
+
+    private static int failed(
+            int status, InputException what, Throwable cause, List<String> words, PrintWriter out, PrintWriter err) {
+        err.println(what.line());
+        if (words.contains("--debug")) {
+            cause.printStackTrace(err);
+        }
+        err.flush();
+        if (jsonWanted(words)) {
+            Report error = new Report()
+                    .with("file", what.file())
+                    .with("field", what.field())
+                    .with("value", what.value())
+                    .with("message", what.getMessage());
+            out.print(Format.JSON.render(new Report().with("error", error)));
+            out.flush();
+        }
+        return status;
+    }
+
+    /** Read from the words themselves: the request may be too wrong to be parsed. */
+    private static boolean jsonWanted(List<String> words) {
+        int option = words.lastIndexOf("--format");
+        return words.contains("--format=json")
+                || option >= 0 && option + 1 < words.size() && words.get(option + 1).equals("json");
+    }
+
+    /** Formats by their words. */
+    private static final class FormatConverter implements ITypeConverter<Format> {
+
+        @Override
+        public Format convert(String text) {
+            return Arrays.stream(Format.values())
+                    .filter(format -> Choices.word(format).equals(text))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("not a format"));
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package org.foreload.examples.command;
+
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.grip.Axle;
+import org.foreload.grip.AxleUse;
+import org.foreload.grip.GripLimits;
+import org.foreload.grip.GripUse;
+import org.foreload.grip.Motion;
+import org.foreload.load.LoadTransfer;
+import org.foreload.load.WheelLoads;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How much load is on each wheel, and how much of its grip each axle uses. */
+@Command(
+        name = "loads",
+        sortOptions = false,
+        description = {
+            "How much load is on each wheel while the car brakes and corners, and how much of its grip each axle uses.",
+            "",
+            "Braking moves load from the rear wheels to the front ones, cornering from the inner to the outer ones. A tyre "
+                    + "with more load can give more force, so this decides what each end of the car can do."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: utilisation is the share of its available grip that an axle uses (1 is the limit, above 1 is "
+                    + "more than it has). Adhesion utilisation is its force over its load.",
+            "",
+            "Example:  foreload loads --deceleration 5 --lateral 6 --speed 35",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class LoadsVerb implements Verb {
+
+    @Option(
+            names = "--deceleration",
+            paramLabel = "<m/s²>",
+            defaultValue = "4",
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: 4.")
+    private double deceleration;
+
+    @Option(
+            names = "--lateral",
+            paramLabel = "<m/s²>",
+            defaultValue = "5",
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: 5.")
+    private double lateral;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "<m/s>",
+            defaultValue = "30",
+            description = "Speed, m/s; it matters for drag and downforce. Default: 30.")
+    private double speed;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.notNegative("--speed", speed, "m/s");
+        Car car = carOptions.car(console);
+        GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
+        double transfer = LoadTransfer.of(car).longitudinal(deceleration, speed * speed, 0);
+        WheelLoads loads = use.loads();
+        Report report = new Report(car.name() + " in a steady turn")
+                .with("deceleration_mps2", deceleration)
+                .with("lateral_mps2", lateral)
+                .with("speed_mps", speed)
+                .with("front_axle_load_n", loads.frontAxle())
+                .with("rear_axle_load_n", loads.rearAxle())
+                .with("front_left_load_n", loads.frontLeft())
+                .with("front_right_load_n", loads.frontRight())
+                .with("rear_left_load_n", loads.rearLeft())
+                .with("rear_right_load_n", loads.rearRight())
+                .with("longitudinal_load_transfer_n", transfer)
+                .with("front_utilisation", use.front().utilisation())
+                .with("rear_utilisation", use.rear().utilisation())
+                .with("front_adhesion_utilisation", use.front().adhesion())
+                .with("rear_adhesion_utilisation", use.rear().adhesion())
+                .with("limiting_axle", Choices.word(use.limitingAxle()));
+        return report.note(note(use, loads));
+    }
+
+    private static String note(GripUse use, WheelLoads loads) {
+        Axle axle = use.limitingAxle();
+        AxleUse limiting = axle == Axle.FRONT ? use.front() : use.rear();
+        String lifted = loads.lifted().isEmpty() ? "" : " Off the road: " + Options.words(loads.lifted()) + ".";
+        if (limiting.utilisation() > 1) {
+            return "Not possible: the " + Choices.word(axle) + " axle is asked for more than it has." + lifted;
+        }
+        return "The " + Choices.word(axle) + " axle is nearer to its limit; it has "
+                + Numbers.rounded(100 * (1 - limiting.utilisation()), 0) + " % of its grip left." + lifted;
+    }
+}

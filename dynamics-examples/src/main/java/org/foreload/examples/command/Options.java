@@ -1,0 +1,35 @@
+package org.foreload.examples.command;
+
+import java.util.Collection;
+import java.util.stream.Collectors;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.Numbers;
+
+/** Ranges of options, refused in the words of the command line. */
+final class Options {
+
+    private Options() {}
+
+    /** Requires zero or more. */
+    static void notNegative(String option, double value, String unit) {
+        require(option, value, value >= 0, "a number of 0 or more in " + unit);
+    }
+
+    /** Requires more than zero. */
+    static void positive(String option, double value, String unit) {
+        require(option, value, value > 0, "a number above 0 in " + unit);
+    }
+
+    private static void require(String option, double value, boolean allowed, String what) {
+        if (!allowed) {
+            throw new InputException(null, option, Numbers.shortest(value), "must be " + what);
+        }
+    }
+
+    /** Constants as words: {@code front left, rear left}. */
+    static String words(Collection<? extends Enum<?>> constants) {
+        return constants.stream()
+                .map(constant -> Choices.word(constant).replace('-', ' '))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,74 @@
+package org.foreload.examples.demo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.foreload.examples.file.CarFile;
+import org.foreload.examples.file.CornerFile;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.file.Loaded;
+import org.foreload.examples.file.NearestName;
+import org.foreload.path.Corner;
+import org.foreload.vehicle.Car;
+
+/** The embedded cars and corners by name. */
+public final class Demos {
+
+    /** A front-heavy road car, a light car with driven rear wheels, a car with downforce. */
+    public static final List<String> CARS = List.of("road", "light", "downforce");
+
+    /** A tight half turn after a long straight, a right-angle corner, a fast long one. */
+    public static final List<String> CORNERS = List.of("hairpin", "medium", "fast");
+
+    /** The car that is used when none is named. */
+    public static final String DEFAULT_CAR = "light";
+
+    /** The corner that is used when none is named. */
+    public static final String DEFAULT_CORNER = "medium";
+
+    private Demos() {}
+
+    /**
+     * An embedded car.
+     *
+     * @param field the option that named it, for the error
+     * @param name one of {@link #CARS}
+     * @throws InputException if there is no such car
+     */
+    public static Loaded<Car> car(String field, String name) {
+        known(field, name, CARS);
+        return CarFile.parse(text("car-" + name), "demo car " + name);
+    }
+
+    /**
+     * An embedded corner.
+     *
+     * @param field the option that named it, for the error
+     * @param name one of {@link #CORNERS}
+     * @throws InputException if there is no such corner
+     */
+    public static Loaded<Corner> corner(String field, String name) {
+        known(field, name, CORNERS);
+        return CornerFile.parse(text("corner-" + name), "demo corner " + name, Path.of(""));
+    }
+
+    private static void known(String field, String name, List<String> known) {
+        if (!known.contains(name)) {
+            String hint = NearestName.of(name, known)
+                    .map(nearest -> "; did you mean " + nearest + "?")
+                    .orElse("");
+            throw new InputException(null, field, name, "must be one of " + String.join(", ", known) + hint);
+        }
+    }
+
+    private static String text(String resource) {
+        try (InputStream in = Demos.class.getResourceAsStream(resource + ".json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.foreload.examples.output;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a field's name says: {@code front_axle_load_n} is the front axle load in N.
+ *
+ * @param label the name in words
+ * @param unit the unit as people write it; empty for a plain number
+ * @param decimals how many decimals a table shows
+ */
+public record Quantity(String label, String unit, int decimals) {
+
+    /** Endings that are units; the longest first, so that {@code _mps2} is not read as {@code _m}. */
+    private enum Unit {
+        RAD_PER_MPS2("rad/(m/s²)", 5),
+        KG_M2("kg·m²", 0),
+        KG_M3("kg/m³", 3),
+        PER_RAD("1/rad", 2),
+        RAD_PER_S("rad/s", 3),
+        PER_S("1/s", 3),
+        PER_M("1/m", 4),
+        PERCENT("%", 1),
+        MPS2("m/s²", 2),
+        MPS("m/s", 2),
+        DEG("°", 2),
+        KG("kg", 1),
+        HZ("Hz", 2),
+        M2("m²", 3),
+        N("N", 0),
+        M("m", 2),
+        S("s", 3),
+        W("W", 0);
+
+        private final String symbol;
+        private final int decimals;
+
+        Unit(String symbol, int decimals) {
+            this.symbol = symbol;
+            this.decimals = decimals;
+        }
+    }
+
+    /** Decimals of a plain number: shares and ratios to a thousandth. */
+    private static final int PLAIN_DECIMALS = 3;
+
+    private static final List<Unit> UNITS = List.of(Unit.values());
+
+    /** Reads a field's name. */
+    public static Quantity of(String name) {
+        for (Unit unit : UNITS) {
+            String ending = "_" + unit.name().toLowerCase(Locale.ROOT);
+            if (name.endsWith(ending)) {
+                return new Quantity(words(name.substring(0, name.length() - ending.length())), unit.symbol, unit.decimals);
+            }
+        }
+        return new Quantity(words(name), "", PLAIN_DECIMALS);
+    }
+
+    /** Label and unit for the head of a column. */
+    public String heading() {
+        return unit.isEmpty() ? label : label + " " + unit;
+    }
+
+    private static String words(String name) {
+        return name.replace('_', ' ').replace('.', ' ');
+    }
+}

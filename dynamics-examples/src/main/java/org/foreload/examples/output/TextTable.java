@@ -1,0 +1,112 @@
+package org.foreload.examples.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A report as aligned text: plain values first, then each list as a table, then the notes. Nothing is wrapped. */
+final class TextTable {
+
+    /** Longest table that is printed whole; a longer one is thinned to about as many rows. */
+    private static final int MOST_ROWS = 40;
+
+    private static final String GAP = "  ";
+
+    private TextTable() {}
+
+    static String render(Report report) {
+        StringBuilder out = new StringBuilder();
+        if (!report.title().isEmpty()) {
+            out.append(report.title()).append("\n\n");
+        }
+        values(report, out);
+        lists(report, out);
+        if (!report.notes().isEmpty()) {
+            out.append('\n');
+            report.notes().forEach(note -> out.append(note).append('\n'));
+        }
+        return out.toString();
+    }
+
+    private static void values(Report report, StringBuilder out) {
+        List<List<String>> lines = new ArrayList<>();
+        report.plainValues().forEach((name, value) -> {
+            Quantity quantity = Quantity.of(name);
+            lines.add(List.of(quantity.label(), cell(value, quantity), quantity.unit()));
+        });
+        align(lines, List.of(false, true, false), out);
+    }
+
+    private static void lists(Report report, StringBuilder out) {
+        for (Object value : report.values().values()) {
+            if (value instanceof Report part) {
+                lists(part, out);
+            } else if (value instanceof Report.Rows list && !list.rows().isEmpty()) {
+                out.append('\n').append(list.caption()).append('\n');
+                table(list.rows(), out);
+            }
+        }
+    }
+
+    private static void table(List<Report> list, StringBuilder out) {
+        List<Map<String, Object>> rows = list.stream().map(Report::plainValues).toList();
+        List<Quantity> quantities =
+                rows.get(0).keySet().stream().map(Quantity::of).toList();
+        List<Boolean> right = new ArrayList<>();
+        rows.get(0).values().forEach(value -> right.add(value instanceof Double));
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(quantities.stream().map(Quantity::heading).toList());
+        int step = (rows.size() + MOST_ROWS - 1) / MOST_ROWS;
+        for (int i = 0; i < rows.size(); i++) {
+            if (i % step == 0 || i == rows.size() - 1) {
+                lines.add(cells(rows.get(i), quantities));
+            }
+        }
+        align(lines, right, out);
+        if (step > 1) {
+            out.append("(one row in ").append(step).append(" of ").append(rows.size());
+            out.append("; --format csv and --format json give all)\n");
+        }
+    }
+
+    private static List<String> cells(Map<String, Object> row, List<Quantity> quantities) {
+        List<String> cells = new ArrayList<>();
+        int column = 0;
+        for (Object value : row.values()) {
+            cells.add(cell(value, quantities.get(column++)));
+        }
+        return cells;
+    }
+
+    private static String cell(Object value, Quantity quantity) {
+        if (value instanceof Double number) {
+            return Numbers.rounded(number, quantity.decimals());
+        }
+        if (value instanceof Boolean flag) {
+            return flag ? "yes" : "no";
+        }
+        return value == Report.NONE ? "-" : value.toString();
+    }
+
+    private static void align(List<List<String>> lines, List<Boolean> right, StringBuilder out) {
+        int[] widths = new int[right.size()];
+        for (List<String> line : lines) {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], width(line.get(i)));
+            }
+        }
+        for (List<String> line : lines) {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < widths.length; i++) {
+                String pad = " ".repeat(widths[i] - width(line.get(i)));
+                text.append(i == 0 ? "" : GAP);
+                text.append(right.get(i) ? pad + line.get(i) : line.get(i) + pad);
+            }
+            out.append(text.toString().stripTrailing()).append('\n');
+        }
+    }
+
+    private static int width(String text) {
+        return text.codePointCount(0, text.length());
+    }
+}

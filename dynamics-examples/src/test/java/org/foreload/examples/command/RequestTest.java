@@ -1,0 +1,161 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.foreload.examples.demo.Demos;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** What the program says to a request, right or wrong. */
+class RequestTest {
+
+    static Set<String> verbs() {
+        return commandLine().getSubcommands().keySet();
+    }
+
+    private static CommandLine commandLine() {
+        return Foreload.commandLine(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock = """
+            gripp                          | gripp: unknown verb; did you mean grip?
+            grip --sped 3                  | --sped: unknown option; did you mean --speed?
+            grip --speed                   | --speed: must have a value: a finite number in m/s
+            grip --speed abc               | --speed: abc: must be a finite number in m/s
+            grip --speed NaN               | --speed: NaN: must be a finite number in m/s
+            grip --speed Infinity          | --speed: Infinity: must be a finite number in m/s
+            grip --speed 1e999             | --speed: 1e999: must be a finite number in m/s
+            grip --speed 0x10              | --speed: 0x10: must be a finite number in m/s
+            grip --speed 3,5               | --speed: 3,5: must be a finite number in m/s
+            grip --speed -3                | --speed: -3: must be a number above 0 in m/s
+            grip --speed 3 --speed 4       | --speed: must be given only once
+            grip fast                      | fast: does not belong here; values follow an option, as in --format json
+            grip --format xml              | --format: xml: must be table or json or csv
+            grip --format JSON             | --format: JSON: must be table or json or csv
+            grip --step 1e-9               | --step: 1.0E-9: must not ask for more than 10000 rows
+            loads --deceleration abc       | --deceleration: abc: must be a finite number in m/s²
+            loads --car nowhere/car.json   | nowhere/car.json: no such file
+            loads --demo-car rod           | --demo-car: rod: must be one of road, light, downforce; did you mean road?
+            loads --demo-car road --car x  | --demo-car: road: must not be given together with --car
+            """)
+    void aWrongRequestIsAnsweredInOneLine(String request, String line) {
+        Run.of(request.split(" ")).refusedWith(line);
+    }
+
+    @Test
+    void anErrorIsJsonOnStandardOutputToo() {
+        Run run = Run.of("loads", "--format", "json", "--deceleration", "abc");
+        assertEquals(2, run.status());
+        JsonNode error = run.json().get("error");
+        assertTrue(error.get("file").isNull());
+        assertEquals("--deceleration", error.get("field").textValue());
+        assertEquals("abc", error.get("value").textValue());
+        assertEquals("must be a finite number in m/s²", error.get("message").textValue());
+        assertEquals("--deceleration: abc: must be a finite number in m/s²" + System.lineSeparator(), run.err());
+    }
+
+    @Test
+    void theFormatCountsEvenIfTheRestCannotBeParsed() {
+        assertTrue(Run.of("gripp", "--format=json").json().has("error"));
+        assertTrue(Run.of("grip", "--sped", "3", "--format", "json").json().has("error"));
+    }
+
+    @Test
+    void onlyDebuggingShowsAStackTrace() {
+        assertFalse(Run.of("loads", "--demo-car", "x").err().contains("\tat "));
+        assertTrue(Run.of("loads", "--demo-car", "x", "--debug").err().contains("\tat "));
+    }
+
+    @Test
+    void withoutAVerbTheProgramExplainsItself() {
+        Run bare = Run.of();
+        assertEquals(0, bare.status());
+        assertEquals(Run.of("--help").out(), bare.out());
+        verbs().forEach(verb -> assertTrue(bare.out().contains("  " + verb + " "), verb));
+    }
+
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void everyVerbRunsBareInEveryFormat(String verb) {
+        for (String format : new String[] {"table", "json", "csv"}) {
+            Run run = Run.of(verb, "--format", format);
+            assertEquals("", run.err());
+            assertEquals(0, run.status());
+            assertTrue(run.out().endsWith("\n"));
+        }
+        assertEquals(Run.of(verb, "--format", "table"), Run.of(verb));
+        assertTrue(Run.of(verb, "--format", "json").json().isObject());
+    }
+
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void everyHelpIsForANewcomer(String verb) {
+        Run run = Run.of(verb, "--help");
+        assertEquals(0, run.status());
+        assertEquals("", run.err());
+        String text = run.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Example: foreload " + verb), text);
+        assertTrue(text.contains("qualified instructor come first"), text);
+        Stream.of(verb.equals("ideal") ? Demos.CORNERS : Demos.CARS)
+                .flatMap(names -> names.stream())
+                .forEach(name -> assertTrue(text.contains(name), name));
+        commandLine().getSubcommands().get(verb).getCommandSpec().options().forEach(option -> {
+            String label = option.paramLabel();
+            if (label.startsWith("<m")) {
+                String unit = label.substring(1, label.length() - 1);
+                assertTrue(String.join("", option.description()).contains(unit), option.longestName());
+            }
+        });
+    }
+
+    @Test
+    void theAnswerIsTheSameInEveryCountry() {
+        String before = Run.of("grip").out();
+        Locale locale = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertEquals(before, Run.of("grip").out());
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertEquals(before, Run.of("grip").out());
+        } finally {
+            Locale.setDefault(locale);
+        }
+    }
+
+    @Test
+    void aReaderThatGoesAwayIsNoFailure() {
+        assertEquals(0, statusWhenWritingFailsWith("Broken pipe"));
+    }
+
+    @Test
+    void aFullDiskIsOne() {
+        assertEquals(1, statusWhenWritingFailsWith("No space left on device"));
+    }
+
+    private static int statusWhenWritingFailsWith(String message) {
+        OutputStream failing = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException(message);
+            }
+        };
+        return Foreload.run(new String[] {"grip"}, failing, OutputStream.nullOutputStream());
+    }
+}

@@ -201,7 +201,7 @@ final class FastestStart {
                 bestBound = bound;
             }
         }
-        return found(bestValue, best, bestBound != Bound.END && bestBound != Bound.START);
+        return found(bestValue, best, bestBound != Bound.START && leftBound != Bound.END && rightBound != Bound.END);
     }
 
     private double firstGuess() {

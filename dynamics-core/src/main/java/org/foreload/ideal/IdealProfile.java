@@ -170,6 +170,13 @@ public final class IdealProfile {
         return Math.sqrt((1 - share) * speeds[i] * speeds[i] + share * speeds[i + 1] * speeds[i + 1]);
     }
 
+    /** Time at any station in m since the start of the approach, s; beyond the ends, that of the end. */
+    public double timeAt(double s) {
+        int i = stepAt(s);
+        double inside = Math.max(stations[0], Math.min(s, stations[stations.length - 1]));
+        return times[i] + 2 * (inside - stations[i]) / (speeds[i] + speedAt(inside));
+    }
+
     /** Deceleration of the step that holds a station in m, m/s²; beyond the ends, that of the end. */
     public double decelerationAt(double s) {
         return decelerations[stepAt(s)];
@@ -225,7 +232,7 @@ public final class IdealProfile {
             return 0;
         }
         double all = speedAt(brakePoint.getAsDouble()) - minimumSpeed();
-        double trailed = turnInSpeed - minimumSpeed();
+        double trailed = speedAt(Math.max(0, brakePoint.getAsDouble())) - minimumSpeed();
         return all > 0 ? Math.max(0, Math.min(1, trailed / all)) : 0;
     }
 }

@@ -1,6 +1,8 @@
 package org.foreload.examples.command;
 
 import java.nio.file.Path;
+import java.util.function.Supplier;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.file.CornerFile;
 import org.foreload.examples.file.InputException;
@@ -21,6 +23,16 @@ final class CornerOptions {
             paramLabel = "<name>",
             description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
     private String demo;
+
+    /** Runs a computation; what it refuses about the corner is refused in the name of the corner's file. */
+    <T> T blamed(Supplier<T> computation) {
+        try {
+            return computation.get();
+        } catch (InvalidValueException e) {
+            String name = file != null ? file.toString() : "demo corner " + (demo == null ? Demos.DEFAULT_CORNER : demo);
+            throw new InputException(name, e.field(), e.value(), "must be " + e.allowed());
+        }
+    }
 
     /** Reads the corner and prints its warnings. */
     Corner corner(Console console) {

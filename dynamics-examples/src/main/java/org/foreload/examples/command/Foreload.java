@@ -39,7 +39,7 @@ import picocli.CommandLine.TypeConversionException;
             Cautions.FIRST,
             Cautions.SECOND
         },
-        subcommands = {LoadsVerb.class, GripVerb.class})
+        subcommands = {LoadsVerb.class, GripVerb.class, IdealVerb.class})
 public final class Foreload {
 
     /** Exit status: done. */

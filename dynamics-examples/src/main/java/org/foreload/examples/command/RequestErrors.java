@@ -71,7 +71,7 @@ final class RequestErrors {
         }
         String label = spec.paramLabel().replaceAll("[<>]", "");
         if (spec.type() == double.class || spec.type() == Double.class) {
-            return label.equals("number") ? "a finite number" : "a finite number in " + label;
+            return label.equals("share") ? "a finite number" : "a finite number in " + label;
         }
         if (spec.type() == int.class || spec.type() == long.class || spec.type() == Integer.class) {
             return "a whole number";

@@ -85,8 +85,8 @@ public final class CornerFile {
     public static Loaded<Corner> parse(String text, String file, Path directory) {
         List<Warning> warnings = new ArrayList<>();
         JsonFields fields = JsonFields.of(file, JsonText.read(text, file), NAMES, warnings);
-        Corner corner = false
-                ? null
+        Corner corner = fields.has("centre_line_csv")
+                ? MeasuredCorner.read(fields, directory)
                 : fields.build(drawn(fields)::corner);
         return new Loaded<>(corner, warnings);
     }
@@ -175,7 +175,8 @@ public final class CornerFile {
         }
     }
 
-    private static double length(JsonFields fields, String name) {
+    /** Reads the length of a piece of a line. */
+    static double length(JsonFields fields, String name) {
         double length = fields.number(name);
         if (!(length <= LONGEST)) {
             throw fields.refuse(name, "must be at most 20000");

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -37,7 +38,7 @@ class CarFileTest {
         return SampleCars.cars();
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsReadBack(@ForAll("cars") Car car) {
         assertEquals(car, CarFile.parse(CarFile.write(car), "car.json").value());
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Path;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -37,7 +38,7 @@ class CornerFileTest {
         return SampleCars.corners();
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsReadBack(@ForAll("corners") DrawnCorner corner) {
         assertEquals(corner, CornerFile.parseDrawn(CornerFile.write(corner), "corner.json"));
     }

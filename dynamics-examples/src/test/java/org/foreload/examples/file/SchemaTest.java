@@ -23,6 +23,7 @@ import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -97,7 +98,7 @@ class SchemaTest {
         return SampleCars.corners();
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsValid(@ForAll("cars") Car car, @ForAll("corners") DrawnCorner corner) throws IOException {
         assertEquals(List.of(), CAR.validate(MAPPER.readTree(CarFile.write(car))));
         assertEquals(List.of(), CORNER.validate(MAPPER.readTree(CornerFile.write(corner))));
@@ -166,7 +167,7 @@ class SchemaTest {
     }
 
     /** All but one rule: that the CG lies inside the wheelbase, no schema can say. */
-    @Property
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void readerAndSchemaRefuseTheSameCars(
             @ForAll("carNames") String name, @ForAll("changes") List<Change> changes) {
         ObjectNode car = demo("car-" + name);
@@ -180,7 +181,7 @@ class SchemaTest {
         assertEquals(valid, refusal == null, () -> car + "\n" + CAR.validate(car) + "\n" + refusal);
     }
 
-    @Property
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void readerAndSchemaRefuseTheSameCorners(
             @ForAll("cornerNames") String name, @ForAll("changes") List<Change> changes) {
         ObjectNode corner = demo("corner-" + name);

@@ -47,4 +47,34 @@ public record DriverSettings(
     public static DriverSettings practised() {
         return new DriverSettings(0.06, 1.2, 0.04, 0.10, 0.12, 0.40, 9, 0.10, 0.995, 0.97);
     }
+
+    /** The same driver with another lag between the foot and the brake force, s. */
+    public DriverSettings withBrakeLag(double seconds) {
+        return new DriverSettings(
+                steeringLag,
+                steeringRate,
+                seconds,
+                throttleLag,
+                offsetGain,
+                lookAheadTime,
+                lookAheadMinimum,
+                curvatureWindow,
+                slipUse,
+                exitFriction);
+    }
+
+    /** The same driver with another share of the friction used on the exit. */
+    public DriverSettings withExitFriction(double share) {
+        return new DriverSettings(
+                steeringLag,
+                steeringRate,
+                brakeLag,
+                throttleLag,
+                offsetGain,
+                lookAheadTime,
+                lookAheadMinimum,
+                curvatureWindow,
+                slipUse,
+                share);
+    }
 }

@@ -120,7 +120,7 @@ final class EntryProfile {
             edge = Math.min(
                     edge, Math.min(path.widthLeft(s.at(i)) - offset.at(i), path.widthRight(s.at(i)) + offset.at(i)));
         }
-        return new Margins(1 - frontMost, 1 - rearMost, edge);
+        return new Margins(Math.max(0, 1 - frontMost), Math.max(0, 1 - rearMost), edge);
     }
 
     Trace trace() {

@@ -20,7 +20,9 @@ final class ClothoidChain {
      */
     private static final double ROUNDING = 1e-12;
 
-    /** Steps to the foot of a point; each shrinks the error by the share that the point's distance has in the radius. */
+    /**
+     * Steps to the foot of a point; each shrinks the error by the share that the point's distance has in the radius.
+     */
     private static final int FOOT_STEPS = 8;
 
     private final double[] station;

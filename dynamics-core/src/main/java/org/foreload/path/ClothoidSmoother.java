@@ -9,15 +9,15 @@ import static org.foreload.path.ClothoidStep.Y;
 import java.util.Arrays;
 
 /**
- * Least-squares fit of a chain of clothoids to measured points: Σ(distance from the line)² + q⁻¹·∫(dκ/ds)² ds is made as
- * small as it gets, so of two lines equally close to the points, the one with the steadier curvature is taken; a straight
- * and an arc cost nothing.
+ * Least-squares fit of a chain of clothoids to measured points: Σ(distance from the line)² + q⁻¹·∫(dκ/ds)² ds is made
+ * as small as it gets, so of two lines equally close to the points, the one with the steadier curvature is taken; a
+ * straight and an arc cost nothing.
  *
  * <p>The pieces meet at points; state at each point is (x, y, heading, curvature, gradient of the piece before). Each
- * sweep linearises around the states at hand and solves exactly with a Kalman filter and the backward pass of Bryson and
- * Frazier, so work grows only with the number of points, and the states need not be consistent before the end. Sweeps are
- * Gauss-Newton steps (B. M. Bell, SIAM J. Optim. 4(3), 1994, from memory). After each, every station moves to the foot of
- * its point.
+ * sweep linearises around the states at hand and solves exactly with a Kalman filter and the backward pass of Bryson
+ * and Frazier, so work grows only with the number of points, and the states need not be consistent before the end.
+ * Sweeps are Gauss-Newton steps (B. M. Bell, SIAM J. Optim. 4(3), 1994, from memory). After each, every station moves
+ * to the foot of its point.
  *
  * <p>The weight is expressed by a <i>smoothing length</i> l with q = step/l⁶ (the filter's cut-off is a wavelength of
  * 2π·l). Mutable; one thread.
@@ -27,8 +27,9 @@ final class ClothoidSmoother {
     /** Shortest piece, m: integrators step on every joint, and curvature says nothing at shorter distances. */
     static final double SHORTEST_PIECE = 1.5;
 
-
-    /** How much less than the points the prior of the first state says: slows the sweeps to a factor of 1e-4 at most. */
+    /**
+     * How much less than the points the prior of the first state says: slows the sweeps to a factor of 1e-4 at most.
+     */
     private static final double VAGUE = 1e4;
 
     /** Sweeps end when no point of the line moves by more, m; the sweep after would move it by a thousandth of that. */
@@ -42,7 +43,9 @@ final class ClothoidSmoother {
     /** Steps to the foot of a point near its state. */
     private static final int FOOT_STEPS = 3;
 
-    /** Least advance of a station per point, m; keeps the order where errors along the line are as large as the steps. */
+    /**
+     * Least advance of a station per point, m; keeps the order where errors along the line are as large as the steps.
+     */
     private static final double LEAST_STEP = 1e-3;
 
     private final int points;
@@ -120,14 +123,14 @@ final class ClothoidSmoother {
             double heading = Math.atan2(pointY[after] - pointY[before], pointX[after] - pointX[before]);
             state[i][0] = pointX[i];
             state[i][Y] = pointY[i];
-            state[i][HEADING] =
-                    i == 0 ? heading : state[i - 1][HEADING] + Math.IEEEremainder(heading - state[i - 1][HEADING], 2 * Math.PI);
+            state[i][HEADING] = i == 0
+                    ? heading
+                    : state[i - 1][HEADING] + Math.IEEEremainder(heading - state[i - 1][HEADING], 2 * Math.PI);
         }
         for (int i = 0; i < points; i++) {
             int before = Math.max(i - 1, 0);
             int after = Math.min(i + 1, points - 1);
-            state[i][CURVATURE] =
-                    (state[after][HEADING] - state[before][HEADING]) / (station[after] - station[before]);
+            state[i][CURVATURE] = (state[after][HEADING] - state[before][HEADING]) / (station[after] - station[before]);
         }
     }
 
@@ -177,8 +180,8 @@ final class ClothoidSmoother {
 
     /**
      * Next to nothing is known of the first state, but for its place along the line, which is that of the first point.
-     * How little counts as nothing goes with the smoothing length l: the points fix place, heading and curvature to about
-     * 1, 1/l and 1/l² of their own errors.
+     * How little counts as nothing goes with the smoothing length l: the points fix place, heading and curvature to
+     * about 1, 1/l and 1/l² of their own errors.
      */
     private double[][] vagueStart(double q) {
         double perLength = Math.cbrt(q / meanStep);
@@ -341,9 +344,9 @@ final class ClothoidSmoother {
     }
 
     /**
-     * Logarithm of how unlikely the points are under the last smoothing length, up to a constant: smallest for the length
-     * that the points themselves speak for (generalised maximum likelihood; G. Wahba, Ann. Statist. 13(4), 1985, from
-     * memory).
+     * Logarithm of how unlikely the points are under the last smoothing length, up to a constant: smallest for the
+     * length that the points themselves speak for (generalised maximum likelihood; G. Wahba, Ann. Statist. 13(4), 1985,
+     * from memory).
      *
      * @param floor least noise to believe in, m
      */

@@ -78,9 +78,7 @@ final class ClothoidStep {
 
     /** The transpose of the derivative, for the backward pass. */
     void pullBack(double[] v) {
-        v[GRADIENT] += x[GRADIENT] * v[0]
-                + y[GRADIENT] * v[Y]
-                + length * (0.5 * length * v[HEADING] + v[CURVATURE]);
+        v[GRADIENT] += x[GRADIENT] * v[0] + y[GRADIENT] * v[Y] + length * (0.5 * length * v[HEADING] + v[CURVATURE]);
         v[CURVATURE] += x[CURVATURE] * v[0] + y[CURVATURE] * v[Y] + length * v[HEADING];
         v[HEADING] += x[HEADING] * v[0] + y[HEADING] * v[Y];
     }

@@ -5,8 +5,8 @@ import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * A line as it was measured: points in driving order in any plane frame (x and y in metres, right-handed seen from above),
- * and what is known of the track at each. Every error names the column and the row, counted from 1.
+ * A line as it was measured: points in driving order in any plane frame (x and y in metres, right-handed seen from
+ * above), and what is known of the track at each. Every error names the column and the row, counted from 1.
  *
  * <p>A step between neighbours may be at most {@link #LONGEST_STEP} times the median step, as nothing is known inside a
  * gap; and the line may not turn by a right angle or more from one step to the next: points so dense that their errors
@@ -76,13 +76,7 @@ public final class MeasuredLine {
     /** The same line with the distances in m to the left and right edge at each point, zero or more. */
     public MeasuredLine withWidths(double[] left, double[] right) {
         return new MeasuredLine(
-                origin,
-                x,
-                y,
-                widths("width_left_m", left),
-                widths("width_right_m", right),
-                banking,
-                grade);
+                origin, x, y, widths("width_left_m", left), widths("width_right_m", right), banking, grade);
     }
 
     /** The same line with the slope across it at each point: rad, positive where the left edge is the lower one. */
@@ -94,7 +88,9 @@ public final class MeasuredLine {
 
     /** The same line with the slope along it at each point: rise over run, a plain number, positive uphill. */
     public MeasuredLine withGradeFractions(double[] riseOverRun) {
-        double[] angles = Arrays.stream(coordinates("grade", riseOverRun, x.length)).map(Math::atan).toArray();
+        double[] angles = Arrays.stream(coordinates("grade", riseOverRun, x.length))
+                .map(Math::atan)
+                .toArray();
         return new MeasuredLine(origin, x, y, widthLeft, widthRight, banking, angles);
     }
 
@@ -106,10 +102,10 @@ public final class MeasuredLine {
         return column(field, values, x.length, 0, Double.MAX_VALUE, "a finite number of 0 or more");
     }
 
-    private static double[] column(
-            String field, double[] values, int count, double low, double high, String allowed) {
+    private static double[] column(String field, double[] values, int count, double low, double high, String allowed) {
         if (values.length != count) {
-            throw new InvalidValueException(field, values.length + " values", "one value for each of the " + count + " points");
+            throw new InvalidValueException(
+                    field, values.length + " values", "one value for each of the " + count + " points");
         }
         for (int i = 0; i < count; i++) {
             if (!(values[i] >= low && values[i] <= high)) {
@@ -135,8 +131,8 @@ public final class MeasuredLine {
                 throw new InvalidValueException(
                         row("x_m", i + 1), x[i + 1], "within " + longest + " m of the row before, ten median steps");
             }
-            boolean doublesBack = i > 0
-                    && (x[i + 1] - x[i]) * (x[i] - x[i - 1]) + (y[i + 1] - y[i]) * (y[i] - y[i - 1]) <= 0;
+            boolean doublesBack =
+                    i > 0 && (x[i + 1] - x[i]) * (x[i] - x[i - 1]) + (y[i + 1] - y[i]) * (y[i] - y[i - 1]) <= 0;
             if (doublesBack) {
                 throw new InvalidValueException(
                         row("x_m", i + 1), x[i + 1], "ahead: the line turns by a right angle or more in one step");

@@ -6,18 +6,18 @@ import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * A line fitted to measured points: a chain of clothoids, so curvature is continuous and runs linearly between joints that
- * lie at every measured point, but no closer than 1.5 m.
+ * A line fitted to measured points: a chain of clothoids, so curvature is continuous and runs linearly between joints
+ * that lie at every measured point, but no closer than 1.5 m.
  *
- * <p>How smooth: the steadiest curvature (least ∫(dκ/ds)² ds) whose root mean square distance from the points is no more
- * than the tolerance, and no more than the scatter that the points themselves show: errors that change from point to
- * point. So clean points are followed closely however large the tolerance; and if the points scatter by more than the
- * tolerance, the fit is refused, as curvature would be noise. (Discrepancy principle of V. A. Morozov; scatter by
- * generalised maximum likelihood, G. Wahba, Ann. Statist. 13(4), 1985; both from memory.) The distances that are left are
- * told by {@link #rmsDeviation()} and {@link #maxDeviation()}.
+ * <p>How smooth: the steadiest curvature (least ∫(dκ/ds)² ds) whose root mean square distance from the points is no
+ * more than the tolerance, and no more than the scatter that the points themselves show: errors that change from point
+ * to point. So clean points are followed closely however large the tolerance; and if the points scatter by more than
+ * the tolerance, the fit is refused, as curvature would be noise. (Discrepancy principle of V. A. Morozov; scatter by
+ * generalised maximum likelihood, G. Wahba, Ann. Statist. 13(4), 1985; both from memory.) The distances that are left
+ * are told by {@link #rmsDeviation()} and {@link #maxDeviation()}.
  *
- * <p>How accurate, as tested on corners of spiral, arc and spiral (50 draws each) with errors of 3 cm in x and y and points
- * 2 to 5 m apart; curvature in percent of the corner's largest:
+ * <p>How accurate, as tested on corners of spiral, arc and spiral (50 draws each) with errors of 3 cm in x and y and
+ * points 2 to 5 m apart; curvature in percent of the corner's largest:
  *
  * <table>
  * <caption>Errors of the fitted curvature</caption>
@@ -27,19 +27,19 @@ import org.foreload.conventions.InvalidValueException;
  * <tr><td>150 m / 120 m</td><td>0.9–1.2</td><td>4</td><td>5</td><td>8 m early to 1 m late</td></tr>
  * </table>
  *
- * The largest errors sit at the ends of the spirals, which come out rounded. Points without error: 0.05–0.5 rms for the two
- * wider corners.
+ * The largest errors sit at the ends of the spirals, which come out rounded. Points without error: 0.05–0.5 rms for the
+ * two wider corners.
  *
- * <p>Station zero (turn-in) is where the curvature has passed {@link #TURN_IN_SHARE} of the line's largest on its way into
- * the first turn that reaches half of the largest, and does not fall back below; if the line is bent that much from its
- * first point on, it is that point. A curve that starts with a spiral is thus entered a little after its true start, by 2
- * % of the spiral.
+ * <p>Station zero (turn-in) is where the curvature has passed {@link #TURN_IN_SHARE} of the line's largest on its way
+ * into the first turn that reaches half of the largest, and does not fall back below; if the line is bent that much
+ * from its first point on, it is that point. A curve that starts with a spiral is thus entered a little after its true
+ * start, by 2 % of the spiral.
  *
  * <p>Widths, banking and grade are read straight between the points and kept beyond the ends.
  *
- * <p><i>Valid when</i> points are a third of the sharpest radius apart or closer. <i>Neglects</i> that some points may be
- * worse than others. <i>Fails when</i> single points are far off, or when the points' error drifts smoothly over tens of
- * metres: that looks like a bend and is kept as one.
+ * <p><i>Valid when</i> points are a third of the sharpest radius apart or closer. <i>Neglects</i> that some points may
+ * be worse than others. <i>Fails when</i> single points are far off, or when the points' error drifts smoothly over
+ * tens of metres: that looks like a bend and is kept as one.
  */
 public final class MeasuredPath implements Path {
 
@@ -90,8 +90,8 @@ public final class MeasuredPath implements Path {
     }
 
     /**
-     * The fitted line, with straights before the first and after the last point. A straight of length above zero holds the
-     * curvature of the fit at zero where it joins.
+     * The fitted line, with straights before the first and after the last point. A straight of length above zero holds
+     * the curvature of the fit at zero where it joins.
      *
      * @param line the points
      * @param tolerance largest root mean square distance of the points from the fitted line, m

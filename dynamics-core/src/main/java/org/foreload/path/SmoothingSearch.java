@@ -3,15 +3,18 @@ package org.foreload.path;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * How smooth a fit should be: first the smoothing length that the points speak for most likely, and with it their scatter;
- * then on to the smoothest fit whose root mean square distance keeps within that scatter and within the tolerance.
+ * How smooth a fit should be: first the smoothing length that the points speak for most likely, and with it their
+ * scatter; then on to the smoothest fit whose root mean square distance keeps within that scatter and within the
+ * tolerance.
  */
 final class SmoothingSearch {
 
     /** Shortest smoothing length tried, in pieces: the line then follows all that the pieces can. */
     private static final double LEAST_SMOOTHING = 0.3;
 
-    /** Ratio of the smoothing lengths tried: rms distance changes by far less than its uncertainty from one to the next. */
+    /**
+     * Ratio of the smoothing lengths tried: rms distance changes by far less than its uncertainty from one to the next.
+     */
     private static final double SMOOTHING_RATIO = 1.25;
 
     /** Halvings of that ratio at the end: a tenth of a percent. */
@@ -53,11 +56,14 @@ final class SmoothingSearch {
             }
         }
         if (Double.isNaN(likeliest)) {
-            throw new InvalidValueException("x_m", fit.points() + " points", "points along a line that a car can follow");
+            throw new InvalidValueException(
+                    "x_m", fit.points() + " points", "points along a line that a car can follow");
         }
         if (!(closeness <= tolerance)) {
             throw new InvalidValueException(
-                    "tolerance_m", tolerance, "at least " + closeness + " m: that far do the points scatter about a line");
+                    "tolerance_m",
+                    tolerance,
+                    "at least " + closeness + " m: that far do the points scatter about a line");
         }
         smoothUpTo(Math.min(tolerance, noise), likeliest, fit);
     }

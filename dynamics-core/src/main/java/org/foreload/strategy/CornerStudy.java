@@ -62,12 +62,12 @@ public final class CornerStudy {
     }
 
     /**
-     * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed last
-     * is lowest.
+     * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed
+     * last is lowest.
      */
     private static ExitPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
-        IdealProfile careful =
-                IdealEntry.solve(car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
+        IdealProfile careful = IdealEntry.solve(
+                car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
         int opening = 0;
         for (int i = 0; i < careful.size(); i++) {
             if (careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * OPENING_BAND) {
@@ -92,7 +92,19 @@ public final class CornerStudy {
         return new Corner(corner.name(), corner.approachSpeed() * Math.sqrt(driver.exitFriction()), corner.path());
     }
 
-    /** The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track. */
+    /** The same corner, settings and margin with another car and driver. */
+    public CornerStudy with(Car car, DriverSettings driver) {
+        return of(car, simulator.corner(), driver, simulator.settings(), allowance);
+    }
+
+    /** What the time of an entry above the bound is made of. */
+    public Remainder remainder(EntryResult entry) {
+        return Remainder.of(this, entry.plan(), entry.time());
+    }
+
+    /**
+     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
+     */
     public IdealProfile bound() {
         return bound;
     }
@@ -120,7 +132,7 @@ public final class CornerStudy {
 
     /** The latest brake point for a release; the brake point of {@code plan} does not matter. */
     public Finding latest(BrakePlan plan) {
-        return new LatestBrakePoint(simulator, allowance).find(plan);
+        return new LatestBrakePoint(bound, simulator, allowance).find(plan);
     }
 
     /** The standard sweep on all processors. */
@@ -139,7 +151,8 @@ public final class CornerStudy {
         List<Optional<Finding>> found = sweep.run(plans, this::latest);
         List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
         List<Candidate> candidates = marked(findings);
-        Comparator<Candidate> quicker = Comparator.comparingDouble(candidate -> candidate.entry().time());
+        Comparator<Candidate> quicker =
+                Comparator.comparingDouble(candidate -> candidate.entry().time());
         List<Candidate> made = candidates.stream().filter(Candidate::made).toList();
         return new Exploration(
                 candidates,

@@ -1,8 +1,10 @@
 package org.foreload.strategy;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
+import org.foreload.ideal.IdealProfile;
 
 /**
  * The latest brake point from which a release still makes the corner with the margin asked for.
@@ -16,19 +18,27 @@ public final class LatestBrakePoint {
     private static final double SCAN_STEP = 4;
 
     /** Steps by which the scan starts later than the estimate. */
-    private static final int STEPS_BEYOND = 4;
+    private static final int STEPS_BEYOND = 2;
 
     /** The answer is no further than this, m, from the true change: well under a millisecond. */
     private static final double ACCURACY = 0.02;
 
     /** Narrowness, m, to which the station where the car no longer makes the corner at all is known. */
-    private static final double HAND_ACCURACY = 0.25;
+    private static final double HAND_ACCURACY = 0.5;
 
+    /** Speed that a simulated entry carries, as a share of the bound's, where the search starts. */
+    private static final double SPEED_SHARE = 0.97;
+
+    /** Drift, as a multiple of the allowed one, that stands for an entry that did not make the corner at all. */
+    private static final double OFF_TRACK = 20;
+
+    private final IdealProfile bound;
     private final EntrySimulator simulator;
     private final Allowance allowance;
 
-    /** Searches with this simulator for this margin. */
-    public LatestBrakePoint(EntrySimulator simulator, Allowance allowance) {
+    /** Searches with this simulator for this margin; the bound says where to start. */
+    public LatestBrakePoint(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
+        this.bound = bound;
         this.simulator = simulator;
         this.allowance = allowance;
     }
@@ -51,63 +61,90 @@ public final class LatestBrakePoint {
     public Finding find(BrakePlan plan) {
         double earliest = simulator.corner().path().start();
         double latest = plan.release().end();
-        double guess = Math.min(latest, estimate(plan) + STEPS_BEYOND * SCAN_STEP);
-        EntryResult failed = null;
+        Attempt closest = null;
+        Attempt later = null;
         double firstOff = Double.NaN;
-        double later = Double.NaN;
-        for (double point = Math.max(guess, earliest + SCAN_STEP); point > earliest; point -= SCAN_STEP) {
-            EntryResult attempt = attempt(plan, point);
-            if (allowance.met(attempt)) {
-                if (Double.isNaN(later) && point < latest) {
-                    // The estimate was too early: go later until it fails or the brake is no longer used.
-                    return climb(plan, point, latest);
-                }
-                return narrowed(plan, point, later, firstOff);
+        int lockedStraight = 0;
+        double start = Math.max(Math.min(latest, estimate(plan) + STEPS_BEYOND * SCAN_STEP), earliest + SCAN_STEP);
+        for (double point = start; point > earliest; point -= SCAN_STEP) {
+            Attempt attempt = attempt(plan, point);
+            if (attempt.met()) {
+                return later == null && point < latest
+                        ? climb(plan, attempt, latest)
+                        : narrowed(plan, attempt, later, firstOff);
             }
-            if (!attempt.made()) {
+            if (!attempt.entry().made()) {
                 firstOff = point;
             }
-            later = point;
-            if (failed == null || better(attempt, failed)) {
-                failed = attempt;
+            if (closest == null || attempt.drift() <= closest.drift()) {
+                closest = attempt;
             }
-            if (tooSlow(attempt)) {
-                break;
+            if (attempt.entry().event(EntryEvent.Kind.STOPPED).isPresent()) {
+                break; // Braking still earlier only stops the car before the corner.
             }
+            lockedStraight = locksStraight(attempt.entry()) ? lockedStraight + 1 : 0;
+            if (lockedStraight == HOPELESS) {
+                break; // The peak locks a wheel on the straight, wherever that is.
+            }
+            later = attempt;
         }
-        EntryResult closest = failed == null ? attempt(plan, earliest) : failed;
-        return new Finding(simulator.run(closest.plan()), false, Double.NaN);
+        BrakePlan nearest = closest == null
+                ? plan.withBrakePoint(earliest)
+                : closest.entry().plan();
+        return new Finding(simulator.run(nearest), false, Double.NaN);
     }
 
-    private Finding climb(BrakePlan plan, double from, double latest) {
-        double made = from;
-        for (double point = from + SCAN_STEP; ; point += SCAN_STEP) {
-            double next = Math.min(point, latest);
-            EntryResult attempt = attempt(plan, next);
-            if (!allowance.met(attempt)) {
-                return narrowed(plan, made, next, attempt.made() ? Double.NaN : next);
+    /** Trials in a row with a wheel locked before turn-in after which the search ends. */
+    private static final int HOPELESS = 4;
+
+    private static boolean locksStraight(EntryResult entry) {
+        double before = Math.min(0, entry.plan().release().start());
+        return entry.events().stream()
+                .anyMatch(event -> event.station() < before
+                        && (event.kind() == EntryEvent.Kind.FRONT_LOCKS || event.kind() == EntryEvent.Kind.REAR_LOCKS));
+    }
+
+    /** One trial: where the foot came down, and the drift as a multiple of the allowed one. */
+    private record Attempt(double point, EntryResult entry, boolean met, double drift) {}
+
+    /** The estimate was too early: later and later until it fails, or the brake is no longer used. */
+    private Finding climb(BrakePlan plan, Attempt from, double latest) {
+        Attempt made = from;
+        while (true) {
+            Attempt next = attempt(plan, Math.min(made.point() + SCAN_STEP, latest));
+            if (!next.met()) {
+                return narrowed(plan, made, next, next.entry().made() ? Double.NaN : next.point());
             }
             made = next;
-            if (next >= latest) {
-                return new Finding(simulator.run(plan.withBrakePoint(made)), true, 0);
+            if (made.point() >= latest) {
+                return new Finding(simulator.run(made.entry().plan()), true, 0);
             }
         }
     }
 
-    private Finding narrowed(BrakePlan plan, double made, double failing, double firstOff) {
-        double low = made;
-        double high = failing;
-        if (!Double.isNaN(high)) {
-            while (high - low > ACCURACY) {
-                double middle = (low + high) / 2;
-                if (allowance.met(attempt(plan, middle))) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
+    /**
+     * Narrows the change from making it to failing: false position on the logarithm of the drift, which is smooth as
+     * long as the car stays on the track, with halving whenever that is slow.
+     */
+    private Finding narrowed(BrakePlan plan, Attempt made, Attempt failing, double firstOff) {
+        Attempt low = made;
+        Attempt high = failing;
+        boolean halve = false;
+        while (high != null && high.point() - low.point() > ACCURACY) {
+            double width = high.point() - low.point();
+            double rise = Math.log(high.drift()) - Math.log(low.drift());
+            double share = halve || !(rise > 0) ? 0.5 : -Math.log(low.drift()) / rise;
+            double inside = Math.max(ACCURACY / 2, Math.min(width - ACCURACY / 2, share * width));
+            Attempt next = attempt(plan, low.point() + inside);
+            if (next.met()) {
+                low = next;
+            } else {
+                high = next;
             }
+            halve = high.point() - low.point() > width / 2;
         }
-        return new Finding(simulator.run(plan.withBrakePoint(low)), true, offTrack(plan, low, firstOff) - low);
+        EntryResult entry = simulator.run(plan.withBrakePoint(low.point()));
+        return new Finding(entry, true, offTrack(plan, low.point(), firstOff) - low.point());
     }
 
     /** Station from which the car no longer makes the corner at all. */
@@ -119,7 +156,7 @@ public final class LatestBrakePoint {
             if (next >= plan.release().end()) {
                 return next;
             }
-            if (attempt(plan, next).made()) {
+            if (attempt(plan, next).entry().made()) {
                 low = next;
             } else {
                 high = next;
@@ -127,7 +164,7 @@ public final class LatestBrakePoint {
         }
         while (high - low > HAND_ACCURACY) {
             double middle = (low + high) / 2;
-            if (attempt(plan, middle).made()) {
+            if (attempt(plan, middle).entry().made()) {
                 low = middle;
             } else {
                 high = middle;
@@ -136,30 +173,21 @@ public final class LatestBrakePoint {
         return low;
     }
 
-    private EntryResult attempt(BrakePlan plan, double brakePoint) {
+    private Attempt attempt(BrakePlan plan, double brakePoint) {
         BrakePlan moved = plan.withBrakePoint(brakePoint);
-        return allowance.onlyDrift() ? simulator.probe(moved) : simulator.run(moved);
-    }
-
-    /** Of two attempts that fall short, the one that got further; between equals, the one that drifted less. */
-    private static boolean better(EntryResult a, EntryResult b) {
-        if (a.made() != b.made()) {
-            return a.made();
-        }
-        return a.farthestOffset() < b.farthestOffset();
-    }
-
-    /** Braking still earlier only stops the car before the corner. */
-    private static boolean tooSlow(EntryResult attempt) {
-        return attempt.event(org.foreload.entry.EntryEvent.Kind.STOPPED).isPresent();
+        EntryResult entry = allowance.onlyDrift() ? simulator.probe(moved) : simulator.run(moved);
+        boolean met = allowance.met(entry);
+        double drift = entry.made() ? entry.farthestOffset() / allowance.drift() : OFF_TRACK;
+        return new Attempt(brakePoint, entry, met, Math.max(drift, 1e-3));
     }
 
     /**
-     * Brake point, m, from which a car of constant brake force would come out of the release at the speed that the exit
-     * plan opens with: where the scan starts.
+     * Brake point, m, from which a car of constant brake force would come out of the release a little slower than the
+     * bound: where the scan starts.
      */
     private double estimate(BrakePlan plan) {
-        double target = simulator.exit().speed(simulator.exit().opening());
+        double target =
+                SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
         double before = simulator.corner().approachSpeed();
         double peak = plan.peakDeceleration();
         double released = 0;

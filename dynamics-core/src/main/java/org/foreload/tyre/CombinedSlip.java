@@ -3,8 +3,11 @@ package org.foreload.tyre;
 /** The one-unknown searches of combined slip on a {@link SlipCurve}. */
 final class CombinedSlip {
 
-    /** Relative accuracy of the slip length; force errors are of the same size. */
-    private static final double ACCURACY = 1e-13;
+    /** Relative accuracy of the slip length; force errors are of the same size or smaller. */
+    private static final double ACCURACY = 1e-12;
+
+    /** Error of the squared force share at which rounding takes over and the search ends. */
+    private static final double ROUNDING = 1e-15;
 
     private CombinedSlip() {}
 
@@ -26,7 +29,11 @@ final class CombinedSlip {
             if (share >= 1) {
                 return Double.POSITIVE_INFINITY;
             }
-            high = Math.max(curve.peakSlip(), y / Math.sqrt(1 - share * share)) * (1 + 1e-9);
+            double sliding = y / Math.sqrt(1 - share * share);
+            if (sliding >= curve.peakSlip()) {
+                return sliding;
+            }
+            high = curve.peakSlip();
         } else if (longitudinalShare(curve, y, high) <= share) {
             return high;
         }
@@ -38,6 +45,9 @@ final class CombinedSlip {
             double value = curve.value(x);
             double ratio = y / x;
             double excess = value * value * (1 - ratio * ratio) - share * share;
+            if (Math.abs(excess) <= ROUNDING) {
+                return x;
+            }
             if (excess > 0) {
                 high = x;
             } else {

@@ -44,6 +44,19 @@ public record FrictionTyre(
         Checks.positive("slip_stiffness", slipStiffnessPerLoad);
     }
 
+    /** The same tyre with another relaxation length in metres. */
+    public FrictionTyre withRelaxationLength(double length) {
+        return new FrictionTyre(
+                curve,
+                frictionX,
+                frictionY,
+                loadSensitivity,
+                referenceLoad,
+                length,
+                corneringStiffnessPerLoad,
+                slipStiffnessPerLoad);
+    }
+
     /** Factor by which friction and stiffness per load differ from their values at the reference load. */
     private double loadFactor(double load) {
         return Math.max(0, 1 - loadSensitivity * (load / referenceLoad - 1));

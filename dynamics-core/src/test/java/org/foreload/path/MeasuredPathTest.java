@@ -103,7 +103,8 @@ class MeasuredPathTest {
     @CsvSource({"2", "3", "5"})
     void noisyPointsGiveBackTheCurvature(double step) {
         for (long seed = 0; seed < SEEDS; seed++) {
-            MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
+            MeasuredPath fit =
+                    MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
             CurvatureError error = CurvatureError.of(fit);
             String run = "step " + step + ", seed " + seed + ": " + error;
             assertTrue(error.rms < 0.025, run);
@@ -119,7 +120,8 @@ class MeasuredPathTest {
     @CsvSource({"2", "3", "5"})
     void noisyPointsGiveBackTheLine(double step) {
         for (long seed = 0; seed < SEEDS; seed++) {
-            MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
+            MeasuredPath fit =
+                    MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
             double sum = 0;
             int count = 0;
             for (double s = -80; s <= 220; s += 1) {
@@ -338,10 +340,7 @@ class MeasuredPathTest {
             grade[i] = i < 10 ? 0.1 : -0.05;
         }
         MeasuredPath fit = MeasuredPath.fit(
-                points.line()
-                        .withWidths(left, right)
-                        .withBankingAngles(banking)
-                        .withGradeFractions(grade),
+                points.line().withWidths(left, right).withBankingAngles(banking).withGradeFractions(grade),
                 TOLERANCE,
                 20,
                 20);
@@ -395,7 +394,8 @@ class MeasuredPathTest {
     }
 
     private static void refused(String field, Runnable making) {
-        assertEquals(field, assertThrows(InvalidValueException.class, making::run).field());
+        assertEquals(
+                field, assertThrows(InvalidValueException.class, making::run).field());
     }
 
     @Test

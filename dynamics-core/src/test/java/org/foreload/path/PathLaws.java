@@ -12,7 +12,9 @@ final class PathLaws {
     /** Step of the central differences, m. */
     private static final double STEP = 1e-3;
 
-    /** Central differences are off by a sixth of the third derivative times {@link #STEP}²; curvature stays below 2 1/m. */
+    /**
+     * Central differences are off by a sixth of the third derivative times {@link #STEP}²; curvature stays below 2 1/m.
+     */
     private static final double DIFFERENCE = 1e-6;
 
     private PathLaws() {}

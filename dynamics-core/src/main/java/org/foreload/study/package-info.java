@@ -1,0 +1,13 @@
+/**
+ * Many runs of anything.
+ *
+ * <p><b>Key idea.</b> A study knows nothing of cars: it takes cases and a computation, and gives results in the order
+ * of the cases, whatever the number of threads. A study that is stopped keeps what it has.
+ *
+ * <p><b>Ready pieces.</b> {@link org.foreload.study.Sweep} runs one computation for many cases, with
+ * {@link org.foreload.study.Sweep.Progress} to watch and to stop it.
+ *
+ * <p><b>Valid when</b> the computation shares nothing that changes between cases. <b>Neglects</b> that cases may differ
+ * much in cost. <b>Fails when</b> a case throws: the sweep ends with what it threw.
+ */
+package org.foreload.study;

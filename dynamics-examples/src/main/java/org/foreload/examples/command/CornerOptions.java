@@ -29,7 +29,8 @@ final class CornerOptions {
         try {
             return computation.get();
         } catch (InvalidValueException e) {
-            String name = file != null ? file.toString() : "demo corner " + (demo == null ? Demos.DEFAULT_CORNER : demo);
+            String name =
+                    file != null ? file.toString() : "demo corner " + (demo == null ? Demos.DEFAULT_CORNER : demo);
             throw new InputException(name, e.field(), e.value(), "must be " + e.allowed());
         }
     }

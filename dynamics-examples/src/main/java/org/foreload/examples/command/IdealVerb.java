@@ -116,9 +116,7 @@ final class IdealVerb implements Verb {
         String where = brakePoint < 0
                 ? Numbers.rounded(-brakePoint, 0) + " m before turn-in"
                 : Numbers.rounded(brakePoint, 0) + " m after turn-in";
-        String off = end < 0
-                ? Numbers.rounded(-end, 0) + " m before it"
-                : Numbers.rounded(end, 0) + " m after it";
+        String off = end < 0 ? Numbers.rounded(-end, 0) + " m before it" : Numbers.rounded(end, 0) + " m after it";
         return "The brake goes on " + where + " and is off " + off + "; "
                 + Numbers.rounded(100 * profile.trailShare(), 0) + " % of the slowing is done while turning.";
     }

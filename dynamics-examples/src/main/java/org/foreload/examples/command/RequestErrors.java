@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.file.NearestName;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -28,7 +28,8 @@ final class RequestErrors {
         if (e instanceof OverwrittenOptionException twice) {
             return new InputException(null, name(twice.getOverwritten()), null, "must be given only once");
         }
-        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+        if (e instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
             ArgSpec first = missing.getMissing().get(0);
             return new InputException(null, name(first), null, "must have a value: " + allowed(first));
         }

@@ -17,10 +17,11 @@ import org.foreload.path.MeasuredLine;
 /**
  * A measured line as a CSV file: a head line with the names of the columns, then one point a line, in driving order.
  *
- * <p>Columns, in any order: {@code x_m, y_m} in the plane, right-handed as seen from above (x east, y north, or any frame
- * turned from that); and if known {@code width_left_m, width_right_m} from the line to the edges, {@code banking_deg}
- * (positive where the left edge is the lower one: it helps a left turn), {@code grade_percent} (positive uphill). Separated
- * by commas, with decimal points; quotes, CRLF and a byte-order mark are fine. Errors count rows from 1 at the first point.
+ * <p>Columns, in any order: {@code x_m, y_m} in the plane, right-handed as seen from above (x east, y north, or any
+ * frame turned from that); and if known {@code width_left_m, width_right_m} from the line to the edges,
+ * {@code banking_deg} (positive where the left edge is the lower one: it helps a left turn), {@code grade_percent}
+ * (positive uphill). Separated by commas, with decimal points; quotes, CRLF and a byte-order mark are fine. Errors
+ * count rows from 1 at the first point.
  */
 final class CentreLineFile {
 
@@ -103,7 +104,8 @@ final class CentreLineFile {
         } catch (CSVException e) {
             throw new InputException(file, null, null, "is not CSV: " + e.getMessage());
         } catch (UncheckedIOException e) {
-            throw new InputException(file, null, null, "is not CSV: " + e.getCause().getMessage());
+            throw new InputException(
+                    file, null, null, "is not CSV: " + e.getCause().getMessage());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -149,8 +151,7 @@ final class CentreLineFile {
         for (int i = 0; i < columns.size(); i++) {
             double value = DecimalText.parse(line.get(i));
             if (!Double.isFinite(value)) {
-                throw new InputException(
-                        file, columns.get(i) + ", row " + row, line.get(i), "must be a finite number");
+                throw new InputException(file, columns.get(i) + ", row " + row, line.get(i), "must be a finite number");
             }
             values.get(columns.get(i)).add(value);
         }

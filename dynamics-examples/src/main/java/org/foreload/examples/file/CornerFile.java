@@ -15,9 +15,9 @@ import org.foreload.path.Turn;
 /**
  * A corner as a JSON file; {@code docs/corner.schema.json} describes every field.
  *
- * <p>Its line is either drawn from {@code segments} (from turn-in on; the straights before and after are {@code
- * approach_length_m} and {@code exit_length_m}), or measured and kept in a CSV file beside it, {@code centre_line_csv};
- * see {@link CentreLineFile}.
+ * <p>Its line is either drawn from {@code segments} (from turn-in on; the straights before and after are
+ * {@code approach_length_m} and {@code exit_length_m}), or measured and kept in a CSV file beside it,
+ * {@code centre_line_csv}; see {@link CentreLineFile}.
  */
 public final class CornerFile {
 
@@ -146,7 +146,10 @@ public final class CornerFile {
                 yield fields.build(() -> Segment.straight(length));
             }
             case ARC -> {
-                only(fields, List.of("radius_m"), "an arc has one radius, radius_m; if it changes, the segment is a spiral");
+                only(
+                        fields,
+                        List.of("radius_m"),
+                        "an arc has one radius, radius_m; if it changes, the segment is a spiral");
                 double radius = radius(fields, "radius_m");
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> Segment.arc(length, radius, turn));
@@ -156,10 +159,12 @@ public final class CornerFile {
                         fields,
                         List.of("start_radius_m", "end_radius_m"),
                         "a spiral has start_radius_m and end_radius_m; one that is left out is a straight end");
-                double start = fields.has("start_radius_m") ? radius(fields, "start_radius_m") : Double.POSITIVE_INFINITY;
+                double start =
+                        fields.has("start_radius_m") ? radius(fields, "start_radius_m") : Double.POSITIVE_INFINITY;
                 double end = fields.has("end_radius_m") ? radius(fields, "end_radius_m") : Double.POSITIVE_INFINITY;
                 if (Double.isInfinite(start) && Double.isInfinite(end)) {
-                    throw fields.refuse("end_radius_m", "must be given, or start_radius_m: a spiral turns at one end at least");
+                    throw fields.refuse(
+                            "end_radius_m", "must be given, or start_radius_m: a spiral turns at one end at least");
                 }
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> new Segment.Spiral(length, start, end, turn));

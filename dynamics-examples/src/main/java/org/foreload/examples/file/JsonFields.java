@@ -12,8 +12,8 @@ import java.util.function.Supplier;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * The fields of one JSON object, read strictly: only known names, only the right types, only finite numbers. Errors name
- * the field with its place in the file.
+ * The fields of one JSON object, read strictly: only known names, only the right types, only finite numbers. Errors
+ * name the field with its place in the file.
  */
 final class JsonFields {
 

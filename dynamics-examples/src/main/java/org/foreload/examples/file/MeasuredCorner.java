@@ -8,12 +8,15 @@ import org.foreload.path.MeasuredLine;
 import org.foreload.path.MeasuredPath;
 
 /**
- * A corner file whose line was measured: {@code centre_line_csv}. The straights {@code approach_length_m} and {@code
- * exit_length_m} are set before the first and after the last point; left out, the line is as long as it was measured.
+ * A corner file whose line was measured: {@code centre_line_csv}. The straights {@code approach_length_m} and
+ * {@code exit_length_m} are set before the first and after the last point; left out, the line is as long as it was
+ * measured.
  */
 final class MeasuredCorner {
 
-    /** Smoothing where none is asked for, m: what a good survey scatters; the core never smooths more than the scatter. */
+    /**
+     * Smoothing where none is asked for, m: what a good survey scatters; the core never smooths more than the scatter.
+     */
     static final double DEFAULT_SMOOTHING = 0.1;
 
     private MeasuredCorner() {}

@@ -11,8 +11,8 @@ public final class NearestName {
     private NearestName() {}
 
     /**
-     * The known name nearest to {@code name}, if one is near: a name that begins like it ({@code mass} for {@code
-     * mass_kg}), or at most a third of its letters away.
+     * The known name nearest to {@code name}, if one is near: a name that begins like it ({@code mass} for
+     * {@code mass_kg}), or at most a third of its letters away.
      */
     public static Optional<String> of(String name, Collection<String> known) {
         String wanted = name.toLowerCase(Locale.ROOT);
@@ -21,8 +21,8 @@ public final class NearestName {
         Optional<String> beginning = known.stream()
                 .filter(k -> isBeginning(wanted, k.toLowerCase(Locale.ROOT)))
                 .min(byDistance);
-        return beginning.or(
-                () -> nearest.filter(k -> distance(wanted, k.toLowerCase(Locale.ROOT)) <= Math.max(1, k.length() / 3)));
+        return beginning.or(() ->
+                nearest.filter(k -> distance(wanted, k.toLowerCase(Locale.ROOT)) <= Math.max(1, k.length() / 3)));
     }
 
     /** Whole words at the front, as in a name without its unit, or three letters. */

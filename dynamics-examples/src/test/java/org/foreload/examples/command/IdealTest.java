@@ -22,8 +22,8 @@ class IdealTest {
     }
 
     /**
-     * Common practice, no source: in a hairpin after a heavy braking zone about a fifth of the slowing is done while turning,
-     * in a fast long corner most of it.
+     * Common practice, no source: in a hairpin after a heavy braking zone about a fifth of the slowing is done while
+     * turning, in a fast long corner most of it.
      */
     @Test
     void theDemoCornersSplitTheSlowingAsCommonPracticeDoes() {
@@ -48,9 +48,7 @@ class IdealTest {
     /** Speed limit √(μ·g·R) of a point mass on a circle: at zero CG height and inertia level 1 is the point mass. */
     @Test
     void aPointMassGetsAsSlowAsTheCircleAllows() throws IOException {
-        String car = file(
-                "car.json",
-                """
+        String car = file("car.json", """
                 {"name": "point mass", "mass_kg": 1000, "wheelbase_m": 2.5, "cg_to_front_axle_m": 1.25, "cg_height_m": 0,
                  "yaw_inertia_kg_m2": 0, "front_track_m": 1.5, "front_roll_stiffness_share": 0.5,
                  "front_brake_share": 0.5, "power_w": 200000, "driven_axle": "all",
@@ -59,9 +57,7 @@ class IdealTest {
                  "rear_tyre": {"model": "linear", "peak_friction_x": 1.1, "peak_friction_y": 1.1,
                    "reference_load_n": 2500, "cornering_stiffness_per_rad": 15, "slip_stiffness": 15}}
                 """);
-        String corner = file(
-                "corner.json",
-                """
+        String corner = file("corner.json", """
                 {"name": "arc", "approach_speed_mps": 40, "approach_length_m": 200, "exit_length_m": 100, "half_width_m": 5,
                  "segments": [{"type": "spiral", "length_m": 20, "end_radius_m": 50, "turn": "left"},
                    {"type": "arc", "length_m": 60, "radius_m": 50, "turn": "left"},
@@ -80,9 +76,7 @@ class IdealTest {
 
     @Test
     void anApproachTooFastForTheCornerIsRefusedInTheNameOfItsFile() throws IOException {
-        String corner = file(
-                "short.json",
-                """
+        String corner = file("short.json", """
                 {"name": "no room", "approach_speed_mps": 60, "approach_length_m": 10, "exit_length_m": 10,
                  "half_width_m": 5, "segments": [{"type": "arc", "length_m": 20, "radius_m": 20, "turn": "left"}]}
                 """);
@@ -91,9 +85,7 @@ class IdealTest {
 
     @Test
     void aCornerThatNeedsNoBrakeHasNoBrakePoint() throws IOException {
-        String corner = file(
-                "gentle.json",
-                """
+        String corner = file("gentle.json", """
                 {"name": "gentle", "approach_speed_mps": 20, "approach_length_m": 10, "exit_length_m": 10,
                  "half_width_m": 5, "segments": [{"type": "arc", "length_m": 20, "radius_m": 500, "turn": "left"}]}
                 """);

@@ -47,7 +47,8 @@ class CentreLineFileTest {
     }
 
     private String refusal(String csv, String fields) {
-        String line = assertThrows(InputException.class, () -> read(csv, fields)).line();
+        String line =
+                assertThrows(InputException.class, () -> read(csv, fields)).line();
         return line.replace(directory.toString(), "DIR").replace('\\', '/');
     }
 
@@ -56,7 +57,9 @@ class CentreLineFileTest {
         Corner corner = read("x_m,y_m\n" + points(""), ", \"half_width_m\": 4").value();
         assertEquals(1 / RADIUS, corner.path().curvature(60), 0.02 / RADIUS);
         assertEquals(4, corner.path().widthLeft(60));
-        assertTrue(corner.path().start() < -20, "turn-in after the straight: " + corner.path().start());
+        assertTrue(
+                corner.path().start() < -20,
+                "turn-in after the straight: " + corner.path().start());
     }
 
     @Test
@@ -67,7 +70,12 @@ class CentreLineFileTest {
                 .value();
         // The joints of the fit may shift turn-in by a metre or two.
         assertEquals(bare.path().start() - 100, longer.path().start(), 5);
-        assertEquals(150, longer.path().end() - longer.path().start() - (bare.path().end() - bare.path().start()), 0.5);
+        assertEquals(
+                150,
+                longer.path().end()
+                        - longer.path().start()
+                        - (bare.path().end() - bare.path().start()),
+                0.5);
     }
 
     /** 5 degrees of banking and 2 percent of grade, in radians; columns in any order, quoted, with CRLF and a BOM. */
@@ -86,17 +94,13 @@ class CentreLineFileTest {
 
     @Test
     void aHalfWidthBesideMeasuredWidthsIsWarnedOf() throws IOException {
-        Loaded<Corner> loaded =
-                read("x_m,y_m,width_left_m,width_right_m\n" + points(",4,4"), ", \"half_width_m\": 7");
+        Loaded<Corner> loaded = read("x_m,y_m,width_left_m,width_right_m\n" + points(",4,4"), ", \"half_width_m\": 7");
         assertEquals(4, loaded.value().path().widthLeft(50), 1e-9);
         assertEquals(1, loaded.warnings().size());
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             x_m;y_m\\n1;2             | line.csv: column x_m;y_m: unknown column; columns are separated by commas
             x_m,y\\n1,2               | line.csv: column y: unknown column; did you mean y_m?
             x_m,x_m\\n1,2             | line.csv: column x_m: is given twice
@@ -138,7 +142,8 @@ class CentreLineFileTest {
     void aMissingLineIsNamed() throws IOException {
         Path corner = directory.resolve("corner.json");
         Files.writeString(corner, "{\"name\": \"c\", \"approach_speed_mps\": 40, \"centre_line_csv\": \"none.csv\"}");
-        String line = assertThrows(InputException.class, () -> CornerFile.read(corner)).line();
+        String line = assertThrows(InputException.class, () -> CornerFile.read(corner))
+                .line();
         assertEquals("none.csv: no such file", line);
     }
 }

@@ -49,7 +49,8 @@ class SchemaTest {
     }
 
     private static Schema schema(JsonNode text) {
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(text);
     }
 
     private static ObjectNode demo(String name) {
@@ -68,8 +69,7 @@ class SchemaTest {
 
     @Test
     void everyDemoIsReadWithoutAWarning() {
-        Demos.CARS.forEach(
-                name -> assertEquals(List.of(), Demos.car("", name).warnings(), name));
+        Demos.CARS.forEach(name -> assertEquals(List.of(), Demos.car("", name).warnings(), name));
         Demos.CORNERS.forEach(
                 name -> assertEquals(List.of(), Demos.corner("", name).warnings(), name));
     }
@@ -144,7 +144,17 @@ class SchemaTest {
         Arbitrary<JsonNode> values = Arbitraries.oneOf(
                 Arbitraries.doubles().between(-3, 3).ofScale(2).map(json::numberNode),
                 Arbitraries.of(0, 1, -1, 2, 1000, -20).map(json::numberNode),
-                Arbitraries.of("left", "right", "arc", "spiral", "straight", "rigid", "front", "brush", "magic-formula", "1")
+                Arbitraries.of(
+                                "left",
+                                "right",
+                                "arc",
+                                "spiral",
+                                "straight",
+                                "rigid",
+                                "front",
+                                "brush",
+                                "magic-formula",
+                                "1")
                         .map(json::textNode),
                 Arbitraries.of(json.nullNode(), json.booleanNode(true), json.objectNode(), json.arrayNode()));
         Arbitrary<Change> change = Combinators.combine(
@@ -168,8 +178,7 @@ class SchemaTest {
 
     /** All but one rule: that the CG lies inside the wheelbase, no schema can say. */
     @Property(edgeCases = EdgeCasesMode.NONE)
-    void readerAndSchemaRefuseTheSameCars(
-            @ForAll("carNames") String name, @ForAll("changes") List<Change> changes) {
+    void readerAndSchemaRefuseTheSameCars(@ForAll("carNames") String name, @ForAll("changes") List<Change> changes) {
         ObjectNode car = demo("car-" + name);
         changes.forEach(change -> change.applyTo(car));
         InputException refusal = refusal(() -> CarFile.parse(car.toString(), "car.json"));

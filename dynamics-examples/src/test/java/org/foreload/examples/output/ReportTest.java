@@ -32,8 +32,7 @@ class ReportTest {
 
     @Test
     void theTableRoundsAlignsAndNamesUnits() {
-        assertEquals(
-                """
+        assertEquals("""
                 A title
 
                 brake point    -101.23  m
@@ -50,8 +49,7 @@ class ReportTest {
                 1000.00  a, "b"
 
                 A remark.
-                """,
-                Format.TABLE.render(REPORT));
+                """, Format.TABLE.render(REPORT));
     }
 
     @Test
@@ -85,7 +83,12 @@ class ReportTest {
         String table = Format.TABLE.render(new Report().with("rows", "Rows", rows));
         // Rows 0, 3, …, 99, a head, a caption, an empty line and the remark.
         assertEquals(34 + 4, table.lines().count());
-        assertEquals(101, Format.CSV.render(new Report().with("rows", "Rows", rows)).lines().count());
+        assertEquals(
+                101,
+                Format.CSV
+                        .render(new Report().with("rows", "Rows", rows))
+                        .lines()
+                        .count());
     }
 
     @Test
@@ -95,9 +98,7 @@ class ReportTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             front_axle_load_n                      | front axle load N
             deceleration_mps2                      | deceleration m/s²
             turn_in_speed_mps                      | turn in speed m/s
@@ -114,14 +115,7 @@ class ReportTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "1.005, 1.0, 1",
-        "-0.04, 0.0, 1",
-        "2.5, 2, 0",
-        "1e15, 1.0E15, 2",
-        "NaN, -, 2",
-        "Infinity, Infinity, 2"
-    })
+    @CsvSource({"1.005, 1.0, 1", "-0.04, 0.0, 1", "2.5, 2, 0", "1e15, 1.0E15, 2", "NaN, -, 2", "Infinity, Infinity, 2"})
     void numbersAreRounded(double value, String text, int decimals) {
         assertEquals(text, Numbers.rounded(value, decimals));
     }

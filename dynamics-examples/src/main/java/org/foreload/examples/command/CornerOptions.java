@@ -1,8 +1,6 @@
 package org.foreload.examples.command;
 
 import java.nio.file.Path;
-import java.util.function.Supplier;
-import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.file.CornerFile;
 import org.foreload.examples.file.InputException;
@@ -24,17 +22,6 @@ final class CornerOptions {
             description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
     private String demo;
 
-    /** Runs a computation; what it refuses about the corner is refused in the name of the corner's file. */
-    <T> T blamed(Supplier<T> computation) {
-        try {
-            return computation.get();
-        } catch (InvalidValueException e) {
-            String name =
-                    file != null ? file.toString() : "demo corner " + (demo == null ? Demos.DEFAULT_CORNER : demo);
-            throw new InputException(name, e.field(), e.value(), "must be " + e.allowed());
-        }
-    }
-
     /** Reads the corner and prints its warnings. */
     Corner corner(Console console) {
         if (file != null && demo != null) {
@@ -43,6 +30,15 @@ final class CornerOptions {
         if (file != null) {
             return console.warned(CornerFile.read(file));
         }
-        return console.warned(Demos.corner("--demo-corner", demo == null ? Demos.DEFAULT_CORNER : demo));
+        return console.warned(Demos.corner("--demo-corner", demoName()));
+    }
+
+    /** The name that errors give. */
+    String source() {
+        return file != null ? file.toString() : Demos.cornerSource(demoName());
+    }
+
+    private String demoName() {
+        return demo == null ? Demos.DEFAULT_CORNER : demo;
     }
 }

@@ -73,8 +73,8 @@ final class IdealVerb implements Verb {
         Options.within("--grip-used", gripUsed, 0.01, 1, "");
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
-        IdealProfile profile =
-                cornerOptions.blamed(() -> IdealEntry.solve(car, corner, new IdealOptions(step, gripUsed)));
+        IdealProfile profile = new Blame(carOptions, cornerOptions)
+                .compute(() -> IdealEntry.solve(car, corner, new IdealOptions(step, gripUsed)));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("brake_point_m", orNone(profile.brakePoint()))
                 .with("release_end_m", orNone(profile.releaseEnd()))

@@ -66,6 +66,11 @@ public final class CarFile {
 
     private CarFile() {}
 
+    /** Whether a car file has a field of that name at its outermost level. */
+    public static boolean hasField(String name) {
+        return NAMES.contains(name);
+    }
+
     /**
      * Reads a car.
      *

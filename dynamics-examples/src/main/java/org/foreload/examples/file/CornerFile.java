@@ -63,6 +63,11 @@ public final class CornerFile {
 
     private CornerFile() {}
 
+    /** Whether a corner file has a field of that name at its outermost level. */
+    public static boolean hasField(String name) {
+        return NAMES.contains(name);
+    }
+
     /**
      * Reads a corner.
      *

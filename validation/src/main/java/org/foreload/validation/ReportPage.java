@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes the report as a page of Markdown: what was checked, where the values come from, what came out, and what no check
- * covers. Numbers are rounded so far that the last digits of a machine do not show.
+ * Writes the report as a page of Markdown: what was checked, where the values come from, what came out, and what no
+ * check covers. Numbers are rounded so far that the last digits of a machine do not show.
  */
 public final class ReportPage {
 
@@ -54,7 +54,8 @@ public final class ReportPage {
                     .append(". ")
                     .append(chapter.getValue())
                     .append("\n\n")
-                    .append("| check | what | source | status | expected | computed | error | budget | used | holds |\n")
+                    .append(
+                            "| check | what | source | status | expected | computed | error | budget | used | holds |\n")
                     .append("| --- | --- | --- | --- | ---: | ---: | ---: | ---: | ---: | --- |\n");
             results.stream()
                     .filter(result -> chapterOf(result.check()).equals(chapter.getKey()))

@@ -1,7 +1,6 @@
 package org.foreload.validation;
 
 import java.util.List;
-import java.util.function.Consumer;
 import org.foreload.validation.subject.Subjects;
 
 /** Runs checks. */
@@ -9,19 +8,9 @@ public final class Validation {
 
     private Validation() {}
 
-    /** Runs the whole catalogue, in its order. */
-    public static List<CheckResult> run() {
-        return run(Catalogue.read(), done -> {});
-    }
-
-    /**
-     * Runs checks.
-     *
-     * @param checks which
-     * @param done told of each result as it comes
-     */
-    public static List<CheckResult> run(List<Check> checks, Consumer<CheckResult> done) {
-        return checks.stream().map(Validation::run).peek(done).toList();
+    /** Runs checks on all processors; results come in the order of the checks. */
+    public static List<CheckResult> run(List<Check> checks) {
+        return checks.parallelStream().map(Validation::run).toList();
     }
 
     /** Runs one check; what it throws becomes a failed result. */

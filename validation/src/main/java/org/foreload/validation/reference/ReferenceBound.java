@@ -6,11 +6,12 @@ import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
 /**
- * The ideal entry as one nonlinear program over the whole line: the unknowns are the speeds squared at all stations, the
- * objective is the time, and every limit of every step is a constraint. Solved by an interior-point method: the time plus a
- * logarithmic barrier on each margin is minimised by Newton's method, with a barrier that is made ever weaker (A. V. Fiacco,
- * G. P. McCormick, Nonlinear Programming, 1968; S. Boyd, L. Vandenberghe, Convex Optimization, ch. 11; both from memory). As
- * a step ties only its two ends together, the second derivatives form a tridiagonal matrix.
+ * The ideal entry as one nonlinear program over the whole line: the unknowns are the speeds squared at all stations,
+ * the objective is the time, and every limit of every step is a constraint. Solved by an interior-point method: the
+ * time plus a logarithmic barrier on each margin is minimised by Newton's method, with a barrier that is made ever
+ * weaker (A. V. Fiacco, G. P. McCormick, Nonlinear Programming, 1968; S. Boyd, L. Vandenberghe, Convex Optimization,
+ * ch. 11; both from memory). As a step ties only its two ends together, the second derivatives form a tridiagonal
+ * matrix.
  *
  * <p>It knows nothing of where the car can be slowed from, of corner speeds or of passes forward and backward.
  */
@@ -56,8 +57,8 @@ public final class ReferenceBound {
 
     /**
      * The fastest entry on steps of about the length given, m. It is solved with these steps and with half of them, and
-     * both are drawn on to steps of no length (L. F. Richardson's rule for an error in proportion to the step, from memory):
-     * where the curvature bends, a program in steps gains something of the order of one step.
+     * both are drawn on to steps of no length (L. F. Richardson's rule for an error in proportion to the step, from
+     * memory): where the curvature bends, a program in steps gains something of the order of one step.
      */
     public static ReferenceBound solve(Car car, Corner corner, double step) {
         double[] coarse = stations(corner.path(), step);
@@ -169,8 +170,8 @@ public final class ReferenceBound {
     }
 
     /**
-     * Derivatives of each step by its two ends, by central differences; the reach of a difference keeps within a fraction of
-     * the distance to the nearest limit.
+     * Derivatives of each step by its two ends, by central differences; the reach of a difference keeps within a
+     * fraction of the distance to the nearest limit.
      */
     private void derivatives(double barrier, double[] gradient, double[] diagonal, double[] beside) {
         gradient[0] += barrier / (approach - w[0]);
@@ -184,7 +185,8 @@ public final class ReferenceBound {
             double mp = ofStep(i, a - e, b + e, barrier);
             double mm = ofStep(i, a - e, b - e, barrier);
             double zz = ofStep(i, a, b, barrier);
-            // In p = a + b and q = a − b the second derivatives are well apart in size: differences are taken along them.
+            // In p = a + b and q = a − b the second derivatives are well apart in size: differences are taken along
+            // them.
             double p1 = (pp - mm) / (2 * e);
             double q1 = (pm - mp) / (2 * e);
             double p2 = (pp - 2 * zz + mm) / (e * e);
@@ -289,8 +291,8 @@ public final class ReferenceBound {
     }
 
     /**
-     * Where the braking starts, m: the curves of speed squared before and in the braking, each drawn on from where it is
-     * surely itself, meet there.
+     * Where the braking starts, m: the curves of speed squared before and in the braking, each drawn on from where it
+     * is surely itself, meet there.
      */
     public double brakePoint() {
         int least = 0;

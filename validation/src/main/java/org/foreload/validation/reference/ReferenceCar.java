@@ -100,14 +100,19 @@ public final class ReferenceCar {
         double air = car.aerodynamics().airDensity() / 2 * x[VX] * x[VX];
         double drag = air * car.aerodynamics().dragArea();
 
-        double frontLoad = m * GRAVITY * b / wheelbase + air * car.aerodynamics().frontDownforceArea() + x[PITCH];
+        double frontLoad =
+                m * GRAVITY * b / wheelbase + air * car.aerodynamics().frontDownforceArea() + x[PITCH];
         double rearLoad = m * GRAVITY * a / wheelbase + air * car.aerodynamics().rearDownforceArea() - x[PITCH];
         double hf = car.suspension().frontRollCenterHeight();
         double hr = car.suspension().rearRollCenterHeight();
         double share = car.suspension().frontRollStiffnessShare();
         double arm = h - (b * hf + a * hr) / wheelbase;
-        double frontShift = m * x[ROLL] * (share * arm + hf * b / wheelbase) / car.chassis().frontTrack();
-        double rearShift = m * x[ROLL] * ((1 - share) * arm + hr * a / wheelbase) / car.chassis().rearTrack();
+        double frontShift =
+                m * x[ROLL] * (share * arm + hf * b / wheelbase) / car.chassis().frontTrack();
+        double rearShift = m
+                * x[ROLL]
+                * ((1 - share) * arm + hr * a / wheelbase)
+                / car.chassis().rearTrack();
 
         DrivenAxle driven = car.driveline().drivenAxle();
         double toFront = driven == DrivenAxle.FRONT ? 1 : driven == DrivenAxle.REAR ? 0 : 0.5;
@@ -131,7 +136,8 @@ public final class ReferenceCar {
         double acrossFront = 2 * frontHalf * sin + (yfl + yfr) * cos;
         double along = alongFront + 2 * rearHalf;
         double across = acrossFront + yrl + yrr;
-        // The two front wheels pull alike along themselves, but not across: with the wheels turned that is a moment, too.
+        // The two front wheels pull alike along themselves, but not across: with the wheels turned that is a moment,
+        // too.
         double moment = a * acrossFront - b * (yrl + yrr) + car.chassis().frontTrack() / 2 * (yfl - yfr) * sin;
 
         double[] rate = new double[SIZE];
@@ -141,14 +147,13 @@ public final class ReferenceCar {
         rate[VX] = (along - drag) / m + x[YAW] * x[VY];
         rate[VY] = across / m - x[YAW] * x[VX];
         rate[YAW] = moment / car.chassis().yawInertia();
-        double settled = h * (drag - along) / wheelbase - drag * car.aerodynamics().dragHeight() / wheelbase;
+        double settled =
+                h * (drag - along) / wheelbase - drag * car.aerodynamics().dragHeight() / wheelbase;
         second(car.suspension().pitch(), x, PITCH, settled, rate);
         second(car.suspension().roll(), x, ROLL, across / m, rate);
-        rate[SLIP_FRONT] = front.relaxationLength() > 0
-                ? x[VX] / front.relaxationLength() * (frontSlip - x[SLIP_FRONT])
-                : 0;
-        rate[SLIP_REAR] =
-                rear.relaxationLength() > 0 ? x[VX] / rear.relaxationLength() * (rearSlip - x[SLIP_REAR]) : 0;
+        rate[SLIP_FRONT] =
+                front.relaxationLength() > 0 ? x[VX] / front.relaxationLength() * (frontSlip - x[SLIP_FRONT]) : 0;
+        rate[SLIP_REAR] = rear.relaxationLength() > 0 ? x[VX] / rear.relaxationLength() * (rearSlip - x[SLIP_REAR]) : 0;
         return rate;
     }
 
@@ -159,8 +164,8 @@ public final class ReferenceCar {
     }
 
     /**
-     * Lateral force of a wheel with a longitudinal force imposed on it: the length of the scaled slip vector that carries
-     * this force beside the lateral slip is found by halving.
+     * Lateral force of a wheel with a longitudinal force imposed on it: the length of the scaled slip vector that
+     * carries this force beside the lateral slip is found by halving.
      */
     private static double lateral(FrictionTyre tyre, double load, double imposed, double slip) {
         if (!(load > 0)) {

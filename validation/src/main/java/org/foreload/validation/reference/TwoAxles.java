@@ -50,16 +50,24 @@ final class TwoAxles {
         double frontAsk = (m * lateral * b + car.chassis().yawInertia() * yaw) / wheelbase;
         double rearAsk = (m * lateral * a - car.chassis().yawInertia() * yaw) / wheelbase;
 
-        double pitch = -m * acceleration * h / wheelbase - drag * car.aerodynamics().dragHeight() / wheelbase;
-        double frontLoad = m * GRAVITY * b / wheelbase + air * car.aerodynamics().frontDownforceArea() + pitch;
+        double pitch =
+                -m * acceleration * h / wheelbase - drag * car.aerodynamics().dragHeight() / wheelbase;
+        double frontLoad =
+                m * GRAVITY * b / wheelbase + air * car.aerodynamics().frontDownforceArea() + pitch;
         double rearLoad = m * GRAVITY * a / wheelbase + air * car.aerodynamics().rearDownforceArea() - pitch;
 
         double frontCenter = car.suspension().frontRollCenterHeight();
         double rearCenter = car.suspension().rearRollCenterHeight();
         double arm = h - (frontCenter * b + rearCenter * a) / wheelbase;
         double stiff = car.suspension().frontRollStiffnessShare();
-        double frontShift = m * lateral * (stiff * arm + b / wheelbase * frontCenter) / car.chassis().frontTrack();
-        double rearShift = m * lateral * ((1 - stiff) * arm + a / wheelbase * rearCenter) / car.chassis().rearTrack();
+        double frontShift = m
+                * lateral
+                * (stiff * arm + b / wheelbase * frontCenter)
+                / car.chassis().frontTrack();
+        double rearShift = m
+                * lateral
+                * ((1 - stiff) * arm + a / wheelbase * rearCenter)
+                / car.chassis().rearTrack();
 
         // Force of the tyres along the line, positive forward, parted smoothly into drive and brake.
         double along = m * acceleration + drag;

@@ -23,8 +23,8 @@ final class Bench {
     private Bench() {}
 
     /**
-     * A car. What the inputs leave out is neutral: no CG height, no yaw inertia, no aerodynamics, no lag, one friction for
-     * all, brakes and engine on all wheels alike; so a bare input is a point mass.
+     * A car. What the inputs leave out is neutral: no CG height, no yaw inertia, no aerodynamics, no lag, one friction
+     * for all, brakes and engine on all wheels alike; so a bare input is a point mass.
      */
     static Car car(Inputs in) {
         double wheelbase = in.number("wheelbase_m", 2.5);

@@ -84,7 +84,8 @@ final class BrakingSubjects {
         for (int i = 0; i <= 1000; i++) {
             double rate = in.number("from_rate") + i * (in.number("to_rate") - in.number("from_rate")) / 1000;
             least = Math.min(
-                    least, distribution(in).frontAdhesion(rate) - distribution(in).rearAdhesion(rate));
+                    least,
+                    distribution(in).frontAdhesion(rate) - distribution(in).rearAdhesion(rate));
         }
         return least;
     }
@@ -121,8 +122,9 @@ final class BrakingSubjects {
     }
 
     /**
-     * A stop of the transient model at a constant brake force, after a time in which nothing happens: distance, time, or
-     * the mean fully developed deceleration (v_b² − v_e²)/(25.92 (s_e − s_b)) between 0.8 and 0.1 of the first speed.
+     * A stop of the transient model at a constant brake force, after a time in which nothing happens: distance, time,
+     * or the mean fully developed deceleration (v_b² − v_e²)/(25.92 (s_e − s_b)) between 0.8 and 0.1 of the first
+     * speed.
      */
     private static double stop(Inputs in) {
         Car car = Bench.car(in);

@@ -25,8 +25,8 @@ public final class EntryBench {
     private EntryBench() {}
 
     /**
-     * A car: {@code front-limited}, {@code rear-limited} or {@code neutral} by the grip of its axles; {@code downforce};
-     * {@code plain} without load sensitivity and air.
+     * A car: {@code front-limited}, {@code rear-limited} or {@code neutral} by the grip of its axles;
+     * {@code downforce}; {@code plain} without load sensitivity and air.
      *
      * @throws IllegalArgumentException for another name
      */

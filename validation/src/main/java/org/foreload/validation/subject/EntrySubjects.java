@@ -46,7 +46,9 @@ final class EntrySubjects {
         return IdealEntry.solve(car(in), corner(in));
     }
 
-    /** Differences from the nonlinear program: of the time and of the lowest speed in percent, of the brake point in m. */
+    /**
+     * Differences from the nonlinear program: of the time and of the lowest speed in percent, of the brake point in m.
+     */
     private static double idealAgainstReference(Inputs in) {
         IdealProfile ours = ideal(in);
         ReferenceBound other = ReferenceBound.solve(car(in), corner(in), in.number("step_m", 1));
@@ -101,8 +103,8 @@ final class EntrySubjects {
     }
 
     /**
-     * Drives the second program with the hands and feet of a simulated entry, and gives the difference at the end: of the
-     * speed in percent, of the place in m.
+     * Drives the second program with the hands and feet of a simulated entry, and gives the difference at the end: of
+     * the speed in percent, of the place in m.
      */
     private static double entryAgainstReference(Inputs in) {
         EntryResult entry = entry(in, new SimulationSettings(1e-9, 0.02));
@@ -116,7 +118,8 @@ final class EntrySubjects {
         Recorded steer = new Recorded(times, trace.column("steer_deg").values());
         Recorded brake = new Recorded(times, trace.column("brake_mps2").values());
         Recorded drive = new Recorded(times, trace.column("drive_mps2").values());
-        double staticFront = mass * 9.81 * car.chassis().cgToRearAxle() / car.chassis().wheelbase();
+        double staticFront =
+                mass * 9.81 * car.chassis().cgToRearAxle() / car.chassis().wheelbase();
         double speed = trace.column("speed_mps").at(0);
         double lift = car.aerodynamics().frontDownforce(speed * speed);
         double shift = trace.column("front_axle_load_n").at(0) - staticFront - lift;
@@ -179,9 +182,9 @@ final class EntrySubjects {
     }
 
     /**
-     * Largest share of the free optimum's pace that a simulated entry reaches between any two rows at least half a second
-     * apart: change of the velocity vector over the time and the greatest acceleration of the tyres. At most 1, whoever
-     * drives.
+     * Largest share of the free optimum's pace that a simulated entry reaches between any two rows at least half a
+     * second apart: change of the velocity vector over the time and the greatest acceleration of the tyres. At most 1,
+     * whoever drives.
      */
     private static double hodograph(Inputs in) {
         EntryResult entry = entry(in, new SimulationSettings(1e-8, 0.5));

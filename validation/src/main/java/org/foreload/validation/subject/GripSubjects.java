@@ -20,14 +20,17 @@ final class GripSubjects {
                 "skid-speed", GripSubjects::skidSpeed,
                 "minimum-radius", GripSubjects::minimumRadius,
                 "unlimited-radius", GripSubjects::unlimitedRadius,
-                "best-deceleration", in -> BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
-                        .bestDeceleration(),
-                "best-deceleration-in-g", in -> BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
-                                .bestDeceleration()
-                        / Gravity.G,
-                "best-front-gain", in -> 100
-                        * BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
-                                .bestFrontGain(),
+                "best-deceleration",
+                        in -> BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
+                                .bestDeceleration(),
+                "best-deceleration-in-g",
+                        in -> BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
+                                        .bestDeceleration()
+                                / Gravity.G,
+                "best-front-gain",
+                        in -> 100
+                                * BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
+                                        .bestFrontGain(),
                 "axle-demand", GripSubjects::axleDemand);
     }
 
@@ -39,8 +42,7 @@ final class GripSubjects {
     /** Highest steady speed on a circle, m/s, of a car without drag. */
     private static double skidSpeed(Inputs in) {
         Car car = Bench.car(in);
-        return Bench.lastTrue(
-                speed -> holds(car, speed, in.number("radius_m"), in.number("slope", 0)), 0.1, FASTEST);
+        return Bench.lastTrue(speed -> holds(car, speed, in.number("radius_m"), in.number("slope", 0)), 0.1, FASTEST);
     }
 
     /** Smallest radius, in the unit asked for, for a speed. */

@@ -85,8 +85,7 @@ final class HandlingSubjects {
             case "natural-frequency" -> linear.naturalFrequency();
             case "damping" -> linear.damping();
             case "real-part" -> -linear.damping() * linear.naturalFrequency();
-            case "imaginary-part" ->
-                linear.naturalFrequency() * Math.sqrt(1 - linear.damping() * linear.damping());
+            case "imaginary-part" -> linear.naturalFrequency() * Math.sqrt(1 - linear.damping() * linear.damping());
             default -> throw new IllegalArgumentException("give what?");
         };
     }

@@ -10,7 +10,9 @@ import org.foreload.trace.Trace;
  */
 public final class Hodograph {
 
-    /** Shortest time, s, over which the change is judged: the course is read off a sampled offset, to 1e-4 rad or so. */
+    /**
+     * Shortest time, s, over which the change is judged: the course is read off a sampled offset, to 1e-4 rad or so.
+     */
     private static final double SHORTEST = 0.5;
 
     private Hodograph() {}

@@ -69,12 +69,7 @@ final class LimitSubjects {
         double radius = in.number("radius_m");
         double to = in.number("to_mps");
         Path path = SegmentPath.of(
-                0,
-                List.of(
-                        Segment.arc(40, radius, Turn.LEFT),
-                        Segment.arc(10, to * to / LIMIT, Turn.LEFT)),
-                0,
-                5);
+                0, List.of(Segment.arc(40, radius, Turn.LEFT), Segment.arc(10, to * to / LIMIT, Turn.LEFT)), 0, 5);
         IdealProfile profile = solve(path, in.number("from_mps"));
         double from = Bench.lastTrue(s -> profile.speedAt(40 - s) < in.number("from_mps"), 1e-6, 39);
         return in.word("give").equals("distance") ? from : timeAt(profile, 40) - timeAt(profile, 40 - from);
@@ -89,17 +84,14 @@ final class LimitSubjects {
     }
 
     /**
-     * Straight, half a circle, in feet and seconds: time to the end of the half circle, of a car that cannot drive (so the
-     * approach is at constant speed, as in the source).
+     * Straight, half a circle, in feet and seconds: time to the end of the half circle, of a car that cannot drive (so
+     * the approach is at constant speed, as in the source).
      */
     private static double halfTurn(Inputs in) {
         double foot = 0.3048;
         double radius = in.number("radius_ft") * foot;
         Path path = SegmentPath.of(
-                in.number("straight_ft") * foot,
-                List.of(Segment.arcThroughAngle(Math.PI, radius, Turn.LEFT)),
-                0,
-                5);
+                in.number("straight_ft") * foot, List.of(Segment.arcThroughAngle(Math.PI, radius, Turn.LEFT)), 0, 5);
         Inputs car = new Inputs(Map.of("friction", Double.toString(32 * foot / Gravity.G), "power_w", "0"));
         double entry = 100 * 5280 / 3600.0 * foot;
         return IdealEntry.solve(Bench.car(car), new Corner("bench", entry, path), FINE)
@@ -113,9 +105,7 @@ final class LimitSubjects {
         Path path = SegmentPath.of(in.number("straight_ft") * foot, List.of(), 0, 5);
         Inputs car = new Inputs(Map.of("friction", Double.toString(32 * foot / Gravity.G), "driven_axle", "front"));
         IdealProfile profile = IdealEntry.solve(Bench.car(car), new Corner("bench", speed, path), FINE);
-        return in.word("give").equals("time")
-                ? profile.time()
-                : profile.speed(profile.size() - 1) / foot * 3600 / 5280;
+        return in.word("give").equals("time") ? profile.time() : profile.speed(profile.size() - 1) / foot * 3600 / 5280;
     }
 
     /** Line of constant acceleration that turns the velocity by an angle without changing its size: a parabola. */
@@ -123,8 +113,7 @@ final class LimitSubjects {
         double duration = 2 * SPEED / LIMIT * Math.sin(angle / 2);
         double ax = -LIMIT * Math.sin(angle / 2);
         double ay = LIMIT * Math.cos(angle / 2);
-        return new HodographLine(
-                APPROACH, duration, t -> new Motion(SPEED + ax * t, ay * t, ax, ay));
+        return new HodographLine(APPROACH, duration, t -> new Motion(SPEED + ax * t, ay * t, ax, ay));
     }
 
     private static final double APPROACH = 5;
@@ -168,9 +157,7 @@ final class LimitSubjects {
                 straight,
                 5);
         IdealProfile profile = IdealEntry.solve(
-                Bench.car(friction(FRICTION)),
-                new Corner("bench", SPEED, path),
-                IdealOptions.DEFAULT.withStep(0.05));
+                Bench.car(friction(FRICTION)), new Corner("bench", SPEED, path), IdealOptions.DEFAULT.withStep(0.05));
         double slow = SPEED * (1 - 1e-6);
         double leaves = Double.NaN;
         double back = Double.NaN;
@@ -206,8 +193,7 @@ final class LimitSubjects {
 
     /** Parameter of the linear tangent law for a width D·A/v₀². */
     private static double parameter(double width) {
-        return Bench.lastTrue(
-                s -> (s * Math.hypot(1, s) - asinh(s)) / (asinh(s) * asinh(s)) < width, 1e-3, 50);
+        return Bench.lastTrue(s -> (s * Math.hypot(1, s) - asinh(s)) / (asinh(s) * asinh(s)) < width, 1e-3, 50);
     }
 
     private static double widthTurn(Inputs in) {
@@ -248,8 +234,7 @@ final class LimitSubjects {
             double turned = Math.log(SPEED / speed);
             double cos = Math.cos(turned);
             double sin = Math.sin(turned);
-            return new Motion(
-                    speed * cos, speed * sin, share * (-cos - sin), share * (-sin + cos));
+            return new Motion(speed * cos, speed * sin, share * (-cos - sin), share * (-sin + cos));
         });
         double s = Bench.lastTrue(x -> line.heading(x) < angle, 0, line.end());
         // The line ends where the law ends: behind it waits a circle as tight as its end, which holds the speed down.

@@ -78,8 +78,10 @@ final class LoadSubjects {
     private static double downforceRatio(Inputs in) {
         Car car = Bench.car(in);
         double weight = LoadTransfer.wheelLoads(car, 0, 0, 0, 0, 0).total();
-        double fast = LoadTransfer.wheelLoads(car, in.number("fast_mps"), 0, 0, 0, 0).total() - weight;
-        double slow = LoadTransfer.wheelLoads(car, in.number("slow_mps"), 0, 0, 0, 0).total() - weight;
+        double fast =
+                LoadTransfer.wheelLoads(car, in.number("fast_mps"), 0, 0, 0, 0).total() - weight;
+        double slow =
+                LoadTransfer.wheelLoads(car, in.number("slow_mps"), 0, 0, 0, 0).total() - weight;
         return fast / slow;
     }
 }

@@ -9,8 +9,8 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.vehicle.Car;
 
 /**
- * Open-loop tests of the transient model in the manner of ISO 4138 (steady circle), ISO 7975 (braking in a turn) and ISO
- * 7401 (step steer). The standards' scopes were read, their procedures in full were not.
+ * Open-loop tests of the transient model in the manner of ISO 4138 (steady circle), ISO 7975 (braking in a turn) and
+ * ISO 7401 (step steer). The standards' scopes were read, their procedures in full were not.
  */
 final class ManoeuvreSubjects {
 
@@ -88,7 +88,8 @@ final class ManoeuvreSubjects {
         Car car = Bench.car(in);
         double radius = in.number("radius_m");
         double speed = Math.sqrt(in.number("lateral_mps2") * radius);
-        return Math.abs(Circle.of(car, speed, radius).steer() + Circle.of(car, speed, -radius).steer());
+        return Math.abs(Circle.of(car, speed, radius).steer()
+                + Circle.of(car, speed, -radius).steer());
     }
 
     /** Largest lateral acceleration, m/s², for which a steady circle exists. */
@@ -96,7 +97,9 @@ final class ManoeuvreSubjects {
         Car car = Bench.car(in);
         double radius = in.number("radius_m");
         double last = 0;
-        for (double lateral = 0.5; Circle.of(car, Math.sqrt(lateral * radius), radius).found(); lateral += 0.01) {
+        for (double lateral = 0.5;
+                Circle.of(car, Math.sqrt(lateral * radius), radius).found();
+                lateral += 0.01) {
             last = lateral;
         }
         return last;

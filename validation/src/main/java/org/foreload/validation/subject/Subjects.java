@@ -2,6 +2,7 @@ package org.foreload.validation.subject;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** All code under test, by name. */
@@ -23,6 +24,11 @@ public final class Subjects {
         all.putAll(LimitSubjects.all());
         all.putAll(EntrySubjects.all());
         return Collections.unmodifiableMap(all);
+    }
+
+    /** All names. */
+    public static Set<String> names() {
+        return ALL.keySet();
     }
 
     /**

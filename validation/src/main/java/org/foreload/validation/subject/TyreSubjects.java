@@ -61,8 +61,8 @@ final class TyreSubjects {
     }
 
     /**
-     * Lateral force, N, of the published coefficient set at a slip angle in degrees and a load in kN; its peak, stiffness
-     * and curvature factor are put into the library's curve at that load.
+     * Lateral force, N, of the published coefficient set at a slip angle in degrees and a load in kN; its peak,
+     * stiffness and curvature factor are put into the library's curve at that load.
      */
     private static double publishedLateralForce(Inputs in) {
         double kn = in.number("load_kn");
@@ -96,8 +96,7 @@ final class TyreSubjects {
         double kn = referenceLoad / 1000;
         double friction = (a1 * kn + a2) / 1000;
         double sensitivity = -a1 * kn / (a1 * kn + a2);
-        return new FrictionTyre(
-                new SlipCurve.Brush(), friction, friction, sensitivity, referenceLoad, 0, 20, 20);
+        return new FrictionTyre(new SlipCurve.Brush(), friction, friction, sensitivity, referenceLoad, 0, 20, 20);
     }
 
     /** Peak lateral force, N, that an axle loses when load moves across it. */
@@ -149,7 +148,8 @@ final class TyreSubjects {
                 var force = tyre.force(x, y, load);
                 farthest = Math.max(
                         farthest,
-                        Math.hypot(force.longitudinal() / tyre.peakForceX(load), force.lateral() / tyre.peakForceY(load)));
+                        Math.hypot(
+                                force.longitudinal() / tyre.peakForceX(load), force.lateral() / tyre.peakForceY(load)));
             }
         }
         return farthest;

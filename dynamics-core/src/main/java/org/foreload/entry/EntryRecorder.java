@@ -183,8 +183,8 @@ final class EntryRecorder {
     }
 
     /**
-     * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a straight
-     * both wheels of an axle stop at once, and an event that is over already would never be seen again.
+     * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a
+     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again.
      */
     private void changeLock(double station, double[] state) {
         int changed = 0;
@@ -197,7 +197,9 @@ final class EntryRecorder {
         }
     }
 
-    /** Force, N, within which two wheels change together: as little as a brake that stops not even a wheel in the air. */
+    /**
+     * Force, N, within which two wheels change together: as little as a brake that stops not even a wheel in the air.
+     */
     private static final double TOGETHER = 1;
 
     /** The wheel with the lowest margin among those that have not changed here; -1 if all have. */

@@ -98,7 +98,8 @@ public final class BrakingGrip {
                 atOuter = grip.lateralLimit(Axle.FRONT, outer);
             }
         }
-        // Where a wheel lifts, capacity may end in a step: the search closes in on it, and the lower side is the good one.
+        // Where a wheel lifts, capacity may end in a step: the search closes in on it, and the lower side is the good
+        // one.
         double best = grip.lateralLimit(Axle.FRONT, low) >= grip.lateralLimit(Axle.FRONT, high) ? low : high;
         return grip.lateralLimit(Axle.FRONT, best) > grip.lateralLimit(Axle.FRONT, 0) ? best : 0;
     }

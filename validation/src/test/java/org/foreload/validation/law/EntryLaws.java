@@ -27,8 +27,8 @@ import org.foreload.validation.subject.Hodograph;
 import org.foreload.vehicle.Car;
 
 /**
- * What holds of every simulated entry, made or not. An entry takes some milliseconds, so these run some tens of tries each;
- * the soak runs as many as one has patience for.
+ * What holds of every simulated entry, made or not. An entry takes some milliseconds, so these run some tens of tries
+ * each; the soak runs as many as one has patience for.
  */
 @Domain(Possible.class)
 @Domain(DomainContext.Global.class)
@@ -45,8 +45,7 @@ class EntryLaws {
 
     private static Optional<CornerStudy> study(Car car, Corner corner, SimulationSettings settings) {
         try {
-            return Optional.of(
-                    CornerStudy.of(car, corner, DriverSettings.practised(), settings, Allowance.STANDARD));
+            return Optional.of(CornerStudy.of(car, corner, DriverSettings.practised(), settings, Allowance.STANDARD));
         } catch (InvalidValueException tooFast) {
             return Optional.empty();
         }
@@ -54,7 +53,8 @@ class EntryLaws {
 
     @Property(tries = TRIES)
     void everyEntryIsClassifiedAndNothingIsNotANumber(@ForAll Case one) {
-        study(one, SimulationSettings.STANDARD).ifPresent(study -> classified(study.simulator().run(one.plan())));
+        study(one, SimulationSettings.STANDARD)
+                .ifPresent(study -> classified(study.simulator().run(one.plan())));
     }
 
     /** What the soak asks of each entry, too. */
@@ -84,7 +84,8 @@ class EntryLaws {
             Trace a = first.profile().orElseThrow();
             Trace b = second.profile().orElseThrow();
             for (int i = 0; i < a.columns().size(); i++) {
-                assertArrayEquals(a.columns().get(i).values(), b.columns().get(i).values());
+                assertArrayEquals(
+                        a.columns().get(i).values(), b.columns().get(i).values());
             }
         });
     }
@@ -105,9 +106,7 @@ class EntryLaws {
     @Property(tries = TRIES)
     void theMirroredCornerGivesTheMirroredRun(@ForAll Case one) {
         Corner mirror = new Corner(
-                "mirror",
-                one.corner().approachSpeed(),
-                one.corner().path().mirrored());
+                "mirror", one.corner().approachSpeed(), one.corner().path().mirrored());
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult left = study.simulator().run(one.plan());
             EntryResult right = study(one.car(), mirror, SimulationSettings.STANDARD)
@@ -145,8 +144,8 @@ class EntryLaws {
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult entry = study.simulator().run(one.plan());
             if (entry.made()) {
-                double angle = Math.abs(
-                        one.corner().path().heading(one.corner().path().end()));
+                double angle =
+                        Math.abs(one.corner().path().heading(one.corner().path().end()));
                 double freedom = entry.farthestOffset() * (angle / entry.minimumSpeed())
                         + 0.01 * study.bound().time();
                 assertTrue(
@@ -179,7 +178,8 @@ class EntryLaws {
                                 + car.aerodynamics().rearDownforce(top * top))
                         / car.chassis().mass();
         double friction = Math.max(friction(car.frontTyre()), friction(car.rearTyre()));
-        return friction * load + car.aerodynamics().drag(top * top) / car.chassis().mass();
+        return friction * load
+                + car.aerodynamics().drag(top * top) / car.chassis().mass();
     }
 
     private static double friction(Tyre tyre) {
@@ -193,8 +193,12 @@ class EntryLaws {
         study(one, FINE).ifPresent(study -> {
             EntrySimulator simulator = study.simulator();
             EntryResult here = simulator.run(one.plan());
-            EntryResult beside = simulator.run(one.plan().withBrakePoint(one.plan().brakePoint() + 1e-4));
-            if (here.made() && beside.made() && here.event(org.foreload.entry.EntryEvent.Kind.FRONT_LOCKS).isEmpty()
+            EntryResult beside =
+                    simulator.run(one.plan().withBrakePoint(one.plan().brakePoint() + 1e-4));
+            if (here.made()
+                    && beside.made()
+                    && here.event(org.foreload.entry.EntryEvent.Kind.FRONT_LOCKS)
+                            .isEmpty()
                     && here.event(org.foreload.entry.EntryEvent.Kind.REAR_LOCKS).isEmpty()) {
                 assertEquals(here.time(), beside.time(), 1e-3);
             }

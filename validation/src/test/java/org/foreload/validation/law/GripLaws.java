@@ -180,8 +180,7 @@ class GripLaws {
             @ForAll @DoubleRange(min = 0, max = 0.02) @Scale(5) double curvature,
             @ForAll @DoubleRange(min = 1.01, max = 2) double tighter) {
         Car point = withoutYawInertia(car);
-        Optional<AccelerationRange> wide =
-                GripLimits.of(point).accelerationRange(speed * speed, curvature, 0, 0, 0);
+        Optional<AccelerationRange> wide = GripLimits.of(point).accelerationRange(speed * speed, curvature, 0, 0, 0);
         Optional<AccelerationRange> tight =
                 GripLimits.of(point).accelerationRange(speed * speed, curvature * tighter, 0, 0, 0);
         if (tight.isPresent()) {

@@ -75,13 +75,12 @@ class IdealLaws {
     @Property
     void theMirroredCornerTakesTheSameTime(@ForAll Case one) {
         Corner mirrored = new Corner(
-                "mirrored",
-                one.corner().approachSpeed(),
-                one.corner().path().mirrored());
+                "mirrored", one.corner().approachSpeed(), one.corner().path().mirrored());
         Optional<IdealProfile> ours = solved(one.car(), one.corner());
         Optional<IdealProfile> other = solved(one.car(), mirrored);
         assertEquals(ours.isPresent(), other.isPresent());
-        ours.ifPresent(profile -> assertEquals(profile.time(), other.orElseThrow().time(), 1e-9));
+        ours.ifPresent(
+                profile -> assertEquals(profile.time(), other.orElseThrow().time(), 1e-9));
     }
 
     /** Lengths by λ, masses by m: times by √λ. */
@@ -103,24 +102,21 @@ class IdealLaws {
     @Property
     void moreFrictionIsNeverSlower(@ForAll Case one, @ForAll @DoubleRange(min = 1.01, max = 1.5) double factor) {
         solved(one.car(), one.corner())
-                .ifPresent(profile -> assertNotSlower(
-                        solved(one.car(), one.corner(), COARSE.withFrictionScale(factor)), profile));
+                .ifPresent(profile ->
+                        assertNotSlower(solved(one.car(), one.corner(), COARSE.withFrictionScale(factor)), profile));
     }
 
     @Property
     void morePowerIsNeverSlower(@ForAll Case one, @ForAll @DoubleRange(min = 1.01, max = 2) double factor) {
         Driveline old = one.car().driveline();
         Car stronger = one.car().with(new Driveline(old.power() * factor, old.drivenAxle()));
-        solved(one.car(), one.corner())
-                .ifPresent(profile -> assertNotSlower(solved(stronger, one.corner()), profile));
+        solved(one.car(), one.corner()).ifPresent(profile -> assertNotSlower(solved(stronger, one.corner()), profile));
     }
 
     @Property
     void comingFasterIsNeverSlower(@ForAll Case one, @ForAll @DoubleRange(min = 0.5, max = 0.99) double share) {
         Corner slower = new Corner(
-                "slower",
-                one.corner().approachSpeed() * share,
-                one.corner().path());
+                "slower", one.corner().approachSpeed() * share, one.corner().path());
         solved(one.car(), one.corner()).ifPresent(profile -> {
             IdealProfile later = solved(one.car(), slower).orElseThrow();
             assertTrue(profile.time() <= later.time() * (1 + STEPS));
@@ -139,9 +135,7 @@ class IdealLaws {
     void lessGripIsNowhereFasterBeforeTheMinimum(
             @ForAll Case one, @ForAll @DoubleRange(min = 0.8, max = 0.99) double share) {
         Corner careful = new Corner(
-                "careful",
-                one.corner().approachSpeed() * 0.8,
-                one.corner().path());
+                "careful", one.corner().approachSpeed() * 0.8, one.corner().path());
         Optional<IdealProfile> full = solved(one.car(), careful);
         Optional<IdealProfile> less = solved(one.car(), careful, COARSE.withFrictionScale(share));
         if (full.isPresent() && less.isPresent()) {

@@ -21,7 +21,10 @@ import org.foreload.vehicle.Chassis;
 @Domain(DomainContext.Global.class)
 class MotionLaws {
 
-    /** The search for combined slip ends at 1e-12 of the slip; near the peak of a curve the force knows the root of that. */
+    /**
+     * The search for combined slip ends at 1e-12 of the slip; near the peak of a curve the force knows the root of
+     * that.
+     */
     private static final double SEARCH = 1e-6;
 
     private static double[] state(double vx, double vy, double yawRate, double pitch, double roll) {
@@ -121,10 +124,7 @@ class MotionLaws {
         double mass = car.chassis().mass();
         WheelForces w = new WheelForces();
         double[] rate = rates(
-                car,
-                state(speed, vy, yawRate, 0, 0),
-                new Controls(steer, brake * mass, 0, WheelLocks.NONE, 0, 0),
-                w);
+                car, state(speed, vy, yawRate, 0, 0), new Controls(steer, brake * mass, 0, WheelLocks.NONE, 0, 0), w);
         double alongFront = w.longitudinal(0) + w.longitudinal(1);
         double acrossFront = w.lateral(0) + w.lateral(1);
         double x = alongFront * Math.cos(steer)
@@ -156,8 +156,8 @@ class MotionLaws {
             var tyre = wheel < 2 ? car.frontTyre() : car.rearTyre();
             double load = w.load(wheel);
             if (load > 1) {
-                double reach =
-                        Math.hypot(w.longitudinal(wheel) / tyre.peakForceX(load), w.lateral(wheel) / tyre.peakForceY(load));
+                double reach = Math.hypot(
+                        w.longitudinal(wheel) / tyre.peakForceX(load), w.lateral(wheel) / tyre.peakForceY(load));
                 assertTrue(reach <= 1 + 1e-9, () -> "reach " + reach);
             }
         }
@@ -191,7 +191,9 @@ class MotionLaws {
                 ((org.foreload.tyre.FrictionTyre) car.rearTyre()).withRelaxationLength(0));
     }
 
-    /** A stopped wheel under a car that moves straight on slides as a block: it brakes with all it has, and steers not. */
+    /**
+     * A stopped wheel under a car that moves straight on slides as a block: it brakes with all it has, and steers not.
+     */
     @Property
     void stoppedWheelsDoNotSteer(
             @ForAll Car car,

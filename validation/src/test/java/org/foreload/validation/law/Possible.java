@@ -6,8 +6,8 @@ import java.util.function.IntFunction;
 import java.util.random.RandomGenerator;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.domains.DomainContextBase;
 import net.jqwik.api.Provide;
+import net.jqwik.api.domains.DomainContextBase;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
@@ -27,7 +27,8 @@ import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 
 /**
- * Whole cars, corners and releases that could be: drawn from one seed each, so that a failing case is named by a number.
+ * Whole cars, corners and releases that could be: drawn from one seed each, so that a failing case is named by a
+ * number.
  */
 public final class Possible extends DomainContextBase {
 
@@ -123,7 +124,8 @@ public final class Possible extends DomainContextBase {
     }
 
     private static BrakePlan plan(RandomGenerator random, Corner corner) {
-        ReleaseShape shape = ReleaseShapes.all().get(random.nextInt(ReleaseShapes.all().size()));
+        ReleaseShape shape =
+                ReleaseShapes.all().get(random.nextInt(ReleaseShapes.all().size()));
         double apex = corner.path().end() / 3;
         double end = in(random, -0.2, 1.2) * apex;
         double start = end - in(random, 0, 1) * apex;

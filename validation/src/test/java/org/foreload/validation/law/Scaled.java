@@ -16,8 +16,8 @@ import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 
 /**
- * The same world with lengths λ times as long and masses m times as large. Gravity stays, so times grow by √λ, speeds by
- * √λ, forces by m, and every angle, share and acceleration is as before (dimensional analysis).
+ * The same world with lengths λ times as long and masses m times as large. Gravity stays, so times grow by √λ, speeds
+ * by √λ, forces by m, and every angle, share and acceleration is as before (dimensional analysis).
  */
 final class Scaled {
 
@@ -74,8 +74,9 @@ final class Scaled {
 
     static Corner corner(Corner corner, double length) {
         SegmentPath path = (SegmentPath) corner.path();
-        List<Segment> segments =
-                path.segments().stream().map(segment -> segment(segment, length)).toList();
+        List<Segment> segments = path.segments().stream()
+                .map(segment -> segment(segment, length))
+                .toList();
         double bends = path.segments().stream().mapToDouble(Segment::length).sum();
         SegmentPath larger = SegmentPath.of(
                 -path.start() * length, segments, (path.end() - bends) * length, path.widthLeft(0) * length);

@@ -91,6 +91,9 @@ class RequestTest {
     @ParameterizedTest
     @MethodSource("verbs")
     void everyVerbRunsBareInEveryFormat(String verb) {
+        if (verb.equals("validate")) {
+            return; // Bare, it runs the whole catalogue, which is the validation module's part.
+        }
         for (String format : new String[] {"table", "json", "csv"}) {
             Run run = Run.of(verb, "--format", format);
             assertEquals("", run.err());
@@ -111,6 +114,7 @@ class RequestTest {
         assertTrue(text.contains("Example: foreload " + verb), text);
         assertTrue(text.contains("qualified instructor come first"), text);
         Stream.of(verb.equals("ideal") ? Demos.CORNERS : Demos.CARS)
+                .filter(names -> !verb.equals("validate")) // It takes no car and no corner.
                 .flatMap(names -> names.stream())
                 .forEach(name -> assertTrue(text.contains(name), name));
         commandLine().getSubcommands().get(verb).getCommandSpec().options().forEach(option -> {

@@ -23,7 +23,7 @@ final class EntryRecorder {
     private static final int MOST_LOCK_CHANGES = 200;
 
     /** Use of an axle's friction at which it counts as saturated. */
-    private static final double SATURATED = 0.99;
+    private static final double SATURATED = 0.98;
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;

@@ -35,6 +35,9 @@ final class FastestStart {
     /** Bracket of acceleration, m/s², at which the search for the maximum ends in any case. */
     private static final double NARROW = 1e-10;
 
+    /** Accelerations beyond this, m/s², are not looked at: more than any tyre gives. */
+    private static final double FARTHEST = 1000;
+
     private final double frictionScale;
 
     private LocalGrip grip;
@@ -98,6 +101,20 @@ final class FastestStart {
                 return found(endBound - 2 * onLine * step, onLine, false);
             }
         }
+        return highestOverAll();
+    }
+
+    /**
+     * Highest speed squared at a place, m²/s², with whatever acceleration it needs: the step of no length.
+     *
+     * @param limits limits at the place
+     * @param highest speed squared that it need not exceed, m²/s²
+     */
+    double atPlace(LocalGrip limits, double highest) {
+        grip = limits;
+        step = 0;
+        endBound = Double.POSITIVE_INFINITY;
+        startBound = highest;
         return highestOverAll();
     }
 
@@ -184,11 +201,11 @@ final class FastestStart {
                 bestBound = bound;
             }
         }
-        return found(bestValue, best, bestBound != Bound.END && bestBound != Bound.START);
+        return found(bestValue, best, bestBound != Bound.START && leftBound != Bound.END && rightBound != Bound.END);
     }
 
     private double firstGuess() {
-        speedGuess = start > 0 ? start : endBound;
+        speedGuess = start > 0 ? start : Math.min(startBound, endBound);
         highestAt(acceleration);
         if (bound != Bound.EMPTY) {
             return acceleration;
@@ -196,7 +213,7 @@ final class FastestStart {
         // Slowly there is room for some gentle acceleration, unless the road itself is too steep.
         double slow = Math.min(endBound, startBound) * NEIGHBOUR_SPEED;
         double a = grip.atSpeed(slow, frictionScale)
-                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, -endBound / step, endBound / step);
+                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, -FARTHEST, FARTHEST);
         if (!Double.isNaN(a)) {
             speedGuess = slow;
             highestAt(a);

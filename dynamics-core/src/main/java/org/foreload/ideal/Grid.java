@@ -1,6 +1,8 @@
 package org.foreload.ideal;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import org.foreload.grip.GripLimits;
 import org.foreload.grip.LocalGrip;
 import org.foreload.path.Path;
@@ -20,12 +22,19 @@ final class Grid {
     /** Pieces shorter than this, m, are merged: kinks that rounding has split. */
     private static final double SHORTEST = 1e-9;
 
+    /** Distance from a kink, m, at which its two sides are read. */
+    private static final double BESIDE = 1e-7;
+
+    private static final LocalGrip[] NO_KINK = {};
+
     private final double[] stations;
     private final LocalGrip[] limits;
+    private final Map<Integer, LocalGrip[]> kinks;
 
-    private Grid(double[] stations, LocalGrip[] limits) {
+    private Grid(double[] stations, LocalGrip[] limits, Map<Integer, LocalGrip[]> kinks) {
         this.stations = stations;
         this.limits = limits;
+        this.kinks = kinks;
     }
 
     static Grid of(Path path, GripLimits grip, double longestStep) {
@@ -33,14 +42,25 @@ final class Grid {
         LocalGrip[] limits = new LocalGrip[stations.length - 1];
         double[] last = new double[0];
         for (int i = 0; i < limits.length; i++) {
-            double middle = (stations[i] + stations[i + 1]) / 2;
-            double[] place = {
-                path.curvature(middle), path.curvatureGradient(middle), path.grade(middle), path.banking(middle)
-            };
-            limits[i] = Arrays.equals(place, last) ? limits[i - 1] : grip.at(place[0], place[1], place[2], place[3]);
+            double[] place = place(path, (stations[i] + stations[i + 1]) / 2);
+            limits[i] = Arrays.equals(place, last) ? limits[i - 1] : at(grip, place);
             last = place;
         }
-        return new Grid(stations, limits);
+        Map<Integer, LocalGrip[]> kinks = new HashMap<>();
+        for (double kink : ends(path)) {
+            kinks.put(Arrays.binarySearch(stations, kink), new LocalGrip[] {
+                at(grip, place(path, kink - BESIDE)), at(grip, place(path, kink + BESIDE))
+            });
+        }
+        return new Grid(stations, limits, kinks);
+    }
+
+    private static double[] place(Path path, double s) {
+        return new double[] {path.curvature(s), path.curvatureGradient(s), path.grade(s), path.banking(s)};
+    }
+
+    private static LocalGrip at(GripLimits grip, double[] place) {
+        return grip.at(place[0], place[1], place[2], place[3]);
     }
 
     private static double[] stations(Path path, double longestStep) {
@@ -100,6 +120,11 @@ final class Grid {
     /** Length of step {@code i}, m. */
     double length(int i) {
         return stations[i + 1] - stations[i];
+    }
+
+    /** Limits just before and just after station {@code i} if that is a kink of the line; empty otherwise. */
+    LocalGrip[] kink(int i) {
+        return kinks.getOrDefault(i, NO_KINK);
     }
 
     /** Limits in the middle of step {@code i}. */

@@ -18,6 +18,7 @@ import org.foreload.vehicle.Car;
  * braking can make a speed feasible that coasting does not.
  *
  * <p>Speed squared is linear over each step, and limits hold in its middle, so the error falls with the square of the step.
+ * At kinks of the line, where the limits jump, they hold on both sides as well: the lowest speed is often there.
  * Steps are at most {@link IdealOptions#step()} and a fiftieth of the radius; kinks of the line are stations.
  */
 public final class IdealEntry {
@@ -53,9 +54,13 @@ public final class IdealEntry {
         double[] accelerations = new double[steps];
         controllable[steps] = reachable[steps];
         FastestStart backward = new FastestStart(options.frictionScale());
+        FastestStart atKinks = new FastestStart(options.frictionScale());
         for (int i = steps - 1; i >= 0; i--) {
             controllable[i] =
                     backward.solve(grid.limits(i), grid.length(i), controllable[i + 1], reachable[i]);
+            for (LocalGrip side : grid.kink(i)) {
+                controllable[i] = atKinks.atPlace(side, controllable[i]);
+            }
             accelerations[i] = backward.acceleration();
         }
         if (!(approach <= controllable[0] * (1 + ROUNDING))) {

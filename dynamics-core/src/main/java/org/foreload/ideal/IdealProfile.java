@@ -62,13 +62,20 @@ public final class IdealProfile {
         topSpeed = Arrays.stream(speeds, 0, minimum + 1).max().orElseThrow();
         turnInSpeed = speedAt(0);
         double off = BRAKE_OFF * car.chassis().mass() * Gravity.G;
-        int last = minimum - 1;
-        while (last >= 0 && !(brakeForces[last] > off)) {
-            last--;
-        }
-        int first = last;
-        while (first > 0 && brakeForces[first - 1] > off) {
-            first--;
+        int first = -1;
+        int last = -1;
+        double most = 0;
+        for (int i = 0; i < minimum; i++) {
+            int end = i;
+            while (end < minimum && brakeForces[end] > off) {
+                end++;
+            }
+            if (end > i && speeds[i] - speeds[end] > most) {
+                first = i;
+                last = end - 1;
+                most = speeds[i] - speeds[end];
+            }
+            i = end;
         }
         brakePoint = last < 0 ? OptionalDouble.empty() : OptionalDouble.of(brakePoint(first));
         releaseEnd = last < 0 ? OptionalDouble.empty() : OptionalDouble.of(stations[last + 1]);
@@ -163,6 +170,13 @@ public final class IdealProfile {
         return Math.sqrt((1 - share) * speeds[i] * speeds[i] + share * speeds[i + 1] * speeds[i + 1]);
     }
 
+    /** Time at any station in m since the start of the approach, s; beyond the ends, that of the end. */
+    public double timeAt(double s) {
+        int i = stepAt(s);
+        double inside = Math.max(stations[0], Math.min(s, stations[stations.length - 1]));
+        return times[i] + 2 * (inside - stations[i]) / (speeds[i] + speedAt(inside));
+    }
+
     /** Deceleration of the step that holds a station in m, m/s²; beyond the ends, that of the end. */
     public double decelerationAt(double s) {
         return decelerations[stepAt(s)];
@@ -174,12 +188,15 @@ public final class IdealProfile {
         return Math.max(0, Math.min(stations.length - 2, i));
     }
 
-    /** Station where the last unbroken braking before the minimum starts, m; empty if the entry needs no brake. */
+    /**
+     * Station where the entry's braking starts, m: of all unbroken brakings before the minimum, the one that sheds
+     * most speed; empty if the entry needs no brake.
+     */
     public OptionalDouble brakePoint() {
         return brakePoint;
     }
 
-    /** Last station before the minimum that is reached with the brake on, m; empty if the entry needs no brake. */
+    /** Station where that braking ends, m; empty if the entry needs no brake. */
     public OptionalDouble releaseEnd() {
         return releaseEnd;
     }
@@ -215,7 +232,7 @@ public final class IdealProfile {
             return 0;
         }
         double all = speedAt(brakePoint.getAsDouble()) - minimumSpeed();
-        double trailed = turnInSpeed - minimumSpeed();
+        double trailed = speedAt(Math.max(0, brakePoint.getAsDouble())) - minimumSpeed();
         return all > 0 ? Math.max(0, Math.min(1, trailed / all)) : 0;
     }
 }

@@ -5,6 +5,7 @@ import static org.foreload.path.ClothoidStep.GRADIENT;
 import static org.foreload.path.ClothoidStep.HEADING;
 import static org.foreload.path.ClothoidStep.STATES;
 import static org.foreload.path.ClothoidStep.Y;
+import static org.foreload.path.ClothoidStep.dot;
 
 import java.util.Arrays;
 
@@ -16,8 +17,8 @@ import java.util.Arrays;
  * <p>The pieces meet at points; state at each point is (x, y, heading, curvature, gradient of the piece before). Each
  * sweep linearises around the states at hand and solves exactly with a Kalman filter and the backward pass of Bryson
  * and Frazier, so work grows only with the number of points, and the states need not be consistent before the end.
- * Sweeps are Gauss-Newton steps (B. M. Bell, SIAM J. Optim. 4(3), 1994, from memory). After each, every station moves
- * to the foot of its point.
+ * Sweeps are Gauss-Newton steps (B. M. Bell, SIAM J. Optim. 4(3), 1994, from memory). Stations move to the feet of
+ * their points until they are near enough. The place along the line is fixed by the first point alone.
  *
  * <p>The weight is expressed by a <i>smoothing length</i> l with q = step/l⁶ (the filter's cut-off is a wavelength of
  * 2π·l). Mutable; one thread.
@@ -37,8 +38,15 @@ final class ClothoidSmoother {
 
     private static final int MOST_SWEEPS = 60;
 
-    /** Sweeps after which the stations move to the feet of the points; from then on the model stands still. */
+    /** Sweeps after which the stations always move to the feet of the points. */
     private static final int MOVING_SWEEPS = 3;
+
+    /**
+     * Largest distance of a foot from its station, m: farther ones are moved to, nearer ones are left, so that the
+     * joints come to rest. The line between the two is taken for an arc: off by 2e-10 m where the curvature changes by
+     * 1 1/m².
+     */
+    private static final double FOOT_REACH = 1e-3;
 
     /** Steps to the foot of a point near its state. */
     private static final int FOOT_STEPS = 3;
@@ -82,8 +90,8 @@ final class ClothoidSmoother {
         this.pointX = pointX;
         this.pointY = pointY;
         points = pointX.length;
-        station = new double[points];
-        state = new double[points][STATES];
+        station = PolygonStart.stations(pointX, pointY);
+        state = PolygonStart.states(pointX, pointY, station);
         predicted = new double[points][STATES];
         covariance = new double[points][STATES][STATES];
         gain = new double[points][STATES];
@@ -92,12 +100,8 @@ final class ClothoidSmoother {
         innovation = new double[points];
         variance = new double[points];
         transition = new ClothoidStep[points];
-        for (int i = 1; i < points; i++) {
-            station[i] = station[i - 1] + Math.hypot(pointX[i] - pointX[i - 1], pointY[i] - pointY[i - 1]);
-        }
         meanStep = station[points - 1] / (points - 1);
         joint = joints();
-        followPolygon();
     }
 
     private boolean[] joints() {
@@ -115,47 +119,44 @@ final class ClothoidSmoother {
         return found;
     }
 
-    /** First states: the points themselves, headings from neighbour to neighbour, curvature from those. */
-    private void followPolygon() {
-        for (int i = 0; i < points; i++) {
-            int before = Math.max(i - 1, 0);
-            int after = Math.min(i + 1, points - 1);
-            double heading = Math.atan2(pointY[after] - pointY[before], pointX[after] - pointX[before]);
-            state[i][0] = pointX[i];
-            state[i][Y] = pointY[i];
-            state[i][HEADING] = i == 0
-                    ? heading
-                    : state[i - 1][HEADING] + Math.IEEEremainder(heading - state[i - 1][HEADING], 2 * Math.PI);
-        }
-        for (int i = 0; i < points; i++) {
-            int before = Math.max(i - 1, 0);
-            int after = Math.min(i + 1, points - 1);
-            state[i][CURVATURE] = (state[after][HEADING] - state[before][HEADING]) / (station[after] - station[before]);
-        }
-    }
-
     /**
      * Fits with this smoothing length, starting from the last fit.
      *
      * @return false if the sweeps did not settle; the last fit then stands
      */
     boolean fit(double smoothingLength) {
-        double[] lastStation = station.clone();
-        double[][] lastState = Arrays.stream(state).map(double[]::clone).toArray(double[][]::new);
+        Fit last = lastFit();
         double q = meanStep / Math.pow(smoothingLength, 6);
         for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
             filter(q);
             double moved = smooth();
-            if (sweep < MOVING_SWEEPS) {
+            if (sweep < MOVING_SWEEPS || farthestFoot() > FOOT_REACH) {
                 moveToFeet();
             } else if (moved < SETTLED) {
                 return true;
             }
         }
-        System.arraycopy(lastStation, 0, station, 0, points);
-        System.arraycopy(lastState, 0, state, 0, points);
+        goBackTo(last);
         return false;
     }
+
+    /** The stations and states of the last fit, to go back to. */
+    Fit lastFit() {
+        return new Fit(station.clone(), copy(state));
+    }
+
+    /** Takes up an earlier fit again. */
+    void goBackTo(Fit fit) {
+        System.arraycopy(fit.station, 0, station, 0, points);
+        System.arraycopy(copy(fit.state), 0, state, 0, points);
+    }
+
+    private static double[][] copy(double[][] rows) {
+        return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
+    }
+
+    /** A fit that is kept. */
+    record Fit(double[] station, double[][] state) {}
 
     private void filter(double q) {
         double[] mean = new double[STATES];
@@ -246,14 +247,6 @@ final class ClothoidSmoother {
         variance[i] = s;
     }
 
-    private static double dot(double[] one, double[] other) {
-        double sum = 0;
-        for (int j = 0; j < STATES; j++) {
-            sum += one[j] * other[j];
-        }
-        return sum;
-    }
-
     /** Finds the foot of point i on the line near its state; returns the distance, m, positive to the left. */
     private double findFoot(int i) {
         double[] at = state[i];
@@ -302,6 +295,14 @@ final class ClothoidSmoother {
             }
         }
         return largest;
+    }
+
+    private double farthestFoot() {
+        double farthest = 0;
+        for (double ahead : foot) {
+            farthest = Math.abs(ahead) <= farthest ? farthest : Math.abs(ahead);
+        }
+        return farthest;
     }
 
     /** Moves each state along the line to the foot of its point. */

@@ -82,4 +82,13 @@ final class ClothoidStep {
         v[CURVATURE] += x[CURVATURE] * v[0] + y[CURVATURE] * v[Y] + length * v[HEADING];
         v[HEADING] += x[HEADING] * v[0] + y[HEADING] * v[Y];
     }
+
+    /** Scalar product of two states. */
+    static double dot(double[] one, double[] other) {
+        double sum = 0;
+        for (int j = 0; j < STATES; j++) {
+            sum += one[j] * other[j];
+        }
+        return sum;
+    }
 }

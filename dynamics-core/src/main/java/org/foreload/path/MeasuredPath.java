@@ -27,13 +27,13 @@ import org.foreload.conventions.InvalidValueException;
  * <tr><td>150 m / 120 m</td><td>0.9–1.2</td><td>4</td><td>5</td><td>8 m early to 1 m late</td></tr>
  * </table>
  *
- * The largest errors sit at the ends of the spirals, which come out rounded. Points without error: 0.05–0.5 rms for the
- * two wider corners.
+ * <p>The largest errors sit at the ends of the spirals, which come out rounded. Points without error: 0.05–0.5 rms for
+ * the two wider corners.
  *
  * <p>Station zero (turn-in) is where the curvature has passed {@link #TURN_IN_SHARE} of the line's largest on its way
  * into the first turn that reaches half of the largest, and does not fall back below; if the line is bent that much
- * from its first point on, it is that point. A curve that starts with a spiral is thus entered a little after its true
- * start, by 2 % of the spiral.
+ * from its first point on, it is that point. Without errors that is a little after the true start, by 2 % of the first
+ * spiral; with them some metres before it, as the start of the spiral comes out rounded (see the table).
  *
  * <p>Widths, banking and grade are read straight between the points and kept beyond the ends.
  *

@@ -38,6 +38,7 @@ final class SmoothingSearch {
         double most = fit.station(fit.points() - 1);
         double unlikelihood = Double.POSITIVE_INFINITY;
         double likeliest = Double.NaN;
+        ClothoidSmoother.Fit likeliestFit = null;
         double noise = Double.NaN;
         double closeness = Double.NaN;
         double least = LEAST_SMOOTHING * Math.max(fit.meanStep(), ClothoidSmoother.SHORTEST_PIECE);
@@ -49,13 +50,14 @@ final class SmoothingSearch {
             if (found < unlikelihood) {
                 unlikelihood = found;
                 likeliest = length;
+                likeliestFit = fit.lastFit();
                 noise = Math.max(fit.noise(), LEAST_NOISE);
                 closeness = fit.rmsDeviation();
             } else if (found > unlikelihood + CLEARLY) {
                 break;
             }
         }
-        if (Double.isNaN(likeliest)) {
+        if (likeliestFit == null) {
             throw new InvalidValueException(
                     "x_m", fit.points() + " points", "points along a line that a car can follow");
         }
@@ -65,23 +67,36 @@ final class SmoothingSearch {
                     tolerance,
                     "at least " + closeness + " m: that far do the points scatter about a line");
         }
-        smoothUpTo(Math.min(tolerance, noise), likeliest, fit);
+        fit.goBackTo(likeliestFit);
+        smoothOn(fit, likeliest, Math.min(tolerance, noise));
     }
 
-    /** Smooths on from a length that is allowed as long as the rms distance keeps within the limit. */
-    private static void smoothUpTo(double limit, double allowed, ClothoidSmoother fit) {
+    /** Smooths on from a fit that is allowed, as long as the rms distance keeps within the limit. */
+    private static void smoothOn(ClothoidSmoother fit, double from, double limit) {
         double most = fit.station(fit.points() - 1);
-        double length = allowed;
+        double length = from;
         double ratio = SMOOTHING_RATIO;
-        while (length * ratio < most && fit.fit(length * ratio) && fit.rmsDeviation() <= limit) {
+        while (length * ratio < most && isAllowed(fit, length * ratio, limit)) {
             length *= ratio;
         }
         for (int i = 0; i < HALVINGS; i++) {
             ratio = Math.sqrt(ratio);
-            if (fit.fit(length * ratio) && fit.rmsDeviation() <= limit) {
+            if (isAllowed(fit, length * ratio, limit)) {
                 length *= ratio;
             }
         }
-        fit.fit(length);
+    }
+
+    /** Whether the fit with this smoothing length keeps within the limit; if not, the last fit stands. */
+    private static boolean isAllowed(ClothoidSmoother fit, double smoothingLength, double limit) {
+        ClothoidSmoother.Fit last = fit.lastFit();
+        if (!fit.fit(smoothingLength)) {
+            return false;
+        }
+        if (fit.rmsDeviation() <= limit) {
+            return true;
+        }
+        fit.goBackTo(last);
+        return false;
     }
 }

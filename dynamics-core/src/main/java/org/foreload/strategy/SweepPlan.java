@@ -36,7 +36,7 @@ public record SweepPlan(
         Checks.notNegative("build_up_time", buildUpTime);
     }
 
-    /** Five shapes, five peaks, and starts and ends from before turn-in to past the apex. */
+    /** Five shapes, four peaks, and starts and ends from before turn-in to past the apex. */
     public static SweepPlan standard() {
         return withResolution(1);
     }
@@ -55,7 +55,7 @@ public record SweepPlan(
                         ReleaseShapes.LATE,
                         ReleaseShapes.SMOOTH,
                         ReleaseShapes.TWO_STAGE),
-                divided(resolution, 0.35, 0.55, 0.7, 0.8, 0.9),
+                divided(resolution, 0.35, 0.6, 0.75, 0.87),
                 divided(resolution, -0.5, -0.1, 0.3),
                 divided(resolution, 0, 0.35, 0.7, 1, 1.4),
                 0.25);

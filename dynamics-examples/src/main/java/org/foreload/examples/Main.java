@@ -18,8 +18,8 @@ public final class Main {
     public static void main(String[] args) {
         Locale.setDefault(Locale.ROOT);
         // The raw streams: text is always UTF-8, and a reader that goes away shows as an exception, not silently.
-        int status = Foreload.run(
-                args, new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err));
+        int status =
+                Foreload.run(args, new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err));
         System.exit(status);
     }
 }

@@ -27,6 +27,15 @@ final class CarOptions {
         if (file != null) {
             return console.warned(CarFile.read(file));
         }
-        return console.warned(Demos.car("--demo-car", demo == null ? Demos.DEFAULT_CAR : demo));
+        return console.warned(Demos.car("--demo-car", demoName()));
+    }
+
+    /** The name that errors give. */
+    String source() {
+        return file != null ? file.toString() : Demos.carSource(demoName());
+    }
+
+    private String demoName() {
+        return demo == null ? Demos.DEFAULT_CAR : demo;
     }
 }

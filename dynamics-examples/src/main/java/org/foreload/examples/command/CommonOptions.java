@@ -10,13 +10,17 @@ final class CommonOptions {
             names = "--format",
             paramLabel = "<format>",
             defaultValue = "table",
-            description = "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
+            description =
+                    "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
     private Format format;
 
     @Option(names = "--debug", description = "Show the stack trace when something fails.")
     private boolean debug;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
     private boolean help;
 
     Format format() {

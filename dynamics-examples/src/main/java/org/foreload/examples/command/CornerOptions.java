@@ -30,6 +30,15 @@ final class CornerOptions {
         if (file != null) {
             return console.warned(CornerFile.read(file));
         }
-        return console.warned(Demos.corner("--demo-corner", demo == null ? Demos.DEFAULT_CORNER : demo));
+        return console.warned(Demos.corner("--demo-corner", demoName()));
+    }
+
+    /** The name that errors give. */
+    String source() {
+        return file != null ? file.toString() : Demos.cornerSource(demoName());
+    }
+
+    private String demoName() {
+        return demo == null ? Demos.DEFAULT_CORNER : demo;
     }
 }

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.examples.demo.Demos;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
@@ -32,14 +31,8 @@ import picocli.CommandLine.TypeConversionException;
         },
         commandListHeading = "%nVerbs:%n",
         optionListHeading = "%nOptions:%n",
-        footer = {
-            "",
-            "Start with:  foreload grip",
-            "",
-            Cautions.FIRST,
-            Cautions.SECOND
-        },
-        subcommands = {LoadsVerb.class, GripVerb.class})
+        footer = {"", "Start with:  foreload grip", "", Cautions.FIRST, Cautions.SECOND},
+        subcommands = {LoadsVerb.class, GripVerb.class, IdealVerb.class})
 public final class Foreload {
 
     /** Exit status: done. */
@@ -51,7 +44,10 @@ public final class Foreload {
     /** Exit status: the request or a file is wrong. */
     public static final int WRONG = 2;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
     private boolean help;
 
     @Option(names = "--version", versionHelp = true, description = "Show the version.")
@@ -151,7 +147,9 @@ public final class Foreload {
     private static boolean jsonWanted(List<String> words) {
         int option = words.lastIndexOf("--format");
         return words.contains("--format=json")
-                || option >= 0 && option + 1 < words.size() && words.get(option + 1).equals("json");
+                || option >= 0
+                        && option + 1 < words.size()
+                        && words.get(option + 1).equals("json");
     }
 
     /** Formats by their words. */

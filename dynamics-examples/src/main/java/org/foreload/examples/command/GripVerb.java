@@ -121,7 +121,8 @@ final class GripVerb implements Verb {
         }
         double rearLoss = 1 - grip.rearCapacity(best) / grip.rearCapacity(0);
         Report more = report.note("Slowing at " + Numbers.rounded(best, 2) + " m/s² gives the front axle "
-                + Numbers.rounded(100 * grip.bestFrontGain(), 1) + " % more cornering force than no braking; the rear axle "
+                + Numbers.rounded(100 * grip.bestFrontGain(), 1)
+                + " % more cornering force than no braking; the rear axle "
                 + "has " + Numbers.rounded(100 * rearLoss, 1) + " % less.");
         return more.note(
                 grip.limitingAxle(0) == Axle.FRONT && grip.limitingAxle(best) == Axle.FRONT

@@ -20,6 +20,12 @@ final class Options {
         require(option, value, value > 0, "a number above 0 in " + unit);
     }
 
+    /** Requires a value between two ends. */
+    static void within(String option, double value, double low, double high, String unit) {
+        String range = "a number from " + Numbers.shortest(low) + " to " + Numbers.shortest(high);
+        require(option, value, value >= low && value <= high, unit.isEmpty() ? range : range + " in " + unit);
+    }
+
     private static void require(String option, double value, boolean allowed, String what) {
         if (!allowed) {
             throw new InputException(null, option, Numbers.shortest(value), "must be " + what);

@@ -42,11 +42,14 @@ final class OutputPipe extends OutputStream {
     }
 
     /**
-     * Throws if something could not be written; a reader that has gone away ({@code | head}) has what it wants, and is no
-     * failure.
+     * Throws if something could not be written; a reader that has gone away ({@code | head}) has what it wants, and is
+     * no failure.
      */
     void check() {
-        if (failure != null && !String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT).contains("pipe")) {
+        if (failure != null
+                && !String.valueOf(failure.getMessage())
+                        .toLowerCase(Locale.ROOT)
+                        .contains("pipe")) {
             throw new ComputationException("standard output cannot be written: " + failure.getMessage());
         }
     }

@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.file.NearestName;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -28,7 +28,8 @@ final class RequestErrors {
         if (e instanceof OverwrittenOptionException twice) {
             return new InputException(null, name(twice.getOverwritten()), null, "must be given only once");
         }
-        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+        if (e instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
             ArgSpec first = missing.getMissing().get(0);
             return new InputException(null, name(first), null, "must have a value: " + allowed(first));
         }
@@ -71,7 +72,7 @@ final class RequestErrors {
         }
         String label = spec.paramLabel().replaceAll("[<>]", "");
         if (spec.type() == double.class || spec.type() == Double.class) {
-            return label.equals("number") ? "a finite number" : "a finite number in " + label;
+            return label.equals("share") ? "a finite number" : "a finite number in " + label;
         }
         if (spec.type() == int.class || spec.type() == long.class || spec.type() == Integer.class) {
             return "a whole number";

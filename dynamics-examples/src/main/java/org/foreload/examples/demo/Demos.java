@@ -40,7 +40,7 @@ public final class Demos {
      */
     public static Loaded<Car> car(String field, String name) {
         known(field, name, CARS);
-        return CarFile.parse(text("car-" + name), "demo car " + name);
+        return CarFile.parse(text("car-" + name), carSource(name));
     }
 
     /**
@@ -52,7 +52,17 @@ public final class Demos {
      */
     public static Loaded<Corner> corner(String field, String name) {
         known(field, name, CORNERS);
-        return CornerFile.parse(text("corner-" + name), "demo corner " + name, Path.of(""));
+        return CornerFile.parse(text("corner-" + name), cornerSource(name), Path.of(""));
+    }
+
+    /** The name that errors give to an embedded car, in place of a file. */
+    public static String carSource(String name) {
+        return "demo car " + name;
+    }
+
+    /** The name that errors give to an embedded corner, in place of a file. */
+    public static String cornerSource(String name) {
+        return "demo corner " + name;
     }
 
     private static void known(String field, String name, List<String> known) {

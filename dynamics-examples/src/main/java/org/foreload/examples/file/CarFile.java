@@ -66,6 +66,11 @@ public final class CarFile {
 
     private CarFile() {}
 
+    /** Whether a car file has a field of that name at its outermost level. */
+    public static boolean hasField(String name) {
+        return NAMES.contains(name);
+    }
+
     /**
      * Reads a car.
      *
@@ -101,8 +106,8 @@ public final class CarFile {
         Driveline driveline = fields.build(() -> new Driveline(power, drivenAxle));
         FrictionTyre front = TyreFields.read(fields.object("front_tyre", TyreFields.NAMES));
         FrictionTyre rear = TyreFields.read(fields.object("rear_tyre", TyreFields.NAMES));
-        Car car = fields.build(() ->
-                new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear));
+        Car car = fields.build(
+                () -> new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear));
         warnings.addAll(UnusualCar.warnings(car, front, rear, file));
         return car;
     }
@@ -116,7 +121,8 @@ public final class CarFile {
         if (!fields.has("front_track_m") && !fields.has("rear_track_m")) {
             throw fields.refuse("front_track_m", "must be given: a number (or rear_track_m, if the two are equal)");
         }
-        double frontTrack = fields.has("front_track_m") ? fields.number("front_track_m") : fields.number("rear_track_m");
+        double frontTrack =
+                fields.has("front_track_m") ? fields.number("front_track_m") : fields.number("rear_track_m");
         double rearTrack = fields.number("rear_track_m", frontTrack);
         return fields.build(
                 () -> new Chassis(mass, wheelbase, cgToFrontAxle, cgHeight, yawInertia, frontTrack, rearTrack));
@@ -134,7 +140,9 @@ public final class CarFile {
     private static Response response(JsonFields fields, String prefix, Response absent) {
         String frequencyName = prefix + "frequency_hz";
         String dampingName = prefix + "damping_ratio";
-        if (fields.isText(frequencyName) ? rigid(fields, frequencyName) : absent.rigid() && !fields.has(frequencyName)) {
+        if (fields.isText(frequencyName)
+                ? rigid(fields, frequencyName)
+                : absent.rigid() && !fields.has(frequencyName)) {
             if (fields.has(dampingName)) {
                 fields.number(dampingName);
                 fields.warn(dampingName, "has no effect without a number for " + frequencyName);

@@ -15,9 +15,9 @@ import org.foreload.path.Turn;
 /**
  * A corner as a JSON file; {@code docs/corner.schema.json} describes every field.
  *
- * <p>Its line is either drawn from {@code segments} (from turn-in on; the straights before and after are {@code
- * approach_length_m} and {@code exit_length_m}), or measured and kept in a CSV file beside it, {@code centre_line_csv};
- * see {@link CentreLineFile}.
+ * <p>Its line is either drawn from {@code segments} (from turn-in on; the straights before and after are
+ * {@code approach_length_m} and {@code exit_length_m}), or measured and kept in a CSV file beside it,
+ * {@code centre_line_csv}; see {@link CentreLineFile}.
  */
 public final class CornerFile {
 
@@ -63,6 +63,11 @@ public final class CornerFile {
 
     private CornerFile() {}
 
+    /** Whether a corner file has a field of that name at its outermost level. */
+    public static boolean hasField(String name) {
+        return NAMES.contains(name);
+    }
+
     /**
      * Reads a corner.
      *
@@ -85,8 +90,8 @@ public final class CornerFile {
     public static Loaded<Corner> parse(String text, String file, Path directory) {
         List<Warning> warnings = new ArrayList<>();
         JsonFields fields = JsonFields.of(file, JsonText.read(text, file), NAMES, warnings);
-        Corner corner = false
-                ? null
+        Corner corner = fields.has("centre_line_csv")
+                ? MeasuredCorner.read(fields, directory)
                 : fields.build(drawn(fields)::corner);
         return new Loaded<>(corner, warnings);
     }
@@ -146,7 +151,10 @@ public final class CornerFile {
                 yield fields.build(() -> Segment.straight(length));
             }
             case ARC -> {
-                only(fields, List.of("radius_m"), "an arc has one radius, radius_m; if it changes, the segment is a spiral");
+                only(
+                        fields,
+                        List.of("radius_m"),
+                        "an arc has one radius, radius_m; if it changes, the segment is a spiral");
                 double radius = radius(fields, "radius_m");
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> Segment.arc(length, radius, turn));
@@ -156,10 +164,12 @@ public final class CornerFile {
                         fields,
                         List.of("start_radius_m", "end_radius_m"),
                         "a spiral has start_radius_m and end_radius_m; one that is left out is a straight end");
-                double start = fields.has("start_radius_m") ? radius(fields, "start_radius_m") : Double.POSITIVE_INFINITY;
+                double start =
+                        fields.has("start_radius_m") ? radius(fields, "start_radius_m") : Double.POSITIVE_INFINITY;
                 double end = fields.has("end_radius_m") ? radius(fields, "end_radius_m") : Double.POSITIVE_INFINITY;
                 if (Double.isInfinite(start) && Double.isInfinite(end)) {
-                    throw fields.refuse("end_radius_m", "must be given, or start_radius_m: a spiral turns at one end at least");
+                    throw fields.refuse(
+                            "end_radius_m", "must be given, or start_radius_m: a spiral turns at one end at least");
                 }
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> new Segment.Spiral(length, start, end, turn));
@@ -175,7 +185,8 @@ public final class CornerFile {
         }
     }
 
-    private static double length(JsonFields fields, String name) {
+    /** Reads the length of a piece of a line. */
+    static double length(JsonFields fields, String name) {
         double length = fields.number(name);
         if (!(length <= LONGEST)) {
             throw fields.refuse(name, "must be at most 20000");

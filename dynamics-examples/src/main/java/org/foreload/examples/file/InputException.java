@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A file or a request that cannot be used: where, which field, what value, and what is allowed. Every text is kept to one
- * line.
+ * A file or a request that cannot be used: where, which field, what value, and what is allowed. Every text is kept to
+ * one line.
  */
 public final class InputException extends RuntimeException {
 
@@ -18,8 +18,8 @@ public final class InputException extends RuntimeException {
 
     /**
      * @param file the file as the user named it; null for a request on the command line
-     * @param field the field with its place in the file ({@code front_tyre.model}) or the option; null if it is the file
-     *     as a whole
+     * @param field the field with its place in the file ({@code front_tyre.model}) or the option; null if it is the
+     *     file as a whole
      * @param value the offending value; null if there is none
      * @param message what is allowed or what is wrong, without the other three
      */
@@ -47,6 +47,8 @@ public final class InputException extends RuntimeException {
 
     /** File, field, value and message as one line; what is not known is left out. */
     public String line() {
-        return Stream.of(file, field, value, getMessage()).filter(Objects::nonNull).collect(Collectors.joining(": "));
+        return Stream.of(file, field, value, getMessage())
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining(": "));
     }
 }

@@ -1,6 +1,8 @@
 package org.foreload.examples.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Iterator;
@@ -10,8 +12,8 @@ import java.util.function.Supplier;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * The fields of one JSON object, read strictly: only known names, only the right types, only finite numbers. Errors name
- * the field with its place in the file.
+ * The fields of one JSON object, read strictly: only known names, only the right types, only finite numbers. Errors
+ * name the field with its place in the file.
  */
 final class JsonFields {
 
@@ -86,6 +88,19 @@ final class JsonFields {
         return node.textValue();
     }
 
+    /** The name of another file. */
+    Path path(String name) {
+        String text = text(name);
+        try {
+            if (!text.isBlank()) {
+                return Path.of(text);
+            }
+        } catch (InvalidPathException e) {
+            throw refuse(name, "must be the name of a file");
+        }
+        throw refuse(name, "must be the name of a file");
+    }
+
     /** Whether the field holds a text. */
     boolean isText(String name) {
         return has(name) && object.get(name).isTextual();
@@ -138,8 +153,13 @@ final class JsonFields {
         try {
             return part.get();
         } catch (InvalidValueException e) {
-            throw new InputException(file, place + prefix + e.field(), e.value(), "must be " + e.allowed());
+            throw refusal(prefix + e.field(), e);
         }
+    }
+
+    /** The core's refusal of this field as one that names the file and the place. */
+    InputException refusal(String name, InvalidValueException e) {
+        return new InputException(file, place + name, e.value(), "must be " + e.allowed());
     }
 
     /** A refusal of this field. */

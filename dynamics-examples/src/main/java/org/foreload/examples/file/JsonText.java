@@ -65,12 +65,17 @@ final class JsonText {
         }
     }
 
-    private static InputException refusal(JsonProcessingException e, JsonParser parser, String file) throws IOException {
+    private static InputException refusal(JsonProcessingException e, JsonParser parser, String file)
+            throws IOException {
         String message = e.getOriginalMessage();
         if (e instanceof StreamConstraintsException) {
-            return new InputException(file, null, null, message.startsWith("Document nesting")
-                    ? "is nested deeper than " + DEEPEST + " levels"
-                    : "has a name, text or number that is too long");
+            return new InputException(
+                    file,
+                    null,
+                    null,
+                    message.startsWith("Document nesting")
+                            ? "is nested deeper than " + DEEPEST + " levels"
+                            : "has a name, text or number that is too long");
         }
         String place = where(e.getLocation());
         if (message.startsWith("Duplicate")) {

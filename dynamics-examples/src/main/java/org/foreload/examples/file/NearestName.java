@@ -11,18 +11,23 @@ public final class NearestName {
     private NearestName() {}
 
     /**
-     * The known name nearest to {@code name}, if one is near: a name that begins like it ({@code mass} for {@code
-     * mass_kg}), or at most a third of its letters away.
+     * The known name nearest to {@code name}, if one is near: a name that begins like it ({@code mass} for
+     * {@code mass_kg}), or at most a third of its letters away.
      */
     public static Optional<String> of(String name, Collection<String> known) {
         String wanted = name.toLowerCase(Locale.ROOT);
         Comparator<String> byDistance = Comparator.comparingInt(k -> distance(wanted, k.toLowerCase(Locale.ROOT)));
         Optional<String> nearest = known.stream().min(byDistance);
         Optional<String> beginning = known.stream()
-                .filter(k -> wanted.length() >= 3 && k.toLowerCase(Locale.ROOT).startsWith(wanted))
+                .filter(k -> isBeginning(wanted, k.toLowerCase(Locale.ROOT)))
                 .min(byDistance);
-        return beginning.or(
-                () -> nearest.filter(k -> distance(wanted, k.toLowerCase(Locale.ROOT)) <= Math.max(1, k.length() / 3)));
+        return beginning.or(() ->
+                nearest.filter(k -> distance(wanted, k.toLowerCase(Locale.ROOT)) <= Math.max(1, k.length() / 3)));
+    }
+
+    /** Whole words at the front, as in a name without its unit, or three letters. */
+    private static boolean isBeginning(String wanted, String name) {
+        return !wanted.isEmpty() && name.startsWith(wanted + "_") || wanted.length() >= 3 && name.startsWith(wanted);
     }
 
     /** Levenshtein distance: insertions, deletions and replacements that turn one word into the other. */

@@ -7,7 +7,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** Reads a whole text file, within bounds. */
@@ -17,15 +16,6 @@ final class TextFile {
     static final int LARGEST = 16 * 1024 * 1024;
 
     private TextFile() {}
-
-    /** A path from what the user wrote; {@code field} names where, for a name that no file can have. */
-    static Path path(String file, String field, String name) {
-        try {
-            return Path.of(name);
-        } catch (InvalidPathException e) {
-            throw new InputException(file, field, name, "must be the name of a file");
-        }
-    }
 
     /**
      * Reads UTF-8 text; a byte-order mark is dropped.

@@ -81,7 +81,11 @@ final class TyreFields {
             throw new IllegalArgumentException("a tyre model of your own has no form in a car file: " + tyre);
         }
         SlipCurve curve = friction.curve();
-        out.put("model", curve instanceof SlipCurve.Linear ? "linear" : curve instanceof SlipCurve.Brush ? "brush" : "magic-formula");
+        out.put(
+                "model",
+                curve instanceof SlipCurve.Linear
+                        ? "linear"
+                        : curve instanceof SlipCurve.Brush ? "brush" : "magic-formula");
         out.put("peak_friction_x", friction.frictionX());
         out.put("peak_friction_y", friction.frictionY());
         out.put("load_sensitivity", friction.loadSensitivity());

@@ -46,16 +46,22 @@ final class UnusualCar {
             range("cg_height_m", chassis.cgHeight(), 0.15, 1.2, "m");
             double stability = Math.min(chassis.frontTrack(), chassis.rearTrack()) / (2 * chassis.cgHeight());
             if (stability < 1) {
-                add("cg_height_m", chassis.cgHeight(), "unusual beside the track: the car would roll over at "
-                        + Numbers.shortest(stability) + " g of cornering; cars are above 1");
+                add(
+                        "cg_height_m",
+                        chassis.cgHeight(),
+                        "unusual beside the track: the car would roll over at " + Numbers.shortest(stability)
+                                + " g of cornering; cars are above 1");
             }
         }
         if (chassis.yawInertia() > 0) {
             double usual = chassis.mass() * chassis.cgToFrontAxle() * chassis.cgToRearAxle();
             double ratio = chassis.yawInertia() / usual;
             if (!(ratio >= 0.4 && ratio <= 1.8)) {
-                add("yaw_inertia_kg_m2", chassis.yawInertia(), "unusual; mass and axle distances suggest about "
-                        + Numbers.shortest(Math.rint(usual)) + " kg·m²");
+                add(
+                        "yaw_inertia_kg_m2",
+                        chassis.yawInertia(),
+                        "unusual; mass and axle distances suggest about " + Numbers.shortest(Math.rint(usual))
+                                + " kg·m²");
             }
         }
     }

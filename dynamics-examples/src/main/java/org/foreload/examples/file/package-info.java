@@ -9,8 +9,8 @@
  * <p><b>Ready pieces:</b> {@link org.foreload.examples.file.CarFile} and {@link org.foreload.examples.file.CornerFile}
  * read and write; {@link org.foreload.examples.file.CentreLineFile} reads a measured line.
  *
- * <p><b>Units</b> are part of each field's name: {@code _m}, {@code _kg}, {@code _mps}, {@code _deg}. Inside the records
- * everything is SI.
+ * <p><b>Units</b> are part of each field's name: {@code _m}, {@code _kg}, {@code _mps}, {@code _deg}. Inside the
+ * records everything is SI.
  *
  * <p><b>Valid when</b> the file is UTF-8 text of at most 16 MB. <b>Neglects</b> comments and trailing commas: the files
  * are plain JSON, so that every other tool reads them too. <b>Fails when</b> a file changes while it is read.

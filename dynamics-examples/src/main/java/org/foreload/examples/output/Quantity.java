@@ -52,7 +52,8 @@ public record Quantity(String label, String unit, int decimals) {
         for (Unit unit : UNITS) {
             String ending = "_" + unit.name().toLowerCase(Locale.ROOT);
             if (name.endsWith(ending)) {
-                return new Quantity(words(name.substring(0, name.length() - ending.length())), unit.symbol, unit.decimals);
+                return new Quantity(
+                        words(name.substring(0, name.length() - ending.length())), unit.symbol, unit.decimals);
             }
         }
         return new Quantity(words(name), "", PLAIN_DECIMALS);

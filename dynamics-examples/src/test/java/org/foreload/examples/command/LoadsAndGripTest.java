@@ -14,13 +14,16 @@ import org.junit.jupiter.api.io.TempDir;
 class LoadsAndGripTest {
 
     /** Constant friction, one tyre per axle, no air: the case of the closed forms. */
-    private static String car(double mass, double wheelbase, double a, double h, double share, double friction, double track) {
+    private static String car(
+            double mass, double wheelbase, double a, double h, double share, double friction, double track) {
         String tyre = "{\"model\": \"linear\", \"peak_friction_x\": " + friction + ", \"peak_friction_y\": " + friction
                 + ", \"reference_load_n\": 3000, \"cornering_stiffness_per_rad\": 15, \"slip_stiffness\": 15}";
-        return "{\"name\": \"t\", \"mass_kg\": " + mass + ", \"wheelbase_m\": " + wheelbase + ", \"cg_to_front_axle_m\": " + a
+        return "{\"name\": \"t\", \"mass_kg\": " + mass + ", \"wheelbase_m\": " + wheelbase
+                + ", \"cg_to_front_axle_m\": " + a
                 + ", \"cg_height_m\": " + h + ", \"yaw_inertia_kg_m2\": 1500, \"front_track_m\": " + track
                 + ", \"front_roll_stiffness_share\": 0.6, \"front_brake_share\": " + share
-                + ", \"power_w\": 100000, \"driven_axle\": \"rear\", \"front_tyre\": " + tyre + ", \"rear_tyre\": " + tyre + "}";
+                + ", \"power_w\": 100000, \"driven_axle\": \"rear\", \"front_tyre\": " + tyre + ", \"rear_tyre\": "
+                + tyre + "}";
     }
 
     @TempDir
@@ -31,8 +34,8 @@ class LoadsAndGripTest {
     }
 
     /**
-     * Load transfer m·d·h/L. Static axle loads of R. N. Jazar, Vehicle Dynamics: Theory and Application, ch. 2, Example 1
-     * (m = 890 kg, a1 = 0.78 m, L = 2.35 m): 2916.5 N and 1449 N a wheel.
+     * Load transfer m·d·h/L. Static axle loads of R. N. Jazar, Vehicle Dynamics: Theory and Application, ch. 2, Example
+     * 1 (m = 890 kg, a1 = 0.78 m, L = 2.35 m): 2916.5 N and 1449 N a wheel.
      */
     @Test
     void loadsAreThoseOfThePublishedExample() throws IOException {
@@ -54,14 +57,24 @@ class LoadsAndGripTest {
     }
 
     /**
-     * Adhesion utilisation at a braking rate of 0.8 g with a = 1.20 m, b = 1.50 m, h = 0.55 m and 70 % of the brake force in
-     * front: 0.779381 in front, 0.852632 behind, by the formulas of UN Regulation 13-H, Annex 5 (from memory).
+     * Adhesion utilisation at a braking rate of 0.8 g with a = 1.20 m, b = 1.50 m, h = 0.55 m and 70 % of the brake
+     * force in front: 0.779381 in front, 0.852632 behind, by the formulas of UN Regulation 13-H, Annex 5 (from memory).
      */
     @Test
     void adhesionUtilisationIsTheRegulations() throws IOException {
         String car = file(car(1500, 2.7, 1.2, 0.55, 0.7, 1, 1.55));
         JsonNode loads = Run.json(
-                "loads", "--car", car, "--deceleration", "7.848", "--lateral", "0", "--speed", "20", "--format", "json");
+                "loads",
+                "--car",
+                car,
+                "--deceleration",
+                "7.848",
+                "--lateral",
+                "0",
+                "--speed",
+                "20",
+                "--format",
+                "json");
         assertEquals(0.779381, loads.get("front_adhesion_utilisation").doubleValue(), 1e-6);
         assertEquals(0.852632, loads.get("rear_adhesion_utilisation").doubleValue(), 1e-6);
         assertEquals(0.779381, loads.get("front_utilisation").doubleValue(), 1e-6);
@@ -69,8 +82,9 @@ class LoadsAndGripTest {
     }
 
     /**
-     * d* = μ²·g·(b/L)(h/L)/(β² − μ²(h/L)²) for constant friction and one tyre per axle: 3.8245 m/s² and 6.43 % at μ 1.25, L
-     * 2.6, a 1.22, h 0.47, β 0.66, g 9.81. A track of a million metres makes one tyre of two: no load moves across it.
+     * d* = μ²·g·(b/L)(h/L)/(β² − μ²(h/L)²) for constant friction and one tyre per axle: 3.8245 m/s² and 6.43 % at μ
+     * 1.25, L 2.6, a 1.22, h 0.47, β 0.66, g 9.81. A track of a million metres makes one tyre of two: no load moves
+     * across it.
      */
     @Test
     void theBestDecelerationIsThatOfTheClosedForm() throws IOException {
@@ -83,9 +97,13 @@ class LoadsAndGripTest {
         JsonNode first = grip.get("rows").get(0);
         assertEquals(0, first.get("deceleration_mps2").doubleValue());
         assertEquals(
-                1.25 * 1100 * 9.81 * 1.38 / 2.6, first.get("front_lateral_capacity_n").doubleValue(), 1e-3);
+                1.25 * 1100 * 9.81 * 1.38 / 2.6,
+                first.get("front_lateral_capacity_n").doubleValue(),
+                1e-3);
         assertEquals(
-                1.25 * 1100 * 9.81 * 1.22 / 2.6, first.get("rear_lateral_capacity_n").doubleValue(), 1e-3);
+                1.25 * 1100 * 9.81 * 1.22 / 2.6,
+                first.get("rear_lateral_capacity_n").doubleValue(),
+                1e-3);
     }
 
     @Test
@@ -95,7 +113,10 @@ class LoadsAndGripTest {
         double hardest = grip.get("hardest_deceleration_mps2").doubleValue();
         assertEquals((int) Math.floor(hardest / 0.25) + 1, rows.size());
         assertEquals(0.25 * 7, rows.get(7).get("deceleration_mps2").doubleValue());
-        long lines = Run.of("grip", "--step", "0.25", "--format", "csv").out().lines().count();
+        long lines = Run.of("grip", "--step", "0.25", "--format", "csv")
+                .out()
+                .lines()
+                .count();
         assertEquals(rows.size() + 1, lines);
     }
 

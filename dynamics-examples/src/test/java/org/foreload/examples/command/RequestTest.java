@@ -31,10 +31,7 @@ class RequestTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             gripp                          | gripp: unknown verb; did you mean grip?
             grip --sped 3                  | --sped: unknown option; did you mean --speed?
             grip --speed                   | --speed: must have a value: a finite number in m/s

@@ -18,8 +18,7 @@ import org.foreload.vehicle.Suspension;
 final class SampleCars {
 
     /** Every field that a car must have, and none that it may leave out. */
-    static final String SMALLEST =
-            """
+    static final String SMALLEST = """
             {
               "name": "smallest",
               "mass_kg": 1000,
@@ -68,14 +67,13 @@ final class SampleCars {
     static Arbitrary<Car> cars() {
         Arbitrary<Chassis> chassis = Combinators.combine(
                         positive(), positive(), share(), positive(), positive(), positive(), positive())
-                .as((mass, wheelbase, cg, height, inertia, front, rear) -> new Chassis(
-                        mass, wheelbase, wheelbase * (0.01 + 0.98 * cg), height, inertia, front, rear));
+                .as((mass, wheelbase, cg, height, inertia, front, rear) ->
+                        new Chassis(mass, wheelbase, wheelbase * (0.01 + 0.98 * cg), height, inertia, front, rear));
         Arbitrary<Suspension> suspension = Combinators.combine(share(), any(), any(), response(), response())
                 .as(Suspension::new);
-        Arbitrary<Aerodynamics> air =
-                Combinators.combine(positive(), any(), any(), positive(), positive()).as(Aerodynamics::new);
-        Arbitrary<Driveline> driveline = Combinators.combine(
-                        positive(), Arbitraries.of(Driveline.DrivenAxle.class))
+        Arbitrary<Aerodynamics> air = Combinators.combine(positive(), any(), any(), positive(), positive())
+                .as(Aerodynamics::new);
+        Arbitrary<Driveline> driveline = Combinators.combine(positive(), Arbitraries.of(Driveline.DrivenAxle.class))
                 .as(Driveline::new);
         return Combinators.combine(
                         Arbitraries.strings().ofMaxLength(20).filter(SampleCars::encodable),

@@ -1,0 +1,222 @@
+package org.foreload.ideal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.grip.GripLimits;
+import org.foreload.grip.GripUse;
+import org.foreload.grip.Motion;
+import org.foreload.load.SampleCars;
+import org.foreload.path.Corner;
+import org.foreload.path.Path;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
+import org.foreload.vehicle.Aerodynamics;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+class IdealEntryTest {
+
+    @Provide
+    Arbitrary<Car> cars() {
+        return SampleCars.possible();
+    }
+
+    @Provide
+    Arbitrary<Corner> corners() {
+        return SampleCorners.possible();
+    }
+
+    /** The profile, from the highest approach speed that works where the corner's own is too high. */
+    private static IdealProfile solve(Car car, Corner corner) {
+        try {
+            return IdealEntry.solve(car, corner);
+        } catch (InvalidValueException tooFast) {
+            double highest = Double.parseDouble(tooFast.allowed().replaceAll("[^0-9.]*([0-9.]+(E-?[0-9]+)?).*", "$1"));
+            Assume.that(highest > 1);
+            return IdealEntry.solve(car, new Corner(corner.name(), 0.999999 * highest, corner.path()));
+        }
+    }
+
+    /** Rule of the trade (common practice): after a heavy braking zone, a hairpin leaves 10 to 30 % of it to the turn. */
+    @Test
+    void hairpinIsBrakedStraight() {
+        for (double radius : new double[] {14, 20, 30}) {
+            Corner corner = SampleCorners.left(60, 250, radius, 180, radius, radius, 80);
+            double share = IdealEntry.solve(SampleCars.ROAD_CAR, corner).trailShare();
+            assertTrue(share >= 0.10 && share <= 0.30, "share " + share + " at radius " + radius);
+        }
+    }
+
+    /** Rule of the trade (common practice): in a fast, long corner most of the slowing is done while turning. */
+    @Test
+    void fastCornerIsBrakedTurning() {
+        for (double radius : new double[] {120, 150}) {
+            for (double speed : new double[] {60, 65}) {
+                Corner corner = SampleCorners.left(speed, 120, radius, 120, 160, 80, 80);
+                double share = IdealEntry.solve(SampleCars.ROAD_CAR, corner).trailShare();
+                assertTrue(share >= 0.6 && share <= 1, "share " + share + " at radius " + radius);
+            }
+        }
+    }
+
+    /** Gentle braking makes a speed feasible that coasting does not: a front-limited car slows all through the arc. */
+    @Test
+    void frontLimitedCarTrailsIntoTheArc() {
+        Car car = SampleCars.ROAD_CAR
+                .with(Aerodynamics.NONE)
+                .withTyres(SampleCars.tyre(1.15, 0.95, 0.08), SampleCars.tyre(1.2, 1.3, 0.08));
+        Corner corner = SampleCorners.left(45, 200, 60, 100, 30, 30, 50);
+        IdealProfile profile = IdealEntry.solve(car, corner);
+        double curvature = 1 / 60.0;
+        double speed = profile.speedAt(31);
+        assertTrue(GripLimits.of(car).use(Motion.onLine(speed, 0, curvature, 0, 0, 0)).utilisation() > 1);
+        assertTrue(profile.decelerationAt(31) > 0.02);
+        assertTrue(profile.releaseEnd().orElseThrow() > 35);
+    }
+
+    @Test
+    void tooFastAnApproachTellsTheHighestSpeed() {
+        Corner corner = SampleCorners.left(50, 40, 20, 90, 5, 5, 20);
+        var error = assertThrows(InvalidValueException.class, () -> IdealEntry.solve(SampleCars.ROAD_CAR, corner));
+        assertEquals("approach_speed_mps", error.field());
+        double highest = Double.parseDouble(error.allowed().replaceAll("[^0-9.]*([0-9.]+).*", "$1"));
+        assertTrue(highest > 20 && highest < 50);
+        IdealProfile profile =
+                IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("slower", 0.9999 * highest, corner.path()));
+        assertTrue(profile.brakePoint().orElseThrow() < corner.path().start() + 1);
+        assertThrows(
+                InvalidValueException.class,
+                () -> IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("faster", 1.0001 * highest, corner.path())));
+    }
+
+    @Test
+    void frictionScaleKeepsTheMargin() {
+        Corner corner = SampleCorners.left(40, 150, 40, 100, 20, 20, 50);
+        IdealProfile profile =
+                IdealEntry.solve(SampleCars.ROAD_CAR, corner, IdealOptions.DEFAULT.withFrictionScale(0.9));
+        double most = 0;
+        for (int i = 0; i < profile.size(); i++) {
+            most = Math.max(most, Math.max(profile.frontUtilisation(i), profile.rearUtilisation(i)));
+        }
+        assertEquals(0.9, most, 1e-6);
+        // The same as a car whose friction is a tenth lower.
+        IdealProfile slippery = IdealEntry.solve(
+                SampleCars.ROAD_CAR.withTyres(
+                        SampleCars.tyre(0.9 * 1.15, 0.9 * 1.10, 0.08), SampleCars.tyre(0.9 * 1.17, 0.9 * 1.12, 0.08)),
+                corner);
+        assertEquals(slippery.time(), profile.time(), 1e-8);
+        assertEquals(slippery.minimumSpeed(), profile.minimumSpeed(), 1e-8);
+    }
+
+    @Test
+    void impossibleOptionsAreRefused() {
+        assertThrows(InvalidValueException.class, () -> new IdealOptions(0, 1));
+        assertThrows(InvalidValueException.class, () -> new IdealOptions(0.5, Double.NaN));
+    }
+
+    /** No step of any profile asks for more than tyres and engine have, judged by the readable model. */
+    @Property(tries = 400)
+    void profileIsFeasible(@ForAll("cars") Car car, @ForAll("corners") Corner corner) {
+        IdealProfile profile = solve(car, corner);
+        GripLimits limits = GripLimits.of(car);
+        Path path = corner.path();
+        for (int i = 0; i + 1 < profile.size(); i++) {
+            double s = (profile.station(i) + profile.station(i + 1)) / 2;
+            double length = profile.station(i + 1) - profile.station(i);
+            double from = profile.speed(i) * profile.speed(i);
+            double to = profile.speed(i + 1) * profile.speed(i + 1);
+            double deceleration = (from - to) / (2 * length);
+            assertEquals(deceleration, profile.deceleration(i), 1e-6);
+            GripUse use = limits.use(Motion.onLine(
+                    Math.sqrt((from + to) / 2),
+                    deceleration,
+                    path.curvature(s),
+                    path.curvatureGradient(s),
+                    path.grade(s),
+                    path.banking(s)));
+            assertTrue(use.utilisation() <= 1 + 1e-6);
+            assertTrue(use.powerUtilisation() <= 1 + 1e-6);
+            assertEquals(use.front().utilisation(), profile.frontUtilisation(i), 1e-6);
+            assertEquals(use.rear().utilisation(), profile.rearUtilisation(i), 1e-6);
+        }
+    }
+
+    /** The mirrored corner is driven in exactly the same way. */
+    @Property(tries = 100)
+    void mirroredCornerMirrorsTheProfile(
+            @ForAll("cars") Car car,
+            @ForAll @DoubleRange(min = 12, max = 150) double radius,
+            @ForAll @DoubleRange(min = 15, max = 45) double speed) {
+        IdealProfile left = solve(car, SampleCorners.corner(speed, 150, radius, 90, 10, 5, 50, Turn.LEFT));
+        IdealProfile right = solve(car, SampleCorners.corner(speed, 150, radius, 90, 10, 5, 50, Turn.RIGHT));
+        assertEquals(left.size(), right.size());
+        for (int i = 0; i < left.size(); i++) {
+            assertEquals(left.speed(i), right.speed(i));
+            assertEquals(left.frontUtilisation(i), right.frontUtilisation(i));
+        }
+        assertEquals(left.time(), right.time());
+    }
+
+    /** More friction is never slower: every profile of less friction is one of more. */
+    @Property(tries = 200)
+    void moreFrictionIsNeverSlower(
+            @ForAll("cars") Car car,
+            @ForAll("corners") Corner corner,
+            @ForAll @DoubleRange(min = 0.6, max = 1) double scale) {
+        Corner gentle = new Corner("gentle", 15, corner.path());
+        try {
+            double less = IdealEntry.solve(car, gentle, IdealOptions.DEFAULT.withFrictionScale(scale)).time();
+            double more = IdealEntry.solve(car, gentle).time();
+            assertTrue(more <= less * (1 + 1e-9));
+        } catch (InvalidValueException tooFast) {
+            assertEquals("approach_speed_mps", tooFast.field());
+        }
+    }
+
+    /** A point mass with grip to spare in its engine drives a symmetric corner the same forward and backward in time. */
+    @Property(tries = 100)
+    void pointMassIsReversibleInTime(
+            @ForAll @DoubleRange(min = 0.5, max = 1.6) double friction,
+            @ForAll @DoubleRange(min = 15, max = 120) double radius,
+            @ForAll @DoubleRange(min = 0, max = 1) double spiral) {
+        Car car = SampleCars.pointMass(friction);
+        double length = spiral * radius;
+        Path path = SampleCorners.left(20, 40, radius, 90, length, length, 40).path();
+        // The end speed of a slow start is the fastest that the exit allows; reversed, the fastest approach.
+        double fastest = IdealEntry.solve(car, new Corner("slow start", 5, path)).speedAt(path.end());
+        IdealProfile profile = IdealEntry.solve(car, new Corner("fast start", fastest * (1 - 1e-7), path));
+        double middle = (path.start() + path.end()) / 2;
+        for (double offset = 1; offset < path.end() - middle; offset += 3.7) {
+            double before = profile.speedAt(middle - offset);
+            assertEquals(before, profile.speedAt(middle + offset), 1e-5 * before);
+        }
+    }
+
+    /** Two corners in a row: the second may have to be braked for in the first. */
+    @Test
+    void tightCornerBehindAWideOne() {
+        Path path = SegmentPath.of(
+                100,
+                List.of(
+                        Segment.arc(120, 200, Turn.LEFT),
+                        Segment.straight(5),
+                        Segment.arc(30, 20, Turn.RIGHT)),
+                50,
+                5);
+        IdealProfile profile = IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("two", 30, path));
+        assertTrue(profile.minimumSpeedAt() >= 125);
+        assertTrue(profile.brakePoint().orElseThrow() > 0);
+        assertEquals(1, profile.trailShare());
+    }
+}

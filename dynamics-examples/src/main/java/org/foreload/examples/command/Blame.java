@@ -1,0 +1,38 @@
+package org.foreload.examples.command;
+
+import java.util.function.Supplier;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.file.CarFile;
+import org.foreload.examples.file.CornerFile;
+import org.foreload.examples.file.InputException;
+
+/**
+ * Turns what the core refuses during a computation into a refusal of what the user wrote: a field of the car's file, a
+ * field of the corner's file, or an option.
+ */
+final class Blame {
+
+    private final String car;
+    private final String corner;
+
+    Blame(CarOptions car, CornerOptions corner) {
+        this.car = car.source();
+        this.corner = corner.source();
+    }
+
+    /** Runs a computation. */
+    <T> T compute(Supplier<T> computation) {
+        try {
+            return computation.get();
+        } catch (InvalidValueException e) {
+            String allowed = "must be " + e.allowed();
+            if (CarFile.hasField(e.field())) {
+                throw new InputException(car, e.field(), e.value(), allowed);
+            }
+            if (CornerFile.hasField(e.field())) {
+                throw new InputException(corner, e.field(), e.value(), allowed);
+            }
+            throw new InputException(null, "--" + e.field().replace('_', '-'), e.value(), allowed);
+        }
+    }
+}

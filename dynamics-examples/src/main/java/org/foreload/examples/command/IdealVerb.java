@@ -1,0 +1,123 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.ideal.IdealOptions;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Corner;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The fastest quasi-steady entry on a line. */
+@Command(
+        name = "ideal",
+        sortOptions = false,
+        description = {
+            "The fastest that a car could drive a corner's line with perfect control: where it brakes, how it trades braking "
+                    + "for cornering, how slow it gets.",
+            "",
+            "It uses all the grip there is at every metre, and load moves at once. No driver does better; the verbs that "
+                    + "simulate a driver are compared with it."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: stations are metres along the line, 0 at turn-in (where the line starts to bend), negative before "
+                    + "it. The trail share is the part of all slowing that is done after turn-in. Utilisation is the share of "
+                    + "its grip that an axle uses.",
+            "",
+            "Example:  foreload ideal --demo-corner hairpin --demo-car road",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class IdealVerb implements Verb {
+
+    @Option(
+            names = "--step",
+            paramLabel = "<m>",
+            defaultValue = "0.5",
+            description = "Longest step along the line, m; shorter is finer and slower. Default: 0.5.")
+    private double step;
+
+    @Option(
+            names = "--grip-used",
+            paramLabel = "<share>",
+            defaultValue = "1",
+            description = "Share of the grip that may be used, above 0 to 1: less leaves a margin. Default: 1.")
+    private double gripUsed;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.within("--step", step, 0.01, 100, "m");
+        Options.within("--grip-used", gripUsed, 0.01, 1, "");
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        IdealProfile profile = new Blame(carOptions, cornerOptions)
+                .compute(() -> IdealEntry.solve(car, corner, new IdealOptions(step, gripUsed)));
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with("brake_point_m", orNone(profile.brakePoint()))
+                .with("release_end_m", orNone(profile.releaseEnd()))
+                .with("turn_in_speed_mps", profile.turnInSpeed())
+                .with("minimum_speed_mps", profile.minimumSpeed())
+                .with("minimum_speed_at_m", profile.minimumSpeedAt())
+                .with("top_speed_mps", profile.topSpeed())
+                .with("time_s", profile.time())
+                .with("trail_share", profile.trailShare())
+                .with("outcome", "made it")
+                .with("profile", "The entry along the line", rows(profile));
+        return report.note(note(profile));
+    }
+
+    private static double orNone(OptionalDouble value) {
+        return value.orElse(Double.NaN);
+    }
+
+    private static List<Report> rows(IdealProfile profile) {
+        List<Report> rows = new ArrayList<>(profile.size());
+        for (int i = 0; i < profile.size(); i++) {
+            rows.add(new Report()
+                    .with("s_m", profile.station(i))
+                    .with("time_s", profile.time(i))
+                    .with("speed_mps", profile.speed(i))
+                    .with("deceleration_mps2", profile.deceleration(i))
+                    .with("front_utilisation", profile.frontUtilisation(i))
+                    .with("rear_utilisation", profile.rearUtilisation(i)));
+        }
+        return rows;
+    }
+
+    private static String note(IdealProfile profile) {
+        if (profile.brakePoint().isEmpty()) {
+            return "This corner needs no brake.";
+        }
+        double brakePoint = profile.brakePoint().getAsDouble();
+        double end = profile.releaseEnd().orElse(0);
+        String where = brakePoint < 0
+                ? Numbers.rounded(-brakePoint, 0) + " m before turn-in"
+                : Numbers.rounded(brakePoint, 0) + " m after turn-in";
+        String off = end < 0 ? Numbers.rounded(-end, 0) + " m before it" : Numbers.rounded(end, 0) + " m after it";
+        return "The brake goes on " + where + " and is off " + off + "; "
+                + Numbers.rounded(100 * profile.trailShare(), 0) + " % of the slowing is done while turning.";
+    }
+}

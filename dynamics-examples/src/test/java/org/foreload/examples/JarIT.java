@@ -1,0 +1,64 @@
+package org.foreload.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program as a process of its own: what the tests inside the JVM cannot see. */
+class JarIT {
+
+    @TempDir
+    private Path directory;
+
+    private record Call(int status, String out, String err) {}
+
+    private Call call(String... args) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        // A locale and an encoding that would show in numbers and signs if they mattered.
+        command.add("-Duser.language=de");
+        command.add("-Dfile.encoding=US-ASCII");
+        command.add("-jar");
+        command.add(Path.of("target", "foreload.jar").toString());
+        command.addAll(List.of(args));
+        Path out = directory.resolve("out");
+        Path err = directory.resolve("err");
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        int status = process.waitFor();
+        return new Call(
+                status, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void itRunsBareAndAnswersInUtf8() throws IOException, InterruptedException {
+        Call call = call("grip");
+        assertEquals("", call.err());
+        assertEquals(0, call.status());
+        assertTrue(call.out().contains("deceleration m/s²"), call.out());
+    }
+
+    @Test
+    void itKnowsItsVersion() throws IOException, InterruptedException {
+        assertTrue(call("--version").out().matches("foreload \\d.*\\R"));
+    }
+
+    @Test
+    void aWrongFileIsOneLineAndStatusTwo() throws IOException, InterruptedException {
+        Path car = Files.writeString(directory.resolve("car.json"), "{\"name\": \"x\", \"mass\": 1}");
+        Call call = call("loads", "--car", car.toString());
+        assertEquals("", call.out());
+        assertEquals(car + ": mass: 1: unknown field; did you mean mass_kg?" + System.lineSeparator(), call.err());
+        assertEquals(2, call.status());
+    }
+}

@@ -37,6 +37,14 @@ record WheelSlope(double along, double across, double alongSlope, double acrossS
         double driveShare = wheel.front() ? driveFront : 1 - driveFront;
         double asked = (point.driveForce() * driveShare - point.brakeForce() * brakeShare) / 2;
         double slip = wheel.front() ? point.frontSlip() : point.rearSlip();
+        double most = tyre.rollingForceLimit(slip, load);
+        if (Math.abs(asked) < most) {
+            return new WheelSlope(
+                    asked,
+                    -tyre.lateralForce(slip, asked, load),
+                    0,
+                    -Derivative.of(y -> tyre.lateralForce(y, asked, load), slip, BEND));
+        }
         return new WheelSlope(
                 along(tyre, slip, asked, load),
                 across(tyre, slip, asked, load),

@@ -66,14 +66,23 @@ public record EntryStability(
         }
         least = Math.max(least, 0);
         StabilityEvent leastEvent = event(StabilityEvent.Kind.LEAST_STABLE, car, profile, rows, least);
+        Optional<StabilityEvent> loss = loss(car, profile, rows);
+        return new EntryStability(rows, leastEvent, loss, verdict(entry, leastEvent, loss));
+    }
+
+    /** The start of the unstable stretch in which the entry ended, with the cause where it was worst. */
+    private static Optional<StabilityEvent> loss(Car car, Trace profile, List<StabilityRow> rows) {
         int lost = rows.size();
+        int worst = rows.size() - 1;
         while (lost > 0 && !rows.get(lost - 1).stable()) {
             lost--;
+            worst = rows.get(lost).growthRate() > rows.get(worst).growthRate() ? lost : worst;
         }
-        Optional<StabilityEvent> loss = lost < rows.size()
-                ? Optional.of(event(StabilityEvent.Kind.TURNS_UNSTABLE, car, profile, rows, lost))
-                : Optional.empty();
-        return new EntryStability(rows, leastEvent, loss, verdict(entry, leastEvent, loss));
+        if (lost == rows.size()) {
+            return Optional.empty();
+        }
+        String cause = InstabilityCause.of(ProfilePoint.at(car, profile, worst));
+        return Optional.of(new StabilityEvent(StabilityEvent.Kind.TURNS_UNSTABLE, rows.get(lost), cause));
     }
 
     private static StabilityEvent event(

@@ -22,7 +22,7 @@ final class InstabilityCause {
     static String of(OperatingPoint point) {
         double as = LateralModel.at(point).growthRate();
         if (point.locks().locked(2) || point.locks().locked(3)) {
-            return "a rear wheel stands still";
+            return String.format(Locale.ROOT, "a rear wheel stands still (%.1f 1/s)", as);
         }
         String cause = "cornering alone";
         double best = as - WORTH_NAMING;

@@ -1,0 +1,88 @@
+package org.foreload.stability;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * What a balance sweep found.
+ *
+ * @param axis what was changed
+ * @param own value that the car has
+ * @param rows one per value, in their order
+ * @param recommended the value to drive with; empty if no value makes the corner
+ * @param interior whether values on both sides of it were slower or worse, so that it is an optimum and not the end of
+ *     the sweep
+ * @param reason why, in words
+ */
+public record Balance(
+        BalanceAxis axis,
+        double own,
+        List<BalanceRow> rows,
+        Optional<BalanceRow> recommended,
+        boolean interior,
+        String reason) {
+
+    /** Copies the rows. */
+    public Balance {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Recommends: the quickest row whose car locks its front axle first and does not spin by a harder or later foot;
+     * where there is none, the quickest that does not spin; where there is none of those, the quickest.
+     */
+    static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
+        Optional<BalanceRow> quickest = quickest(rows, row -> true);
+        if (quickest.isEmpty()) {
+            return new Balance(
+                    axis, own, rows, quickest, false, "No value makes the corner with the margin asked for.");
+        }
+        Optional<BalanceRow> calm = quickest(rows, row -> !row.spinsByMistake());
+        Optional<BalanceRow> safe = quickest(rows, row -> !row.spinsByMistake() && !row.rearLocksFirst());
+        BalanceRow chosen = safe.or(() -> calm).or(() -> quickest).get();
+        String why = safe.isPresent()
+                ? "the quickest whose front axle locks first and that a foot 5 % harder or 10 m late does not spin"
+                : calm.isPresent()
+                        ? "the quickest that a foot 5 % harder or 10 m late does not spin, though its rear axle locks first"
+                        : "the quickest, though a foot 5 % harder or 10 m late spins it, as it does at every value";
+        StringBuilder reason =
+                new StringBuilder(String.format(Locale.ROOT, "%s is %s", value(axis, chosen.value()), why));
+        if (chosen != quickest.get()) {
+            reason.append(String.format(
+                    Locale.ROOT,
+                    "; %.3f would be %.3f s quicker but %s",
+                    quickest.get().value(),
+                    chosen.time() - quickest.get().time(),
+                    quickest.get().spinsByMistake() ? "spins by such a mistake" : "locks its rear axle first"));
+        }
+        int index = rows.indexOf(chosen);
+        boolean interior = index > 0 && index < rows.size() - 1;
+        reason.append(interior ? "." : edge(chosen, index == 0));
+        return new Balance(axis, own, rows, Optional.of(chosen), interior, reason.toString());
+    }
+
+    /** Says why a value at the end of a sweep is best. */
+    private static String edge(BalanceRow chosen, boolean low) {
+        String limit = chosen.best().limit().map(what -> what.words()).orElse("nothing");
+        return String.format(
+                Locale.ROOT,
+                ". It is the %s end of the sweep, so there is no optimum inside: the %s limits this entry, and each step "
+                        + "towards that end still relieves it or changes nothing.",
+                low ? "lower" : "upper",
+                limit);
+    }
+
+    private static String value(BalanceAxis axis, double value) {
+        return String.format(
+                Locale.ROOT, "A %s of %.3f", axis.parameter().name().replace("_m", " m").replace('_', ' '), value);
+    }
+
+    private static Optional<BalanceRow> quickest(List<BalanceRow> rows, Predicate<BalanceRow> wanted) {
+        return rows.stream()
+                .filter(row -> row.made() && wanted.test(row))
+                .min(Comparator.comparingDouble(BalanceRow::time));
+    }
+}

@@ -1,0 +1,121 @@
+package org.foreload.stability;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+
+/**
+ * What a number of the car's balance does to its entries: for each value the best release from its own latest brake
+ * point, which axle locks first, and what becomes of the entry when the foot is harder or later than planned.
+ *
+ * @param peaks peak decelerations tried, as shares of what the brakes can do in a straight line before a wheel locks
+ * @param ends ends of the release tried, as shares of the distance from turn-in to the apex
+ * @param start start of the release, in the same share
+ * @param shape shape of the release
+ * @param buildUpTime time in which the foot reaches the peak, s
+ */
+public record BalanceStudy(
+        List<Double> peaks, List<Double> ends, double start, ReleaseShape shape, double buildUpTime) {
+
+    /** How much harder a driver brakes by mistake. */
+    public static final double HARDER = 1.05;
+
+    /** How much later a driver brakes by mistake, m. */
+    public static final double LATER = 10;
+
+    /** Copies and checks; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public BalanceStudy {
+        peaks = List.copyOf(peaks);
+        ends = List.copyOf(ends);
+        Checks.positive("peaks", peaks.size());
+        Checks.positive("ends", ends.size());
+        peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
+        ends.forEach(end -> Checks.between("release_end_share", end, start, 10));
+    }
+
+    /** Linear releases with three peaks and three ends. */
+    public static BalanceStudy standard() {
+        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.5, 0.9), -0.1, ReleaseShapes.LINEAR, 0.25);
+    }
+
+    /**
+     * Sweeps one axis.
+     *
+     * @param base car, corner and driver
+     * @param axis what is changed
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
+        Car car = base.simulator().car();
+        List<Optional<BalanceRow>> rows = sweep.run(
+                axis.values(), value -> row(base, axis.parameter().with(car, value), value));
+        return Balance.of(axis, axis.parameter().of(car), rows.stream().flatMap(Optional::stream).toList());
+    }
+
+    private BalanceRow row(CornerStudy base, Car car, double value) {
+        CornerStudy study = base.with(car, base.simulator().driver());
+        double speed = base.simulator().corner().approachSpeed();
+        Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
+        Finding best = best(study);
+        EntryResult entry = best.entry();
+        if (!best.found()) {
+            return new BalanceRow(value, car, ramp, entry, false, Optional.empty(), Optional.empty(), Optional.empty());
+        }
+        BrakePlan plan = entry.plan();
+        EntryResult harder = study.simulator()
+                .probe(new BrakePlan(
+                        plan.brakePoint(), HARDER * plan.peakDeceleration(), plan.buildUpTime(), plan.release()));
+        EntryResult later = study.simulator().probe(plan.withBrakePoint(plan.brakePoint() + LATER));
+        return new BalanceRow(
+                value,
+                car,
+                ramp,
+                entry,
+                true,
+                Optional.of(harder.outcome()),
+                Optional.of(later.outcome()),
+                Optional.of(EntryStability.of(car, entry).least()));
+    }
+
+    /** The best end with the middle peak, then the best peak with that end. */
+    private Finding best(CornerStudy study) {
+        double limit = study.lockLimit();
+        double apex = study.simulator().apex();
+        double middle = peaks.get(peaks.size() / 2);
+        List<Finding> tried = new ArrayList<>();
+        double bestEnd = ends.get(0);
+        for (double end : ends) {
+            Finding finding = study.latest(plan(middle * limit, end, apex));
+            tried.add(finding);
+            bestEnd = finding == quickest(tried) ? end : bestEnd;
+        }
+        for (double peak : peaks) {
+            if (peak != middle) {
+                tried.add(study.latest(plan(peak * limit, bestEnd, apex)));
+            }
+        }
+        return quickest(tried);
+    }
+
+    private BrakePlan plan(double peak, double end, double apex) {
+        return new BrakePlan(0, peak, buildUpTime, new Release(shape, start * apex, end * apex));
+    }
+
+    private static Finding quickest(List<Finding> findings) {
+        return findings.stream()
+                .filter(Finding::found)
+                .min(Comparator.comparingDouble(finding -> finding.entry().time()))
+                .orElse(findings.get(0));
+    }
+}

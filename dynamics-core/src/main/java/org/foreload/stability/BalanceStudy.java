@@ -73,9 +73,8 @@ public record BalanceStudy(
             return new BalanceRow(value, car, ramp, entry, false, Optional.empty(), Optional.empty(), Optional.empty());
         }
         BrakePlan plan = entry.plan();
-        EntryResult harder = study.simulator()
-                .probe(new BrakePlan(
-                        plan.brakePoint(), HARDER * plan.peakDeceleration(), plan.buildUpTime(), plan.release()));
+        EntryResult harder =
+                study.simulator().probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()));
         EntryResult later = study.simulator().probe(plan.withBrakePoint(plan.brakePoint() + LATER));
         return new BalanceRow(
                 value,

@@ -23,11 +23,11 @@ final class Scenes {
     /** Light, its engine over the rear wheels; pitches at 1.8 Hz. */
     static Car light() {
         Tyre front = tyre(1.2, 1.15, 0.08, 1900, 0.36, 17, 21, -0.4);
-        Tyre rear = tyre(1.2, 1.15, 0.08, 1900, 0.36, 20, 21, -0.4);
+        Tyre rear = tyre(1.2, 1.20, 0.08, 1900, 0.36, 20, 21, -0.4);
         return new Car(
                 "light",
                 new Chassis(780, 2.4, 1.25, 0.45, 980, 1.42, 1.44),
-                new Suspension(0.58, 0.03, 0.07, new Response(1.8, 0.4), Response.RIGID),
+                new Suspension(0.6, 0.03, 0.07, new Response(1.8, 0.4), Response.RIGID),
                 new Aerodynamics(0.6, 0, 0, 1.2, 0),
                 0.725,
                 new Driveline(130_000, Driveline.DrivenAxle.REAR),

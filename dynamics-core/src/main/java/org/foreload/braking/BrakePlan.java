@@ -4,8 +4,8 @@ import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
- * A brake plan: when × how hard × how it comes off, and what disturbs the pedal. Decelerations here are those that the brakes alone ask for (brake
- * force over mass); drag comes on top.
+ * A brake plan: when × how hard × how it comes off, and what disturbs the pedal. Decelerations here are those that the
+ * brakes alone ask for (brake force over mass); drag comes on top.
  *
  * @param brakePoint station where the foot comes down, m
  * @param peakDeceleration brake force over mass at the peak, m/s²
@@ -14,11 +14,7 @@ import org.foreload.conventions.Checks;
  * @param disturbance what the foot or the pedal makes of it
  */
 public record BrakePlan(
-        double brakePoint,
-        double peakDeceleration,
-        double buildUpTime,
-        Release release,
-        PedalDisturbance disturbance) {
+        double brakePoint, double peakDeceleration, double buildUpTime, Release release, PedalDisturbance disturbance) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BrakePlan {

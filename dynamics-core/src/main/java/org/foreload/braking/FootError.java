@@ -5,8 +5,8 @@ import java.util.SplittableRandom;
 import org.foreload.conventions.Checks;
 
 /**
- * One attempt of an unsteady leg at an intended brake demand, felt through a pedal: the force is off by a steady part, and
- * wanders about that slowly. Of the same seed, two pedals get the same leg.
+ * One attempt of an unsteady leg at an intended brake demand, felt through a pedal: the force is off by a steady part,
+ * and wanders about that slowly. Of the same seed, two pedals get the same leg.
  *
  * <p>Made by {@link #draw}; the numbers of the attempt are drawn there once, so that it is a smooth function of time.
  */
@@ -42,10 +42,10 @@ public final class FootError implements PedalDisturbance {
         }
 
         /**
-         * Size of the force errors of young healthy adults who push a force plate and see their force: P. Kudzia et al.,
-         * Scientific Reports 12, 4935 (2022): 2.6 %, 2.7 %, 1.8 Hz. A plausible size only: it is a whole leg, not an ankle
-         * on a pedal, and releasing is less steady than pressing (J. Masumoto, N. Inui, Human Movement Science 29, 2010,
-         * without a ratio for the leg). No source was found for the error of place; the caller says it.
+         * Size of the force errors of young healthy adults who push a force plate and see their force: P. Kudzia et
+         * al., Scientific Reports 12, 4935 (2022): 2.6 %, 2.7 %, 1.8 Hz. A plausible size only: it is a whole leg, not
+         * an ankle on a pedal, and releasing is less steady than pressing (J. Masumoto, N. Inui, Human Movement Science
+         * 29, 2010, without a ratio for the leg). No source was found for the error of place; the caller says it.
          *
          * @param placeError m
          */

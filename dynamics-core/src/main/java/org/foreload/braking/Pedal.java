@@ -19,8 +19,8 @@ public sealed interface Pedal permits Pedal.ForceSensing, Pedal.TravelSensing {
      * Deceleration that the brake is asked for, m/s².
      *
      * @param footForce N
-     * @param slip how far the foot is off the place where that force would hold it, m: what a spring tells of a leg that
-     *     is not steady in place
+     * @param slip how far the foot is off the place where that force would hold it, m: what a spring tells of a leg
+     *     that is not steady in place
      */
     double deceleration(double footForce, double slip);
 

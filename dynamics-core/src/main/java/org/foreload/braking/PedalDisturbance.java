@@ -5,8 +5,8 @@ import org.foreload.conventions.Checks;
 /**
  * What the foot or the pedal makes of an intended brake demand, over time since the brake point.
  *
- * <p>Laws: nothing comes of nothing ({@code delivered(0, t) = 0}), nothing is negative, and it is continuous in time, with
- * nothing quicker in it than {@link #shortestPeriod()}: the simulator steps no longer than a part of that.
+ * <p>Laws: nothing comes of nothing ({@code delivered(0, t) = 0}), nothing is negative, and it is continuous in time,
+ * with nothing quicker in it than {@link #shortestPeriod()}: the simulator steps no longer than a part of that.
  */
 public interface PedalDisturbance {
 

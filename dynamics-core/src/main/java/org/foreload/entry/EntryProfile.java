@@ -91,8 +91,7 @@ final class EntryProfile {
             return state[EntryState.CAR + (front ? BicycleState.FRONT_SLIP : BicycleState.REAR_SLIP)];
         }
         double arm = front ? car.chassis().cgToFrontAxle() : -car.chassis().cgToRearAxle();
-        return Math.tan(
-                Math.atan2(state[VY] + arm * state[YAW_RATE], state[VX]) - (front ? state[STEER] : 0));
+        return Math.tan(Math.atan2(state[VY] + arm * state[YAW_RATE], state[VX]) - (front ? state[STEER] : 0));
     }
 
     double frontUse(double station, double[] state) {

@@ -6,10 +6,10 @@ import org.foreload.grip.BrakeDistribution;
 import org.foreload.vehicle.Car;
 
 /**
- * The regulation's picture of a brake balance: the adhesion that each axle needs over the braking rate, with the band in
- * which the curves must lie. Source: UN Regulation 13-H, Annex 5 (from memory): for adhesions k from 0.2 to 0.8 the car
- * must reach z ≥ 0.1 + 0.7·(k − 0.2), and from z = 0.15 to 0.8 the rear curve must not lie above the front one. On the
- * flat, without aerodynamics; a tool for comparison, not a proof of conformity.
+ * The regulation's picture of a brake balance: the adhesion that each axle needs over the braking rate, with the band
+ * in which the curves must lie. Source: UN Regulation 13-H, Annex 5 (from memory): for adhesions k from 0.2 to 0.8 the
+ * car must reach z ≥ 0.1 + 0.7·(k − 0.2), and from z = 0.15 to 0.8 the rear curve must not lie above the front one. On
+ * the flat, without aerodynamics; a tool for comparison, not a proof of conformity.
  *
  * @param frontBrakeShare front share of the brake force
  * @param criticalRate braking rate, in g, at which the order of locking flips

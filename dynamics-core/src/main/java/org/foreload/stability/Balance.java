@@ -77,7 +77,10 @@ public record Balance(
 
     private static String value(BalanceAxis axis, double value) {
         return String.format(
-                Locale.ROOT, "A %s of %.3f", axis.parameter().name().replace("_m", " m").replace('_', ' '), value);
+                Locale.ROOT,
+                "A %s of %.3f",
+                axis.parameter().name().replace("_m", " m").replace('_', ' '),
+                value);
     }
 
     private static Optional<BalanceRow> quickest(List<BalanceRow> rows, Predicate<BalanceRow> wanted) {

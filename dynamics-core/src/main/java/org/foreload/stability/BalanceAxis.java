@@ -38,7 +38,10 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
 
     /** Height of the CG, m; a lower ride height lowers it. */
     public static final Parameter<Car> CG_HEIGHT = new Parameter<>(
-            "cg_height_m", "m", car -> car.chassis().cgHeight(), (car, height) -> car.with(new Chassis(
+            "cg_height_m",
+            "m",
+            car -> car.chassis().cgHeight(),
+            (car, height) -> car.with(new Chassis(
                     car.chassis().mass(),
                     car.chassis().wheelbase(),
                     car.chassis().cgToFrontAxle(),

@@ -58,9 +58,12 @@ public record BalanceStudy(
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
         Car car = base.simulator().car();
-        List<Optional<BalanceRow>> rows = sweep.run(
-                axis.values(), value -> row(base, axis.parameter().with(car, value), value));
-        return Balance.of(axis, axis.parameter().of(car), rows.stream().flatMap(Optional::stream).toList());
+        List<Optional<BalanceRow>> rows =
+                sweep.run(axis.values(), value -> row(base, axis.parameter().with(car, value), value));
+        return Balance.of(
+                axis,
+                axis.parameter().of(car),
+                rows.stream().flatMap(Optional::stream).toList());
     }
 
     private BalanceRow row(CornerStudy base, Car car, double value) {
@@ -73,8 +76,7 @@ public record BalanceStudy(
             return new BalanceRow(value, car, ramp, entry, false, Optional.empty(), Optional.empty(), Optional.empty());
         }
         BrakePlan plan = entry.plan();
-        EntryResult harder =
-                study.simulator().probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()));
+        EntryResult harder = study.simulator().probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()));
         EntryResult later = study.simulator().probe(plan.withBrakePoint(plan.brakePoint() + LATER));
         return new BalanceRow(
                 value,

@@ -60,7 +60,8 @@ public record EntryStability(
         int least = -1;
         for (int i = 0; i < rows.size(); i++) {
             boolean inside = rows.get(i).station() >= from && rows.get(i).station() <= to;
-            if (inside && (least < 0 || rows.get(i).growthRate() > rows.get(least).growthRate())) {
+            if (inside
+                    && (least < 0 || rows.get(i).growthRate() > rows.get(least).growthRate())) {
                 least = i;
             }
         }

@@ -27,7 +27,8 @@ public record LockingRamp(Axle axle, double deceleration, double brakeDecelerati
      *
      * @param speed m/s; matters for drag and downforce
      * @return empty if no wheel ever locks
-     * @throws org.foreload.conventions.InvalidValueException if the speed is not above zero or the car has no yaw inertia
+     * @throws org.foreload.conventions.InvalidValueException if the speed is not above zero or the car has no yaw
+     *     inertia
      */
     public static Optional<LockingRamp> of(Car car, double speed) {
         Checks.positive("speed", speed);

@@ -82,9 +82,9 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
                 cases.add(new int[] {pedal, attempt});
             }
         }
-        List<Optional<EntryResult>> entries = sweep.run(cases, one -> simulators
-                .get(one[0])
-                .probe(plan.with(FootError.draw(pedals.get(one[0]), leg, seeds[one[1]]))));
+        List<Optional<EntryResult>> entries = sweep.run(
+                cases,
+                one -> simulators.get(one[0]).probe(plan.with(FootError.draw(pedals.get(one[0]), leg, seeds[one[1]]))));
         List<Result> results = new ArrayList<>();
         for (int pedal = 0; pedal < pedals.size(); pedal++) {
             List<EntryResult> mine = entries.subList(pedal * attempts, (pedal + 1) * attempts).stream()

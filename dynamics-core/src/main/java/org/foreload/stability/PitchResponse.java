@@ -11,9 +11,9 @@ import org.foreload.vehicle.Suspension.Response;
  * equations of motion, as a shaker would measure it on the car.
  *
  * <p>Load follows braking as a second-order response of undamped frequency f and damping ratio ζ, so there are two
- * frequencies to tell apart. A steady ripple is answered most at the resonance, f·√(1 − 2ζ²), if ζ is below 1/√2; after a
- * jab, a dip or a dropped brake the load rings at the damped frequency, f·√(1 − ζ²). Source: any text on vibration, such
- * as J. P. Den Hartog, Mechanical Vibrations, ch. 2 (from memory).
+ * frequencies to tell apart. A steady ripple is answered most at the resonance, f·√(1 − 2ζ²), if ζ is below 1/√2; after
+ * a jab, a dip or a dropped brake the load rings at the damped frequency, f·√(1 − ζ²). Source: any text on vibration,
+ * such as J. P. Den Hartog, Mechanical Vibrations, ch. 2 (from memory).
  */
 public final class PitchResponse {
 
@@ -63,16 +63,15 @@ public final class PitchResponse {
     }
 
     /**
-     * Ripple of the front axle load over the ripple that a slow foot would make, plain number: 1 for slow ripples, above 1
-     * where pitching amplifies them.
+     * Ripple of the front axle load over the ripple that a slow foot would make, plain number: 1 for slow ripples,
+     * above 1 where pitching amplifies them.
      *
      * @param frequency Hz, above zero
      */
     public double gain(double frequency) {
         Checks.positive("frequency_hz", frequency);
         double omega = 2 * Math.PI * frequency;
-        StraightLine line =
-                new StraightLine(car, SPEED, time -> MEAN * (1 + SIZE * Math.sin(omega * time)));
+        StraightLine line = new StraightLine(car, SPEED, time -> MEAN * (1 + SIZE * Math.sin(omega * time)));
         double settled = pitch.rigid() ? 0 : SETTLING / (pitch.dampingRatio() * 2 * Math.PI * pitch.frequency());
         double start = Math.ceil(settled * frequency) / frequency;
         double end = start + PERIODS / frequency;
@@ -98,14 +97,17 @@ public final class PitchResponse {
         }
         double mean = sum / count;
         double amplitude = 2.0 / count * Math.hypot(sine - mean * sines, cosine - mean * cosines);
-        double slow = car.chassis().mass() * MEAN * SIZE * car.chassis().cgHeight()
+        double slow = car.chassis().mass()
+                * MEAN
+                * SIZE
+                * car.chassis().cgHeight()
                 / car.chassis().wheelbase();
         return amplitude / slow;
     }
 
     /**
-     * Frequency at which a ripple is amplified most, Hz, measured: the highest of the gains over a range, then narrowed;
-     * NaN where no frequency in the range is amplified more than a slow one.
+     * Frequency at which a ripple is amplified most, Hz, measured: the highest of the gains over a range, then
+     * narrowed; NaN where no frequency in the range is amplified more than a slow one.
      *
      * @param low start of the range, Hz
      * @param high end of the range, Hz
@@ -158,7 +160,10 @@ public final class PitchResponse {
         }
         StraightLine line = new StraightLine(car, SPEED, time -> time > 0 ? MEAN * (1 - SIZE) : MEAN);
         double rest = line.frontLoad()
-                - MEAN * SIZE * car.chassis().mass() * car.chassis().cgHeight()
+                - MEAN
+                        * SIZE
+                        * car.chassis().mass()
+                        * car.chassis().cgHeight()
                         / car.chassis().wheelbase();
         double first = crossing(line, rest);
         return 0.5 / (crossing(line, rest) - first);

@@ -16,8 +16,8 @@ import org.foreload.vehicle.Car;
  * @param disturbed the entry with the disturbance
  * @param frontLoadRipple half the swing of the front axle load about that of the calm entry, N, from the brake point to
  *     the end of the release
- * @param frontGripLost largest part of the front axle's cornering capacity that the calm entry had and the disturbed one
- *     had not at the same place, there
+ * @param frontGripLost largest part of the front axle's cornering capacity that the calm entry had and the disturbed
+ *     one had not at the same place, there
  * @param distanceOffLine largest distance between the two courses, m, along the whole entry
  * @param timeLost s; NaN unless both made the corner
  */

@@ -32,7 +32,6 @@ public record StabilityEvent(Kind kind, StabilityRow row, String cause) {
 
     /** The event in one line. */
     public String describe() {
-        return String.format(
-                Locale.ROOT, "%s at %.1f m: %s; %s", kind.words(), row.station(), cause, row.margins());
+        return String.format(Locale.ROOT, "%s at %.1f m: %s; %s", kind.words(), row.station(), cause, row.margins());
     }
 }

@@ -26,7 +26,6 @@ public record StabilityRow(double station, double time, double growthRate, doubl
 
     /** Both margins in words: {@code front has 6 % left, rear 2 %}. */
     public String margins() {
-        return String.format(
-                Locale.ROOT, "front has %.0f %% left, rear %.0f %%", 100 * frontMargin, 100 * rearMargin);
+        return String.format(Locale.ROOT, "front has %.0f %% left, rear %.0f %%", 100 * frontMargin, 100 * rearMargin);
     }
 }

@@ -9,8 +9,9 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.vehicle.Car;
 
 /**
- * A car braked in a straight line at a speed that is held, as on a moving belt, so that drag and downforce stay what they
- * are: the equations of motion with nothing but the pitching left to move. Fixed steps of the classic Runge-Kutta rule.
+ * A car braked in a straight line at a speed that is held, as on a moving belt, so that drag and downforce stay what
+ * they are: the equations of motion with nothing but the pitching left to move. Fixed steps of the classic Runge-Kutta
+ * rule.
  */
 final class StraightLine {
 
@@ -29,17 +30,14 @@ final class StraightLine {
     private final double[] rate = new double[BicycleState.SIZE];
     private double time;
 
-    /**
-     * @param brake brake force over mass, m/s², over time, s
-     */
+    /** @param brake brake force over mass, m/s², over time, s */
     StraightLine(Car car, double speed, DoubleUnaryOperator brake) {
         this.model = new BicycleModel(car);
         this.mass = car.chassis().mass();
         this.brake = brake;
         var pitch = car.suspension().pitch();
-        this.step = pitch.rigid()
-                ? LONGEST_STEP
-                : Math.min(LONGEST_STEP, STEP_ANGLE / (2 * Math.PI * pitch.frequency()));
+        this.step =
+                pitch.rigid() ? LONGEST_STEP : Math.min(LONGEST_STEP, STEP_ANGLE / (2 * Math.PI * pitch.frequency()));
         state[BicycleState.VX] = speed;
         evaluate(0, state);
         state[BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();

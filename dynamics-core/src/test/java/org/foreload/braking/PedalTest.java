@@ -40,8 +40,8 @@ class PedalTest {
     }
 
     /**
-     * On a spring that has stiffened, force goes as the cube of travel, so an error of force comes out as a third of it:
-     * dx/x = dF/(3F).
+     * On a spring that has stiffened, force goes as the cube of travel, so an error of force comes out as a third of
+     * it: dx/x = dF/(3F).
      */
     @Test
     void aStiffeningSpringShrinksAnErrorOfForce() {

@@ -103,16 +103,15 @@ class BalanceStudyTest {
 
     @Test
     void anOptimumAtTheEndIsSaidToBeNone() {
-        Balance balance = balance(
-                row(0.7, 17.1, Axle.FRONT, Outcome.RAN_WIDE), row(0.8, 17.3, Axle.FRONT, Outcome.RAN_WIDE));
+        Balance balance =
+                balance(row(0.7, 17.1, Axle.FRONT, Outcome.RAN_WIDE), row(0.8, 17.3, Axle.FRONT, Outcome.RAN_WIDE));
         assertFalse(balance.interior());
         assertTrue(balance.reason().contains("no optimum inside: the rear axle limits"), balance.reason());
     }
 
     @Test
     void whereEveryShareSpinsByMistakeTheQuickestIsGivenWithThatWord() {
-        Balance balance =
-                balance(row(0.6, 17.0, Axle.REAR, Outcome.SPUN), row(0.7, 17.1, Axle.FRONT, Outcome.SPUN));
+        Balance balance = balance(row(0.6, 17.0, Axle.REAR, Outcome.SPUN), row(0.7, 17.1, Axle.FRONT, Outcome.SPUN));
         assertEquals(0.6, balance.recommended().orElseThrow().value());
         assertTrue(balance.reason().contains("as it does at every value"), balance.reason());
     }
@@ -145,11 +144,9 @@ class BalanceStudyTest {
 
     @Test
     void valuesThatDoNotRiseAreRefused() {
-        assertThrows(
-                InvalidValueException.class, () -> new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7, 0.6)));
+        assertThrows(InvalidValueException.class, () -> new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7, 0.6)));
         assertThrows(InvalidValueException.class, () -> new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7)));
         assertThrows(
-                InvalidValueException.class,
-                () -> BalanceAxis.evenly(BalanceAxis.BRAKE_SHARE, Double.NaN, 0.8, 3));
+                InvalidValueException.class, () -> BalanceAxis.evenly(BalanceAxis.BRAKE_SHARE, Double.NaN, 0.8, 3));
     }
 }

@@ -44,8 +44,8 @@ class LockingRampTest {
     }
 
     /**
-     * Lock limits in g, front share 0.70: at μ 0.4 the front axle locks at 0.359281, at 0.8 the rear one at 0.768000, at
-     * 1.0 the rear one at 0.882353; derived from the formulas of UN Regulation 13-H, Annex 5 (from memory).
+     * Lock limits in g, front share 0.70: at μ 0.4 the front axle locks at 0.359281, at 0.8 the rear one at 0.768000,
+     * at 1.0 the rear one at 0.882353; derived from the formulas of UN Regulation 13-H, Annex 5 (from memory).
      */
     @ParameterizedTest
     @CsvSource({"0.4, FRONT, 0.359281", "0.8, REAR, 0.768000", "1.0, REAR, 0.882353"})
@@ -68,7 +68,8 @@ class LockingRampTest {
         double high = 0.8;
         while (high - low > 1e-4) {
             double share = (low + high) / 2;
-            boolean front = LockingRamp.of(car(critical, share), 30).orElseThrow().axle() == Axle.FRONT;
+            boolean front =
+                    LockingRamp.of(car(critical, share), 30).orElseThrow().axle() == Axle.FRONT;
             low = front ? low : share;
             high = front ? share : high;
         }

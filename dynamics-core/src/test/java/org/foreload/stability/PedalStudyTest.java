@@ -23,8 +23,7 @@ class PedalStudyTest {
     private static final Pedal LINEAR_TRAVEL = new Pedal.TravelSensing(10_000, 0, 250, 0, 0.03);
 
     private static final CornerStudy STUDY = CornerStudy.of(Scenes.light(), Scenes.medium());
-    private static final BrakePlan PLAN =
-            new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30));
+    private static final BrakePlan PLAN = new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30));
 
     private static List<PedalStudy.Result> run(Leg leg, long seed, Pedal... pedals) {
         return new PedalStudy(leg, 6, seed).run(STUDY, PLAN, List.of(pedals), Sweep.quiet());
@@ -39,7 +38,11 @@ class PedalStudyTest {
         assertEquals(results.get(0).meanTime(), results.get(1).meanTime(), 1e-4);
         // Steady error and wander add as squares: √(2.6² + 2.7²) = 3.7 %, here over six attempts.
         assertEquals(0.037, results.get(0).brakeScatter(), 0.02);
-        assertEquals(6, results.get(0).outcomes().values().stream().mapToInt(Integer::intValue).sum());
+        assertEquals(
+                6,
+                results.get(0).outcomes().values().stream()
+                        .mapToInt(Integer::intValue)
+                        .sum());
     }
 
     /** The same seed gives the same answer, another one another. */
@@ -47,8 +50,8 @@ class PedalStudyTest {
     void theSeedDecides() {
         PedalStudy.Result first = run(Leg.pushing(0.001), 7, FORCE).get(0);
         assertEquals(first, run(Leg.pushing(0.001), 7, FORCE).get(0));
-        assertTrue(first.brakeScatter()
-                != run(Leg.pushing(0.001), 8, FORCE).get(0).brakeScatter());
+        assertTrue(
+                first.brakeScatter() != run(Leg.pushing(0.001), 8, FORCE).get(0).brakeScatter());
     }
 
     @Test

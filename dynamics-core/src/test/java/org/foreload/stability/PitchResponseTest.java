@@ -15,8 +15,8 @@ class PitchResponseTest {
 
     private static PitchResponse response(double frequency, double damping) {
         Car car = Scenes.light();
-        return PitchResponse.of(car.with(
-                new Suspension(0.6, 0.03, 0.07, new Response(frequency, damping), Response.RIGID)));
+        return PitchResponse.of(
+                car.with(new Suspension(0.6, 0.03, 0.07, new Response(frequency, damping), Response.RIGID)));
     }
 
     /** Textbook response of a second-order low pass: peak of amplitude at f·√(1 − 2ζ²), ringing at f·√(1 − ζ²). */

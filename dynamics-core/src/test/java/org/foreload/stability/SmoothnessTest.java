@@ -21,8 +21,8 @@ class SmoothnessTest {
     private static final Car CAR = Scenes.light();
     private static final EntrySimulator SIMULATOR =
             CornerStudy.of(CAR, Scenes.medium()).simulator();
-    private static final EntryResult CALM = SIMULATOR.run(
-            new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
+    private static final EntryResult CALM =
+            SIMULATOR.run(new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
 
     @Test
     void aCalmPedalCostsNothing() {

@@ -31,8 +31,8 @@ public record Balance(
     }
 
     /**
-     * Recommends: the quickest row whose car locks its front axle first and does not spin by a harder or later foot;
-     * where there is none, the quickest that does not spin; where there is none of those, the quickest.
+     * Recommends the quickest row of the first kind that there is: the front axle locks first and neither a harder nor a
+     * later foot spins the car; neither spins it; the front axle locks first and a harder foot does not spin it; any.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
         Optional<BalanceRow> quickest = quickest(rows, row -> true);
@@ -40,14 +40,16 @@ public record Balance(
             return new Balance(
                     axis, own, rows, quickest, false, "No value makes the corner with the margin asked for.");
         }
-        Optional<BalanceRow> calm = quickest(rows, row -> !row.spinsByMistake());
-        Optional<BalanceRow> safe = quickest(rows, row -> !row.spinsByMistake() && !row.rearLocksFirst());
-        BalanceRow chosen = safe.or(() -> calm).or(() -> quickest).get();
-        String why = safe.isPresent()
-                ? "the quickest whose front axle locks first and that a foot 5 % harder or 10 m late does not spin"
-                : calm.isPresent()
-                        ? "the quickest that a foot 5 % harder or 10 m late does not spin, though its rear axle locks first"
-                        : "the quickest, though a foot 5 % harder or 10 m late spins it, as it does at every value";
+        BalanceRow chosen = quickest.get();
+        String why = "the quickest, though a foot 5 % harder spins it, as it does at every value";
+        for (Kind kind : Kind.values()) {
+            Optional<BalanceRow> found = quickest(rows, kind.wanted);
+            if (found.isPresent()) {
+                chosen = found.get();
+                why = kind.words;
+                break;
+            }
+        }
         StringBuilder reason =
                 new StringBuilder(String.format(Locale.ROOT, "%s is %s", value(axis, chosen.value()), why));
         if (chosen != quickest.get()) {
@@ -62,6 +64,28 @@ public record Balance(
         boolean interior = index > 0 && index < rows.size() - 1;
         reason.append(interior ? "." : edge(chosen, index == 0));
         return new Balance(axis, own, rows, Optional.of(chosen), interior, reason.toString());
+    }
+
+    /** Kinds of rows, the most wanted first. */
+    private enum Kind {
+        SAFE(
+                row -> !row.spinsByMistake() && !row.rearLocksFirst(),
+                "the quickest whose front axle locks first and that a foot 5 % harder or 10 m late does not spin"),
+        CALM(
+                row -> !row.spinsByMistake(),
+                "the quickest that a foot 5 % harder or 10 m late does not spin, though its rear axle locks first"),
+        FIRM(
+                row -> !row.spinsIfHarder() && !row.rearLocksFirst(),
+                "the quickest whose front axle locks first and that a foot 5 % harder does not spin; 10 m late spins it, as "
+                        + "at every value that comes into question");
+
+        private final Predicate<BalanceRow> wanted;
+        private final String words;
+
+        Kind(Predicate<BalanceRow> wanted, String words) {
+            this.wanted = wanted;
+            this.words = words;
+        }
     }
 
     /** Says why a value at the end of a sweep is best. */

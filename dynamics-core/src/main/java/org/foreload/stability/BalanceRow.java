@@ -38,9 +38,13 @@ public record BalanceRow(
         return firstToLock.map(lock -> lock.axle() == Axle.REAR).orElse(false);
     }
 
+    /** Whether a harder foot makes the car spin. */
+    public boolean spinsIfHarder() {
+        return harder.filter(Outcome.SPUN::equals).isPresent();
+    }
+
     /** Whether a harder or a later foot makes the car spin. */
     public boolean spinsByMistake() {
-        return harder.filter(Outcome.SPUN::equals).isPresent()
-                || later.filter(Outcome.SPUN::equals).isPresent();
+        return spinsIfHarder() || later.filter(Outcome.SPUN::equals).isPresent();
     }
 }

@@ -17,7 +17,7 @@ import org.foreload.vehicle.Car;
  * @param frontLoadRipple half the swing of the front axle load about that of the calm entry, N, from the brake point to
  *     the end of the release
  * @param frontGripLost largest part of the front axle's cornering capacity that the calm entry had and the disturbed
- *     one had not at the same place, there
+ *     one had not at the same place, from turn-in to the end of the release; zero for a release that ends before
  * @param distanceOffLine largest distance between the two courses, m, along the whole entry
  * @param timeLost s; NaN unless both made the corner
  */
@@ -62,6 +62,8 @@ public record Smoothness(
                 double change = shakenRun.frontLoad(s) - calmRun.frontLoad(s);
                 highest = Math.max(highest, change);
                 lowest = Math.min(lowest, change);
+            }
+            if (s >= Math.max(from, 0) && s <= to) {
                 lost = Math.max(lost, 1 - shakenRun.frontCapacity(s) / calmRun.frontCapacity(s));
             }
         }

@@ -56,8 +56,8 @@ class SmoothnessTest {
     /** A dip takes brake away: the car comes faster and leaves the calm course; a deeper dip more so. */
     @Test
     void aHesitationCarriesTheCarOffItsLine() {
-        Smoothness small = Smoothness.of(SIMULATOR, CALM, new Hesitation(2.5, 0.4, 0.3));
-        Smoothness large = Smoothness.of(SIMULATOR, CALM, new Hesitation(2.5, 0.4, 0.9));
+        Smoothness small = Smoothness.of(SIMULATOR, CALM, new Hesitation(3.2, 1.2, 0.3));
+        Smoothness large = Smoothness.of(SIMULATOR, CALM, new Hesitation(3.2, 1.2, 0.9));
         assertTrue(small.frontLoadRipple() > 0);
         assertTrue(large.frontLoadRipple() > 2 * small.frontLoadRipple());
         assertTrue(large.distanceOffLine() > small.distanceOffLine());

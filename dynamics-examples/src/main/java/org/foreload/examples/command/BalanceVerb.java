@@ -127,9 +127,11 @@ final class BalanceVerb implements Verb {
         Report report = new Report(car.name() + " in " + corner.name())
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
-                .with("interior_optimum", balance.interior())
-                .with("reason", balance.reason())
-                .with("rows", "One row per value, each with its own best release", rows(balance, name));
+                .with("rows", "One row per value, each with its own best release", rows(balance, name))
+                .with("recommendation", "The value to drive with", List.of(new Report()
+                        .with(name, recommended)
+                        .with("interior_optimum", balance.interior())
+                        .with("reason", balance.reason())));
         if (wanted == Axis.BRAKE_SHARE) {
             report = withAdhesion(report, balance.recommended().map(BalanceRow::car).orElse(car));
         }

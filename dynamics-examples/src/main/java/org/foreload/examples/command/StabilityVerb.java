@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
@@ -64,14 +65,20 @@ final class StabilityVerb implements Verb {
                 .with("release", PlanOptions.report(plan))
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
-                .with("least_stable", event(stability.least()))
-                .with("lost", stability.loss().map(StabilityVerb::event).orElse(new Report()))
-                .with("profile", "Stability along the line", rows(stability));
+                .with("profile", "Stability along the line", rows(stability))
+                .with("events", "What happened to its stability", events(stability));
         return report.note(stability.verdict());
+    }
+
+    private static List<Report> events(EntryStability stability) {
+        List<Report> events = new ArrayList<>(List.of(event(stability.least())));
+        stability.loss().map(StabilityVerb::event).ifPresent(events::add);
+        return events;
     }
 
     private static Report event(StabilityEvent event) {
         return new Report()
+                .with("event", event.kind().words())
                 .with("s_m", event.row().station())
                 .with("time_s", event.row().time())
                 .with("growth_rate_per_s", event.row().growthRate())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.foreload.entry.Outcome;
 
 /**
  * What a balance sweep found.
@@ -31,8 +32,10 @@ public record Balance(
     }
 
     /**
-     * Recommends the quickest row of the first kind that there is: the front axle locks first and neither a harder nor a
-     * later foot spins the car; neither spins it; the front axle locks first and a harder foot does not spin it; any.
+     * Recommends the quickest row of the first kind that there is: the front axle locks first and a harder foot makes the
+     * corner, too; the front axle locks first and a harder foot does not spin the car; a harder foot does not spin it;
+     * any. What a later foot does is told, and does not decide: past the latest brake point there is trouble with any
+     * balance.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
         Optional<BalanceRow> quickest = quickest(rows, row -> true);
@@ -55,11 +58,13 @@ public record Balance(
         if (chosen != quickest.get()) {
             reason.append(String.format(
                     Locale.ROOT,
-                    "; %.3f would be %.3f s quicker but %s",
+                    "; %.3f would be %.3f s quicker, but %s",
                     quickest.get().value(),
                     chosen.time() - quickest.get().time(),
-                    quickest.get().spinsByMistake() ? "spins by such a mistake" : "locks its rear axle first"));
+                    flaw(quickest.get())));
         }
+        chosen.later()
+                .ifPresent(outcome -> reason.append("; braked 10 m later it ").append(ends(outcome)));
         int index = rows.indexOf(chosen);
         boolean interior = index > 0 && index < rows.size() - 1;
         reason.append(interior ? "." : edge(chosen, index == 0));
@@ -68,16 +73,15 @@ public record Balance(
 
     /** Kinds of rows, the most wanted first. */
     private enum Kind {
-        SAFE(
-                row -> !row.spinsByMistake() && !row.rearLocksFirst(),
-                "the quickest whose front axle locks first and that a foot 5 % harder or 10 m late does not spin"),
+        FORGIVING(
+                row -> row.forgivesHarder() && !row.rearLocksFirst(),
+                "the quickest whose front axle locks first and that still makes the corner with a foot 5 % harder"),
         CALM(
-                row -> !row.spinsByMistake(),
-                "the quickest that a foot 5 % harder or 10 m late does not spin, though its rear axle locks first"),
-        FIRM(
                 row -> !row.spinsIfHarder() && !row.rearLocksFirst(),
-                "the quickest whose front axle locks first and that a foot 5 % harder does not spin; 10 m late spins it, as "
-                        + "at every value that comes into question");
+                "the quickest whose front axle locks first and that a foot 5 % harder does not spin"),
+        LOOSE(
+                row -> !row.spinsIfHarder(),
+                "the quickest that a foot 5 % harder does not spin, though its rear axle locks first");
 
         private final Predicate<BalanceRow> wanted;
         private final String words;
@@ -86,6 +90,22 @@ public record Balance(
             this.wanted = wanted;
             this.words = words;
         }
+    }
+
+    private static String flaw(BalanceRow row) {
+        if (row.rearLocksFirst()) {
+            return "its rear axle locks first";
+        }
+        return row.spinsIfHarder() ? "a foot 5 % harder spins it" : "a foot 5 % harder does not make the corner";
+    }
+
+    private static String ends(Outcome outcome) {
+        return switch (outcome) {
+            case MADE_IT -> "makes the corner, too";
+            case RAN_WIDE -> "runs wide";
+            case SPUN -> "spins";
+            case LOCKED_UP -> "locks up";
+        };
     }
 
     /** Says why a value at the end of a sweep is best. */

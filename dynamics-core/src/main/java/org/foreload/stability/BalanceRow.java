@@ -12,7 +12,7 @@ import org.foreload.vehicle.Car;
  * @param value of the axis
  * @param car the car with that value
  * @param firstToLock what locks first in a straight line at the approach speed; empty if nothing does
- * @param best the best entry with the car; where none makes the corner, the attempt that came closest
+ * @param best the best entry with the car; where none makes the corner, an attempt
  * @param made whether it makes the corner with the margin asked for
  * @param harder outcome of the same entry with the brake pressed 5 % harder; empty unless made
  * @param later outcome of the same entry braked 10 m later; empty unless made
@@ -38,13 +38,13 @@ public record BalanceRow(
         return firstToLock.map(lock -> lock.axle() == Axle.REAR).orElse(false);
     }
 
+    /** Whether a harder foot makes the corner, too. */
+    public boolean forgivesHarder() {
+        return harder.filter(Outcome.MADE_IT::equals).isPresent();
+    }
+
     /** Whether a harder foot makes the car spin. */
     public boolean spinsIfHarder() {
         return harder.filter(Outcome.SPUN::equals).isPresent();
-    }
-
-    /** Whether a harder or a later foot makes the car spin. */
-    public boolean spinsByMistake() {
-        return spinsIfHarder() || later.filter(Outcome.SPUN::equals).isPresent();
     }
 }

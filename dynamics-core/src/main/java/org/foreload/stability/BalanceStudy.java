@@ -10,9 +10,7 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
-import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -59,23 +57,29 @@ public record BalanceStudy(
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
         Car car = base.simulator().car();
-        List<Optional<BalanceRow>> rows =
-                sweep.run(axis.values(), value -> row(base, axis.parameter().with(car, value), value));
+        double apex = base.simulator().apex();
+        BrakePlan known = base.latest(plan(middlePeak() * base.lockLimit(), ends.get(0), apex))
+                .entry()
+                .plan();
+        List<Optional<BalanceRow>> rows = sweep.run(
+                axis.values(), value -> row(base, known, axis.parameter().with(car, value), value));
         return Balance.of(
                 axis,
                 axis.parameter().of(car),
                 rows.stream().flatMap(Optional::stream).toList());
     }
 
-    private BalanceRow row(CornerStudy base, Car car, double value) {
+    private BalanceRow row(CornerStudy base, BrakePlan known, Car car, double value) {
         CornerStudy study = base.with(car, base.simulator().driver());
         double speed = base.simulator().corner().approachSpeed();
         Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
-        Solid best = best(study);
-        EntryResult entry = best.entry();
-        if (!best.made()) {
-            return new BalanceRow(value, car, ramp, entry, false, Optional.empty(), Optional.empty(), Optional.empty());
+        Optional<EntryResult> best = best(study, known);
+        if (best.isEmpty()) {
+            EntryResult closest = study.simulator().run(known);
+            return new BalanceRow(
+                    value, car, ramp, closest, false, Optional.empty(), Optional.empty(), Optional.empty());
         }
+        EntryResult entry = best.get();
         BrakePlan plan = entry.plan();
         EntryResult harder = study.simulator().probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()));
         EntryResult later = study.simulator().probe(plan.withBrakePoint(plan.brakePoint() + LATER));
@@ -91,81 +95,34 @@ public record BalanceStudy(
     }
 
     /** The best end with the middle peak, then the best peak with that end. */
-    private Solid best(CornerStudy study) {
+    private Optional<EntryResult> best(CornerStudy study, BrakePlan known) {
         double limit = study.lockLimit();
         double apex = study.simulator().apex();
-        double middle = peaks.get(peaks.size() / 2);
-        List<Solid> tried = new ArrayList<>();
-        double bestEnd = ends.get(0);
+        SolidBrakePoint search = new SolidBrakePoint(study);
+        List<EntryResult> tried = new ArrayList<>();
         for (double end : ends) {
-            Solid found = Solid.latest(study, plan(middle * limit, end, apex));
-            tried.add(found);
-            bestEnd = found == quickest(tried) ? end : bestEnd;
+            search.find(plan(middlePeak() * limit, end, apex), known).ifPresent(tried::add);
         }
+        double bestEnd = quickest(tried)
+                .map(entry -> entry.plan().release().end() / apex)
+                .orElse(ends.get(0));
         for (double peak : peaks) {
-            if (peak != middle) {
-                tried.add(Solid.latest(study, plan(peak * limit, bestEnd, apex)));
+            if (peak != middlePeak()) {
+                search.find(plan(peak * limit, bestEnd, apex), known).ifPresent(tried::add);
             }
         }
         return quickest(tried);
     }
 
-    /**
-     * The latest brake point that is more than luck: a little earlier the car makes the corner too.
-     *
-     * @param entry from there; where there is none, the attempt that came closest
-     * @param made whether there is one
-     */
-    private record Solid(EntryResult entry, boolean made) {
-
-        /** Distances, m, from which a driver who is early by a little must make the corner too. */
-        private static final double[] EARLIER = {1, 3};
-
-        /** Step back, m, from a brake point that was luck. */
-        private static final double STEP_BACK = 2;
-
-        /** Distance, m, after which the release is given up: what is lost by then makes it no candidate. */
-        private static final double MOST_BACK = 30;
-
-        static Solid latest(CornerStudy study, BrakePlan plan) {
-            Finding finding = study.latest(plan);
-            if (!finding.found()) {
-                return new Solid(finding.entry(), false);
-            }
-            double latest = finding.entry().plan().brakePoint();
-            for (double back = 0; back <= MOST_BACK; back += STEP_BACK) {
-                if (holds(study, plan, latest - back)) {
-                    BrakePlan solid = plan.withBrakePoint(latest - back);
-                    return new Solid(back == 0 ? finding.entry() : study.simulator().run(solid), true);
-                }
-            }
-            return new Solid(finding.entry(), false);
-        }
-
-        private static boolean holds(CornerStudy study, BrakePlan plan, double brakePoint) {
-            boolean holds = met(study, plan.withBrakePoint(brakePoint));
-            for (double earlier : EARLIER) {
-                holds = holds && met(study, plan.withBrakePoint(brakePoint - earlier));
-            }
-            return holds;
-        }
-
-        private static boolean met(CornerStudy study, BrakePlan plan) {
-            Allowance allowance = study.allowance();
-            boolean driftAlone = allowance.edge() == 0 && allowance.front() == 0 && allowance.rear() == 0;
-            return allowance.met(
-                    driftAlone ? study.simulator().probe(plan) : study.simulator().run(plan));
-        }
+    private double middlePeak() {
+        return peaks.get(peaks.size() / 2);
     }
 
     private BrakePlan plan(double peak, double end, double apex) {
         return new BrakePlan(0, peak, buildUpTime, new Release(shape, start * apex, end * apex));
     }
 
-    private static Solid quickest(List<Solid> tried) {
-        return tried.stream()
-                .filter(Solid::made)
-                .min(Comparator.comparingDouble(one -> one.entry().time()))
-                .orElse(tried.get(0));
+    private static Optional<EntryResult> quickest(List<EntryResult> tried) {
+        return tried.stream().min(Comparator.comparingDouble(EntryResult::time));
     }
 }

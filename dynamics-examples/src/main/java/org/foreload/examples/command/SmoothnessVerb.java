@@ -104,8 +104,8 @@ final class SmoothnessVerb implements Verb {
     @Option(
             names = "--frequencies",
             paramLabel = "<count>",
-            defaultValue = "10",
-            description = "How many frequencies, 2 or more. Default: 10.")
+            defaultValue = "8",
+            description = "How many frequencies, 2 or more. Default: 8.")
     private int frequencies;
 
     @Mixin

@@ -32,10 +32,10 @@ public record Balance(
     }
 
     /**
-     * Recommends the quickest row of the first kind that there is: the front axle locks first and a harder foot makes the
-     * corner, too; the front axle locks first and a harder foot does not spin the car; a harder foot does not spin it;
-     * any. What a later foot does is told, and does not decide: past the latest brake point there is trouble with any
-     * balance.
+     * Recommends the quickest row of the first kind that there is: the front axle locks first and a harder foot makes
+     * the corner, too; the front axle locks first and a harder foot does not spin the car; a harder foot does not spin
+     * it; any. What a later foot does is told, and does not decide: past the latest brake point there is trouble with
+     * any balance.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
         Optional<BalanceRow> quickest = quickest(rows, row -> true);

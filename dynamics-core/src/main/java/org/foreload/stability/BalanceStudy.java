@@ -16,7 +16,8 @@ import org.foreload.vehicle.Car;
 
 /**
  * What a number of the car's balance does to its entries: for each value the best release from its own latest brake
- * point (one from which the car also makes the corner when it brakes a little earlier, so that luck does not count), which axle locks first, and what becomes of the entry when the foot is harder or later than planned.
+ * point (one from which the car also makes the corner when it brakes a little earlier, so that luck does not count),
+ * which axle locks first, and what becomes of the entry when the foot is harder or later than planned.
  *
  * @param peaks peak decelerations tried, as shares of what the brakes can do in a straight line before a wheel locks
  * @param ends ends of the release tried, as shares of the distance from turn-in to the apex

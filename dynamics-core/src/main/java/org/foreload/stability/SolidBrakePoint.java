@@ -8,8 +8,8 @@ import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 
 /**
- * Searches the latest brake point that is more than luck: a driver who is a little early makes the corner from there too.
- * Quicker than a search without a guess: it starts near where a known entry says, of equal braking work.
+ * Searches the latest brake point that is more than luck: a driver who is a little early makes the corner from there
+ * too. Quicker than a search without a guess: it starts near where a known entry says, of equal braking work.
  */
 final class SolidBrakePoint {
 
@@ -49,7 +49,8 @@ final class SolidBrakePoint {
         while (start < latest && made(plan, start)) {
             start = Math.min(latest, start + BEYOND);
         }
-        double earliest = Math.max(guess - LONGEST, study.simulator().corner().path().start());
+        double earliest =
+                Math.max(guess - LONGEST, study.simulator().corner().path().start());
         for (double point = start; point > earliest; point -= STEP) {
             if (holds(plan, point)) {
                 return Optional.of(study.simulator().run(plan.withBrakePoint(narrowed(plan, point, point + STEP))));
@@ -93,7 +94,9 @@ final class SolidBrakePoint {
     private double guess(BrakePlan plan, BrakePlan known) {
         double speed = study.simulator().corner().approachSpeed();
         double work = known.peakDeceleration()
-                * (known.release().start() + released(known.release()) - known.brakePoint()
+                * (known.release().start()
+                        + released(known.release())
+                        - known.brakePoint()
                         - speed * known.buildUpTime() / 2);
         return plan.release().start()
                 + released(plan.release())

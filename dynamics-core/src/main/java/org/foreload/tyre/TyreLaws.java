@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The laws of {@link Tyre}, tried on a grid of slips: for whoever plugs in a model of their own and wants to know before
- * the first run that it will be understood as it is meant.
+ * The laws of {@link Tyre}, tried on a grid of slips: for whoever plugs in a model of their own and wants to know
+ * before the first run that it will be understood as it is meant.
  */
 public final class TyreLaws {
 
@@ -86,9 +86,8 @@ public final class TyreLaws {
     /** What braking leaves is the lateral force of the slip that carries the brake force, on the rising side. */
     private static void imposed(Tyre tyre, double longitudinal, double lateral, double load, List<String> broken) {
         TyreForce force = tyre.force(longitudinal, lateral, load);
-        boolean rising =
-                tyre.force(longitudinal * 1.001 + SMALL, lateral, load).longitudinal() > force.longitudinal()
-                        && force.longitudinal() < 0.99 * tyre.rollingForceLimit(lateral, load);
+        boolean rising = tyre.force(longitudinal * 1.001 + SMALL, lateral, load).longitudinal() > force.longitudinal()
+                && force.longitudinal() < 0.99 * tyre.rollingForceLimit(lateral, load);
         double left = tyre.lateralForce(lateral, force.longitudinal(), load);
         if (rising && !(Math.abs(left - force.lateral()) <= 10 * ACCURACY * tyre.peakForceY(load))) {
             broken.add(at("an imposed force leaves the lateral force of its slip", longitudinal, lateral, load));
@@ -96,7 +95,6 @@ public final class TyreLaws {
     }
 
     private static String at(String law, double longitudinal, double lateral, double load) {
-        return String.format(
-                Locale.ROOT, "%s: not at slips %s and %s under %s N", law, longitudinal, lateral, load);
+        return String.format(Locale.ROOT, "%s: not at slips %s and %s under %s N", law, longitudinal, lateral, load);
     }
 }

@@ -115,16 +115,15 @@ class BalanceStudyTest {
 
     @Test
     void anOptimumAtTheEndIsSaidToBeNone() {
-        Balance balance = balance(
-                row(0.7, 17.1, Axle.FRONT, Outcome.MADE_IT), row(0.8, 17.3, Axle.FRONT, Outcome.MADE_IT));
+        Balance balance =
+                balance(row(0.7, 17.1, Axle.FRONT, Outcome.MADE_IT), row(0.8, 17.3, Axle.FRONT, Outcome.MADE_IT));
         assertFalse(balance.interior());
         assertTrue(balance.reason().contains("no optimum inside: the rear axle limits"), balance.reason());
     }
 
     @Test
     void whereEveryShareSpinsWithAHarderFootTheQuickestIsGivenWithThatWord() {
-        Balance balance =
-                balance(row(0.6, 17.0, Axle.REAR, Outcome.SPUN), row(0.7, 17.1, Axle.FRONT, Outcome.SPUN));
+        Balance balance = balance(row(0.6, 17.0, Axle.REAR, Outcome.SPUN), row(0.7, 17.1, Axle.FRONT, Outcome.SPUN));
         assertEquals(0.6, balance.recommended().orElseThrow().value());
         assertTrue(balance.reason().contains("as it does at every value"), balance.reason());
     }

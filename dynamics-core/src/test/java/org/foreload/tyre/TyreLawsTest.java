@@ -67,8 +67,7 @@ class TyreLawsTest {
         assertBreaks("no load, no force", f -> new TyreForce(f.longitudinal() + 1, f.lateral()));
         assertBreaks("zero slip, zero force", f -> new TyreForce(f.longitudinal() + 1, f.lateral()));
         assertBreaks("force is odd", f -> new TyreForce(f.longitudinal(), f.lateral() + 5));
-        assertBreaks(
-                "force stays inside", f -> new TyreForce(1.01 * f.longitudinal(), 1.01 * f.lateral()));
+        assertBreaks("force stays inside", f -> new TyreForce(1.01 * f.longitudinal(), 1.01 * f.lateral()));
         assertBreaks("small-slip slopes", f -> new TyreForce(f.longitudinal(), 0.9 * f.lateral()));
         assertBreaks("force opposes slip", f -> new TyreForce(f.longitudinal(), -f.lateral()));
         assertBreaks("small-slip slopes", f -> new TyreForce(Double.NaN, f.lateral()));

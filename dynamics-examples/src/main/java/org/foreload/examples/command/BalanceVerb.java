@@ -119,21 +119,24 @@ final class BalanceVerb implements Verb {
         BalanceAxis axis = axis(wanted, car);
         Blame blame = new Blame(carOptions, cornerOptions);
         CornerStudy study = blame.compute(() -> CornerStudy.of(car, corner));
-        Balance balance = blame.compute(() ->
-                BalanceStudy.standard().run(study, axis, new ProgressLine(console, "balance").sweep()));
+        Balance balance = blame.compute(
+                () -> BalanceStudy.standard().run(study, axis, new ProgressLine(console, "balance").sweep()));
         String name = axis.parameter().name();
-        double recommended =
-                balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
+        double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
         Report report = new Report(car.name() + " in " + corner.name())
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
                 .with("rows", "One row per value, each with its own best release", rows(balance, name))
-                .with("recommendation", "The value to drive with", List.of(new Report()
-                        .with(name, recommended)
-                        .with("interior_optimum", balance.interior())
-                        .with("reason", balance.reason())));
+                .with(
+                        "recommendation",
+                        "The value to drive with",
+                        List.of(new Report()
+                                .with(name, recommended)
+                                .with("interior_optimum", balance.interior())
+                                .with("reason", balance.reason())));
         if (wanted == Axis.BRAKE_SHARE) {
-            report = withAdhesion(report, balance.recommended().map(BalanceRow::car).orElse(car));
+            report = withAdhesion(
+                    report, balance.recommended().map(BalanceRow::car).orElse(car));
         }
         return report;
     }
@@ -177,21 +180,25 @@ final class BalanceVerb implements Verb {
             rows.add(new Report()
                     .with(name, row.value())
                     .with("time_s", row.time())
-                    .with("first_to_lock", row.firstToLock()
-                            .map(lock -> Choices.word(lock.axle()))
-                            .orElse(null))
-                    .with("locks_at_mps2", row.firstToLock()
-                            .map(lock -> lock.deceleration())
-                            .orElse(Double.NaN))
+                    .with(
+                            "first_to_lock",
+                            row.firstToLock()
+                                    .map(lock -> Choices.word(lock.axle()))
+                                    .orElse(null))
+                    .with(
+                            "locks_at_mps2",
+                            row.firstToLock().map(lock -> lock.deceleration()).orElse(Double.NaN))
                     .with("outcome", row.best().outcome().words())
                     .with("outcome_if_harder", row.harder().map(Outcome::words).orElse(null))
                     .with("outcome_if_later", row.later().map(Outcome::words).orElse(null))
                     .with("brake_point_m", plan.brakePoint())
                     .with("peak_deceleration_mps2", plan.peakDeceleration())
                     .with("release_end_m", plan.release().end())
-                    .with("least_stable_growth_per_s", row.leastStable()
-                            .map(event -> event.row().growthRate())
-                            .orElse(Double.NaN)));
+                    .with(
+                            "least_stable_growth_per_s",
+                            row.leastStable()
+                                    .map(event -> event.row().growthRate())
+                                    .orElse(Double.NaN)));
         }
         return rows;
     }

@@ -147,6 +147,7 @@ final class HandlingVerb implements Verb {
         String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
         return handling.stable()
                 ? "Here the car " + kind + "; a push halves in " + time + "."
-                : "Here the car " + kind + " and is unstable: without the driver's hands a push doubles in " + time + ".";
+                : "Here the car " + kind + " and is unstable: without the driver's hands a push doubles in " + time
+                        + ".";
     }
 }

@@ -159,9 +159,10 @@ final class PedalVerb implements Verb {
                 .with("release", PlanOptions.report(plan))
                 .with("attempts", attempts)
                 .with("seed", seed)
-                .with("rows", "Each pedal under the same leg", results.stream()
-                        .map(result -> row(result, plan))
-                        .toList());
+                .with(
+                        "rows",
+                        "Each pedal under the same leg",
+                        results.stream().map(result -> row(result, plan)).toList());
         return report.note(note(results));
     }
 

@@ -27,8 +27,9 @@ final class PlanOptions {
     @Option(
             names = "--brake-point",
             paramLabel = "<m>",
-            description = "Where the foot comes down, m along the line, negative before turn-in. Default: the latest that "
-                    + "makes the corner, less the margin.")
+            description =
+                    "Where the foot comes down, m along the line, negative before turn-in. Default: the latest that "
+                            + "makes the corner, less the margin.")
     private Double brakePoint;
 
     @Option(

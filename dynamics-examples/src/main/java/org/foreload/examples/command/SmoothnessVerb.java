@@ -63,8 +63,9 @@ final class SmoothnessVerb implements Verb {
             names = "--size",
             paramLabel = "<share>",
             defaultValue = "0.1",
-            description = "Swing of the ripple to each side, or depth of the hesitation, as a share of the brake force, 0 "
-                    + "to 1. Default: 0.1.")
+            description =
+                    "Swing of the ripple to each side, or depth of the hesitation, as a share of the brake force, 0 "
+                            + "to 1. Default: 0.1.")
     private double size;
 
     @Option(

@@ -71,7 +71,9 @@ class BalanceAndPedalTest {
         assertEquals(resonance, smoothness.get("pitch_resonance_hz").doubleValue(), 1e-9);
         assertEquals(resonance, smoothness.get("measured_resonance_hz").doubleValue(), 0.03 * resonance);
         assertEquals(
-                1.8 * Math.sqrt(1 - 0.16), smoothness.get("damped_pitch_frequency_hz").doubleValue(), 1e-9);
+                1.8 * Math.sqrt(1 - 0.16),
+                smoothness.get("damped_pitch_frequency_hz").doubleValue(),
+                1e-9);
         assertEquals(2, smoothness.get("rows").size());
     }
 

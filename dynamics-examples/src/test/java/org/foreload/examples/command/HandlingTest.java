@@ -17,13 +17,14 @@ class HandlingTest {
     private Path directory;
 
     /**
-     * The set of R. Rajamani, Vehicle Dynamics and Control (from memory): m 1573, Iz 2873, a 1.10, b 1.58, 160 kN/rad an
-     * axle. As the file gives stiffness per newton of wheel load, that is 160000 over the static axle loads.
+     * The set of R. Rajamani, Vehicle Dynamics and Control (from memory): m 1573, Iz 2873, a 1.10, b 1.58, 160 kN/rad
+     * an axle. As the file gives stiffness per newton of wheel load, that is 160000 over the static axle loads.
      */
     private String car(double rearStiffness) throws IOException {
         double weight = 1573 * 9.81;
-        String tyre = "{\"model\": \"linear\", \"peak_friction_x\": 1, \"peak_friction_y\": 1, \"reference_load_n\": 4000,"
-                + " \"slip_stiffness\": 20, \"cornering_stiffness_per_rad\": ";
+        String tyre =
+                "{\"model\": \"linear\", \"peak_friction_x\": 1, \"peak_friction_y\": 1, \"reference_load_n\": 4000,"
+                        + " \"slip_stiffness\": 20, \"cornering_stiffness_per_rad\": ";
         String json = "{\"name\": \"t\", \"mass_kg\": 1573, \"wheelbase_m\": 2.68, \"cg_to_front_axle_m\": 1.10,"
                 + " \"cg_height_m\": 0, \"yaw_inertia_kg_m2\": 2873, \"front_track_m\": 1.5,"
                 + " \"front_roll_stiffness_share\": 0.5, \"front_brake_share\": 0.6, \"power_w\": 100000,"
@@ -53,7 +54,8 @@ class HandlingTest {
     @Test
     void theTextbookCarHasTheTextbookNumbers() throws IOException {
         JsonNode handling = straight(160_000);
-        assertEquals(1.7608209e-3, handling.get("understeer_gradient_rad_per_mps2").doubleValue(), 2e-9);
+        assertEquals(
+                1.7608209e-3, handling.get("understeer_gradient_rad_per_mps2").doubleValue(), 2e-9);
         assertEquals(39.0130, handling.get("characteristic_speed_mps").doubleValue(), 5e-5);
         assertTrue(handling.get("critical_speed_mps").isNull());
         assertEquals(7.034428, handling.get("yaw_rate_gain_per_s").doubleValue(), 1e-6);
@@ -79,7 +81,8 @@ class HandlingTest {
     void anOversteeringCarHasACriticalSpeed() throws IOException {
         double gradient = 1573 / 2.68 * (1.58 / 160_000 - 1.10 / 80_000);
         JsonNode handling = straight(80_000);
-        assertEquals(Math.sqrt(2.68 / -gradient), handling.get("critical_speed_mps").doubleValue(), 1e-3);
+        assertEquals(
+                Math.sqrt(2.68 / -gradient), handling.get("critical_speed_mps").doubleValue(), 1e-3);
         assertTrue(handling.get("characteristic_speed_mps").isNull());
         assertTrue(handling.get("decay_rate_per_s").doubleValue() > 0);
     }

@@ -87,7 +87,23 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
-                    "study"));
+                    "study"),
+            room(
+                    "stability",
+                    "parameter",
+                    "tyre",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "bicycle",
+                    "handling",
+                    "driver",
+                    "trace",
+                    "entry",
+                    "study",
+                    "strategy"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

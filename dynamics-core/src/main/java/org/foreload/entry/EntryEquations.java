@@ -112,6 +112,11 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         lastStation = Double.NaN;
     }
 
+    /** Period of the quickest swing of the pedal, s. */
+    double shortestPeriod() {
+        return plan.disturbance().shortestPeriod();
+    }
+
     long evaluations() {
         return evaluations;
     }

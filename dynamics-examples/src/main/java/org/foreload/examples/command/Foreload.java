@@ -32,7 +32,16 @@ import picocli.CommandLine.TypeConversionException;
         commandListHeading = "%nVerbs:%n",
         optionListHeading = "%nOptions:%n",
         footer = {"", "Start with:  foreload grip", "", Cautions.FIRST, Cautions.SECOND},
-        subcommands = {LoadsVerb.class, GripVerb.class, IdealVerb.class})
+        subcommands = {
+            LoadsVerb.class,
+            GripVerb.class,
+            IdealVerb.class,
+            HandlingVerb.class,
+            StabilityVerb.class,
+            BalanceVerb.class,
+            SmoothnessVerb.class,
+            PedalVerb.class
+        })
 public final class Foreload {
 
     /** Exit status: done. */

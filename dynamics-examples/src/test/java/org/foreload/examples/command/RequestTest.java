@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -88,8 +89,15 @@ class RequestTest {
         verbs().forEach(verb -> assertTrue(bare.out().contains("  " + verb + " "), verb));
     }
 
+    /** Verbs whose bare run takes many seconds run once, in their own tests. */
+    static List<String> quickVerbs() {
+        return verbs().stream()
+                .filter(verb -> !List.of("balance", "smoothness", "pedal").contains(verb))
+                .toList();
+    }
+
     @ParameterizedTest
-    @MethodSource("verbs")
+    @MethodSource("quickVerbs")
     void everyVerbRunsBareInEveryFormat(String verb) {
         for (String format : new String[] {"table", "json", "csv"}) {
             Run run = Run.of(verb, "--format", format);

@@ -13,7 +13,7 @@ import org.foreload.strategy.LatestBrakePoint;
  * {@link org.foreload.strategy.LatestBrakePoint}, which has the last word: no scan, and a time read between the last
  * two trials, so that it changes smoothly with the release.
  */
-final class QuickBrakePoint {
+public final class QuickBrakePoint {
 
     /** First step from the guess, m; each further one is twice as long. */
     private static final double FIRST_STEP = 0.5;
@@ -41,7 +41,8 @@ final class QuickBrakePoint {
     private final boolean onlyDrift;
     private final LatestBrakePoint full;
 
-    QuickBrakePoint(CornerStudy study) {
+    /** Searches with the simulator of a study, for its margin. */
+    public QuickBrakePoint(CornerStudy study) {
         simulator = study.simulator();
         allowance = study.allowance();
         full = new LatestBrakePoint(study.bound(), simulator, allowance);
@@ -55,7 +56,7 @@ final class QuickBrakePoint {
      * @param time s, at the margin exactly; NaN if none was found
      * @param excess over what is allowed, as a share of it, where none was found: how far off it was
      */
-    record Answer(double brakePoint, double time, double excess) {}
+    public record Answer(double brakePoint, double time, double excess) {}
 
     private record Trial(double point, double time, double excess) {
         boolean met() {
@@ -68,12 +69,12 @@ final class QuickBrakePoint {
     }
 
     /** Searches near where a car of constant brake force would have to brake. */
-    Answer find(BrakePlan plan) {
+    public Answer find(BrakePlan plan) {
         return find(plan, full.estimate(plan));
     }
 
     /** Brake point, m, of a car of constant brake force. */
-    double estimate(BrakePlan plan) {
+    public double estimate(BrakePlan plan) {
         return full.estimate(plan);
     }
 
@@ -83,7 +84,7 @@ final class QuickBrakePoint {
      * @param plan the release
      * @param guess m; the nearer it is, the fewer trials: two where it is good
      */
-    Answer find(BrakePlan plan, double guess) {
+    public Answer find(BrakePlan plan, double guess) {
         double latest = plan.release().end();
         double earliest = simulator.corner().path().start();
         Trial low = null;

@@ -4,6 +4,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Margins;
+import org.foreload.entry.Outcome;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint;
@@ -33,6 +34,9 @@ public final class QuickBrakePoint {
     /** Most trials after the change is bracketed. */
     private static final int MOST_TRIALS = 12;
 
+    /** Trials in a row with wheels stopped for long after which the peak is taken to be too high from anywhere. */
+    private static final int HOPELESS = 3;
+
     /** Excess that stands for an entry that did not make the corner. */
     private static final double NOT_MADE = 20;
 
@@ -58,7 +62,7 @@ public final class QuickBrakePoint {
      */
     public record Answer(double brakePoint, double time, double excess) {}
 
-    private record Trial(double point, double time, double excess) {
+    private record Trial(double point, double time, double excess, boolean locked) {
         boolean met() {
             return excess <= 0;
         }
@@ -90,11 +94,16 @@ public final class QuickBrakePoint {
         Trial low = null;
         Trial high = null;
         double least = NOT_MADE;
+        int locked = 0;
         double step = FIRST_STEP;
         double point = Math.max(earliest, Math.min(latest, guess));
         while (low == null || high == null) {
             Trial trial = trial(plan, point);
             least = Math.min(least, trial.excess());
+            locked = trial.locked() ? locked + 1 : 0;
+            if (locked == HOPELESS) {
+                return new Answer(guess, Double.NaN, least);
+            }
             if (trial.met()) {
                 low = trial;
                 if (high == null && point >= latest) {
@@ -166,7 +175,7 @@ public final class QuickBrakePoint {
     private Trial trial(BrakePlan plan, double point) {
         BrakePlan moved = plan.withBrakePoint(point);
         EntryResult entry = onlyDrift ? simulator.probe(moved) : simulator.run(moved);
-        return new Trial(point, entry.time(), entry.made() ? excess(entry) : NOT_MADE);
+        return new Trial(point, entry.time(), entry.made() ? excess(entry) : NOT_MADE, entry.outcome() == Outcome.LOCKED_UP);
     }
 
     private double excess(EntryResult entry) {

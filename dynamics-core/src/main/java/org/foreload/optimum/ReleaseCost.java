@@ -15,12 +15,15 @@ import org.foreload.strategy.CornerStudy;
  */
 final class ReleaseCost implements ToDoubleFunction<double[]> {
 
-    /** Cost of a release that makes the corner from no brake point, as a multiple of the bound: worse than any other. */
-    private static final double HOPELESS = 1.5;
+    /**
+     * Seconds by which a release that makes the corner from no brake point counts as slower than the start of the search:
+     * enough to be turned away from, too little to be all that a search sees of a neighbourhood.
+     */
+    private static final double HOPELESS = 0.2;
 
     private final ReleaseSpace space;
     private final QuickBrakePoint quick;
-    private final double bound;
+    private final double hopeless;
     private final List<double[]> points = new ArrayList<>();
     private final List<Double> shifts = new ArrayList<>();
 
@@ -32,9 +35,10 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     ReleaseCost(CornerStudy study, BrakePlan known, Optional<ReleaseShape> shape) {
         space = new ReleaseSpace(study.lockLimit(), study.simulator().apex(), known.buildUpTime(), shape);
         quick = new QuickBrakePoint(study);
-        bound = study.bound().time();
         points.add(space.point(known));
         shifts.add(known.brakePoint() - quick.estimate(known));
+        double time = quick.find(known, known.brakePoint()).time();
+        hopeless = HOPELESS + (Double.isNaN(time) ? 2 * study.bound().time() : time);
     }
 
     ReleaseSpace space() {
@@ -44,7 +48,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     @Override
     public double applyAsDouble(double[] point) {
         QuickBrakePoint.Answer answer = answer(point);
-        return Double.isNaN(answer.time()) ? bound * HOPELESS + EXCESS_WEIGHT * answer.excess() : answer.time();
+        return Double.isNaN(answer.time()) ? hopeless + EXCESS_WEIGHT * answer.excess() : answer.time();
     }
 
     /** Seconds per excess: leads a search that starts among hopeless releases out of them. */

@@ -18,7 +18,8 @@ import org.foreload.vehicle.Suspension;
  * What the time of an entry above the ideal bound is made of. The causes are switched off one after another, each on
  * top of those before, and each time the best release is searched for anew: a car without lags wants another release
  * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
- * the same. A part below zero by a few milliseconds is the accuracy of the searches.
+ * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
+ * has to pitch. A part below zero by a few milliseconds is the accuracy of the searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -108,8 +109,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         double sudden = Math.min(SUDDEN, buildUpTime);
         return List.of(
                 new Variant("release shape", study, buildUpTime),
-                new Variant("brake build-up and lag", study.with(car, quickFoot), sudden),
-                new Variant("tyre, pitch and roll lags", study.with(rigid, quickFoot), sudden),
+                new Variant("tyre, pitch and roll lags", study.with(rigid, driver), buildUpTime),
+                new Variant("brake build-up and lag", study.with(rigid, quickFoot), sudden),
                 new Variant("margin kept on the exit", study.with(rigid, wholeExit), sudden));
     }
 

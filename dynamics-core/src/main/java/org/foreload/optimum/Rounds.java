@@ -59,8 +59,11 @@ final class Rounds {
         progress.update(Math.min(total, done.incrementAndGet()), total);
     }
 
-    /** Counts evaluations that will not be needed. */
+    /** Counts evaluations that will not be needed; after a stop, nothing counts any more. */
     void skip(int evaluations) {
+        if (stopped()) {
+            return;
+        }
         progress.update(Math.min(total, done.addAndGet(evaluations)), total);
     }
 

@@ -8,7 +8,6 @@ import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.SimpleBounds;
-import org.hipparchus.optim.SimpleValueChecker;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.MultivariateOptimizer;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
@@ -27,9 +26,6 @@ import org.hipparchus.random.Well19937c;
  * @param stopped asked before each evaluation; a search that is stopped returns the best it has
  */
 public record Search(double[] low, double[] high, int evaluations, BooleanSupplier stopped) {
-
-    /** Change of cost between generations, relative and absolute, at which a search has arrived. */
-    private static final double ARRIVED = 1e-5;
 
     /** Radius, as a share of its first one, at which a local search has arrived. */
     private static final double SMALLEST_RADIUS = 0.01;
@@ -99,7 +95,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
                 0,
                 new Well19937c(seed),
                 false,
-                new SimpleValueChecker(ARRIVED, ARRIVED));
+                null);
         return run(
                 optimizer,
                 cost,

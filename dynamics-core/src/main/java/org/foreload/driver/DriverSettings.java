@@ -10,9 +10,9 @@ import org.foreload.conventions.Checks;
  * @param steeringRate fastest turn of the front wheels, rad/s
  * @param brakeLag time constant between the foot and the brake force, s
  * @param throttleLag time constant between the foot and the drive force, s
- * @param offsetGain steering per metre of distance off the line, rad/m
- * @param lookAheadTime how far ahead the heading error is weighed, s
- * @param lookAheadMinimum the same at low speed, m
+ * @param trackingBandwidth how quickly a distance off the line is corrected, rad/s
+ * @param trackingDamping damping ratio of that correction, plain number
+ * @param yawDamping how quickly a wrong yaw rate is corrected, 1/s
  * @param curvatureWindow time over which the driver rounds off the curvature ahead, to each side, s
  * @param slipUse share of the lateral peak up to which the driver steers an axle, below 1: never past the slip peak
  * @param exitFriction share of the friction that the driver uses for the exit after the release
@@ -22,9 +22,9 @@ public record DriverSettings(
         double steeringRate,
         double brakeLag,
         double throttleLag,
-        double offsetGain,
-        double lookAheadTime,
-        double lookAheadMinimum,
+        double trackingBandwidth,
+        double trackingDamping,
+        double yawDamping,
         double curvatureWindow,
         double slipUse,
         double exitFriction) {
@@ -35,9 +35,9 @@ public record DriverSettings(
         Checks.positive("steering_rate_radps", steeringRate);
         Checks.positive("brake_lag_s", brakeLag);
         Checks.positive("throttle_lag_s", throttleLag);
-        Checks.notNegative("offset_gain_radpm", offsetGain);
-        Checks.notNegative("look_ahead_time_s", lookAheadTime);
-        Checks.notNegative("look_ahead_minimum_m", lookAheadMinimum);
+        Checks.positive("tracking_bandwidth_radps", trackingBandwidth);
+        Checks.positive("tracking_damping", trackingDamping);
+        Checks.notNegative("yaw_damping_per_s", yawDamping);
         Checks.positive("curvature_window_s", curvatureWindow);
         Checks.between("slip_use", slipUse, 0, 1);
         Checks.between("exit_friction", exitFriction, 0, 1);
@@ -45,7 +45,7 @@ public record DriverSettings(
 
     /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
     public static DriverSettings practised() {
-        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 0.12, 0.40, 9, 0.10, 0.995, 0.97);
+        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 4.3, 0.85, 10, 0.10, 0.995, 0.97);
     }
 
     /** The same driver with another lag between the foot and the brake force, s. */
@@ -55,9 +55,9 @@ public record DriverSettings(
                 steeringRate,
                 seconds,
                 throttleLag,
-                offsetGain,
-                lookAheadTime,
-                lookAheadMinimum,
+                trackingBandwidth,
+                trackingDamping,
+                yawDamping,
                 curvatureWindow,
                 slipUse,
                 exitFriction);
@@ -70,9 +70,9 @@ public record DriverSettings(
                 steeringRate,
                 brakeLag,
                 throttleLag,
-                offsetGain,
-                lookAheadTime,
-                lookAheadMinimum,
+                trackingBandwidth,
+                trackingDamping,
+                yawDamping,
                 curvatureWindow,
                 slipUse,
                 share);

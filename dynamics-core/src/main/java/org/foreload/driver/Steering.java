@@ -1,23 +1,30 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
-import org.foreload.conventions.Gravity;
+import org.foreload.load.RoadPlane;
 import org.foreload.path.Path;
 import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
- * The driver's hands: feedforward from the inverse tyre model and feedback on the path ahead.
+ * The driver's hands: feedforward from the inverse tyre model and feedback on the path.
  *
- * <p>Feedforward asks which front and rear lateral forces the curvature just ahead will need, braking included, reads
- * the slip angles that give them off the tyres, and steers by δ = Lκ + α_r − α_f. Feedback weighs the offset and the
- * course error, heading plus sideslip, a look-ahead away. Source: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics
- * 53(12), 2015, 1687–1704 (from memory). Sideslip here is the mean of the steady one of that work and the true one: the
- * steady one alone leaves an offset while the brake comes off, the true one alone lets the car swing at the limit. The
- * result is held inside the front slip peak around the direction in which the front axle really moves; when the rear
- * steps out, that direction turns, and so the driver countersteers.
+ * <p>The driver thinks in front axle force. What the curvature just ahead needs, (m·a_y·b + Iz·ψ̈)/L with the braking
+ * in it, is corrected for the distance off the line, the course error (heading and sideslip) and the yaw rate; the
+ * inverse tyre model turns that force into a slip angle; and the wheels are set at that angle to the direction in which
+ * the front axle really moves. So the front is never steered past its slip peak, and when the rear steps out, the
+ * direction turns and the driver countersteers. Feedforward from an inverse tyre model with feedback that knows
+ * sideslip: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics 53(12), 2015, 1687-1704 (from memory). That work feeds
+ * back the steady sideslip; with the force as the command the true one can be used, and the line is held without the
+ * offset that the steady one leaves while the brake comes off.
  */
 public final class Steering {
+
+    /** Speed, m/s, above which the driver corrects more gently, since the car damps its own yaw less. */
+    private static final double GENTLE_FROM = 30;
+
+    /** Least share of the tracking bandwidth that is left at any speed. */
+    private static final double GENTLEST = 0.65;
 
     private final Car car;
     private final Path path;
@@ -58,53 +65,41 @@ public final class Steering {
         double curvature = (path.heading(ahead + window) - path.heading(ahead - window)) / (2 * window);
         double gradient = (path.curvature(ahead + window) - path.curvature(ahead - window)) / (2 * window);
 
-        double wheelbase = car.chassis().wheelbase();
-        double toFront = car.chassis().cgToFrontAxle();
-        double toRear = car.chassis().cgToRearAxle();
-        double banking = path.banking(ahead);
         double previewSpeed = Math.max(1, speed - deceleration * preview / Math.max(speed, 1));
-        double lateral = car.chassis().mass()
-                * (previewSpeed * previewSpeed * curvature * Math.cos(banking) - Gravity.G * Math.sin(banking));
-        double yaw = car.chassis().yawInertia() * (previewSpeed * previewSpeed * gradient - deceleration * curvature);
-        double frontSlip = slipFor(car.frontTyre(), wheels, 0, (toRear * lateral + yaw) / wheelbase);
-        double rearSlip = slipFor(car.rearTyre(), wheels, 2, (toFront * lateral - yaw) / wheelbase);
-
-        double sideslip = rearSlip + toRear * curvature;
-        double lookAhead = Math.max(settings.lookAheadMinimum(), settings.lookAheadTime() * speed);
-        double course = headingError + (sideslip + Math.atan2(vy, vx)) / 2;
-        double feedback = -settings.offsetGain() * (offset + lookAhead * course);
-        double wanted = wheelbase * curvature + rearSlip - frontSlip + feedback;
-
-        double frontCourse = Math.atan2(vy + toFront * yawRate, vx);
-        double most = Math.atan(largestSlip(car.frontTyre(), wheels, 0));
-        return Math.max(frontCourse - most, Math.min(frontCourse + most, wanted));
+        double bandwidth = settings.trackingBandwidth()
+                * Math.max(GENTLEST, Math.min(1, Math.sqrt(GENTLE_FROM / Math.max(speed, 1))));
+        double course = headingError + Math.atan2(vy, vx);
+        double correction =
+                -bandwidth * bandwidth * offset - 2 * settings.trackingDamping() * bandwidth * speed * course;
+        double turning = previewSpeed * previewSpeed * curvature + correction;
+        double lateral = car.chassis().mass() * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
+        double yawError = yawRate - speed * path.curvature(station);
+        double yaw = car.chassis().yawInertia()
+                * (previewSpeed * previewSpeed * gradient
+                        - deceleration * curvature
+                        - settings.yawDamping() * yawError);
+        double force =
+                (car.chassis().cgToRearAxle() * lateral + yaw) / car.chassis().wheelbase();
+        double frontCourse = Math.atan2(vy + car.chassis().cgToFrontAxle() * yawRate, vx);
+        return frontCourse - frontSlip(wheels, force);
     }
 
-    /** Slip angle, rad, that gives an axle this lateral force with the loads and longitudinal forces that it has. */
-    private double slipFor(Tyre tyre, WheelForces wheels, int first, double force) {
-        double left = forceLeft(tyre, wheels, first);
-        double right = forceLeft(tyre, wheels, first + 1);
-        double peak = tyre.peakForceY(wheels.load(first)) + tyre.peakForceY(wheels.load(first + 1));
-        if (!(left + right > 0)) {
+    /** Slip angle, rad, that gives the front axle this lateral force with the loads and brake forces that it has. */
+    private double frontSlip(WheelForces wheels, double force) {
+        Tyre tyre = car.frontTyre();
+        double left = forceLeft(tyre, wheels, 0) + forceLeft(tyre, wheels, 1);
+        double peak = tyre.peakForceY(wheels.load(0)) + tyre.peakForceY(wheels.load(1));
+        if (!(peak > 0)) {
             return 0;
         }
-        double fraction = Math.min(Math.abs(force) / (left + right), settings.slipUse());
-        double slip = tyre.lateralSlipFor(fraction, wheels.load(first) / 2 + wheels.load(first + 1) / 2)
-                * (left + right)
-                / peak;
+        double share = Math.max(left / peak, LEAST_SHARE);
+        double fraction = Math.min(Math.abs(force) / (share * peak), settings.slipUse());
+        double slip = tyre.lateralSlipFor(fraction, (wheels.load(0) + wheels.load(1)) / 2) * share;
         return -Math.copySign(Math.atan(slip), force);
     }
 
-    private double largestSlip(Tyre tyre, WheelForces wheels, int first) {
-        double left = forceLeft(tyre, wheels, first);
-        double right = forceLeft(tyre, wheels, first + 1);
-        double peak = tyre.peakForceY(wheels.load(first)) + tyre.peakForceY(wheels.load(first + 1));
-        double pure = tyre.lateralSlipFor(settings.slipUse(), wheels.load(first) / 2 + wheels.load(first + 1) / 2);
-        return peak > 0 ? pure * Math.max((left + right) / peak, LEAST_SLIP_SHARE) : pure;
-    }
-
-    /** Even with locked wheels the driver keeps some steering on: the share of the slip peak that is always allowed. */
-    private static final double LEAST_SLIP_SHARE = 0.3;
+    /** Even with locked wheels the driver keeps some steering on: as if this share of the peak were left. */
+    private static final double LEAST_SHARE = 0.3;
 
     /** Lateral force that the longitudinal force leaves a wheel, N. */
     private static double forceLeft(Tyre tyre, WheelForces wheels, int wheel) {

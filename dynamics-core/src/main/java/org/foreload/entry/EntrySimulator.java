@@ -99,8 +99,8 @@ public final class EntrySimulator {
     }
 
     /**
-     * A probe is computed with a tolerance this much coarser: its drift is within a millimetre of the full run's, which a
-     * search does not notice, for two thirds of the work.
+     * A probe is computed with a tolerance this much coarser: its drift is within a millimetre of the full run's, which
+     * a search does not notice, for two thirds of the work.
      */
     private static final double PROBE_COARSENING = 10;
 
@@ -138,7 +138,12 @@ public final class EntrySimulator {
     }
 
     private ODEStateAndDerivative integrate(
-            EntryEquations equations, EntryRecorder recorder, double tolerance, double from, double to, double[] state) {
+            EntryEquations equations,
+            EntryRecorder recorder,
+            double tolerance,
+            double from,
+            double to,
+            double[] state) {
         double[] absolute = new double[EntryState.SIZE];
         double[] relative = new double[EntryState.SIZE];
         for (int i = 0; i < absolute.length; i++) {

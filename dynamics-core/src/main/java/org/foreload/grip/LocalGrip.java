@@ -8,15 +8,15 @@ import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
 /**
- * Limits of a car at one place of the road (curvature, its gradient, grade, banking), as functions of speed squared w and
- * deceleration d. The fast twin of {@link GripLimits#use}: same numbers, without objects.
+ * Limits of a car at one place of the road (curvature, its gradient, grade, banking), as functions of speed squared w
+ * and deceleration d. The fast twin of {@link GripLimits#use}: same numbers, without objects.
  *
  * <p><b>Key fact.</b> At one place, wheel loads, brake force and lateral demands are all linear in (w, d); the friction
- * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is the
- * sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the feasible
- * pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the utilisation
- * falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering bends the
- * capacity the other way from there on, which the searches tolerate.)
+ * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is
+ * the sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the
+ * feasible pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the
+ * utilisation falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering
+ * bends the capacity the other way from there on, which the searches tolerate.)
  */
 public final class LocalGrip {
 
@@ -56,12 +56,7 @@ public final class LocalGrip {
     }
 
     LocalGrip(
-            Car car,
-            LoadTransfer transfer,
-            double curvature,
-            double curvatureGradient,
-            double grade,
-            double banking) {
+            Car car, LoadTransfer transfer, double curvature, double curvatureGradient, double grade, double banking) {
         Chassis chassis = car.chassis();
         frontTyre = car.frontTyre();
         rearTyre = car.rearTyre();
@@ -91,8 +86,8 @@ public final class LocalGrip {
         double inertia = chassis.yawInertia() / wheelbase;
         double toFront = mass * chassis.cgToRearAxle() / wheelbase;
         double toRear = mass * chassis.cgToFrontAxle() / wheelbase;
-        frontDemand = new Plane(
-                toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
+        frontDemand =
+                new Plane(toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
         rearDemand =
                 new Plane(toRear * lateral, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
         force = new Plane(-mass * RoadPlane.slowing(grade), -car.aerodynamics().drag(1), mass);
@@ -110,8 +105,7 @@ public final class LocalGrip {
 
     /** Utilisation of the front axle; see {@link AxleUse}. */
     public double frontUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(
-                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         return AxleGrip.utilisation(
@@ -124,8 +118,7 @@ public final class LocalGrip {
 
     /** Utilisation of the rear axle; see {@link AxleUse}. */
     public double rearUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(
-                0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         return AxleGrip.utilisation(
@@ -147,8 +140,8 @@ public final class LocalGrip {
     }
 
     /**
-     * Highest longitudinal acceleration, m/s², for which the engine has the power, constant over a step and judged in its
-     * middle, where w is w₀ + a·step.
+     * Highest longitudinal acceleration, m/s², for which the engine has the power, constant over a step and judged in
+     * its middle, where w is w₀ + a·step.
      *
      * @param speedSquared w₀ at the start of the step, m²/s²
      * @param step length of the step, m
@@ -170,7 +163,9 @@ public final class LocalGrip {
         return powerAcceleration(w);
     }
 
-    /** Highest speed squared, m²/s², at which the engine has the power for an acceleration in m/s²; infinite if always. */
+    /**
+     * Highest speed squared, m²/s², at which the engine has the power for an acceleration in m/s²; infinite if always.
+     */
     public double powerSpeedSquared(double acceleration) {
         double constant = acceleration - force.constant() / mass;
         double drag = -force.perSpeedSquared() / mass;
@@ -179,9 +174,7 @@ public final class LocalGrip {
         }
         // Newton for v in v·(constant + drag·v²) = power/mass, convex where it rises, from above the largest root.
         double byDrag = Math.cbrt(power / (mass * drag));
-        double v = constant > 0
-                ? Math.min(power / (mass * constant), byDrag)
-                : Math.sqrt(-constant / drag) + byDrag;
+        double v = constant > 0 ? Math.min(power / (mass * constant), byDrag) : Math.sqrt(-constant / drag) + byDrag;
         for (int i = 0; i < ROUNDS && v > 0; i++) {
             double next = v - (v * (constant + drag * v * v) - power / mass) / (constant + 3 * drag * v * v);
             if (Math.abs(next - v) <= CLOSE * v) {
@@ -192,7 +185,9 @@ public final class LocalGrip {
         return v * v;
     }
 
-    /** The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s². */
+    /**
+     * The accelerations at one speed, as a line through the feasible set; the parameter is the acceleration in m/s².
+     */
     public Chord atSpeed(double speedSquared, double frictionScale) {
         return new Chord(this, frictionScale, speedSquared, 0, 0, 1);
     }
@@ -203,8 +198,8 @@ public final class LocalGrip {
     }
 
     /**
-     * The middle of a step that starts at a speed, as a line through the feasible set; the parameter is the acceleration a
-     * in m/s², constant over the step, and w in the middle is w₀ + a·step.
+     * The middle of a step that starts at a speed, as a line through the feasible set; the parameter is the
+     * acceleration a in m/s², constant over the step, and w in the middle is w₀ + a·step.
      *
      * @param speedSquared w₀ at the start of the step, m²/s²
      * @param step length of the step, m; negative for a step that <em>ends</em> at this speed

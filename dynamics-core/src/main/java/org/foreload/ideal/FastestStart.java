@@ -5,13 +5,14 @@ import org.foreload.grip.LocalGrip;
 
 /**
  * One step of the backward pass: the highest speed at its start from which its end can be reached at or below a given
- * speed. The middle of the step must be feasible: with w₀ at the start and acceleration a, w in the middle is w₀ + a·ds and
- * at the end w₀ + 2a·ds.
+ * speed. The middle of the step must be feasible: with w₀ at the start and acceleration a, w in the middle is w₀ + a·ds
+ * and at the end w₀ + 2a·ds.
  *
- * <p>Over the convex feasible set of the middle this is a convex problem in two unknowns. Mostly its solution ends the step
- * exactly at the speed asked for, hardest braking along the straight line of all such pairs: one root. Where the line misses
- * the set (the speed asked for is too high for the corner), or where a lower end speed allows a higher start, the highest
- * start speed is sought over all accelerations: a concave maximum in one unknown, each value of it a root.
+ * <p>Over the convex feasible set of the middle this is a convex problem in two unknowns. Mostly its solution ends the
+ * step exactly at the speed asked for, hardest braking along the straight line of all such pairs: one root. Where the
+ * line misses the set (the speed asked for is too high for the corner), or where a lower end speed allows a higher
+ * start, the highest start speed is sought over all accelerations: a concave maximum in one unknown, each value of it a
+ * root.
  *
  * <p>Keeps the last solution as the next first guess, so an instance serves one pass in one thread.
  */
@@ -29,7 +30,9 @@ final class FastestStart {
     /** Fall of utilisation over a probe that counts: above rounding and root accuracy, far below any real slope. */
     private static final double FALL = 1e-9;
 
-    /** Gap between the best start found and the proven bound, relative to speed squared, at which the maximum is taken. */
+    /**
+     * Gap between the best start found and the proven bound, relative to speed squared, at which the maximum is taken.
+     */
     private static final double GAP = 1e-9;
 
     /** Bracket of acceleration, m/s², at which the search for the maximum ends in any case. */
@@ -125,7 +128,9 @@ final class FastestStart {
         return speedSquared;
     }
 
-    /** Hardest braking that ends at the speed asked for; NaN if there is none, or if a lower end allows a higher start. */
+    /**
+     * Hardest braking that ends at the speed asked for; NaN if there is none, or if a lower end allows a higher start.
+     */
     private double hardestOnLine(Chord line, double gentlest) {
         double highest = endBound / (2 * step);
         double inside = line.feasibleNear(acceleration, NEIGHBOUR, gentlest, highest);
@@ -180,8 +185,8 @@ final class FastestStart {
             } else if (leftBound == Bound.EMPTY || rightBound == Bound.EMPTY) {
                 a = (left + right) / 2;
             } else {
-                double crossing = (rightValue - leftValue + leftSlope * left - rightSlope * right)
-                        / (leftSlope - rightSlope);
+                double crossing =
+                        (rightValue - leftValue + leftSlope * left - rightSlope * right) / (leftSlope - rightSlope);
                 if (leftValue + leftSlope * (crossing - left) - bestValue <= GAP * bestValue) {
                     break;
                 }

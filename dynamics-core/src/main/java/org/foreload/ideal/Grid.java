@@ -8,14 +8,14 @@ import org.foreload.grip.LocalGrip;
 import org.foreload.path.Path;
 
 /**
- * Stations along a line and the limits in the middle of each step between them. The stations are the ends of the line, its
- * kinks, turn-in, and equal steps between these.
+ * Stations along a line and the limits in the middle of each step between them. The stations are the ends of the line,
+ * its kinks, turn-in, and equal steps between these.
  */
 final class Grid {
 
     /**
-     * Longest step as a share of the smallest radius of a piece of line. Along a circle speed changes over lengths of the
-     * order of its radius; a fiftieth of it keeps the error of the midpoint rule below one in ten thousand.
+     * Longest step as a share of the smallest radius of a piece of line. Along a circle speed changes over lengths of
+     * the order of its radius; a fiftieth of it keeps the error of the midpoint rule below one in ten thousand.
      */
     private static final double STEP_PER_RADIUS = 0.02;
 

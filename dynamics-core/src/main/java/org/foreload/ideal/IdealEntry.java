@@ -11,14 +11,14 @@ import org.foreload.vehicle.Car;
  * The fastest quasi-steady speed profile of a car along a given line, from the approach speed on.
  *
  * <p>Method: controllable sets backward, greedy forward (H. Pham and Q.-C. Pham, A New Approach to Time-Optimal Path
- * Parameterization Based on Reachability Analysis, IEEE Transactions on Robotics 34(3), 2018, from memory; for the friction
- * circle T. Lipp and S. Boyd, Minimum-time speed optimisation over a fixed path, Int. J. Control 87(6), 2014, from memory).
- * Backward, the highest speed squared at each station from which the rest of the line can still be driven; forward, the
- * highest acceleration that stays at or below it. The plain "corner speed, then integrate back" is wrong for a car: gentle
- * braking can make a speed feasible that coasting does not.
+ * Parameterization Based on Reachability Analysis, IEEE Transactions on Robotics 34(3), 2018, from memory; for the
+ * friction circle T. Lipp and S. Boyd, Minimum-time speed optimisation over a fixed path, Int. J. Control 87(6), 2014,
+ * from memory). Backward, the highest speed squared at each station from which the rest of the line can still be
+ * driven; forward, the highest acceleration that stays at or below it. The plain "corner speed, then integrate back" is
+ * wrong for a car: gentle braking can make a speed feasible that coasting does not.
  *
- * <p>Speed squared is linear over each step, and limits hold in its middle, so the error falls with the square of the step.
- * At kinks of the line, where the limits jump, they hold on both sides as well: the lowest speed is often there.
+ * <p>Speed squared is linear over each step, and limits hold in its middle, so the error falls with the square of the
+ * step. At kinks of the line, where the limits jump, they hold on both sides as well: the lowest speed is often there.
  * Steps are at most {@link IdealOptions#step()} and a fiftieth of the radius; kinks of the line are stations.
  */
 public final class IdealEntry {
@@ -29,12 +29,23 @@ public final class IdealEntry {
     /** Utilisation over the limit at which an acceleration known from the backward pass is still taken as feasible. */
     private static final double TOLERANCE = 1e-9;
 
+    /** Factor on a speed squared that turned out not to be controllable. */
+    private static final double GIVE_UP = 0.999;
+
+    /** Relative margin below the highest approach speed, and unit to which it is rounded down, m/s, when it is told. */
+    private static final double MARGIN = 1e-4;
+
+    private static final double ROUND = 1.0 / 128;
+
     /** First step of searches for an acceleration, m/s². */
     private static final double NEIGHBOUR = 0.05;
 
     private IdealEntry() {}
 
-    /** The fastest entry with the {@linkplain IdealOptions#DEFAULT default options}; see {@link #solve(Car, Corner, IdealOptions)}. */
+    /**
+     * The fastest entry with the {@linkplain IdealOptions#DEFAULT default options}; see {@link #solve(Car, Corner,
+     * IdealOptions)}.
+     */
     public static IdealProfile solve(Car car, Corner corner) {
         return solve(car, corner, IdealOptions.DEFAULT);
     }
@@ -42,8 +53,8 @@ public final class IdealEntry {
     /**
      * The fastest entry.
      *
-     * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes the
-     *     corner at that speed; it tells the highest speed that does
+     * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes
+     *     the corner at that speed; it tells the highest speed that does
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
@@ -55,31 +66,38 @@ public final class IdealEntry {
         controllable[steps] = reachable[steps];
         FastestStart backward = new FastestStart(options.frictionScale());
         FastestStart atKinks = new FastestStart(options.frictionScale());
-        for (int i = steps - 1; i >= 0; i--) {
-            controllable[i] =
-                    backward.solve(grid.limits(i), grid.length(i), controllable[i + 1], reachable[i]);
-            for (LocalGrip side : grid.kink(i)) {
-                controllable[i] = atKinks.atPlace(side, controllable[i]);
+        for (int k = steps - 1; k >= 0; k--) {
+            controllable[k] = backward.solve(grid.limits(k), grid.length(k), controllable[k + 1], reachable[k]);
+            for (LocalGrip side : grid.kink(k)) {
+                controllable[k] = atKinks.atPlace(side, controllable[k]);
             }
-            accelerations[i] = backward.acceleration();
+            accelerations[k] = backward.acceleration();
         }
         if (!(approach <= controllable[0] * (1 + ROUNDING))) {
-            throw new InvalidValueException(
-                    "approach_speed_mps",
-                    corner.approachSpeed(),
-                    "at most " + Math.sqrt(controllable[0]) + ", the highest from which the car makes this corner");
+            throw tooFast(corner, controllable[0]);
         }
         double[] speedsSquared = new double[steps + 1];
         speedsSquared[0] = Math.min(approach, controllable[0]);
-        double before = accelerations[0];
-        for (int i = 0; i < steps; i++) {
+        double[] known = accelerations.clone();
+        int i = 0;
+        while (i < steps) {
             double w = speedsSquared[i];
-            double length = grid.length(i);
-            double guess = w >= controllable[i] * (1 - ROUNDING) ? accelerations[i] : before;
-            before = highestAcceleration(
-                    grid.limits(i), w, length, controllable[i + 1], guess, options.frictionScale());
-            accelerations[i] = before;
-            speedsSquared[i + 1] = Math.max(0, w + 2 * before * length);
+            double guess = i == 0 || w >= controllable[i] * (1 - ROUNDING) ? known[i] : accelerations[i - 1];
+            double acceleration = highestAcceleration(
+                    grid.limits(i), w, grid.length(i), controllable[i + 1], guess, options.frictionScale());
+            if (Double.isNaN(acceleration)) {
+                // Only where a lifted wheel bends the feasible set: this speed is not controllable after all. One step
+                // back.
+                controllable[i] = w * GIVE_UP;
+                if (i == 0) {
+                    throw tooFast(corner, controllable[0]);
+                }
+                i--;
+            } else {
+                accelerations[i] = acceleration;
+                speedsSquared[i + 1] = Math.max(0, w + 2 * acceleration * grid.length(i));
+                i++;
+            }
         }
         return IdealProfile.of(car, grid, speedsSquared, accelerations);
     }
@@ -96,6 +114,15 @@ public final class IdealEntry {
         return reachable;
     }
 
+    private static InvalidValueException tooFast(Corner corner, double highest) {
+        double speed = Math.floor(Math.sqrt(highest) * (1 - MARGIN) / ROUND) * ROUND;
+        return new InvalidValueException(
+                "approach_speed_mps",
+                corner.approachSpeed(),
+                "at most " + speed + ", the highest from which the car makes this corner");
+    }
+
+    /** Highest acceleration over a step that ends at or below a speed; NaN if none is feasible. */
     private static double highestAcceleration(
             LocalGrip grip, double speedSquared, double length, double highestEnd, double guess, double scale) {
         double highest = Math.min(
@@ -108,10 +135,6 @@ public final class IdealEntry {
         double inside = chord.excess(known) <= TOLERANCE
                 ? known
                 : chord.feasibleNear(known, NEIGHBOUR, -speedSquared / (2 * length), highest);
-        if (Double.isNaN(inside)) {
-            throw new IllegalStateException("no feasible acceleration from speed squared " + speedSquared
-                    + " to at most " + highestEnd + " over " + length);
-        }
-        return chord.edgeFrom(inside, NEIGHBOUR, highest);
+        return Double.isNaN(inside) ? Double.NaN : chord.edgeFrom(inside, NEIGHBOUR, highest);
     }
 }

@@ -10,9 +10,9 @@ import org.foreload.vehicle.Car;
 /**
  * The fastest entry along a line, by station, and what stands out of it. Immutable.
  *
- * <p>Stations, times and speeds hold at the start of each step; deceleration, brake force and utilisations hold over the step
- * that starts there, in its middle (the last station repeats the last step). Speed squared is linear between stations, so
- * {@link #speedAt} is exact. Units m, s, m/s, m/s², N; deceleration is positive when slowing.
+ * <p>Stations, times and speeds hold at the start of each step; deceleration, brake force and utilisations hold over
+ * the step that starts there, in its middle (the last station repeats the last step). Speed squared is linear between
+ * stations, so {@link #speedAt} is exact. Units m, s, m/s, m/s², N; deceleration is positive when slowing.
  */
 public final class IdealProfile {
 
@@ -100,8 +100,8 @@ public final class IdealProfile {
     }
 
     /**
-     * Where the braking curve, drawn on backward, meets the curve of the steps before: the step between holds a mean of both,
-     * so its own start may be early by its length.
+     * Where the braking curve, drawn on backward, meets the curve of the steps before: the step between holds a mean of
+     * both, so its own start may be early by its length.
      */
     private double brakePoint(int first) {
         if (first < 2 || first + 2 >= stations.length) {
@@ -147,7 +147,10 @@ public final class IdealProfile {
         return brakeForces[i];
     }
 
-    /** Utilisation of the front axle over the step from station {@code i}: at full friction, so at most the friction scale. */
+    /**
+     * Utilisation of the front axle over the step from station {@code i}: at full friction, so at most the friction
+     * scale.
+     */
     public double frontUtilisation(int i) {
         return frontUtilisations[i];
     }
@@ -157,7 +160,10 @@ public final class IdealProfile {
         return rearUtilisations[i];
     }
 
-    /** The axle that is nearer to its limit over the step from station {@code i}; the front one if both are equally near. */
+    /**
+     * The axle that is nearer to its limit over the step from station {@code i}; the front one if both are equally
+     * near.
+     */
     public Axle limitingAxle(int i) {
         return frontUtilisations[i] >= rearUtilisations[i] ? Axle.FRONT : Axle.REAR;
     }
@@ -189,8 +195,8 @@ public final class IdealProfile {
     }
 
     /**
-     * Station where the entry's braking starts, m: of all unbroken brakings before the minimum, the one that sheds
-     * most speed; empty if the entry needs no brake.
+     * Station where the entry's braking starts, m: of all unbroken brakings before the minimum, the one that sheds most
+     * speed; empty if the entry needs no brake.
      */
     public OptionalDouble brakePoint() {
         return brakePoint;

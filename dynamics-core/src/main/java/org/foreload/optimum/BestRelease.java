@@ -11,6 +11,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryResult;
 import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
@@ -57,6 +58,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Share of its releases that a restart looks at far and wide, before it searches nearby. */
     private static final double WIDE_SHARE = 0.6;
 
+    /** Share of the drift allowed with which a search begins. */
+    private static final double START_DRIFT = 0.7;
+
     /** Spread of the first generation, in the units of the space: around a start that is good already. */
     private static final double SPREAD = 0.5;
 
@@ -74,7 +78,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double time) {}
+    private record Tried(ReleaseShape shape, BrakePlan plan, double driftShare, double time) {}
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -115,8 +119,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
             Optional<Finding> finding = quickest(simple.stream().filter(one -> one.shape().equals(shape)))
-                    .map(one -> study.latest(one.plan()))
-                    .filter(Finding::found);
+                    .flatMap(one -> checked(study, one.plan()));
             finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
             best = quicker(best, finding);
         }
@@ -131,14 +134,27 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Tried> byTime =
                 free.stream().sorted(Comparator.comparingDouble(Tried::time)).toList();
         for (Tried one : byTime) {
-            Finding finding = study.latest(one.plan());
-            if (finding.found()) {
-                best = quicker(best, Optional.of(finding));
+            Optional<Finding> finding = checked(study, one.plan());
+            if (finding.isPresent()) {
+                best = quicker(best, finding);
                 break;
             }
         }
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
+
+    /** The entry of a release by the full search, or from the brake point of the quick one if that is quicker. */
+    private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
+        Finding latest = study.latest(plan);
+        EntryResult own = study.simulator().run(plan.withBrakePoint(plan.brakePoint() - ON_THE_SAFE_SIDE));
+        Optional<Finding> quick = study.allowance().met(own)
+                ? Optional.of(new Finding(own, true, latest.inHand()))
+                : Optional.empty();
+        return quicker(Optional.of(latest).filter(Finding::found), quick);
+    }
+
+    /** The quick search reads brake points between trials; this much earlier, m, the margin is kept for certain. */
+    private static final double ON_THE_SAFE_SIDE = 0.02;
 
     private static Optional<Finding> quicker(Optional<Finding> a, Optional<Finding> b) {
         return Stream.of(a, b)
@@ -170,23 +186,23 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static Tried first(CornerStudy study, BrakePlan plan, Rounds rounds) {
         QuickBrakePoint.Answer answer = new QuickBrakePoint(study).find(plan);
         rounds.count();
-        return new Tried(plan.release().shape(), plan.withBrakePoint(answer.brakePoint()), answer.time());
+        return new Tried(plan.release().shape(), plan.withBrakePoint(answer.brakePoint()), 1, answer.time());
     }
 
     /** The best of one simple shape. */
     private static Tried within(CornerStudy study, Tried start, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        return nearby(cost, cost.space().point(start.plan()), start.shape(), SIMPLE_EVALUATIONS, rounds);
+        ReleaseCost cost = new ReleaseCost(study, start.plan(), START_DRIFT, Optional.of(start.shape()));
+        return nearby(cost, cost.start(), start.shape(), SIMPLE_EVALUATIONS, rounds);
     }
 
     private Tried free(CornerStudy study, Tried start, long ownSeed, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
+        ReleaseCost cost = new ReleaseCost(study, start.plan(), start.driftShare(), Optional.empty());
         ReleaseSpace space = cost.space();
         double[] spread = new double[space.size()];
         java.util.Arrays.fill(spread, SPREAD);
         int wide = (int) (WIDE_SHARE * evaluations);
         Search.Found found = new Search(space.low(), space.high(), wide, rounds::stopped)
-                .wide(rounds.counting(cost), space.point(start.plan()), spread, ownSeed);
+                .wide(rounds.counting(cost), cost.start(), spread, ownSeed);
         return nearby(cost, found.point(), start.shape(), evaluations - wide, rounds);
     }
 
@@ -203,6 +219,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             left -= found.evaluations();
         }
         rounds.skip(Math.max(0, left));
-        return new Tried(shape, cost.plan(point), time);
+        return new Tried(shape, cost.plan(point), ReleaseSpace.driftShare(point), time);
     }
 }

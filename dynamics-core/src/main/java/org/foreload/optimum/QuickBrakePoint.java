@@ -74,7 +74,7 @@ public final class QuickBrakePoint {
 
     /** Searches near where a car of constant brake force would have to brake. */
     public Answer find(BrakePlan plan) {
-        return find(plan, full.estimate(plan));
+        return find(plan, full.estimate(plan), 1);
     }
 
     /** Brake point, m, of a car of constant brake force. */
@@ -87,8 +87,10 @@ public final class QuickBrakePoint {
      *
      * @param plan the release
      * @param guess m; the nearer it is, the fewer trials: two where it is good
+     * @param driftShare share of the drift allowed that may be used, above 0 to 1: on the last decimetres of drift a later
+     *     brake can cost more time than it gains
      */
-    public Answer find(BrakePlan plan, double guess) {
+    public Answer find(BrakePlan plan, double guess, double driftShare) {
         double latest = plan.release().end();
         double earliest = simulator.corner().path().start();
         Trial low = null;
@@ -98,7 +100,7 @@ public final class QuickBrakePoint {
         double step = FIRST_STEP;
         double point = Math.max(earliest, Math.min(latest, guess));
         while (low == null || high == null) {
-            Trial trial = trial(plan, point);
+            Trial trial = trial(plan, point, driftShare);
             least = Math.min(least, trial.excess());
             locked = trial.locked() ? locked + 1 : 0;
             if (locked == HOPELESS) {
@@ -121,7 +123,7 @@ public final class QuickBrakePoint {
                 return new Answer(guess, Double.NaN, least);
             }
         }
-        return narrowed(plan, low, high);
+        return narrowed(plan, low, high, driftShare);
     }
 
     /** How far to go on while all trials were on one side: a little further than to where the excess would be zero. */
@@ -142,7 +144,7 @@ public final class QuickBrakePoint {
     /** Step back, m, from an entry that did not make the corner. */
     private static final double OFF_STEP = 2;
 
-    private Answer narrowed(BrakePlan plan, Trial met, Trial failed) {
+    private Answer narrowed(BrakePlan plan, Trial met, Trial failed, double driftShare) {
         Trial low = met;
         Trial high = failed;
         boolean halve = false;
@@ -154,7 +156,7 @@ public final class QuickBrakePoint {
             }
             double share = readable && !halve ? -low.excess() / (high.excess() - low.excess()) : 0.5;
             double inside = Math.max(0.02, Math.min(0.98, share));
-            Trial trial = trial(plan, low.point() + inside * width);
+            Trial trial = trial(plan, low.point() + inside * width, driftShare);
             if (trial.met()) {
                 low = trial;
             } else {
@@ -172,14 +174,15 @@ public final class QuickBrakePoint {
                 0);
     }
 
-    private Trial trial(BrakePlan plan, double point) {
+    private Trial trial(BrakePlan plan, double point, double driftShare) {
         BrakePlan moved = plan.withBrakePoint(point);
         EntryResult entry = onlyDrift ? simulator.probe(moved) : simulator.run(moved);
-        return new Trial(point, entry.time(), entry.made() ? excess(entry) : NOT_MADE, entry.outcome() == Outcome.LOCKED_UP);
+        return new Trial(point, entry.time(), entry.made() ? excess(entry, driftShare) : NOT_MADE, entry.outcome() == Outcome.LOCKED_UP);
     }
 
-    private double excess(EntryResult entry) {
-        double excess = entry.farthestOffset() / allowance.drift() - 1;
+    private double excess(EntryResult entry, double driftShare) {
+        double excess = Math.max(
+                entry.farthestOffset() / (driftShare * allowance.drift()) - 1, (LOCK_RESERVE - entry.lockReserve()) * LOCK_WEIGHT);
         if (!onlyDrift) {
             Margins margins = entry.margins().orElseThrow();
             excess = Math.max(excess, allowance.edge() - margins.edge());
@@ -192,6 +195,15 @@ public final class QuickBrakePoint {
     private static double lack(double asked, double left) {
         return asked > 0 ? (asked - left) * MARGIN_WEIGHT : Double.NEGATIVE_INFINITY;
     }
+
+    /**
+     * Share by which the brake must be able to be harder before a wheel stops. A wheel that only just does not stop is a
+     * matter of rounding, and one that does costs a tenth of a second.
+     */
+    private static final double LOCK_RESERVE = 0.01;
+
+    /** Five hundredths of brake force count as much as the whole drift that is allowed. */
+    private static final double LOCK_WEIGHT = 20;
 
     /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
     private static final double MARGIN_WEIGHT = 10;

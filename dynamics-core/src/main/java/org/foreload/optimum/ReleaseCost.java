@@ -24,21 +24,29 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     private final ReleaseSpace space;
     private final QuickBrakePoint quick;
     private final double hopeless;
+    private final double[] start;
     private final List<double[]> points = new ArrayList<>();
     private final List<Double> shifts = new ArrayList<>();
 
     /**
      * @param study car, corner, driver
      * @param known a plan with its brake point: guesses for other plans are moved as this one's would have to be
+     * @param driftShare share of the drift allowed that this plan uses
      * @param shape the shape, where the search is within one family
      */
-    ReleaseCost(CornerStudy study, BrakePlan known, Optional<ReleaseShape> shape) {
+    ReleaseCost(CornerStudy study, BrakePlan known, double driftShare, Optional<ReleaseShape> shape) {
         space = new ReleaseSpace(study.lockLimit(), study.simulator().apex(), known.buildUpTime(), shape);
         quick = new QuickBrakePoint(study);
-        points.add(space.point(known));
+        start = space.point(known, driftShare);
+        points.add(start);
         shifts.add(known.brakePoint() - quick.estimate(known));
-        double time = quick.find(known, known.brakePoint()).time();
+        double time = quick.find(known, known.brakePoint(), driftShare).time();
         hopeless = HOPELESS + (Double.isNaN(time) ? 2 * study.bound().time() : time);
+    }
+
+    /** The point of the known plan. */
+    double[] start() {
+        return start.clone();
     }
 
     ReleaseSpace space() {
@@ -62,7 +70,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     private QuickBrakePoint.Answer answer(double[] point) {
         BrakePlan plan = space.plan(point);
         double estimate = quick.estimate(plan);
-        QuickBrakePoint.Answer answer = quick.find(plan, estimate + shiftNear(point));
+        QuickBrakePoint.Answer answer = quick.find(plan, estimate + shiftNear(point), ReleaseSpace.driftShare(point));
         if (!Double.isNaN(answer.time())) {
             points.add(point.clone());
             shifts.add(answer.brakePoint() - estimate);

@@ -10,7 +10,7 @@ import org.foreload.braking.SplineRelease;
 /**
  * Brake plans as points, one unit of each variable about as far as the next: peak, start, length, and the shape as the
  * logarithms of its steps, so that every point is a release that never rises. The brake point is no variable: each
- * release has its own.
+ * release has its own, the latest with the share of the allowed drift that is used, which is a variable.
  */
 final class ReleaseSpace {
 
@@ -20,16 +20,20 @@ final class ReleaseSpace {
     private static final int PEAK = 0;
     private static final int START = 1;
     private static final int LENGTH = 2;
-    private static final int SHAPE = 3;
+    private static final int DRIFT = 3;
+    private static final int SHAPE = 4;
 
-    /** One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex. */
-    private static final double[] UNITS = {0.05, 0.15, 0.15};
+    /**
+     * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and of
+     * the share of the drift allowed that is used.
+     */
+    private static final double[] UNITS = {0.05, 0.15, 0.15, 0.2};
 
     /** One unit of the logarithm of a step. */
     private static final double STEP_UNIT = 0.4;
 
-    private static final double[] LOWEST = {0.15, -3, 0.05};
-    private static final double[] HIGHEST = {1.2, 1.5, 4.5};
+    private static final double[] LOWEST = {0.15, -3, 0.05, 0.25};
+    private static final double[] HIGHEST = {1.2, 1.5, 4.5, 1};
 
     /** The logarithm of a step lies within this of the last step's. */
     private static final double STEP_RANGE = 6;
@@ -99,13 +103,19 @@ final class ReleaseSpace {
         return new SplineRelease("free", inner);
     }
 
-    /** The point nearest to a plan: its shape read at the spline's places. */
-    double[] point(BrakePlan plan) {
+    /** Share of the drift allowed that is used at a point. */
+    static double driftShare(double[] x) {
+        return x[DRIFT] * UNITS[DRIFT];
+    }
+
+    /** The point nearest to a plan that uses this share of the drift: its shape read at the spline's places. */
+    double[] point(BrakePlan plan, double driftShare) {
         Release release = plan.release();
         double[] x = new double[size];
         x[PEAK] = plan.peakDeceleration() / limit / UNITS[PEAK];
         x[START] = release.start() / apex / UNITS[START];
         x[LENGTH] = (release.end() - release.start()) / apex / UNITS[LENGTH];
+        x[DRIFT] = driftShare / UNITS[DRIFT];
         if (fixed.isEmpty()) {
             readShape(release.shape(), x);
         }

@@ -64,7 +64,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** One cause switched off: in words, the study without it, and the time in which the foot reaches the peak. */
     private record Variant(String cause, CornerStudy study, double buildUpTime) {}
 
-    private record Found(BrakePlan plan, double time) {}
+    private record Found(BrakePlan plan, double driftShare, double time) {}
 
     /**
      * Explains an entry, some six hundred releases long.
@@ -77,10 +77,12 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     public static Remainder of(CornerStudy study, EntryResult entry, int threads, Sweep.Progress progress) {
         List<Variant> variants = variants(study, entry.plan().buildUpTime());
         Rounds rounds = new Rounds(threads, progress, variants.size() * EVALUATIONS);
-        List<Found> found = rounds.run(variants, variant -> search(variant, entry.plan(), rounds));
+        double driftShare = Math.min(1, entry.farthestOffset() / study.allowance().drift());
+        Found own = new Found(entry.plan(), driftShare, entry.time());
+        List<Found> found = rounds.run(variants, variant -> search(variant, own, rounds));
         List<Part> parts = new ArrayList<>();
         double last = entry.time();
-        Found before = new Found(entry.plan(), last);
+        Found before = own;
         for (int i = 0; i < found.size(); i++) {
             Found here = better(variants.get(i), found.get(i), before, rounds);
             parts.add(new Part(variants.get(i).cause(), last - here.time()));
@@ -96,7 +98,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         if (found.time() <= before.time()) {
             return found;
         }
-        Found again = search(variant, before.plan(), rounds);
+        Found again = search(variant, before, rounds);
         return again.time() < found.time() ? again : found;
     }
 
@@ -114,12 +116,13 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
                 new Variant("margin kept on the exit", study.with(rigid, wholeExit), sudden));
     }
 
-    private static Found search(Variant variant, BrakePlan start, Rounds rounds) {
+    private static Found search(Variant variant, Found from, Rounds rounds) {
+        BrakePlan start = from.plan();
         BrakePlan plan =
                 new BrakePlan(start.brakePoint(), start.peakDeceleration(), variant.buildUpTime(), start.release());
-        ReleaseCost cost = new ReleaseCost(variant.study(), plan, Optional.empty());
+        ReleaseCost cost = new ReleaseCost(variant.study(), plan, from.driftShare(), Optional.empty());
         ReleaseSpace space = cost.space();
-        double[] point = space.point(plan);
+        double[] point = cost.start();
         double time = Double.NaN;
         int left = EVALUATIONS;
         for (int i = 0; i < RADII.length && left > 0; i++) {
@@ -130,7 +133,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
             left -= found.evaluations();
         }
         rounds.skip(left);
-        return new Found(cost.plan(point), time);
+        return new Found(cost.plan(point), ReleaseSpace.driftShare(point), time);
     }
 
     private static Car withoutLags(Car car) {

@@ -83,7 +83,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
         Setup setup = new Setup(
                 study.simulator().car(), study.simulator().corner(), study.simulator().driver(), entry.plan());
-        Around around = new Around(study, setup);
+        Around around = new Around(study, setup, Math.min(1, entry.farthestOffset() / study.allowance().drift()));
         List<Knob> knobs = Knobs.of(setup);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()
@@ -104,8 +104,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         private final Setup setup;
         private final double peakShare;
         private final double shift;
+        private final double driftShare;
 
-        Around(CornerStudy study, Setup setup) {
+        Around(CornerStudy study, Setup setup, double driftShare) {
+            this.driftShare = driftShare;
             this.study = study;
             this.setup = setup;
             this.peakShare = setup.plan().peakDeceleration() / study.lockLimit();
@@ -166,7 +168,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             BrakePlan scaled = new BrakePlan(
                     plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
-            QuickBrakePoint.Answer answer = quick.find(scaled, quick.estimate(scaled) + shift);
+            QuickBrakePoint.Answer answer = quick.find(scaled, quick.estimate(scaled) + shift, driftShare);
             if (Double.isNaN(answer.time())) {
                 return Point.NONE;
             }

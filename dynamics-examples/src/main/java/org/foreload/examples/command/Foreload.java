@@ -47,7 +47,8 @@ import picocli.CommandLine.TypeConversionException;
             StabilityVerb.class,
             BalanceVerb.class,
             SmoothnessVerb.class,
-            PedalVerb.class
+            PedalVerb.class,
+            ValidateVerb.class
         })
 public final class Foreload {
 

@@ -9,6 +9,7 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.load.Wheel;
+import org.foreload.vehicle.Car;
 import org.hipparchus.ode.AbstractIntegrator;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
@@ -23,7 +24,7 @@ final class EntryRecorder {
     private static final int MOST_LOCK_CHANGES = 200;
 
     /** Use of an axle's friction at which it counts as saturated. */
-    private static final double SATURATED = 0.99;
+    private static final double SATURATED = 0.98;
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;
@@ -35,6 +36,7 @@ final class EntryRecorder {
     private Kind endingKind;
     private double farthestOffset;
     private double lockedTime;
+    private double lockReserve = Double.POSITIVE_INFINITY;
     private double lockedSince = Double.NaN;
     private int lockChanges;
     private double turnInSpeed = Double.NaN;
@@ -126,8 +128,23 @@ final class EntryRecorder {
         for (int wheel = 0; wheel < 4; wheel++) {
             least = Math.min(least, wheels.lockMargin(wheel));
         }
+        noteReserve(wheels, at.getPrimaryState()[EntryState.BRAKE]);
         return least;
     }
+
+    private void noteReserve(WheelForces wheels, double brake) {
+        Car car = simulator.car();
+        for (int wheel = 0; wheel < 4; wheel++) {
+            double share = Wheel.at(wheel).front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
+            double force = car.chassis().mass() * brake * share / 2;
+            if (force > LEAST_BRAKE_FORCE) {
+                lockReserve = Math.min(lockReserve, Math.max(0, wheels.lockMargin(wheel) / force));
+            }
+        }
+    }
+
+    /** Brake force at a wheel, N, below which its reserve is not asked for: even a wheel in the air is hard to feel. */
+    private static final double LEAST_BRAKE_FORCE = 50;
 
     private void step(ODEStateInterpolator step) {
         double from = step.getPreviousState().getTime();
@@ -266,6 +283,7 @@ final class EntryRecorder {
                 time,
                 trailShare(),
                 farthestOffset,
+                lockChanges > 0 ? 0 : lockReserve,
                 margins,
                 margins.map(this::limit),
                 Optional.ofNullable(profile).map(EntryProfile::trace),

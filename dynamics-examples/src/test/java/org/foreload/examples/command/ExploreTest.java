@@ -44,8 +44,9 @@ class ExploreTest {
     @ParameterizedTest
     @MethodSource("org.foreload.examples.command.EntryTest#pairs")
     void theDemosTellTheWholeStory(String car, String corner) {
-        String options = "--format json --quiet --shapes linear,smooth --peaks 0.87 --starts -0.1 --ends 0.35,0.7,1 "
-                + "--demo-car " + car + " --demo-corner " + corner;
+        String options =
+                "--format json --quiet --shapes progressive,smooth --peaks 0.7,0.87 --starts -0.1 --ends 0.35,0.7 "
+                        + "--demo-car " + car + " --demo-corner " + corner;
         Run run = Run.of(("explore " + options).split(" "));
         assertEquals(0, run.status());
         JsonNode answer = run.json();
@@ -142,7 +143,7 @@ class ExploreTest {
 
     @Test
     void progressIsPlainLinesWhereThereIsNoTerminal() {
-        Run run = Run.of(FEW.replace(" --quiet", "").split(" "));
+        Run run = Run.of(String.join(" ", words("")).replace(" --quiet", "").split(" "));
         assertEquals(
                 "5 of 5 releases",
                 run.err().lines().reduce((first, last) -> last).orElseThrow());
@@ -153,7 +154,7 @@ class ExploreTest {
     void aTerminalIsShownABar() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        String[] words = FEW.replace(" --quiet", "").split(" ");
+        String[] words = String.join(" ", words("")).replace(" --quiet", "").split(" ");
         assertEquals(0, Foreload.run(words, out, new Console(err, true, new Stop())));
         String bar = err.toString(StandardCharsets.UTF_8);
         assertTrue(bar.contains("releases 100% ["), bar);
@@ -173,7 +174,9 @@ class ExploreTest {
                 }
             }
         };
-        String[] words = (FEW.replace(" --quiet", "") + " --threads 1 --format json").split(" ");
+        String[] words = String.join(" ", words("--threads 1 --format json"))
+                .replace(" --quiet", "")
+                .split(" ");
         assertEquals(0, Foreload.run(words, out, new Console(stopping, false, stop)));
         JsonNode answer = new Run(0, out.toString(StandardCharsets.UTF_8), "").json();
         assertFalse(answer.get("complete").booleanValue());
@@ -223,9 +226,10 @@ class ExploreTest {
     void anotherRequestIsRefusedByTheCheckpoint(String change, String field) throws IOException {
         Path file = directory.resolve("sweep.jsonl");
         String few = "explore --quiet --shapes linear --peaks 0.75 --starts 0 --ends 0.5 --checkpoint " + file;
-        assertEquals(0, Run.of(few.split(" ")).status());
+        String other = change.startsWith("--demo-car ") ? change : "--car " + car + " " + change;
+        assertEquals(0, Run.of((few + " --car " + car).split(" ")).status());
         String before = Files.readString(file);
-        Run.of((few + " " + change).split(" ")).refusedNaming(file + field);
+        Run.of((few + " " + other).split(" ")).refusedNaming(file + field);
         assertEquals(before, Files.readString(file));
     }
 

@@ -88,7 +88,7 @@ class RequestTest {
         verbs().forEach(verb -> assertTrue(bare.out().contains("  " + verb + " "), verb));
     }
 
-    /** All but {@code explore}, which takes its time; the packaged program's tests run it bare. */
+    /** All but {@code explore}, which takes its time; its own tests ask for small sweeps. */
     static Stream<String> quickVerbs() {
         return verbs().stream().filter(verb -> !verb.equals("explore"));
     }

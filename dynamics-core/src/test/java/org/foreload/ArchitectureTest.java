@@ -73,6 +73,32 @@ class ArchitectureTest {
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
             room(
+                    "optimum",
+                    "tyre",
+                    "vehicle",
+                    "braking",
+                    "ideal",
+                    "path",
+                    "driver",
+                    "entry",
+                    "study",
+                    "strategy"),
+            room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
+            room(
+                    "sensitivity",
+                    "parameter",
+                    "tyre",
+                    "vehicle",
+                    "path",
+                    "braking",
+                    "driver",
+                    "entry",
+                    "study",
+                    "strategy",
+                    "optimum"),
+            room("risk", "tyre", "vehicle", "path", "braking", "driver", "entry", "study", "strategy", "optimum"),
+            room("lap", "vehicle", "path", "ideal", "braking", "driver", "entry", "study", "strategy", "optimum"),
+            room(
                     "strategy",
                     "parameter",
                     "tyre",
@@ -87,7 +113,23 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
-                    "study"));
+                    "study"),
+            room(
+                    "stability",
+                    "parameter",
+                    "tyre",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "bicycle",
+                    "handling",
+                    "driver",
+                    "trace",
+                    "entry",
+                    "study",
+                    "strategy"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

@@ -100,11 +100,6 @@ public final class CornerStudy {
         return of(car, simulator.corner(), driver, simulator.settings(), allowance);
     }
 
-    /** What the time of an entry above the bound is made of. */
-    public Remainder remainder(EntryResult entry) {
-        return Remainder.of(this, entry.plan(), entry.time());
-    }
-
     /**
      * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
      */

@@ -202,7 +202,7 @@ public final class LatestBrakePoint {
      * Brake point, m, from which a car of constant brake force would come out of the release a little slower than the
      * bound: where the scan starts.
      */
-    private double estimate(BrakePlan plan) {
+    public double estimate(BrakePlan plan) {
         double target =
                 SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
         double before = simulator.corner().approachSpeed();

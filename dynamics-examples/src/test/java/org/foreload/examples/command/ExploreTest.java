@@ -23,18 +23,33 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The verb {@code explore} from options to answer, with few releases. */
 class ExploreTest {
 
-    /** Five releases: one too short, one near the best, one too long, of one shape, and the baseline. */
+    /** Five releases: too short, near the best and too long, of one shape, and the baseline. */
     private static final String FEW =
             "explore --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0,0.35,0.7,1.4";
 
     @TempDir
     private Path directory;
 
-    private static Run few(String more) {
-        return Run.of((FEW + " " + more).trim().split(" "));
+    private String car;
+
+    /** The light demo car on brush tyres, which are quick to compute. */
+    @BeforeEach
+    void writeCar() throws IOException {
+        String light = EntryTest.demo("car-light")
+                .replace("magic-formula", "brush")
+                .replaceAll("\"slip_stiffness\": 21,[^}]*", "\"slip_stiffness\": 21");
+        car = Files.writeString(directory.resolve("car.json"), light).toString();
     }
 
-    private static JsonNode fewAsJson(String more) {
+    private String[] words(String more) {
+        return (FEW + " --car " + car + " " + more).trim().split(" ");
+    }
+
+    private Run few(String more) {
+        return Run.of(words(more));
+    }
+
+    private JsonNode fewAsJson(String more) {
         Run run = few("--format json " + more);
         assertEquals("", run.err());
         assertEquals(0, run.status());

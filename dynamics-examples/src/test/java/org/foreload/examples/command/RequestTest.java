@@ -89,14 +89,12 @@ class RequestTest {
         verbs().forEach(verb -> assertTrue(bare.out().contains("  " + verb + " "), verb));
     }
 
-    private static final List<String> SLOW_VERBS = List.of(
-            "explore", "best", "sensitivity", "risk", "steps", "circuit", "balance", "smoothness", "pedal");
+    private static final List<String> SLOW_VERBS =
+            List.of("explore", "best", "sensitivity", "risk", "steps", "circuit", "balance", "smoothness", "pedal");
 
     /** Verbs whose bare run takes many seconds have tests of their own, with less to do. */
     static List<String> quickVerbs() {
-        return verbs().stream()
-                .filter(verb -> !SLOW_VERBS.contains(verb))
-                .toList();
+        return verbs().stream().filter(verb -> !SLOW_VERBS.contains(verb)).toList();
     }
 
     @ParameterizedTest

@@ -92,9 +92,7 @@ class RequestTest {
     private static final List<String> SLOW_VERBS =
             List.of("explore", "best", "sensitivity", "risk", "steps", "circuit", "balance", "smoothness", "pedal");
 
-    /**
-     * Verbs whose bare run takes many seconds have tests of their own; the packaged program's tests run explore bare.
-     */
+    /** Verbs whose bare run takes many seconds have tests of their own, with less to do. */
     static List<String> quickVerbs() {
         return verbs().stream().filter(verb -> !SLOW_VERBS.contains(verb)).toList();
     }

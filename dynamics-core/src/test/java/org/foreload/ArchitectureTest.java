@@ -90,7 +90,6 @@ class ArchitectureTest {
                     "study"),
             room(
                     "stability",
-                    "parameter",
                     "tyre",
                     "vehicle",
                     "load",
@@ -102,8 +101,20 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
+                    "study"),
+            room(
+                    "balance",
+                    "parameter",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "tyre",
+                    "entry",
                     "study",
-                    "strategy"));
+                    "strategy",
+                    "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

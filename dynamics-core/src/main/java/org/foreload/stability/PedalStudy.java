@@ -14,7 +14,6 @@ import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
-import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
 /**
@@ -58,22 +57,19 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
     /**
      * Presses each pedal.
      *
-     * @param study car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
+     * @param simulator car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
      * @param plan what is intended
      * @param pedals the pedals
      * @param sweep on how many threads, and who is told of progress
      */
-    public List<Result> run(CornerStudy study, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
+    public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
         List<EntrySimulator> simulators = pedals.stream()
-                .map(pedal -> {
-                    EntrySimulator given = study.simulator();
-                    return new EntrySimulator(
-                            given.car(),
-                            given.corner(),
-                            given.driver().withBrakeLag(pedal.buildUpLag()),
-                            given.exit(),
-                            given.settings());
-                })
+                .map(pedal -> new EntrySimulator(
+                        simulator.car(),
+                        simulator.corner(),
+                        simulator.driver().withBrakeLag(pedal.buildUpLag()),
+                        simulator.exit(),
+                        simulator.settings()))
                 .toList();
         long[] seeds = new SplittableRandom(seed).longs(attempts).toArray();
         List<int[]> cases = new ArrayList<>();

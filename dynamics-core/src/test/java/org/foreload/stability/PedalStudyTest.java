@@ -9,6 +9,7 @@ import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
@@ -22,11 +23,12 @@ class PedalStudyTest {
     /** Linear spring: travel follows force in proportion, so without an error of place it is a force pedal. */
     private static final Pedal LINEAR_TRAVEL = new Pedal.TravelSensing(10_000, 0, 250, 0, 0.03);
 
-    private static final CornerStudy STUDY = CornerStudy.of(Scenes.light(), Scenes.medium());
+    private static final EntrySimulator SIMULATOR =
+            CornerStudy.of(Scenes.light(), Scenes.medium()).simulator();
     private static final BrakePlan PLAN = new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30));
 
     private static List<PedalStudy.Result> run(Leg leg, long seed, Pedal... pedals) {
-        return new PedalStudy(leg, 6, seed).run(STUDY, PLAN, List.of(pedals), Sweep.quiet());
+        return new PedalStudy(leg, 6, seed).run(SIMULATOR, PLAN, List.of(pedals), Sweep.quiet());
     }
 
     @Test

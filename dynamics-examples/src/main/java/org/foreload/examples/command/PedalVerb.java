@@ -154,7 +154,7 @@ final class PedalVerb implements Verb {
                         travelResolution * mm,
                         lag));
         List<PedalStudy.Result> results = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed)
-                .run(study, plan, pedals, new ProgressLine(console, "pedal").sweep());
+                .run(study.simulator(), plan, pedals, new ProgressLine(console, "pedal").sweep());
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("release", PlanOptions.report(plan))
                 .with("attempts", attempts)

@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;

@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +10,8 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.LockingRamp;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;

@@ -8,6 +8,8 @@ import org.foreload.conventions.InvalidValueException;
 public final class TabulatedRelease implements ReleaseShape {
 
     private static final String FIELD = "release_shape";
+    private static final String SHARE = "released";
+    private static final String REMAINING = "remaining";
 
     private final String name;
     private final double[] u;
@@ -24,7 +26,8 @@ public final class TabulatedRelease implements ReleaseShape {
      * @param name for reports
      * @param u share of the release that has passed, strictly rising from 0 to 1
      * @param remaining share of the peak that is on at each {@code u}, from 1 to 0, never rising
-     * @throws InvalidValueException if the table is not of that kind; it names the row, counted from 1
+     * @throws InvalidValueException if the table is not of that kind; it names the column, {@code released} or
+     *     {@code remaining}, and the row, counted from 1
      */
     public TabulatedRelease(String name, double[] u, double[] remaining) {
         this.name = Objects.requireNonNull(name);
@@ -35,23 +38,24 @@ public final class TabulatedRelease implements ReleaseShape {
             throw new InvalidValueException(
                     FIELD, rows + " and " + remaining.length + " values", "two columns of the same length, 2 or more");
         }
-        require(u[0] == 0, 0, u[0], "0 in the first row");
-        require(remaining[0] == 1, 0, remaining[0], "1 in the first row");
-        require(u[rows - 1] == 1, rows - 1, u[rows - 1], "1 in the last row");
-        require(remaining[rows - 1] == 0, rows - 1, remaining[rows - 1], "0 in the last row");
+        require(u[0] == 0, SHARE, 0, u[0], "0 in the first row");
+        require(remaining[0] == 1, REMAINING, 0, remaining[0], "1 in the first row");
+        require(u[rows - 1] == 1, SHARE, rows - 1, u[rows - 1], "1 in the last row");
+        require(remaining[rows - 1] == 0, REMAINING, rows - 1, remaining[rows - 1], "0 in the last row");
         for (int i = 1; i < rows; i++) {
-            require(u[i] > u[i - 1] && u[i] <= 1, i, u[i], "above " + u[i - 1] + " and at most 1");
+            require(u[i] > u[i - 1] && u[i] <= 1, SHARE, i, u[i], "above " + u[i - 1] + " and at most 1");
             require(
                     remaining[i] <= remaining[i - 1] && remaining[i] >= 0,
+                    REMAINING,
                     i,
                     remaining[i],
                     "from 0 to " + remaining[i - 1]);
         }
     }
 
-    private static void require(boolean kept, int row, double value, String allowed) {
+    private static void require(boolean kept, String column, int row, double value, String allowed) {
         if (!kept) {
-            throw new InvalidValueException(FIELD + ", row " + (row + 1), value, allowed);
+            throw new InvalidValueException(FIELD + ", " + column + ", row " + (row + 1), value, allowed);
         }
     }
 

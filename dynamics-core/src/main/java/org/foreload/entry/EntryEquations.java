@@ -165,7 +165,17 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         model.rates(x, CAR, controls, wheels, perSecond);
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
 
-        double wanted = steering.angle(s, x[OFFSET], x[HEADING_ERROR], vx, vy, yawRate, deceleration, wheels);
+        double wanted = steering.angle(
+                s,
+                x[OFFSET],
+                x[HEADING_ERROR],
+                vx,
+                vy,
+                yawRate,
+                perSecond[VY],
+                perSecond[YAW_RATE],
+                deceleration,
+                wheels);
         double rate = settings.steeringRate();
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;

@@ -9,6 +9,7 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.load.Wheel;
+import org.foreload.vehicle.Car;
 import org.hipparchus.ode.AbstractIntegrator;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.sampling.ODEStateInterpolator;
@@ -23,7 +24,7 @@ final class EntryRecorder {
     private static final int MOST_LOCK_CHANGES = 200;
 
     /** Use of an axle's friction at which it counts as saturated. */
-    private static final double SATURATED = 0.99;
+    private static final double SATURATED = 0.98;
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;
@@ -35,6 +36,7 @@ final class EntryRecorder {
     private Kind endingKind;
     private double farthestOffset;
     private double lockedTime;
+    private double lockReserve = Double.POSITIVE_INFINITY;
     private double lockedSince = Double.NaN;
     private int lockChanges;
     private double turnInSpeed = Double.NaN;
@@ -126,8 +128,23 @@ final class EntryRecorder {
         for (int wheel = 0; wheel < 4; wheel++) {
             least = Math.min(least, wheels.lockMargin(wheel));
         }
+        noteReserve(wheels, at.getPrimaryState()[EntryState.BRAKE]);
         return least;
     }
+
+    private void noteReserve(WheelForces wheels, double brake) {
+        Car car = simulator.car();
+        for (int wheel = 0; wheel < 4; wheel++) {
+            double share = Wheel.at(wheel).front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
+            double force = car.chassis().mass() * brake * share / 2;
+            if (force > LEAST_BRAKE_FORCE) {
+                lockReserve = Math.min(lockReserve, Math.max(0, wheels.lockMargin(wheel) / force));
+            }
+        }
+    }
+
+    /** Brake force at a wheel, N, below which its reserve is not asked for: even a wheel in the air is hard to feel. */
+    private static final double LEAST_BRAKE_FORCE = 50;
 
     private void step(ODEStateInterpolator step) {
         double from = step.getPreviousState().getTime();
@@ -182,14 +199,39 @@ final class EntryRecorder {
         events.add(new EntryEvent(kind, station, state[EntryState.TIME]));
     }
 
+    /**
+     * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a
+     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again.
+     */
     private void changeLock(double station, double[] state) {
-        WheelForces wheels = equations.wheelsAt(station, state);
-        int changing = 0;
-        for (int wheel = 1; wheel < 4; wheel++) {
-            if (wheels.lockMargin(wheel) < wheels.lockMargin(changing)) {
-                changing = wheel;
+        int changed = 0;
+        int changing = farthestOver(equations.wheelsAt(station, state), changed);
+        while (changing >= 0 && running()) {
+            changeLock(changing, station, state);
+            changed |= 1 << changing;
+            int next = farthestOver(equations.wheelsAt(station, state), changed);
+            changing = next >= 0 && equations.wheelsAt(station, state).lockMargin(next) < TOGETHER ? next : -1;
+        }
+    }
+
+    /**
+     * Force, N, within which two wheels change together: as little as a brake that stops not even a wheel in the air.
+     */
+    private static final double TOGETHER = 1;
+
+    /** The wheel with the lowest margin among those that have not changed here; -1 if all have. */
+    private static int farthestOver(WheelForces wheels, int changed) {
+        int farthest = -1;
+        for (int wheel = 0; wheel < 4; wheel++) {
+            boolean candidate = (changed >> wheel & 1) == 0;
+            if (candidate && (farthest < 0 || wheels.lockMargin(wheel) < wheels.lockMargin(farthest))) {
+                farthest = wheel;
             }
         }
+        return farthest;
+    }
+
+    private void changeLock(int changing, double station, double[] state) {
         double time = state[EntryState.TIME];
         WheelLocks before = equations.locks();
         boolean stops = !before.locked(changing);
@@ -241,6 +283,7 @@ final class EntryRecorder {
                 time,
                 trailShare(),
                 farthestOffset,
+                lockChanges > 0 ? 0 : lockReserve,
                 margins,
                 margins.map(this::limit),
                 Optional.ofNullable(profile).map(EntryProfile::trace),

@@ -19,9 +19,11 @@ import org.foreload.trace.Trace;
  * @param time from the start of the approach to the end of the exit, s; NaN unless the car got there
  * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum
  * @param farthestOffset greatest distance from the line, m
+ * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was least;
+ *     zero if one stopped, infinite if there was no braking
  * @param margins what was left unused; empty for a run made without profile
  * @param limit what came closest to its limit on the way in; empty for a run made without profile
- * @param profile the run by station; empty for a run made without profile
+ * @param profile the run by station; empty for a run made or kept without profile
  * @param evaluations right-hand sides that it took
  */
 public record EntryResult(
@@ -36,6 +38,7 @@ public record EntryResult(
         double time,
         double trailShare,
         double farthestOffset,
+        double lockReserve,
         Optional<Margins> margins,
         Optional<Limit> limit,
         Optional<Trace> profile,
@@ -49,6 +52,27 @@ public record EntryResult(
     /** Whether the car made the corner. */
     public boolean made() {
         return outcome == Outcome.MADE_IT;
+    }
+
+    /** The same entry without its profile, of which a sweep would keep thousands. */
+    public EntryResult withoutProfile() {
+        return new EntryResult(
+                plan,
+                outcome,
+                cause,
+                events,
+                turnInSpeed,
+                topSpeed,
+                minimumSpeed,
+                minimumSpeedAt,
+                time,
+                trailShare,
+                farthestOffset,
+                lockReserve,
+                margins,
+                limit,
+                Optional.empty(),
+                evaluations);
     }
 
     /** The first event of a kind. */

@@ -1,9 +1,11 @@
 package org.foreload.strategy;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -19,6 +21,7 @@ import org.foreload.ideal.IdealProfile;
 import org.foreload.path.Corner;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.SweepMemory.Found;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -97,11 +100,6 @@ public final class CornerStudy {
         return of(car, simulator.corner(), driver, simulator.settings(), allowance);
     }
 
-    /** What the time of an entry above the bound is made of. */
-    public Remainder remainder(EntryResult entry) {
-        return Remainder.of(this, entry.plan(), entry.time());
-    }
-
     /**
      * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
      */
@@ -147,8 +145,19 @@ public final class CornerStudy {
      * @param sweep on how many threads, and who is told of progress
      */
     public Exploration explore(SweepPlan plan, Sweep sweep) {
+        return explore(plan, sweep, SweepMemory.NONE);
+    }
+
+    /**
+     * Tries releases, each from its own latest brake point, but those that are remembered.
+     *
+     * @param plan which releases
+     * @param sweep on how many threads, and who is told of progress
+     * @param memory what an earlier run of the same sweep, with the same study, has found
+     */
+    public Exploration explore(SweepPlan plan, Sweep sweep, SweepMemory memory) {
         List<BrakePlan> plans = plan.plans(lockLimit(), simulator.apex());
-        List<Optional<Finding>> found = sweep.run(plans, this::latest);
+        List<Optional<Finding>> found = sweep.run(plans, release -> find(release, memory));
         List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
         List<Candidate> candidates = marked(findings);
         Comparator<Candidate> quicker =
@@ -156,10 +165,30 @@ public final class CornerStudy {
         List<Candidate> made = candidates.stream().filter(Candidate::made).toList();
         return new Exploration(
                 candidates,
-                made.stream().min(quicker),
-                made.stream().filter(CornerStudy::straightLine).min(quicker),
+                made.stream().min(quicker).map(this::whole),
+                made.stream().filter(CornerStudy::straightLine).min(quicker).map(this::whole),
                 bound.time(),
-                findings.size() == plans.size());
+                plans.size());
+    }
+
+    /** Searches, or drives what is remembered; without the profile, of which a long sweep would fill the memory. */
+    private Finding find(BrakePlan release, SweepMemory memory) {
+        Optional<Found> known = memory.recall(release);
+        if (known.isPresent()) {
+            Found found = known.get();
+            EntryResult entry = simulator.run(release.withBrakePoint(found.brakePoint()));
+            return new Finding(entry.withoutProfile(), found.found(), found.inHand());
+        }
+        Finding finding = latest(release);
+        double brakePoint = finding.entry().plan().brakePoint();
+        memory.keep(release, new Found(brakePoint, finding.found(), finding.inHand()));
+        return new Finding(finding.entry().withoutProfile(), finding.found(), finding.inHand());
+    }
+
+    /** The candidate with its profile. */
+    private Candidate whole(Candidate candidate) {
+        EntryResult entry = simulator.run(candidate.entry().plan());
+        return new Candidate(entry, candidate.made(), candidate.inHand(), candidate.onFront());
     }
 
     private static boolean straightLine(Candidate candidate) {
@@ -169,21 +198,23 @@ public final class CornerStudy {
 
     /** Marks the candidates that no other beats both in time and in what is in hand. */
     private static List<Candidate> marked(List<Finding> findings) {
-        List<Candidate> candidates = new ArrayList<>();
-        for (Finding one : findings) {
-            boolean beaten = !one.found();
-            for (Finding other : findings) {
-                beaten |= other.found() && beats(other, one);
+        List<Finding> best = findings.stream()
+                .filter(Finding::found)
+                .sorted(Comparator.comparingDouble((Finding one) -> one.entry().time())
+                        .thenComparing(
+                                Comparator.comparingDouble(Finding::inHand).reversed()))
+                .toList();
+        Set<Finding> front = Collections.newSetFromMap(new IdentityHashMap<>());
+        Finding last = null;
+        for (Finding one : best) {
+            boolean same = last != null && one.entry().time() == last.entry().time() && one.inHand() == last.inHand();
+            if (last == null || same || one.inHand() > last.inHand()) {
+                front.add(one);
+                last = one;
             }
-            candidates.add(new Candidate(one.entry(), one.found(), one.inHand(), !beaten));
         }
-        return candidates;
-    }
-
-    private static boolean beats(Finding a, Finding b) {
-        EntryResult first = a.entry();
-        EntryResult second = b.entry();
-        boolean noWorse = first.time() <= second.time() && a.inHand() >= b.inHand();
-        return noWorse && (first.time() < second.time() || a.inHand() > b.inHand());
+        return findings.stream()
+                .map(one -> new Candidate(one.entry(), one.found(), one.inHand(), front.contains(one)))
+                .toList();
     }
 }

@@ -7,22 +7,27 @@ import org.foreload.entry.EntryResult;
 /**
  * What a sweep found.
  *
- * @param candidates one per release tried, in the order of the sweep
- * @param best the quickest that makes the corner; empty if none does
- * @param baseline the quickest straight-line braking; empty if none makes the corner
+ * @param candidates one per release tried, in the order of the sweep; their entries come without profile
+ * @param best the quickest that makes the corner, with its profile; empty if none does
+ * @param baseline the quickest straight-line braking, with its profile; empty if none makes the corner
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
- * @param complete whether every release was tried; false after a stop
+ * @param planned number of releases in the sweep; more than there are candidates after a stop
  */
 public record Exploration(
         List<Candidate> candidates,
         Optional<Candidate> best,
         Optional<Candidate> baseline,
         double boundTime,
-        boolean complete) {
+        int planned) {
 
     /** Copies the candidates. */
     public Exploration {
         candidates = List.copyOf(candidates);
+    }
+
+    /** Whether every release was tried; false after a stop. */
+    public boolean complete() {
+        return candidates.size() == planned;
     }
 
     /** Time that the best release gains on straight-line braking, s; NaN where either is missing. */

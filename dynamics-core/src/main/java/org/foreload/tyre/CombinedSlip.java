@@ -24,20 +24,18 @@ final class CombinedSlip {
             return share >= 1 ? curve.peakSlip() : curve.inverse(share);
         }
         double low = y;
-        double high = lengthOfLargestShare(curve, y);
-        if (Double.isInfinite(high)) {
-            if (share >= 1) {
-                return Double.POSITIVE_INFINITY;
+        double high = Math.hypot(y, curve.peakSlip());
+        if (longitudinalShare(curve, y, high) <= share) {
+            high = curve.lengthOfLargestShare(y);
+            if (Double.isInfinite(high)) {
+                // Beyond the peak the force has the direction of the slip alone.
+                return share >= 1 ? Double.POSITIVE_INFINITY : y / Math.sqrt(1 - share * share);
             }
-            double sliding = y / Math.sqrt(1 - share * share);
-            if (sliding >= curve.peakSlip()) {
-                return sliding;
+            if (longitudinalShare(curve, y, high) <= share) {
+                return high;
             }
-            high = curve.peakSlip();
-        } else if (longitudinalShare(curve, y, high) <= share) {
-            return high;
         }
-        double alone = curve.inverse(Math.min(share, 1));
+        double alone = curve.peakSlip() * (1 - Math.cbrt(1 - Math.min(share, 1))); // as on the brush curve
         double guess = Math.sqrt(y * y + alone * alone);
         double x = guess < high ? guess : (low + high) / 2;
         // Newton on the squared equation curve(x)²(1 − y²/x²) = share², kept inside the bracket.
@@ -72,43 +70,12 @@ final class CombinedSlip {
         if (y == 0) {
             return 1;
         }
-        double length = lengthOfLargestShare(curve, y);
+        double length = curve.lengthOfLargestShare(y);
         return Double.isInfinite(length) ? 1 : longitudinalShare(curve, y, length);
     }
 
     private static double longitudinalShare(SlipCurve curve, double y, double length) {
         double ratio = y / length;
         return curve.value(length) * Math.sqrt(Math.max(0, 1 - ratio * ratio));
-    }
-
-    /** Where the longitudinal share is largest; infinite for curves that never fall, whose share tends to one. */
-    private static double lengthOfLargestShare(SlipCurve curve, double y) {
-        if (!(curve instanceof SlipCurve.MagicFormula)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        // Golden section on the logarithm of the length; the maximum lies at or beyond the peak of the curve.
-        double low = Math.log(Math.max(y, curve.peakSlip()));
-        double high = low + 6;
-        double golden = (Math.sqrt(5) - 1) / 2;
-        double a = high - golden * (high - low);
-        double b = low + golden * (high - low);
-        double atA = longitudinalShare(curve, y, Math.exp(a));
-        double atB = longitudinalShare(curve, y, Math.exp(b));
-        while (high - low > 1e-9) {
-            if (atA >= atB) {
-                high = b;
-                b = a;
-                atB = atA;
-                a = high - golden * (high - low);
-                atA = longitudinalShare(curve, y, Math.exp(a));
-            } else {
-                low = a;
-                a = b;
-                atA = atB;
-                b = low + golden * (high - low);
-                atB = longitudinalShare(curve, y, Math.exp(b));
-            }
-        }
-        return Math.exp((low + high) / 2);
     }
 }

@@ -20,6 +20,14 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /** Normalised slip of the highest value; beyond it, force no longer grows. */
     double peakSlip();
 
+    /**
+     * Length of the normalised slip vector at which a wheel with the lateral part {@code y}, above zero, carries most
+     * longitudinal force; infinite for a curve that never falls, whose share tends to one.
+     */
+    default double lengthOfLargestShare(double y) {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** Force in proportion to slip up to the friction limit. */
     record Linear() implements SlipCurve {
         @Override
@@ -77,16 +85,39 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /**
      * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E.
      * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
-     *
-     * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
-     * @param curvatureFactor E, at most 1
      */
-    record MagicFormula(double shapeFactor, double curvatureFactor) implements SlipCurve {
+    final class MagicFormula implements SlipCurve {
 
-        /** Checks the two factors. */
-        public MagicFormula {
-            org.foreload.conventions.Checks.between("shape_factor", shapeFactor, 1, 2);
-            org.foreload.conventions.Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
+        /** Largest length looked at for a largest share, as a multiple of where it could be first. */
+        private static final double FARTHEST = 400;
+
+        /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
+        private static final double ACCURACY = 1e-11;
+
+        private final double shapeFactor;
+        private final double curvatureFactor;
+        private final double peakSlip;
+
+        /**
+         * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
+         * @param curvatureFactor E, at most 1
+         * @throws org.foreload.conventions.InvalidValueException if a factor is outside
+         */
+        public MagicFormula(double shapeFactor, double curvatureFactor) {
+            this.shapeFactor = org.foreload.conventions.Checks.between("shape_factor", shapeFactor, 1, 2);
+            this.curvatureFactor =
+                    org.foreload.conventions.Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
+            this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
+        }
+
+        /** C. */
+        public double shapeFactor() {
+            return shapeFactor;
+        }
+
+        /** E. */
+        public double curvatureFactor() {
+            return curvatureFactor;
         }
 
         @Override
@@ -114,7 +145,50 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double peakSlip() {
-            return slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
+            return peakSlip;
+        }
+
+        /**
+         * {@inheritDoc}
+         *
+         * <p>With the share curve(x)·√(1 − (y/x)²), its slope is zero where curve'(x)·x·(x² − y²) + y²·curve(x) = 0;
+         * Newton's method kept inside a bracket, from the peak of the curve on.
+         */
+        @Override
+        public double lengthOfLargestShare(double y) {
+            double square = y * y;
+            double low = Math.max(y, peakSlip);
+            double high = FARTHEST * low;
+            double x = Math.hypot(y, peakSlip);
+            for (int i = 0; i < 100; i++) {
+                double z = x / shapeFactor;
+                double spread = 1 + z * z;
+                double a = z - curvatureFactor * (z - Math.atan(z));
+                double da = 1 - curvatureFactor * z * z / spread;
+                double dda = -2 * curvatureFactor * z / (spread * spread);
+                double fall = 1 + a * a;
+                double angle = shapeFactor * Math.atan(a);
+                double sin = Math.sin(angle);
+                double cos = Math.cos(angle);
+                double slope = cos * da / fall;
+                double bend = (cos * (dda / fall - 2 * a * da * da / (fall * fall)) - sin * shapeFactor * da * da / (fall * fall))
+                        / shapeFactor;
+                double excess = slope * x * (x * x - square) + square * sin;
+                if (excess > 0) {
+                    low = x;
+                } else {
+                    high = x;
+                }
+                double next = x - excess / (bend * x * (x * x - square) + slope * (3 * x * x - square) + square * slope);
+                if (!(next > low && next < high)) {
+                    next = Math.sqrt(low * high);
+                }
+                if (Math.abs(next - x) <= ACCURACY * x) {
+                    return next;
+                }
+                x = next;
+            }
+            return x;
         }
 
         /** Solves Bx − E(Bx − atan Bx) = target, monotone in x, by Newton's method kept inside a bracket. */
@@ -146,6 +220,23 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                 bx = next;
             }
             return bx * shapeFactor;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof MagicFormula formula
+                    && shapeFactor == formula.shapeFactor
+                    && curvatureFactor == formula.curvatureFactor;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(shapeFactor) + Double.hashCode(curvatureFactor);
+        }
+
+        @Override
+        public String toString() {
+            return "MagicFormula[shapeFactor=" + shapeFactor + ", curvatureFactor=" + curvatureFactor + "]";
         }
     }
 }

@@ -68,6 +68,7 @@ class BalanceStudyTest {
                 time,
                 0.2,
                 0.3,
+                0.1,
                 Optional.empty(),
                 Optional.of(EntryResult.Limit.REAR_AXLE),
                 Optional.empty(),

@@ -85,7 +85,29 @@ class ReleaseShapeContractTest {
 
     @Provide
     Arbitrary<ReleaseShape> shapes() {
-        return Arbitraries.oneOf(Arbitraries.of(ReleaseShapes.all()), tables().map(table -> (ReleaseShape) table));
+        return Arbitraries.oneOf(
+                Arbitraries.of(ReleaseShapes.all()),
+                tables().map(table -> (ReleaseShape) table),
+                splines().map(spline -> (ReleaseShape) spline));
+    }
+
+    @Property
+    void splinePassesThroughItsValues(@ForAll("splines") SplineRelease spline) {
+        double[] inner = spline.inner();
+        for (int i = 0; i < inner.length; i++) {
+            assertEquals(inner[i], spline.remaining((i + 1.0) / (inner.length + 1)), ROUNDING * 100);
+        }
+    }
+
+    @Provide
+    Arbitrary<SplineRelease> splines() {
+        return Arbitraries.doubles().between(0, 1).list().ofMinSize(1).ofMaxSize(8).map(values -> {
+            double[] falling = values.stream()
+                    .sorted(java.util.Comparator.reverseOrder())
+                    .mapToDouble(Double::doubleValue)
+                    .toArray();
+            return new SplineRelease("spline", falling);
+        });
     }
 
     @Provide

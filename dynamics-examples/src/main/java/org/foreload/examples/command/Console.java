@@ -1,16 +1,39 @@
 package org.foreload.examples.command;
 
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import org.foreload.examples.file.Loaded;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.examples.sweep.Stop;
 
-/** Standard error, for what is not the answer. */
-final class Console {
+/** Standard error, for what is not the answer; and whoever sits before it. */
+public final class Console {
 
+    private final OutputStream stream;
     private final PrintWriter err;
+    private final boolean terminal;
+    private final Stop stop;
 
-    Console(PrintWriter err) {
-        this.err = Objects.requireNonNull(err);
+    /**
+     * A console.
+     *
+     * @param err where warnings, progress and errors go, in UTF-8
+     * @param terminal whether that is a terminal, on which a bar can be drawn over and over
+     * @param stop the wish to stop
+     */
+    public Console(OutputStream err, boolean terminal, Stop stop) {
+        this.stream = Objects.requireNonNull(err);
+        this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
+        this.terminal = terminal;
+        this.stop = Objects.requireNonNull(stop);
+    }
+
+    /** A console that is no terminal, and that nobody stops. */
+    static Console plain(OutputStream err) {
+        return new Console(err, false, new Stop());
     }
 
     /** Prints the warnings of a file, one line each, and returns what was read. */
@@ -23,5 +46,18 @@ final class Console {
     void line(String text) {
         err.println(text);
         err.flush();
+    }
+
+    /** Progress of a sweep that stops when it is asked to. */
+    ShownProgress progress(boolean quiet) {
+        stop.listen();
+        if (quiet) {
+            return ShownProgress.silent(stop);
+        }
+        return terminal ? ShownProgress.bar(stream, stop) : ShownProgress.lines(this::line, stop);
+    }
+
+    PrintWriter writer() {
+        return err;
     }
 }

@@ -31,16 +31,24 @@ import picocli.CommandLine.TypeConversionException;
         },
         commandListHeading = "%nVerbs:%n",
         optionListHeading = "%nOptions:%n",
-        footer = {"", "Start with:  foreload grip", "", Cautions.FIRST, Cautions.SECOND},
+        footer = {"", "Start with:  foreload explore", "", Cautions.FIRST, Cautions.SECOND},
         subcommands = {
             LoadsVerb.class,
             GripVerb.class,
             IdealVerb.class,
+            EntryVerb.class,
+            ExploreVerb.class,
+            BestVerb.class,
+            SensitivityVerb.class,
+            RiskVerb.class,
+            StepsVerb.class,
+            CircuitVerb.class,
             HandlingVerb.class,
             StabilityVerb.class,
             BalanceVerb.class,
             SmoothnessVerb.class,
-            PedalVerb.class
+            PedalVerb.class,
+            ValidateVerb.class
         })
 public final class Foreload {
 
@@ -73,14 +81,26 @@ public final class Foreload {
      * @return the exit status
      */
     public static int run(String[] args, OutputStream out, OutputStream err) {
+        return run(args, out, Console.plain(err));
+    }
+
+    /**
+     * Runs the program.
+     *
+     * @param args as typed
+     * @param out where the answer goes, in UTF-8
+     * @param console where warnings, progress and errors go
+     * @return the exit status
+     */
+    public static int run(String[] args, OutputStream out, Console console) {
         OutputPipe pipe = new OutputPipe(out);
         PrintWriter answer = new PrintWriter(new OutputStreamWriter(pipe, StandardCharsets.UTF_8));
-        PrintWriter errors = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
+        PrintWriter errors = console.writer();
         List<String> words = Arrays.asList(args);
         try {
             CommandLine line = commandLine(answer, errors);
             ParseResult request = line.parseArgs(args);
-            answer(request, line, answer, new Console(errors));
+            answer(request, line, answer, console);
             answer.flush();
             pipe.check();
             return DONE;
@@ -115,7 +135,8 @@ public final class Foreload {
         return line;
     }
 
-    private static String version() {
+    /** The version of the packaged program. */
+    static String version() {
         String version = Foreload.class.getPackage().getImplementationVersion();
         return version == null ? "(not packaged)" : version;
     }

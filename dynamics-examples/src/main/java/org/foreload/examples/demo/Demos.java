@@ -7,10 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.foreload.examples.file.CarFile;
+import org.foreload.examples.file.CircuitFile;
 import org.foreload.examples.file.CornerFile;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.file.Loaded;
 import org.foreload.examples.file.NearestName;
+import org.foreload.lap.Circuit;
 import org.foreload.path.Corner;
 import org.foreload.vehicle.Car;
 
@@ -29,7 +31,15 @@ public final class Demos {
     /** The corner that is used when none is named. */
     public static final String DEFAULT_CORNER = "medium";
 
+    /** The name that errors give to the embedded circuit, in place of a file. */
+    public static final String CIRCUIT_SOURCE = "demo circuit";
+
     private Demos() {}
+
+    /** The embedded circuit of twelve corners. */
+    public static Loaded<Circuit> circuit() {
+        return CircuitFile.parse(text("circuit"), CIRCUIT_SOURCE, Path.of(""));
+    }
 
     /**
      * An embedded car.

@@ -18,22 +18,26 @@ public final class Report {
 
     private final String title;
     private final Map<String, Object> values;
+    private final List<String> headlines;
     private final List<String> notes;
+    private final Report shown;
 
     /** A report with nothing in it. */
     public Report() {
-        this("", Map.of(), List.of());
+        this("");
     }
 
     /** A report with nothing but a title, which only tables show. */
     public Report(String title) {
-        this(title, Map.of(), List.of());
+        this(title, Map.of(), List.of(), List.of(), null);
     }
 
-    private Report(String title, Map<String, Object> values, List<String> notes) {
+    private Report(String title, Map<String, Object> values, List<String> headlines, List<String> notes, Report shown) {
         this.title = Objects.requireNonNull(title);
         this.values = values;
+        this.headlines = headlines;
         this.notes = notes;
+        this.shown = shown;
     }
 
     /** One more number, in the unit that the name ends with. */
@@ -64,14 +68,33 @@ public final class Report {
      * @param rows each with the same names
      */
     public Report with(String name, String caption, List<Report> rows) {
-        return plus(name, new Rows(caption, rows));
+        return plus(name, new Rows(caption, rows, false));
     }
 
-    /** One more sentence for people; JSON and CSV leave it out. */
+    /** One more list, of which tables show every row, however many there are. */
+    public Report withAll(String name, String caption, List<Report> rows) {
+        return plus(name, new Rows(caption, rows, true));
+    }
+
+    /** One more sentence for people, before all values; JSON and CSV leave it out. */
+    public Report headline(String sentence) {
+        return new Report(title, values, plus(headlines, sentence), notes, shown);
+    }
+
+    /** One more sentence for people, after all values; JSON and CSV leave it out. */
     public Report note(String sentence) {
-        List<String> more = new ArrayList<>(notes);
-        more.add(Objects.requireNonNull(sentence));
-        return new Report(title, values, List.copyOf(more));
+        return new Report(title, values, headlines, plus(notes, sentence), shown);
+    }
+
+    /** The same report, for which people are shown another one: where what programs read is too much to look at. */
+    public Report shownAs(Report people) {
+        return new Report(title, values, headlines, notes, Objects.requireNonNull(people));
+    }
+
+    private static List<String> plus(List<String> sentences, String one) {
+        List<String> more = new ArrayList<>(sentences);
+        more.add(Objects.requireNonNull(one));
+        return List.copyOf(more);
     }
 
     private Report plus(String name, Object value) {
@@ -79,14 +102,14 @@ public final class Report {
         if (more.putIfAbsent(Objects.requireNonNull(name), value == null ? NONE : value) != null) {
             throw new IllegalArgumentException("two values named " + name);
         }
-        return new Report(title, Collections.unmodifiableMap(more), notes);
+        return new Report(title, Collections.unmodifiableMap(more), headlines, notes, shown);
     }
 
     /** Stands for a text that is not there. */
     static final Object NONE = new Object();
 
     /** A list with the words that stand above it. */
-    record Rows(String caption, List<Report> rows) {
+    record Rows(String caption, List<Report> rows, boolean whole) {
         Rows {
             Objects.requireNonNull(caption);
             rows = List.copyOf(rows);
@@ -97,8 +120,17 @@ public final class Report {
         return title;
     }
 
+    List<String> headlines() {
+        return headlines;
+    }
+
     List<String> notes() {
         return notes;
+    }
+
+    /** What people are shown: this report, unless another one was given. */
+    Report people() {
+        return shown == null ? this : shown;
     }
 
     /** The values in order: Double, String, Boolean, {@link #NONE}, Report, or {@link Rows}. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A report as aligned text: plain values first, then each list as a table, then the notes. Nothing is wrapped. */
+/**
+ * A report as aligned text: headlines, plain values, each list as a table, notes, in this order. Nothing is wrapped.
+ */
 final class TextTable {
 
     /** Longest table that is printed whole; a longer one is thinned to about as many rows. */
@@ -14,10 +16,15 @@ final class TextTable {
 
     private TextTable() {}
 
-    static String render(Report report) {
+    static String render(Report whole) {
+        Report report = whole.people();
         StringBuilder out = new StringBuilder();
         if (!report.title().isEmpty()) {
             out.append(report.title()).append("\n\n");
+        }
+        report.headlines().forEach(headline -> out.append(headline).append('\n'));
+        if (!report.headlines().isEmpty() && !report.plainValues().isEmpty()) {
+            out.append('\n');
         }
         values(report, out);
         lists(report, out);
@@ -43,20 +50,21 @@ final class TextTable {
                 lists(part, out);
             } else if (value instanceof Report.Rows list && !list.rows().isEmpty()) {
                 out.append('\n').append(list.caption()).append('\n');
-                table(list.rows(), out);
+                table(list, out);
             }
         }
     }
 
-    private static void table(List<Report> list, StringBuilder out) {
-        List<Map<String, Object>> rows = list.stream().map(Report::plainValues).toList();
+    private static void table(Report.Rows list, StringBuilder out) {
+        List<Map<String, Object>> rows =
+                list.rows().stream().map(Report::plainValues).toList();
         List<Quantity> quantities =
                 rows.get(0).keySet().stream().map(Quantity::of).toList();
         List<Boolean> right = new ArrayList<>();
         rows.get(0).values().forEach(value -> right.add(value instanceof Double));
         List<List<String>> lines = new ArrayList<>();
         lines.add(quantities.stream().map(Quantity::heading).toList());
-        int step = (rows.size() + MOST_ROWS - 1) / MOST_ROWS;
+        int step = list.whole() ? 1 : (rows.size() + MOST_ROWS - 1) / MOST_ROWS;
         for (int i = 0; i < rows.size(); i++) {
             if (i % step == 0 || i == rows.size() - 1) {
                 lines.add(cells(rows.get(i), quantities));

@@ -89,10 +89,13 @@ class RequestTest {
         verbs().forEach(verb -> assertTrue(bare.out().contains("  " + verb + " "), verb));
     }
 
-    /** Verbs whose bare run takes many seconds run once, in their own tests. */
+    private static final List<String> SLOW_VERBS = List.of(
+            "explore", "best", "sensitivity", "risk", "steps", "circuit", "balance", "smoothness", "pedal");
+
+    /** Verbs whose bare run takes many seconds have tests of their own; the packaged program's tests run explore bare. */
     static List<String> quickVerbs() {
         return verbs().stream()
-                .filter(verb -> !List.of("balance", "smoothness", "pedal").contains(verb))
+                .filter(verb -> !SLOW_VERBS.contains(verb))
                 .toList();
     }
 
@@ -109,6 +112,8 @@ class RequestTest {
         assertTrue(Run.of(verb, "--format", "json").json().isObject());
     }
 
+    private static final Set<String> CORNERING = Set.of("ideal", "entry", "explore");
+
     @ParameterizedTest
     @MethodSource("verbs")
     void everyHelpIsForANewcomer(String verb) {
@@ -118,7 +123,7 @@ class RequestTest {
         String text = run.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("Example: foreload " + verb), text);
         assertTrue(text.contains("qualified instructor come first"), text);
-        Stream.of(verb.equals("ideal") ? Demos.CORNERS : Demos.CARS)
+        Stream.of(CORNERING.contains(verb) ? Demos.CORNERS : Demos.CARS)
                 .flatMap(names -> names.stream())
                 .forEach(name -> assertTrue(text.contains(name), name));
         commandLine().getSubcommands().get(verb).getCommandSpec().options().forEach(option -> {

@@ -1,0 +1,72 @@
+package org.foreload.gap;
+
+import org.foreload.entry.EntryResult;
+import org.foreload.trace.Trace;
+import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
+
+/**
+ * What braking gives the front axle and what it takes, station by station, in newtons of lateral force: load transfer
+ * presses the front wheels down, and the brake uses up part of their friction (the friction ellipse of each wheel).
+ */
+public final class FrontGrip {
+
+    private FrontGrip() {}
+
+    /**
+     * Columns {@code s_m}, {@code gained_by_load_n}, {@code spent_on_braking_n} and {@code net_n}, a row for each row
+     * of the entry's profile.
+     *
+     * <p>Gained: lateral capacity of the front axle with the wheel loads as they are, less that with the load which the
+     * slowing has moved forward taken off again, half from each wheel. Spent: that capacity, less what the brake force
+     * leaves of it.
+     *
+     * @param car that drove the entry
+     * @param entry with its profile
+     * @throws IllegalArgumentException if the entry was made without profile
+     */
+    public static Trace of(Car car, EntryResult entry) {
+        Trace profile = Profiles.of(entry);
+        var station = profile.column("s_m");
+        var speed = profile.column("speed_mps");
+        var left = profile.column("front_left_load_n");
+        var right = profile.column("front_right_load_n");
+        var rear = profile.column("rear_axle_load_n");
+        var brake = profile.column("brake_mps2");
+        Trace.Builder rows = new Trace.Builder()
+                .column("s_m", "m")
+                .column("gained_by_load_n", "N")
+                .column("spent_on_braking_n", "N")
+                .column("net_n", "N");
+        Tyre tyre = car.frontTyre();
+        for (int i = 0; i < profile.rows(); i++) {
+            double square = speed.at(i) * speed.at(i);
+            double moved = moved(car, left.at(i) + right.at(i), rear.at(i), square);
+            double capacity = tyre.peakForceY(left.at(i)) + tyre.peakForceY(right.at(i));
+            double unmoved = tyre.peakForceY(left.at(i) - moved / 2) + tyre.peakForceY(right.at(i) - moved / 2);
+            double force = car.chassis().mass() * brake.at(i) * car.frontBrakeShare() / 2;
+            double kept = kept(tyre, left.at(i), force) + kept(tyre, right.at(i), force);
+            rows.row(station.at(i), capacity - unmoved, capacity - kept, kept - unmoved);
+        }
+        return rows.build();
+    }
+
+    /** Load, N, that is on the front axle beyond its share of weight and its own downforce. */
+    private static double moved(Car car, double front, double rear, double speedSquared) {
+        double frontDownforce = car.aerodynamics().frontDownforce(speedSquared);
+        double downforce = frontDownforce + car.aerodynamics().rearDownforce(speedSquared);
+        double weight = front + rear - downforce;
+        double share = car.chassis().cgToRearAxle() / car.chassis().wheelbase();
+        return front - frontDownforce - weight * share;
+    }
+
+    /** Lateral force, N, that a brake force leaves a wheel. */
+    private static double kept(Tyre tyre, double load, double brakeForce) {
+        double most = tyre.peakForceX(load);
+        if (!(most > 0)) {
+            return 0;
+        }
+        double used = Math.min(1, Math.max(0, brakeForce) / most);
+        return tyre.peakForceY(load) * Math.sqrt(1 - used * used);
+    }
+}

@@ -1,0 +1,124 @@
+package org.foreload.gap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.foreload.entry.EntryResult;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+
+/**
+ * Where along the line one entry gains on another. Gaps are times of the other less times of this one, at the same
+ * station: positive where this one is ahead. Both must have been driven on the same line from the same approach.
+ *
+ * @param byBraking s gained from the start of the approach to turn-in: by braking later, since both come flat out until
+ *     the earlier of the two brake points
+ * @param byTurning s gained from turn-in to the apex
+ * @param byExit s gained from the apex to the end of the exit
+ * @param total s gained in all; the three parts sum to it
+ * @param brakesLater how much later this entry brakes, m; negative if it brakes earlier
+ * @param curve gap so far over station: columns {@code s_m}, {@code gap_s}; exact at turn-in, apex and both ends,
+ *     elsewhere to a fraction of a millisecond, since time is read linearly between rows of the profiles
+ * @param frontGrip {@linkplain FrontGrip what braking gives the front axle and takes from it} in this entry
+ * @param sentence the same in words
+ */
+public record TimeSplit(
+        double byBraking,
+        double byTurning,
+        double byExit,
+        double total,
+        double brakesLater,
+        Trace curve,
+        Trace frontGrip,
+        String sentence) {
+
+    /** Time, s, below which a part is not worth a word. */
+    private static final double WORTH_A_WORD = 0.0005;
+
+    /**
+     * Compares two entries that made the corner, with their profiles.
+     *
+     * @param car that drove {@code entry}
+     * @param apex station of the apex, m, between turn-in and the end of the line
+     * @param entry this one
+     * @param other the one compared with
+     * @throws IllegalArgumentException if an entry was made without profile or did not make the corner
+     */
+    public static TimeSplit between(Car car, double apex, EntryResult entry, EntryResult other) {
+        if (!entry.made() || !other.made()) {
+            throw new IllegalArgumentException("only entries that made the corner have a time to compare");
+        }
+        Trace mine = Profiles.of(entry);
+        Trace theirs = Profiles.of(other);
+        double atTurnIn = gap(mine, theirs, 0);
+        double atApex = gap(mine, theirs, apex);
+        double total = other.time() - entry.time();
+        Trace.Builder curve = new Trace.Builder().column("s_m", "m").column("gap_s", "s");
+        var stations = mine.column("s_m");
+        for (int i = 0; i < mine.rows(); i++) {
+            curve.row(stations.at(i), gap(mine, theirs, stations.at(i)));
+        }
+        double later = entry.plan().brakePoint() - other.plan().brakePoint();
+        double byTurning = atApex - atTurnIn;
+        double byExit = total - atApex;
+        Trace grip = FrontGrip.of(car, entry);
+        String sentence = sentence(atTurnIn, byTurning, byExit, total, later)
+                + grip(grip, entry.plan().release().end());
+        return new TimeSplit(atTurnIn, byTurning, byExit, total, later, curve.build(), grip, sentence);
+    }
+
+    private static double gap(Trace mine, Trace theirs, double station) {
+        return Profiles.timeAt(theirs, station) - Profiles.timeAt(mine, station);
+    }
+
+    private static String sentence(double braking, double turning, double exit, double total, double later) {
+        String brakes = later >= 0
+                ? format("braking %.1f m later", later)
+                : format("arriving at turn-in otherwise, though braking %.1f m earlier", -later);
+        List<String> gains = new ArrayList<>();
+        List<String> losses = new ArrayList<>();
+        boolean ahead = total >= 0;
+        sort(braking, "by " + brakes, gains, losses, ahead);
+        sort(turning, "from turn-in to apex", gains, losses, ahead);
+        sort(exit, "on the exit", gains, losses, ahead);
+        String start = format("%s by %.3f s", ahead ? "Quicker" : "Slower", Math.abs(total));
+        String because = gains.isEmpty() ? "" : ": " + String.join(", ", gains);
+        String but = losses.isEmpty() ? "" : (ahead ? "; it gives back " : "; it wins back ") + String.join(", ", losses);
+        return start + because + but + ".";
+    }
+
+    private static void sort(double part, String where, List<String> gains, List<String> losses, boolean ahead) {
+        if (Math.abs(part) >= WORTH_A_WORD) {
+            (part > 0 == ahead ? gains : losses).add(format("%.3f s %s", Math.abs(part), where));
+        }
+    }
+
+    /** Where after turn-in the brake helps the front most, or that it does not. */
+    private static String grip(Trace grip, double releaseEnd) {
+        var station = grip.column("s_m");
+        var net = grip.column("net_n");
+        int best = -1;
+        for (int i = 0; i < grip.rows(); i++) {
+            if (station.at(i) >= 0 && station.at(i) <= releaseEnd && (best < 0 || net.at(i) > net.at(best))) {
+                best = i;
+            }
+        }
+        if (best < 0) {
+            return " The brake is off before turn-in, so load transfer gives the front nothing in the corner.";
+        }
+        double gained = grip.column("gained_by_load_n").at(best);
+        double spent = grip.column("spent_on_braking_n").at(best);
+        return format(
+                " At %.0f m load transfer gives the front axle %.0f N of grip and braking takes %.0f N: %s.",
+                station.at(best),
+                gained,
+                spent,
+                net.at(best) > 0
+                        ? format("%.0f N to the good", net.at(best))
+                        : "the front pays for the brake everywhere in the corner");
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

@@ -1,0 +1,147 @@
+package org.foreload.lap;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.optimum.BestRelease;
+import org.foreload.optimum.Optimum;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+
+/**
+ * What the best release gains in each corner of a circuit, over braking in a straight line only. A better exit is
+ * carried into the next approach as kinetic energy per mass: the same engine on the same straight adds the same to both
+ * laps, and drag takes little of the difference back.
+ *
+ * @param corners in driving order
+ * @param complete whether every corner was searched to the end; false after a stop
+ */
+public record Lap(List<CornerGain> corners, boolean complete) {
+
+    /** Peaks of straight-line braking that are tried, as shares of what locks a wheel. */
+    private static final double[] BASELINE_PEAKS = {0.7, 0.8, 0.86, 0.92};
+
+    /** Copies the corners. */
+    public Lap {
+        corners = List.copyOf(corners);
+    }
+
+    /**
+     * One corner.
+     *
+     * @param name of the corner
+     * @param approachSpeed speed at the start of the approach with what the corner before has added, m/s
+     * @param best the best entry; empty if no release makes the corner
+     * @param baseline the best straight-line braking from the approach speed of the circuit; empty if none makes it
+     */
+    public record CornerGain(
+            String name, double approachSpeed, Optional<EntryResult> best, Optional<EntryResult> baseline) {
+
+        /** Time gained, s; NaN where an entry is missing. */
+        public double gain() {
+            return best.isPresent() && baseline.isPresent()
+                    ? baseline.get().time() - best.get().time()
+                    : Double.NaN;
+        }
+    }
+
+    /** Time gained over the lap, s: the sum over corners that have both entries. */
+    public double gain() {
+        return corners.stream()
+                .mapToDouble(CornerGain::gain)
+                .filter(gain -> !Double.isNaN(gain))
+                .sum();
+    }
+
+    /** The corners by what is to be gained, most first; corners without a figure last. */
+    public List<CornerGain> ranked() {
+        return corners.stream()
+                .sorted(Comparator.comparingDouble(corner -> Double.isNaN(corner.gain()) ? 1 : -corner.gain()))
+                .toList();
+    }
+
+    /**
+     * Drives a lap.
+     *
+     * @param circuit the corners
+     * @param study makes the study of one corner: car, driver, margin; the index counts corners from 0, so that errors can
+     *     say which one they mean
+     * @param search for the best release in each corner
+     * @param threads number of threads
+     * @param progress told of corners done in hundredths, and asked whether to go on
+     */
+    public static Lap of(
+            Circuit circuit,
+            BiFunction<Integer, Corner, CornerStudy> study,
+            BestRelease search,
+            int threads,
+            Sweep.Progress progress) {
+        List<CornerGain> gains = new ArrayList<>();
+        boolean complete = true;
+        double carried = 0;
+        for (int i = 0; i < circuit.corners().size() && !progress.stopped(); i++) {
+            Corner given = circuit.corners().get(i);
+            double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
+            Optional<EntryResult> baseline = baseline(study.apply(i, given), search.buildUpTime());
+            CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
+            Optimum optimum =
+                    search.find(faster, threads, share(progress, i, circuit.corners().size()));
+            complete &= optimum.complete();
+            gains.add(new CornerGain(given.name(), speed, optimum.entry(), baseline));
+            carried = optimum.entry().isPresent() && baseline.isPresent()
+                    ? square(exitSpeed(optimum.entry().get())) - square(exitSpeed(baseline.get()))
+                    : 0;
+        }
+        return new Lap(gains, complete && gains.size() == circuit.corners().size());
+    }
+
+    /**
+     * The best straight-line braking in a corner: off at turn-in, from its latest brake point.
+     *
+     * @param study of the corner
+     * @param buildUpTime time in which the foot reaches the peak, s
+     */
+    public static Optional<EntryResult> baseline(CornerStudy study, double buildUpTime) {
+        Optional<EntryResult> best = Optional.empty();
+        for (double peak : BASELINE_PEAKS) {
+            Finding finding = study.latest(new BrakePlan(
+                    0, peak * study.lockLimit(), buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0)));
+            if (finding.found()
+                    && (best.isEmpty() || finding.entry().time() < best.get().time())) {
+                best = Optional.of(finding.entry());
+            }
+        }
+        return best;
+    }
+
+    private static double exitSpeed(EntryResult entry) {
+        var speeds = entry.profile().orElseThrow().column("speed_mps");
+        return speeds.at(speeds.size() - 1);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    private static Sweep.Progress share(Sweep.Progress progress, int corner, int corners) {
+        return new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                progress.update(100 * corner + (int) (100L * done / total), 100 * corners);
+            }
+
+            @Override
+            public boolean stopped() {
+                return progress.stopped();
+            }
+        };
+    }
+}

@@ -1,0 +1,62 @@
+package org.foreload.optimum;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+
+/**
+ * The best release that was found, and how sure it is.
+ *
+ * @param best the quickest entry that makes the corner with the margin asked for, from its latest brake point; empty if
+ *     no release does
+ * @param boundTime time of the ideal quasi-steady entry between the same markers, s
+ * @param families the best of each simple shape, quickest first
+ * @param restarts what each search over free shapes came to
+ * @param complete whether every search ran to its end; false after a stop
+ */
+public record Optimum(
+        Optional<Finding> best, double boundTime, List<Family> families, List<Restart> restarts, boolean complete) {
+
+    /** Copies the lists. */
+    public Optimum {
+        families = List.copyOf(families);
+        restarts = List.copyOf(restarts);
+    }
+
+    /**
+     * The best release of one simple shape, its peak, start and end searched for.
+     *
+     * @param shape name of the shape
+     * @param entry the entry from its latest brake point
+     */
+    public record Family(String shape, EntryResult entry) {}
+
+    /**
+     * One search over free shapes.
+     *
+     * @param seed of its random draws
+     * @param from name of the shape that it started from
+     * @param time s, that it came to
+     */
+    public record Restart(long seed, String from, double time) {}
+
+    /** The best entry; empty if no release makes the corner. */
+    public Optional<EntryResult> entry() {
+        return best.map(Finding::entry);
+    }
+
+    /** Time above the bound as a share of it; NaN without a best entry. */
+    public double aboveBound() {
+        return entry().map(entry -> entry.time() / boundTime - 1).orElse(Double.NaN);
+    }
+
+    /** Time between the slowest and the quickest restart, s: small where they agree; NaN with fewer than two. */
+    public double spread() {
+        if (restarts.size() < 2) {
+            return Double.NaN;
+        }
+        var times = restarts.stream().mapToDouble(Restart::time).summaryStatistics();
+        return times.getMax() - times.getMin();
+    }
+}

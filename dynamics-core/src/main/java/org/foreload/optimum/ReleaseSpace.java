@@ -1,0 +1,144 @@
+package org.foreload.optimum;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.SplineRelease;
+
+/**
+ * Brake plans as points, one unit of each variable about as far as the next: peak, start, length, and the shape as the
+ * logarithms of its steps, so that every point is a release that never rises. The brake point is no variable: each
+ * release has its own, the latest with the share of the allowed drift that is used, which is a variable.
+ */
+final class ReleaseSpace {
+
+    /** Free values of the shape: with fewer, families limit it; with many more, they only wrinkle it. */
+    static final int SHAPE_VALUES = 6;
+
+    private static final int PEAK = 0;
+    private static final int START = 1;
+    private static final int LENGTH = 2;
+    private static final int DRIFT = 3;
+    private static final int SHAPE = 4;
+
+    /**
+     * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and of
+     * the share of the drift allowed that is used.
+     */
+    private static final double[] UNITS = {0.05, 0.15, 0.15, 0.2};
+
+    /** One unit of the logarithm of a step. */
+    private static final double STEP_UNIT = 0.4;
+
+    private static final double[] LOWEST = {0.15, -3, 0.05, 0.25};
+    private static final double[] HIGHEST = {1.2, 1.5, 4.5, 1};
+
+    /** The logarithm of a step lies within this of the last step's. */
+    private static final double STEP_RANGE = 6;
+
+    private final double limit;
+    private final double apex;
+    private final double buildUpTime;
+    private final Optional<ReleaseShape> fixed;
+    private final int size;
+
+    /**
+     * @param limit deceleration at which a wheel locks in a straight line, m/s²
+     * @param apex distance from turn-in to the apex, m
+     * @param buildUpTime time in which the foot reaches the peak, s
+     * @param fixed the shape, where the search is within one family; empty for a free one
+     */
+    ReleaseSpace(double limit, double apex, double buildUpTime, Optional<ReleaseShape> fixed) {
+        this.limit = limit;
+        this.apex = apex;
+        this.buildUpTime = buildUpTime;
+        this.fixed = fixed;
+        this.size = fixed.isPresent() ? SHAPE : SHAPE + SHAPE_VALUES;
+    }
+
+    int size() {
+        return size;
+    }
+
+    double[] low() {
+        return bounds(LOWEST, -STEP_RANGE);
+    }
+
+    double[] high() {
+        return bounds(HIGHEST, STEP_RANGE);
+    }
+
+    private double[] bounds(double[] ends, double steps) {
+        double[] bounds = new double[size];
+        for (int i = 0; i < SHAPE; i++) {
+            bounds[i] = ends[i] / UNITS[i];
+        }
+        Arrays.fill(bounds, SHAPE, size, steps / STEP_UNIT);
+        return bounds;
+    }
+
+    /** The plan at a point; its brake point is zero and means nothing. */
+    BrakePlan plan(double[] x) {
+        double start = x[START] * UNITS[START] * apex;
+        double length = x[LENGTH] * UNITS[LENGTH] * apex;
+        ReleaseShape shape = fixed.orElseGet(() -> shape(x));
+        return new BrakePlan(0, x[PEAK] * UNITS[PEAK] * limit, buildUpTime, new Release(shape, start, start + length));
+    }
+
+    private static ReleaseShape shape(double[] x) {
+        double[] steps = new double[SHAPE_VALUES + 1];
+        double sum = 0;
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = i < SHAPE_VALUES ? Math.exp(x[SHAPE + i] * STEP_UNIT) : 1;
+            sum += steps[i];
+        }
+        double[] inner = new double[SHAPE_VALUES];
+        double left = 1;
+        for (int i = 0; i < SHAPE_VALUES; i++) {
+            left = Math.max(0, left - steps[i] / sum);
+            inner[i] = left;
+        }
+        return new SplineRelease("free", inner);
+    }
+
+    /** Share of the drift allowed that is used at a point. */
+    static double driftShare(double[] x) {
+        return x[DRIFT] * UNITS[DRIFT];
+    }
+
+    /** The point nearest to a plan that uses this share of the drift: its shape read at the spline's places. */
+    double[] point(BrakePlan plan, double driftShare) {
+        Release release = plan.release();
+        double[] x = new double[size];
+        x[PEAK] = plan.peakDeceleration() / limit / UNITS[PEAK];
+        x[START] = release.start() / apex / UNITS[START];
+        x[LENGTH] = (release.end() - release.start()) / apex / UNITS[LENGTH];
+        x[DRIFT] = driftShare / UNITS[DRIFT];
+        if (fixed.isEmpty()) {
+            readShape(release.shape(), x);
+        }
+        double[] low = low();
+        double[] high = high();
+        for (int i = 0; i < size; i++) {
+            x[i] = Math.max(low[i], Math.min(high[i], x[i]));
+        }
+        return x;
+    }
+
+    private static void readShape(ReleaseShape shape, double[] x) {
+        double[] steps = new double[SHAPE_VALUES + 1];
+        for (int i = 0; i < steps.length; i++) {
+            double before = shape.remaining(i / (SHAPE_VALUES + 1.0));
+            double after = i == SHAPE_VALUES ? 0 : shape.remaining((i + 1) / (SHAPE_VALUES + 1.0));
+            steps[i] = Math.max(SMALLEST_STEP, before - after);
+        }
+        for (int i = 0; i < SHAPE_VALUES; i++) {
+            x[SHAPE + i] = Math.log(steps[i] / steps[SHAPE_VALUES]) / STEP_UNIT;
+        }
+    }
+
+    /** A step taken for no step at all, so that its logarithm stays within reach of the search. */
+    private static final double SMALLEST_STEP = 0.01;
+}

@@ -1,0 +1,166 @@
+package org.foreload.risk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.SplineRelease;
+import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryEvent;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.study.Sweep;
+
+/**
+ * The way from the release that a driver has now to a better one, in steps each of which that driver can repeat.
+ *
+ * @param steps the first is what the driver does now
+ * @param reached how much of the way to the target the last step goes, 0 to 1: less than all where the driver's own
+ *     scatter makes the rest too risky
+ */
+public record PracticeSteps(List<Step> steps, double reached) {
+
+    /** Places at which shapes are read to mix them. */
+    private static final int SHAPE_PLACES = 7;
+
+    /** Halvings by which the farthest step within the accepted risk is found: to a hundredth of the way. */
+    private static final int HALVINGS = 6;
+
+    /** How much later than planned the brake comes on, m at a time, to see what goes first. */
+    private static final double OVERDONE_STEP = 1;
+
+    /** Farthest overdone brake point, m later. */
+    private static final double OVERDONE_MOST = 30;
+
+    /** Copies the steps. */
+    public PracticeSteps {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * One step.
+     *
+     * @param risk the plan of this step and how it turns out
+     * @param later how much later the foot comes down than in the step before, m
+     * @param further how much further along the line the brake is carried, m
+     * @param gain mean time gained on the step before, s
+     * @param goesFirst what goes first if the driver overdoes it by braking too late
+     * @param tellTale what the driver feels when it does
+     */
+    public record Step(Risk risk, double later, double further, double gain, String goesFirst, String tellTale) {}
+
+    /**
+     * Plans the steps.
+     *
+     * @param risks driver and number of entries for each plan
+     * @param now the plan that the driver follows now, with its brake point
+     * @param target the plan to reach, with its brake point
+     * @param number of steps wanted, 1 or more
+     * @param accepted failure probability that each step may have, 0 to 1
+     * @param sweep on how many threads, and who is told of progress
+     * @return empty if what the driver does now is already riskier than accepted, or after a stop
+     */
+    public static Optional<PracticeSteps> plan(
+            RiskStudy risks, BrakePlan now, BrakePlan target, int number, double accepted, Sweep sweep) {
+        Checks.within("steps", number, 1, 100);
+        Checks.within("accepted_failure_probability", accepted, 0, 1);
+        Optional<Risk> first = risks.of(now, sweep);
+        if (first.isEmpty() || first.get().failed().value() > accepted) {
+            return Optional.empty();
+        }
+        double reached = farthest(risks, now, target, accepted);
+        List<Step> steps = new ArrayList<>();
+        Risk before = first.get();
+        steps.add(step(risks, before, before));
+        for (int i = 1; i <= number && reached > 0; i++) {
+            double way = reached * i / number;
+            Risk risk = risks.of(between(now, target, way));
+            if (risk.failed().value() > accepted) {
+                continue; // Risk need not rise evenly along the way; a step that is too risky is left out.
+            }
+            steps.add(step(risks, risk, before));
+            before = risk;
+        }
+        return Optional.of(new PracticeSteps(steps, reached));
+    }
+
+    private static double farthest(RiskStudy risks, BrakePlan now, BrakePlan target, double accepted) {
+        if (risks.of(target).failed().value() <= accepted) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (risks.of(between(now, target, middle)).failed().value() <= accepted) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** The plan that lies a share of the way from one to another, shapes mixed place by place. */
+    static BrakePlan between(BrakePlan now, BrakePlan target, double way) {
+        if (way == 0 || way == 1) {
+            return way == 0 ? now : target;
+        }
+        double[] shape = new double[SHAPE_PLACES];
+        for (int i = 0; i < SHAPE_PLACES; i++) {
+            double u = (i + 1.0) / (SHAPE_PLACES + 1);
+            double a = now.release().shape().remaining(u);
+            double b = target.release().shape().remaining(u);
+            shape[i] = mixed(a, b, way);
+        }
+        return new BrakePlan(
+                mixed(now.brakePoint(), target.brakePoint(), way),
+                mixed(now.peakDeceleration(), target.peakDeceleration(), way),
+                mixed(now.buildUpTime(), target.buildUpTime(), way),
+                new Release(
+                        new SplineRelease("mixed", shape),
+                        mixed(now.release().start(), target.release().start(), way),
+                        mixed(now.release().end(), target.release().end(), way)));
+    }
+
+    private static double mixed(double a, double b, double way) {
+        return (1 - way) * a + way * b;
+    }
+
+    private static Step step(RiskStudy risks, Risk risk, Risk before) {
+        EntryResult overdone = overdone(risks, risk.plan());
+        return new Step(
+                risk,
+                risk.plan().brakePoint() - before.plan().brakePoint(),
+                risk.plan().release().end() - before.plan().release().end(),
+                before.meanTime() - risk.meanTime(),
+                overdone.made() ? "nothing within " + (int) OVERDONE_MOST + " m" : overdone.cause(),
+                tellTale(overdone));
+    }
+
+    /** The same plan from a later and later brake point, until the car does not make the corner. */
+    private static EntryResult overdone(RiskStudy risks, BrakePlan plan) {
+        var simulator = risks.study().simulator();
+        EntryResult entry = simulator.run(plan);
+        for (double later = OVERDONE_STEP; entry.made() && later <= OVERDONE_MOST; later += OVERDONE_STEP) {
+            entry = simulator.run(plan.withBrakePoint(plan.brakePoint() + later));
+        }
+        return entry;
+    }
+
+    private static String tellTale(EntryResult overdone) {
+        boolean front = overdone.event(EntryEvent.Kind.FRONT_LOCKS).isPresent();
+        boolean rear = overdone.event(EntryEvent.Kind.REAR_LOCKS).isPresent();
+        if (overdone.outcome() == Outcome.SPUN) {
+            return rear ? "the rear steps out with the brake on" : "the rear moves out and the wheel goes light";
+        }
+        if (front) {
+            return "a front wheel stops: the steering goes dead until the brake is eased";
+        }
+        if (overdone.outcome() == Outcome.RAN_WIDE) {
+            return "more steering brings no more turn: the front washes out";
+        }
+        return overdone.made() ? "none" : "a wheel stops turning";
+    }
+}

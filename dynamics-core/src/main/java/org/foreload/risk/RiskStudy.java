@@ -1,0 +1,153 @@
+package org.foreload.risk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.entry.Outcome;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.LowDiscrepancy;
+import org.foreload.study.Sweep;
+import org.foreload.tyre.FrictionTyre;
+import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
+
+/**
+ * Drives plans many times over with a driver who scatters. Every plan meets the same deviations (common random
+ * numbers), so that plans differ by what they are and not by luck. Immutable; one study serves many threads.
+ *
+ * <p>The driver's hands feel the grip that there is; the plan for the exit and the foot on the brake expect the grip
+ * that was planned for.
+ */
+public final class RiskStudy {
+
+    private static final int BRAKE_POINT = 0;
+    private static final int PEAK = 1;
+    private static final int TIMING = 2;
+    private static final int RIPPLE = 3;
+    private static final int GRIP = 4;
+    private static final int PHASE = 5;
+    private static final int DIMENSIONS = 6;
+
+    /** Least share of the planned peak or grip that a wild draw may leave. */
+    private static final double LEAST_SHARE = 0.2;
+
+    private final CornerStudy study;
+    private final Scatter scatter;
+    private final List<double[]> points;
+
+    /**
+     * @param study car, corner and driver
+     * @param scatter of driver and grip
+     * @param samples entries driven for each plan, 1 or more; best a power of two
+     * @param seed of the draws
+     */
+    public RiskStudy(CornerStudy study, Scatter scatter, int samples, long seed) {
+        this.study = study;
+        this.scatter = scatter;
+        this.points = LowDiscrepancy.points(DIMENSIONS, samples, seed);
+    }
+
+    /** Car, corner and driver. */
+    public CornerStudy study() {
+        return study;
+    }
+
+    /** How driver and grip scatter. */
+    public Scatter scatter() {
+        return scatter;
+    }
+
+    /** Entries driven for each plan. */
+    public int samples() {
+        return points.size();
+    }
+
+    /**
+     * The risk of one plan.
+     *
+     * @param plan with its brake point
+     * @param sweep on how many threads, and who is told of progress
+     * @return empty if a stop left no entry at all
+     */
+    public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
+        List<EntryResult> entries =
+                sweep.run(points, point -> drive(plan, point)).stream()
+                        .flatMap(Optional::stream)
+                        .toList();
+        return entries.isEmpty() ? Optional.empty() : Optional.of(risk(plan, entries));
+    }
+
+    /** The risk of one plan on the calling thread. */
+    public Risk of(BrakePlan plan) {
+        return risk(
+                plan,
+                IntStream.range(0, points.size())
+                        .mapToObj(i -> drive(plan, points.get(i)))
+                        .toList());
+    }
+
+    private static Risk risk(BrakePlan plan, List<EntryResult> entries) {
+        List<Outcome> outcomes = entries.stream().map(EntryResult::outcome).toList();
+        double[] times = entries.stream()
+                .filter(EntryResult::made)
+                .mapToDouble(EntryResult::time)
+                .toArray();
+        return Risk.of(plan, outcomes, times);
+    }
+
+    private EntryResult drive(BrakePlan plan, double[] point) {
+        double grip = Math.max(LEAST_SHARE, 1 + deviation(scatter.grip(), point[GRIP]));
+        EntrySimulator planned = study.simulator();
+        EntrySimulator simulator = scatter.grip() == 0
+                ? planned
+                : new EntrySimulator(
+                        scaled(planned.car(), grip),
+                        planned.corner(),
+                        planned.driver(),
+                        planned.exit(),
+                        planned.settings());
+        return simulator.probe(missed(plan, point));
+    }
+
+    /** The plan as the driver happens to carry it out. */
+    private BrakePlan missed(BrakePlan plan, double[] point) {
+        double timing = deviation(scatter.releaseTiming(), point[TIMING]);
+        Release release = plan.release();
+        ReleaseShape shape = scatter.ripple() == 0
+                ? release.shape()
+                : new UnsteadyRelease(
+                        release.shape(), deviation(scatter.ripple(), point[RIPPLE]), 2 * Math.PI * point[PHASE]);
+        return new BrakePlan(
+                plan.brakePoint() + deviation(scatter.brakePoint(), point[BRAKE_POINT]),
+                plan.peakDeceleration() * Math.max(LEAST_SHARE, 1 + deviation(scatter.peak(), point[PEAK])),
+                plan.buildUpTime(),
+                new Release(shape, release.start() + timing, release.end() + timing));
+    }
+
+    private static double deviation(double standard, double share) {
+        return standard == 0 ? 0 : standard * LowDiscrepancy.normal(share);
+    }
+
+    private static Car scaled(Car car, double factor) {
+        return car.withTyres(scaled(car.frontTyre(), factor), scaled(car.rearTyre(), factor));
+    }
+
+    private static Tyre scaled(Tyre tyre, double factor) {
+        return tyre instanceof FrictionTyre friction
+                ? new FrictionTyre(
+                        friction.curve(),
+                        friction.frictionX() * factor,
+                        friction.frictionY() * factor,
+                        friction.loadSensitivity(),
+                        friction.referenceLoad(),
+                        friction.relaxationLength(),
+                        friction.corneringStiffnessPerLoad(),
+                        friction.slipStiffnessPerLoad())
+                : tyre;
+    }
+}

@@ -1,0 +1,34 @@
+package org.foreload.sensitivity;
+
+import java.util.Objects;
+import org.foreload.conventions.Checks;
+import org.foreload.parameter.Parameter;
+
+/**
+ * A number of a setup, and by how much to turn it.
+ *
+ * @param parameter the number
+ * @param change one unit of change for people, in the parameter's unit: a centimetre of CG height, a hundredth of
+ *     friction; results are told for this change upwards
+ * @param kind what the number belongs to
+ */
+public record Knob(Parameter<Setup> parameter, double change, Kind kind) {
+
+    /** Checks that the change is one. */
+    public Knob {
+        Objects.requireNonNull(parameter);
+        Objects.requireNonNull(kind);
+        Checks.positive("change", change);
+    }
+
+    /** What a number belongs to, which says what is held while it is turned. */
+    public enum Kind {
+        /**
+         * Car, tyre, corner or driver: the release is held, its peak as a share of what locks a wheel, and brakes as late
+         * as it then can. At the best release that is how the best time itself changes, to first order.
+         */
+        WORLD,
+        /** The plan: everything else is held, the brake point too. It says what missing the plan costs. */
+        PLAN
+    }
+}

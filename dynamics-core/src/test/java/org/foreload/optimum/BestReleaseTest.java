@@ -1,0 +1,77 @@
+package org.foreload.optimum;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+/** A short search on a corner with short straights: what must hold for any length. */
+class BestReleaseTest {
+
+    private static final BestRelease SHORT = new BestRelease(7, 2, 60, 0.25);
+
+    private static final CornerStudy STUDY = SampleStudies.roadCar();
+    private static final Optimum OPTIMUM = SHORT.find(STUDY, 2, Sweep.Progress.SILENT);
+
+    @Test
+    void isNoWorseThanEachSimpleFamily() {
+        EntryResult best = OPTIMUM.entry().orElseThrow();
+        assertTrue(OPTIMUM.complete());
+        assertEquals(5, OPTIMUM.families().size());
+        OPTIMUM.families().forEach(family -> assertTrue(best.time() <= family.entry().time(), family.shape()));
+        assertTrue(STUDY.allowance().met(best));
+    }
+
+    /** Within the 4 % of the bound that a practised driver's lags and margins cost at most. */
+    @Test
+    void liesJustAboveTheBound() {
+        assertTrue(OPTIMUM.aboveBound() > -0.005 && OPTIMUM.aboveBound() < 0.04, "above by " + OPTIMUM.aboveBound());
+    }
+
+    @Test
+    void isTheSameToTheBitOnOneThread() {
+        Optimum single = SHORT.find(STUDY, 1, Sweep.Progress.SILENT);
+        assertEquals(OPTIMUM.restarts(), single.restarts());
+        assertEquals(
+                OPTIMUM.entry().orElseThrow().plan(), single.entry().orElseThrow().plan());
+        assertEquals(
+                OPTIMUM.entry().orElseThrow().time(), single.entry().orElseThrow().time());
+    }
+
+    @Test
+    void aStopKeepsWhatWasFound() {
+        AtomicInteger seen = new AtomicInteger();
+        Optimum stopped = SHORT.find(STUDY, 2, new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                seen.accumulateAndGet(done, Math::max);
+            }
+
+            @Override
+            public boolean stopped() {
+                return seen.get() >= 70;
+            }
+        });
+        assertFalse(stopped.complete());
+        assertTrue(stopped.entry().isPresent());
+        assertTrue(seen.get() < 110, "went on for " + seen.get());
+    }
+
+    @Test
+    void theRemainderSumsToTheGapAndNoPartIsNegativeBeyondNoise() {
+        Remainder remainder = Remainder.of(STUDY, OPTIMUM.entry().orElseThrow(), 2, Sweep.Progress.SILENT);
+        double sum = remainder.parts().stream().mapToDouble(Remainder.Part::time).sum();
+        assertEquals(remainder.gap(), sum, 1e-12);
+        for (Remainder.Part part : remainder.parts().subList(0, 4)) {
+            assertTrue(part.time() > -SEARCH_NOISE, part.toString());
+        }
+    }
+
+    /** Accuracy, s, of searches as short as those of the remainder. */
+    private static final double SEARCH_NOISE = 0.005;
+}

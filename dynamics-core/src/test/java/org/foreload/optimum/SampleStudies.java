@@ -1,0 +1,51 @@
+package org.foreload.optimum;
+
+import java.util.List;
+import org.foreload.driver.DriverSettings;
+import org.foreload.entry.SimulationSettings;
+import org.foreload.load.SampleCars;
+import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
+import org.foreload.strategy.Allowance;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+
+/** Studies for tests: a plausible car on brush tyres in a right-angle corner with short straights, quick to simulate. */
+public final class SampleStudies {
+
+    /** Tolerance of the simulator: what is tested here does not hang on microseconds. */
+    private static final double COARSE = 1e-5;
+
+    private SampleStudies() {}
+
+    /** The corner. */
+    public static Corner corner() {
+        double radius = 40;
+        double spiral = 25;
+        double arc = Math.toRadians(100) * radius - spiral;
+        return new Corner(
+                "right angle",
+                32,
+                SegmentPath.of(
+                        110,
+                        List.of(
+                                Segment.spiralIn(spiral, radius, Turn.LEFT),
+                                Segment.arc(arc, radius, Turn.LEFT),
+                                Segment.spiralOut(spiral, radius, Turn.LEFT)),
+                        60,
+                        5));
+    }
+
+    /** A practised driver, standard margin. */
+    public static CornerStudy study(Car car) {
+        return CornerStudy.of(
+                car, corner(), DriverSettings.practised(), new SimulationSettings(COARSE, 1), Allowance.STANDARD);
+    }
+
+    /** The plausible road car. */
+    public static CornerStudy roadCar() {
+        return study(SampleCars.ROAD_CAR);
+    }
+}

@@ -1,0 +1,159 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.gap.TimeSplit;
+import org.foreload.optimum.Optimum;
+import org.foreload.optimum.Remainder;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.trace.Trace;
+
+/** The best release as a report. */
+public final class BestAnswer {
+
+    /** Places at which a shape is told. */
+    private static final int SHAPE_PLACES = 20;
+
+    private BestAnswer() {}
+
+    /**
+     * The report.
+     *
+     * @param study car, corner and driver
+     * @param optimum with a best entry
+     * @param baseline the best straight-line braking, if it makes the corner
+     * @param remainder what the time above the bound is made of, if that was asked for
+     */
+    public static Report of(
+            CornerStudy study, Optimum optimum, Optional<EntryResult> baseline, Optional<Remainder> remainder) {
+        Finding finding = optimum.best().orElseThrow();
+        EntryResult best = finding.entry();
+        Optional<TimeSplit> split = baseline.map(
+                other -> TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
+        Report programs = EntryAnswer.latest(study, finding, false)
+                .with("release_table", "The release", table(best.plan().release().shape()))
+                .with("restart_spread_s", optimum.spread())
+                .with("complete", optimum.complete())
+                .with("families", "The best of each simple shape", families(optimum))
+                .with("restarts", "Searches over free shapes", restarts(optimum));
+        if (split.isPresent()) {
+            programs = programs.with("against_straight_line", split(split.get(), baseline.get()))
+                    .with("gap", "Time gained so far on straight-line braking", rows(split.get().curve()))
+                    .with("front_grip", "Front grip given and taken by braking", rows(split.get().frontGrip()));
+        }
+        if (remainder.isPresent()) {
+            programs = programs.with("above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
+        }
+        return programs.shownAs(people(study, optimum, split, baseline, remainder));
+    }
+
+    private static Report people(
+            CornerStudy study,
+            Optimum optimum,
+            Optional<TimeSplit> split,
+            Optional<EntryResult> baseline,
+            Optional<Remainder> remainder) {
+        EntryResult best = optimum.entry().orElseThrow();
+        BrakePlan plan = best.plan();
+        Report people = new Report(EntryAnswer.title(study))
+                .headline(Words.sentence(Words.brake(plan)) + ": " + Words.seconds(best.time()) + ", "
+                        + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
+        if (split.isPresent()) {
+            people = people.headline("Against braking in a straight line only: " + split.get().sentence());
+        }
+        if (!optimum.complete()) {
+            people = people.headline("Stopped early: a longer search may find a better one.");
+        }
+        people = people.with("brake_point_m", plan.brakePoint())
+                .with("peak_deceleration_mps2", plan.peakDeceleration())
+                .with("release_start_m", plan.release().start())
+                .with("release_end_m", plan.release().end())
+                .with("turn_in_speed_mps", best.turnInSpeed())
+                .with("minimum_speed_mps", best.minimumSpeed())
+                .with("trail_share", best.trailShare())
+                .with("time_s", best.time())
+                .with("bound_time_s", optimum.boundTime())
+                .with("gain_s", baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
+                .with("in_hand_m", optimum.best().orElseThrow().inHand())
+                .with("margins", EntryAnswer.margins(best))
+                .with("restart_spread_s", optimum.spread())
+                .withAll("release_table", "The release", table(plan.release().shape()))
+                .with("families", "The best of each simple shape", families(optimum));
+        if (remainder.isPresent()) {
+            people = people.with(
+                    "above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
+        }
+        return people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(Words.IN_HAND);
+    }
+
+    private static List<Report> table(ReleaseShape shape) {
+        List<Report> rows = new ArrayList<>();
+        for (int i = 0; i <= SHAPE_PLACES; i++) {
+            double u = (double) i / SHAPE_PLACES;
+            rows.add(new Report().with("released", u).with("remaining", shape.remaining(u)));
+        }
+        return rows;
+    }
+
+    private static List<Report> families(Optimum optimum) {
+        double best = optimum.entry().orElseThrow().time();
+        return optimum.families().stream()
+                .map(family -> new Report()
+                        .with("shape", family.shape())
+                        .with("time_s", family.entry().time())
+                        .with("lost_s", family.entry().time() - best)
+                        .with("brake_m", family.entry().plan().brakePoint())
+                        .with("peak_mps2", family.entry().plan().peakDeceleration())
+                        .with("ease_off_m", family.entry().plan().release().start())
+                        .with("off_m", family.entry().plan().release().end()))
+                .toList();
+    }
+
+    private static List<Report> restarts(Optimum optimum) {
+        return optimum.restarts().stream()
+                .map(restart -> new Report()
+                        .with("seed", (double) restart.seed())
+                        .with("from", restart.from())
+                        .with("time_s", restart.time()))
+                .toList();
+    }
+
+    private static Report split(TimeSplit split, EntryResult baseline) {
+        return new Report()
+                .with("baseline_time_s", baseline.time())
+                .with("gain_s", split.total())
+                .with("by_braking_s", split.byBraking())
+                .with("turn_in_to_apex_s", split.byTurning())
+                .with("exit_s", split.byExit())
+                .with("brakes_later_m", split.brakesLater())
+                .with("sentence", split.sentence());
+    }
+
+    private static List<Report> parts(Remainder remainder) {
+        return remainder.parts().stream()
+                .map(part -> new Report()
+                        .with("cause", part.cause())
+                        .with("time_s", part.time())
+                        .with("share of bound", Numbers.rounded(100 * part.time() / remainder.boundTime(), 2) + " %"))
+                .toList();
+    }
+
+    private static List<Report> rows(Trace trace) {
+        List<Report> rows = new ArrayList<>(trace.rows());
+        for (int i = 0; i < trace.rows(); i++) {
+            Report row = new Report();
+            for (Trace.Column column : trace.columns()) {
+                row = row.with(column.name(), column.at(i));
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+}

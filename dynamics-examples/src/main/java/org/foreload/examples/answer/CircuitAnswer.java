@@ -1,0 +1,61 @@
+package org.foreload.examples.answer;
+
+import java.util.List;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.lap.Circuit;
+import org.foreload.lap.Lap;
+import org.foreload.lap.Lap.CornerGain;
+import org.foreload.vehicle.Car;
+
+/** A lap as a report. */
+public final class CircuitAnswer {
+
+    private CircuitAnswer() {}
+
+    /** The report of a lap. */
+    public static Report of(Car car, Circuit circuit, Lap lap) {
+        Report programs = new Report(car.name() + " on " + circuit.name())
+                .with("lap_gain_s", lap.gain())
+                .with("complete", lap.complete())
+                .with("corners", "Corner by corner", rows(lap, lap.corners()));
+        Report people = new Report(car.name() + " on " + circuit.name())
+                .headline("The best releases gain " + Numbers.rounded(lap.gain(), 2)
+                        + " s in a lap on braking in a straight line only.")
+                .with("lap_gain_s", lap.gain())
+                .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
+                .note(Words.TRAIL_SHARE);
+        if (!lap.complete()) {
+            people = people.headline("Stopped early: "
+                    + lap.corners().size() + " of " + circuit.corners().size() + " corners were looked at.");
+        }
+        return programs.shownAs(people);
+    }
+
+    private static List<Report> rows(Lap lap, List<CornerGain> corners) {
+        return corners.stream()
+                .map(corner -> row(corner, lap.corners().indexOf(corner) + 1))
+                .toList();
+    }
+
+    private static Report row(CornerGain corner, int number) {
+        return new Report()
+                .with("corner", String.valueOf(number))
+                .with("name", corner.name())
+                .with("gain_s", corner.gain())
+                .with("trail_share", value(corner, EntryResult::trailShare))
+                .with("brake_point_m", value(corner, best -> best.plan().brakePoint()))
+                .with("turn_in_speed_mps", value(corner, EntryResult::turnInSpeed))
+                .with("minimum_speed_mps", value(corner, EntryResult::minimumSpeed))
+                .with("approach_speed_mps", corner.approachSpeed())
+                .with("time_s", value(corner, EntryResult::time))
+                .with(
+                        "baseline_time_s",
+                        corner.baseline().map(EntryResult::time).orElse(Double.NaN));
+    }
+
+    private static double value(CornerGain corner, java.util.function.ToDoubleFunction<EntryResult> read) {
+        return corner.best().map(read::applyAsDouble).orElse(Double.NaN);
+    }
+}

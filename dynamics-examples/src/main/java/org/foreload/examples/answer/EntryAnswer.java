@@ -1,0 +1,217 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Margins;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.strategy.Allowance;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.trace.Trace;
+
+/** One simulated entry as a report. */
+public final class EntryAnswer {
+
+    private static final Margins UNKNOWN = new Margins(Double.NaN, Double.NaN, Double.NaN);
+
+    private EntryAnswer() {}
+
+    /** An entry from a brake point that was given. */
+    public static Report given(CornerStudy study, EntryResult entry, boolean all) {
+        boolean kept = study.allowance().met(entry);
+        Report report = described(plain(study, entry, kept), entry);
+        return faces(study, entry, kept, report, all, verdict(study, entry, kept));
+    }
+
+    /** An entry from the latest brake point, or the closest attempt where there is none. */
+    public static Report latest(CornerStudy study, Finding finding, boolean all) {
+        EntryResult entry = finding.entry();
+        Report report = described(plain(study, entry, finding.found()), entry)
+                .with("brake_point_found", finding.found())
+                .with("in_hand_m", finding.inHand());
+        String verdict = verdict(study, entry, finding.found());
+        if (!finding.found()) {
+            verdict = "No brake point makes the corner with this release and this margin. The closest attempt: "
+                    + verdict;
+        }
+        return faces(study, entry, finding.found(), report, all, verdict);
+    }
+
+    /** An entry of a sweep, for programs only. */
+    static Report swept(CornerStudy study, Candidate candidate) {
+        EntryResult entry = candidate.entry();
+        Report report = described(plain(study, entry, candidate.made()), entry).with("in_hand_m", candidate.inHand());
+        return lists(report, entry);
+    }
+
+    private static Report described(Report report, EntryResult entry) {
+        return report.with("cause", entry.cause())
+                .with("release", release(entry.plan()))
+                .with("margins", margins(entry));
+    }
+
+    /**
+     * The numbers of an entry.
+     *
+     * @param kept whether it kept the margin asked for, as the search judged it: a search drives a little less exactly
+     */
+    private static Report plain(CornerStudy study, EntryResult entry, boolean kept) {
+        return new Report(title(study))
+                .with("brake_point_m", entry.plan().brakePoint())
+                .with("release_end_m", entry.plan().release().end())
+                .with("turn_in_speed_mps", entry.turnInSpeed())
+                .with("minimum_speed_mps", entry.minimumSpeed())
+                .with("minimum_speed_at_m", entry.minimumSpeedAt())
+                .with("top_speed_mps", entry.topSpeed())
+                .with("time_s", entry.time())
+                .with("trail_share", entry.trailShare())
+                .with("outcome", entry.outcome().words())
+                .with("keeps_margin", kept)
+                .with("limited_by", limit(entry))
+                .with("farthest_offset_m", entry.farthestOffset())
+                .with("bound_time_s", study.bound().time())
+                .with("above_bound", aboveBound(study, entry));
+    }
+
+    static String title(CornerStudy study) {
+        return study.simulator().car().name() + " in "
+                + study.simulator().corner().name();
+    }
+
+    static double aboveBound(CornerStudy study, EntryResult entry) {
+        return entry.time() / study.bound().time() - 1;
+    }
+
+    static String limit(EntryResult entry) {
+        return entry.limit().map(EntryResult.Limit::words).orElse(null);
+    }
+
+    static Report release(BrakePlan plan) {
+        return new Report()
+                .with("shape", plan.release().shape().name())
+                .with("peak_deceleration_mps2", plan.peakDeceleration())
+                .with("start_m", plan.release().start())
+                .with("end_m", plan.release().end())
+                .with("build_up_time_s", plan.buildUpTime());
+    }
+
+    static Report margins(EntryResult entry) {
+        Margins margins = entry.margins().orElse(UNKNOWN);
+        return new Report()
+                .with("front", margins.front())
+                .with("rear", margins.rear())
+                .with("edge_m", margins.edge());
+    }
+
+    private static Report lists(Report report, EntryResult entry) {
+        return report.with("profile", "The entry along the line", profile(entry))
+                .with("events", "What happened", events(entry));
+    }
+
+    private static List<Report> events(EntryResult entry) {
+        return entry.events().stream()
+                .map(event -> new Report()
+                        .with("event", event.kind().words())
+                        .with("s_m", event.station())
+                        .with("time_s", event.time()))
+                .toList();
+    }
+
+    private static List<Report> profile(EntryResult entry) {
+        if (entry.profile().isEmpty()) {
+            return List.of();
+        }
+        Trace trace = entry.profile().get();
+        List<Report> rows = new ArrayList<>(trace.rows());
+        for (int i = 0; i < trace.rows(); i++) {
+            Report row = new Report();
+            for (Trace.Column column : trace.columns()) {
+                row = row.with(column.name(), column.at(i));
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static Report faces(
+            CornerStudy study, EntryResult entry, boolean kept, Report report, boolean all, String verdict) {
+        Report people = plain(study, entry, kept).headline(Words.sentence(verdict));
+        List<Report> rows = shownProfile(entry);
+        people = people.with("events", "What happened", events(entry));
+        String caption = "The entry along the line";
+        people = all ? people.withAll("profile", caption, rows) : people.with("profile", caption, rows);
+        return lists(report, entry)
+                .shownAs(people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(BOUND));
+    }
+
+    private static final String BOUND =
+            "Above bound: how much longer than the fastest quasi-steady entry (foreload ideal), 0.02 being 2 %.";
+
+    /** The columns that fit beside each other. */
+    private static List<Report> shownProfile(EntryResult entry) {
+        if (entry.profile().isEmpty()) {
+            return List.of();
+        }
+        Trace trace = entry.profile().get();
+        List<Report> rows = new ArrayList<>(trace.rows());
+        for (int i = 0; i < trace.rows(); i++) {
+            rows.add(new Report()
+                    .with("s_m", trace.column("s_m").at(i))
+                    .with("time_s", trace.column("time_s").at(i))
+                    .with("speed_mps", trace.column("speed_mps").at(i))
+                    .with("deceleration_mps2", trace.column("deceleration_mps2").at(i))
+                    .with("front use", trace.column("front_utilisation").at(i))
+                    .with("rear use", trace.column("rear_utilisation").at(i))
+                    .with("offset_m", trace.column("offset_m").at(i))
+                    .with("sideslip_deg", trace.column("sideslip_deg").at(i))
+                    .with("front_load_n", trace.column("front_axle_load_n").at(i))
+                    .with("rear_load_n", trace.column("rear_axle_load_n").at(i)));
+        }
+        return rows;
+    }
+
+    /** What came of it, in one sentence. */
+    private static String verdict(CornerStudy study, EntryResult entry, boolean kept) {
+        String how = Words.brake(entry.plan());
+        if (!entry.made()) {
+            return how + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
+        }
+        String time = Words.seconds(entry.time()) + ", " + Words.percent(aboveBound(study, entry))
+                + " above the ideal bound; " + Words.percent(entry.trailShare())
+                + " of the slowing is done while turning";
+        return how + ": made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
+    }
+
+    /** What is missing to the margin asked for. */
+    static String missing(Allowance allowance, EntryResult entry) {
+        Margins margins = entry.margins().orElse(UNKNOWN);
+        StringBuilder text = new StringBuilder("; not with the margin asked for:");
+        int before = text.length();
+        if (entry.farthestOffset() > allowance.drift()) {
+            text.append(' ').append(length(entry.farthestOffset())).append(" off the line, ");
+            text.append(length(allowance.drift())).append(" allowed,");
+        }
+        if (margins.edge() < allowance.edge()) {
+            text.append(' ').append(length(margins.edge())).append(" to the edge, ");
+            text.append(length(allowance.edge())).append(" asked for,");
+        }
+        share(text, "front", margins.front(), allowance.front());
+        share(text, "rear", margins.rear(), allowance.rear());
+        return text.length() == before ? "; just not with the margin asked for" : text.substring(0, text.length() - 1);
+    }
+
+    private static void share(StringBuilder text, String axle, double left, double wanted) {
+        if (left < wanted) {
+            text.append(' ').append(Words.percent(left)).append(" of the ").append(axle);
+            text.append(" axle's friction left, ").append(Words.percent(wanted)).append(" asked for,");
+        }
+    }
+
+    private static String length(double metres) {
+        return Numbers.rounded(metres, 2) + " m";
+    }
+}

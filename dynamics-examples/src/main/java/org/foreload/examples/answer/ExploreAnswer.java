@@ -1,0 +1,178 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Report;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+
+/** A sweep of releases as a report. */
+public final class ExploreAnswer {
+
+    /** Rows of the trade-off that people are shown. */
+    private static final int FRONT_ROWS = 10;
+
+    private static final Comparator<Candidate> QUICKER =
+            Comparator.comparingDouble(candidate -> candidate.entry().time());
+
+    private final CornerStudy study;
+    private final Exploration sweep;
+    private final List<Candidate> sorted;
+
+    private ExploreAnswer(CornerStudy study, Exploration sweep) {
+        this.study = study;
+        this.sweep = sweep;
+        this.sorted = sweep.candidates().stream().sorted(QUICKER).toList();
+    }
+
+    /**
+     * The report of a sweep.
+     *
+     * @param all whether people are shown every release
+     */
+    public static Report of(CornerStudy study, Exploration sweep, boolean all) {
+        ExploreAnswer answer = new ExploreAnswer(study, sweep);
+        return answer.programs().shownAs(answer.people(all));
+    }
+
+    private Report programs() {
+        Report report = new Report(EntryAnswer.title(study));
+        report = part(report, "best", sweep.best());
+        report = part(report, "straight_line_baseline", sweep.baseline());
+        return report.with("gain_s", sweep.gain())
+                .with("bound_time_s", sweep.boundTime())
+                .with("complete", sweep.complete())
+                .with("releases_planned", (double) sweep.planned())
+                .with("releases_tried", (double) sweep.candidates().size())
+                .with("entries", "", sorted.stream().map(ExploreAnswer::entry).toList());
+    }
+
+    private Report part(Report report, String name, Optional<Candidate> candidate) {
+        return candidate
+                .map(found -> report.with(name, EntryAnswer.swept(study, found)))
+                .orElseGet(() -> report.with(name, (String) null));
+    }
+
+    private static Report entry(Candidate candidate) {
+        EntryResult entry = candidate.entry();
+        return new Report()
+                .with("release", EntryAnswer.release(entry.plan()))
+                .with("brake_point_m", entry.plan().brakePoint())
+                .with("outcome", entry.outcome().words())
+                .with("cause", entry.cause())
+                .with("keeps_margin", candidate.made())
+                .with("limited_by", EntryAnswer.limit(entry))
+                .with("time_s", entry.time())
+                .with("trail_share", entry.trailShare())
+                .with("margins", EntryAnswer.margins(entry))
+                .with("in_hand_m", candidate.inHand())
+                .with("pareto", candidate.onFront());
+    }
+
+    private Report people(boolean all) {
+        Report report = new Report(EntryAnswer.title(study));
+        for (String headline : headlines()) {
+            report = report.headline(headline);
+        }
+        if (sweep.best().isEmpty()) {
+            report = report.withAll(
+                    "attempts", "The closest attempts", rows(sorted.subList(0, Math.min(5, sorted.size()))));
+        } else {
+            report = report.withAll("shapes", "The best of each shape, and straight-line braking", rows(bestOfEach()))
+                    .withAll("front", "Time against what is in hand: no release is better in both", rows(front()));
+            List<Report> examples = new Examples(study, sweep).rows();
+            report = report.withAll("examples", "What happens away from the best", examples);
+        }
+        if (all) {
+            report = report.withAll("entries", "All releases", rows(sorted));
+        }
+        return report.note(Words.BRAKE_POINT)
+                .note(Words.TRAIL_SHARE)
+                .note(Words.IN_HAND)
+                .note(all ? EVERY_DIGIT : "--all shows every release; " + EVERY_DIGIT);
+    }
+
+    private static final String EVERY_DIGIT = "--format csv and --format json give all fields with every digit.";
+
+    private List<String> headlines() {
+        List<String> lines = new ArrayList<>();
+        int tried = sweep.candidates().size();
+        if (!sweep.complete()) {
+            lines.add("Incomplete: stopped after " + tried + " of " + sweep.planned() + " releases.");
+        }
+        if (sweep.best().isEmpty()) {
+            lines.add("None of the " + tried + " releases tried makes the corner with the margin asked for.");
+            return lines;
+        }
+        EntryResult best = sweep.best().get().entry();
+        lines.add("Best of " + tried + " releases: " + Words.brake(best.plan()) + ".");
+        String time = "It takes " + Words.seconds(best.time());
+        if (sweep.baseline().isPresent()) {
+            double straight = sweep.baseline().get().entry().time();
+            time += " and gains " + Words.seconds(sweep.gain()) + " on braking in a straight line only ("
+                    + Words.seconds(straight) + ")";
+        } else {
+            time += "; braking in a straight line only was not found to make the corner";
+        }
+        lines.add(time + ".");
+        lines.add(Words.percent(best.trailShare()) + " of its slowing is done while turning; it is "
+                + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
+                + Words.seconds(sweep.boundTime()) + "; what limits it: " + EntryAnswer.limit(best) + ".");
+        return lines;
+    }
+
+    private List<Candidate> bestOfEach() {
+        Map<String, Candidate> best = new LinkedHashMap<>();
+        for (Candidate candidate : sorted) {
+            if (candidate.made()) {
+                best.putIfAbsent(candidate.entry().plan().release().shape().name(), candidate);
+            }
+        }
+        return List.copyOf(best.values());
+    }
+
+    /** The trade-off, thinned evenly to what one looks at. */
+    private List<Candidate> front() {
+        List<Candidate> front = sorted.stream().filter(Candidate::onFront).toList();
+        if (front.size() <= FRONT_ROWS) {
+            return front;
+        }
+        List<Candidate> thinned = new ArrayList<>();
+        for (int i = 0; i < FRONT_ROWS; i++) {
+            thinned.add(front.get(Math.round((float) i * (front.size() - 1) / (FRONT_ROWS - 1))));
+        }
+        return thinned;
+    }
+
+    private List<Report> rows(List<Candidate> candidates) {
+        double best = sweep.best().map(candidate -> candidate.entry().time()).orElse(Double.NaN);
+        return candidates.stream().map(candidate -> row(candidate, best)).toList();
+    }
+
+    private static Report row(Candidate candidate, double best) {
+        EntryResult entry = candidate.entry();
+        BrakePlan plan = entry.plan();
+        String outcome = entry.made() && !candidate.made()
+                ? "too little margin"
+                : entry.outcome().words();
+        return new Report()
+                .with("shape", plan.release().shape().name())
+                .with("peak_mps2", plan.peakDeceleration())
+                .with("brake_m", plan.brakePoint())
+                .with("ease_off_m", plan.release().start())
+                .with("off_m", plan.release().end())
+                .with("time_s", entry.time())
+                .with("lost_s", entry.time() - best)
+                .with("trail share", entry.trailShare())
+                .with("in_hand_m", candidate.inHand())
+                .with("outcome", outcome)
+                .with("limited by", EntryAnswer.limit(entry));
+    }
+}

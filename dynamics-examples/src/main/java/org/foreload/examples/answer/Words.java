@@ -1,0 +1,59 @@
+package org.foreload.examples.answer;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.examples.output.Numbers;
+
+/** Turns of phrase for stations, brakes and shares. */
+final class Words {
+
+    /** Explains the brake point, wherever it is shown. */
+    static final String BRAKE_POINT =
+            "Brake point: where the foot comes down. Stations are metres along the line, 0 at "
+                    + "turn-in (where the line starts to bend), negative before it.";
+
+    /** Explains the trail share, wherever it is shown. */
+    static final String TRAIL_SHARE =
+            "Trail share: the part of all slowing that is done after turn-in, while the car is turning.";
+
+    /** Explains what is in hand, wherever it is shown. */
+    static final String IN_HAND =
+            "In hand: how many metres later the foot could come down before the car does not make the "
+                    + "corner at all.";
+
+    private Words() {}
+
+    /** {@code 12.3 m before turn-in}. */
+    static String place(double station) {
+        String distance = Numbers.rounded(Math.abs(station), 1);
+        if (distance.equals("0.0")) {
+            return "at turn-in";
+        }
+        return distance + (station < 0 ? " m before turn-in" : " m after turn-in");
+    }
+
+    /** {@code brake 66.0 m before turn-in, to 7.90 m/s², start to ease off … (smooth)}. */
+    static String brake(BrakePlan plan) {
+        var release = plan.release();
+        String comesOff = release.start() == release.end()
+                ? "off at once " + place(release.end())
+                : "ease off from " + place(release.start()) + ", off " + place(release.end()) + " ("
+                        + release.shape().name() + ")";
+        return "brake " + place(plan.brakePoint()) + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², "
+                + comesOff;
+    }
+
+    /** A share as a percentage with one decimal. */
+    static String percent(double share) {
+        return Numbers.rounded(100 * share, 1) + " %";
+    }
+
+    /** Seconds with two decimals. */
+    static String seconds(double time) {
+        return Numbers.rounded(time, 2) + " s";
+    }
+
+    /** The first letter raised. */
+    static String sentence(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,91 @@
+package org.foreload.examples.command;
+
+import java.util.Optional;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.BestAnswer;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.lap.Lap;
+import org.foreload.optimum.Optimum;
+import org.foreload.optimum.Remainder;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The best release, what it is worth, and what the rest is made of. */
+@Command(
+        name = "best",
+        sortOptions = false,
+        description = {
+            "The best release of the brake for this car in this corner: how hard, from where, to where, and in which shape, "
+                    + "with its latest brake point.",
+            "",
+            "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
+                    + "agree, the spread is small. The answer tells what the release gains on braking in a straight line, "
+                    + "where along the line, and what the time left above the ideal bound is made of. Ctrl-C stops the "
+                    + "search and shows what was found so far."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
+                    + "than the fastest quasi-steady entry takes. Parts of what is left are found by switching off one cause "
+                    + "after another and searching anew; a part below zero by a few milliseconds is the accuracy of that.",
+            "",
+            "Example:  foreload best --demo-car road --demo-corner hairpin",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class BestVerb implements Verb {
+
+    @Mixin
+    private SearchOptions searchOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Option(names = "--no-why", description = "Leave out what the time above the bound is made of; about twice as quick.")
+    private boolean noWhy;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        searchOptions.check();
+        studyOptions.check();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            CornerStudy study = studyOptions.study(car, corner);
+            Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
+            EntryResult best = Searches.best(optimum);
+            Optional<EntryResult> baseline = Lap.baseline(study, studyOptions.buildUpTime());
+            Optional<Remainder> remainder = noWhy || !optimum.complete()
+                    ? Optional.empty()
+                    : Optional.of(remainder(console, study, best));
+            return BestAnswer.of(study, optimum, baseline, remainder);
+        });
+    }
+
+    private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            return Remainder.of(study, best, searchOptions.threads(), progress);
+        }
+    }
+}

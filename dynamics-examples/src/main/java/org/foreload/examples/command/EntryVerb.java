@@ -1,0 +1,78 @@
+package org.foreload.examples.command;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.output.Report;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** One simulated entry with a given release. */
+@Command(
+        name = "entry",
+        sortOptions = false,
+        description = {
+            "One entry into a corner, simulated: a car with pitch, roll, tyre and brake lags, and a driver who steers, brakes "
+                    + "as told, and leaves the corner with the throttle.",
+            "",
+            "The brake is told by when (--brake-point), how hard (--peak-deceleration, --build-up-time) and how it comes off "
+                    + "(--release-…). An entry that fails is an answer, too: ran wide, spun, or locked up, where and why."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
+                    + "negative before it. The trail share is the part of all slowing that is done after turn-in. In hand is "
+                    + "how many metres later the foot could come down before the car does not make the corner at all. "
+                    + "Utilisation (use) is the share of its grip that an axle uses. Above bound: how much longer than the "
+                    + "fastest quasi-steady entry takes.",
+            "",
+            "Example:  foreload entry --demo-corner hairpin --release-shape smooth --release-end 25",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class EntryVerb implements Verb {
+
+    @Mixin
+    private ReleaseOptions releaseOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Option(names = "--all", description = "Show every row of the table; json and csv always have them all.")
+    private boolean all;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        studyOptions.check();
+        ReleaseShape shape = releaseOptions.shape();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            CornerStudy study = studyOptions.study(car, corner);
+            BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+            return releaseOptions.brakePointGiven()
+                    ? EntryAnswer.given(study, study.simulator().run(plan), all)
+                    : EntryAnswer.latest(study, study.latest(plan), all);
+        });
+    }
+}

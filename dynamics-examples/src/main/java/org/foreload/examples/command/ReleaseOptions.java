@@ -1,0 +1,95 @@
+package org.foreload.examples.command;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.Numbers;
+import org.foreload.strategy.CornerStudy;
+import picocli.CommandLine.Option;
+
+/** How the brake goes on and comes off. */
+final class ReleaseOptions {
+
+    /** Default peak, as a share of what locks a wheel in a straight line: hard, with something in reserve. */
+    private static final double PEAK_SHARE = 0.75;
+
+    /** Default end of the release, as a share of the distance from turn-in to apex. */
+    private static final double END_SHARE = 0.7;
+
+    @Option(
+            names = "--brake-point",
+            paramLabel = "<m>",
+            description =
+                    "Where the foot comes down: metres along the line, negative before turn-in. Left out: the latest "
+                            + "from which the car still makes the corner.")
+    private Double brakePoint;
+
+    @Option(
+            names = "--peak-deceleration",
+            paramLabel = "<m/s²>",
+            description =
+                    "Brake force over mass at the peak, m/s²; drag comes on top. Default: 0.75 of what locks a wheel.")
+    private Double peak;
+
+    @Option(
+            names = "--release-shape",
+            paramLabel = "<shape>",
+            defaultValue = "linear",
+            description =
+                    "How the brake comes off: linear, progressive (quick, then slow), late (slow, then quick), circle, "
+                            + "smooth, two-stage, abrupt (all at once at the end), or table:FILE, a CSV file with the columns "
+                            + "released (0 to 1) and remaining (1 to 0). Default: linear.")
+    private String shape;
+
+    @Option(
+            names = "--release-start",
+            paramLabel = "<m>",
+            description =
+                    "Where the brake begins to come off, m along the line. Default: 0, at turn-in, or the end if that "
+                            + "lies before.")
+    private Double start;
+
+    @Option(
+            names = "--release-end",
+            paramLabel = "<m>",
+            description = "Where the brake is off, m along the line. Default: 0.7 of the way from turn-in to the apex.")
+    private Double end;
+
+    /** Whether the brake point was given. */
+    boolean brakePointGiven() {
+        return brakePoint != null;
+    }
+
+    /** The shape; read before anything is computed. */
+    ReleaseShape shape() {
+        if (peak != null) {
+            Options.positive("--peak-deceleration", peak, "m/s²");
+        }
+        return Shapes.shape("--release-shape", shape);
+    }
+
+    /** The plan for a study; its brake point is 0 if it is left open. */
+    BrakePlan plan(CornerStudy study, ReleaseShape form, double buildUpTime) {
+        double off = end == null ? END_SHARE * study.simulator().apex() : end;
+        double from = start == null ? Math.min(0, off) : start;
+        if (!(off >= from)) {
+            String option = end == null ? "--release-start" : "--release-end";
+            String allowed = end == null
+                    ? "must be at or before the end of the release, " + Numbers.rounded(off, 2) + " m"
+                    : "must be at or after the start of the release, " + Numbers.shortest(from) + " m";
+            throw new InputException(null, option, Numbers.shortest(end == null ? from : off), allowed);
+        }
+        double least = study.simulator().corner().path().start();
+        if (brakePoint != null && !(brakePoint >= least && brakePoint < off)) {
+            throw new InputException(
+                    null,
+                    "--brake-point",
+                    Numbers.shortest(brakePoint),
+                    "must be from " + Numbers.shortest(least) + " (where the approach begins) to below "
+                            + Numbers.rounded(off, 2) + " (where the brake is off) in m");
+        }
+        double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
+        return new BrakePlan(brakePoint == null ? 0 : brakePoint, hardest, buildUpTime, new Release(form, from, off));
+    }
+}

@@ -1,0 +1,155 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.RiskAnswer;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.optimum.Optimum;
+import org.foreload.path.Corner;
+import org.foreload.risk.Choice;
+import org.foreload.risk.Risk;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
+import org.foreload.risk.SensibleRelease;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How sure a release is for a driver who scatters. */
+@Command(
+        name = "risk",
+        sortOptions = false,
+        description = {
+            "How often a release fails, and how, for a driver who is not a machine: brake point, peak, release and grip stray "
+                    + "a little in each of many simulated entries.",
+            "",
+            "Judged is the best release, searched for first, or with --given the one told by --brake-point and --release-…. "
+                    + "With --curve the release is also weighed against gentler and earlier ones: the quickest for this driver "
+                    + "at each risk. The drivers are invented; give your own numbers where you have them."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: low and high are the ends of the 95 % interval that this number of entries allows. Mean and "
+                    + "deviation of time are those of the entries that made the corner. Expected time counts each failure with "
+                    + "its cost.",
+            "",
+            "Example:  foreload risk --driver novice --restarts 0 --curve --samples 64",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class RiskVerb implements Verb {
+
+    @Mixin
+    private ScatterOptions scatterOptions;
+
+    @Option(
+            names = "--failure-cost",
+            paramLabel = "<s>",
+            defaultValue = "10",
+            description = "What a failure costs, s. Default: 10.")
+    private double cost;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "<share>",
+            defaultValue = "0.05",
+            description = "Failure probability that the driver accepts, 0 to 1. Default: 0.05.")
+    private double accepted;
+
+    @Option(names = "--curve", description = "Weigh gentler and earlier releases too; takes minutes.")
+    private boolean curve;
+
+    @Option(names = "--given", description = "Judge the release told by the options below instead of the best one.")
+    private boolean given;
+
+    @Mixin
+    private ReleaseOptions releaseOptions;
+
+    @Mixin
+    private SearchOptions searchOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Scatter scatter = scatterOptions.scatter();
+        Options.notNegative("--failure-cost", cost, "s");
+        Options.within("--accept", accepted, 0, 1, "");
+        searchOptions.check();
+        studyOptions.check();
+        ReleaseShape shape = releaseOptions.shape();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            CornerStudy study = studyOptions.study(car, corner);
+            RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
+            List<BrakePlan> plans = given ? List.of(told(study, shape)) : searched(console, study);
+            Risk risk = judged(console, risks, plans.get(0));
+            Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();
+            return RiskAnswer.of(study, scatter, risk, choice, cost, accepted);
+        });
+    }
+
+    private BrakePlan told(CornerStudy study, ReleaseShape shape) {
+        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        if (releaseOptions.brakePointGiven()) {
+            return plan;
+        }
+        Finding finding = study.latest(plan);
+        if (!finding.found()) {
+            throw new ComputationException("no brake point makes the corner with this release and this margin");
+        }
+        return finding.entry().plan();
+    }
+
+    /** The best release, and the best of the simple shapes where it is another. */
+    private List<BrakePlan> searched(Console console, CornerStudy study) {
+        Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
+        List<BrakePlan> plans = new ArrayList<>();
+        plans.add(Searches.best(optimum).plan());
+        optimum.families().stream()
+                .map(family -> family.entry().plan())
+                .filter(plan -> !plan.equals(plans.get(0)))
+                .limit(1)
+                .forEach(plans::add);
+        return plans;
+    }
+
+    private Risk judged(Console console, RiskStudy risks, BrakePlan plan) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            return risks.of(plan, new Sweep(searchOptions.threads(), progress))
+                    .orElseThrow(() -> new ComputationException("stopped before the first entry was driven"));
+        }
+    }
+
+    private Choice weighed(Console console, RiskStudy risks, List<BrakePlan> plans) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            return SensibleRelease.among(risks, plans, new Sweep(searchOptions.threads(), progress));
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package org.foreload.examples.command;
+
+import org.foreload.examples.file.InputException;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
+import org.foreload.strategy.CornerStudy;
+import picocli.CommandLine.Option;
+
+/** How far the driver and the grip stray, and how many entries are driven to find out what comes of it. */
+final class ScatterOptions {
+
+    private static final int MOST_SAMPLES = 1_000_000;
+
+    @Option(
+            names = "--driver",
+            paramLabel = "<name>",
+            defaultValue = "practised",
+            description =
+                    "An invented driver: novice, practised or expert; the options below replace its numbers one by one. "
+                            + "Default: practised.")
+    private String driver;
+
+    @Option(
+            names = "--brake-point-scatter",
+            paramLabel = "<m>",
+            description = "Standard deviation of the brake point, m.")
+    private Double brakePoint;
+
+    @Option(
+            names = "--peak-scatter",
+            paramLabel = "<share>",
+            description = "Standard deviation of the peak deceleration, as a share of it.")
+    private Double peak;
+
+    @Option(
+            names = "--release-scatter",
+            paramLabel = "<m>",
+            description = "Standard deviation of the whole release along the line, m.")
+    private Double release;
+
+    @Option(
+            names = "--pedal-ripple",
+            paramLabel = "<share>",
+            description = "How unsteadily the foot comes off: standard deviation of the swing of its rate, as a share.")
+    private Double ripple;
+
+    @Option(
+            names = "--grip-scatter",
+            paramLabel = "<share>",
+            description = "Standard deviation of the grip of all tyres, as a share of it.")
+    private Double grip;
+
+    @Option(
+            names = "--samples",
+            paramLabel = "<n>",
+            defaultValue = "256",
+            description = "Entries driven for each plan, best a power of two. Default: 256.")
+    private int samples;
+
+    /** Reads the scatter; before anything is computed. */
+    Scatter scatter() {
+        Options.within("--samples", samples, 1, MOST_SAMPLES, "");
+        if (Scatter.PRESETS.stream().noneMatch(one -> one.name().equals(driver))) {
+            throw new InputException(null, "--driver", driver, "must be one of novice, practised, expert");
+        }
+        notNegative("--brake-point-scatter", brakePoint, "m");
+        share("--peak-scatter", peak);
+        notNegative("--release-scatter", release, "m");
+        share("--pedal-ripple", ripple);
+        share("--grip-scatter", grip);
+        Scatter preset = Scatter.named(driver);
+        boolean own = brakePoint != null || peak != null || release != null || ripple != null || grip != null;
+        return new Scatter(
+                own ? driver + ", changed" : driver,
+                brakePoint == null ? preset.brakePoint() : brakePoint,
+                peak == null ? preset.peak() : peak,
+                release == null ? preset.releaseTiming() : release,
+                ripple == null ? preset.ripple() : ripple,
+                grip == null ? preset.grip() : grip);
+    }
+
+    RiskStudy risks(CornerStudy study, Scatter scatter, long seed) {
+        return new RiskStudy(study, scatter, samples, seed);
+    }
+
+    private static void notNegative(String option, Double value, String unit) {
+        if (value != null) {
+            Options.notNegative(option, value, unit);
+        }
+    }
+
+    private static void share(String option, Double value) {
+        if (value != null) {
+            Options.within(option, value, 0, 1, "");
+        }
+    }
+}

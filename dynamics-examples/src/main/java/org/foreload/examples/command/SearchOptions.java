@@ -1,0 +1,67 @@
+package org.foreload.examples.command;
+
+import org.foreload.optimum.BestRelease;
+import picocli.CommandLine.Option;
+
+/** How thoroughly the best release is searched for. */
+final class SearchOptions {
+
+    private static final int MOST_THREADS = 1024;
+    private static final int MOST_RESTARTS = 100;
+    private static final int MOST_EVALUATIONS = 100_000;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "<n>",
+            defaultValue = "1",
+            description = "Seed of the random draws: the same seed gives the same answer. Default: 1.")
+    private long seed;
+
+    @Option(
+            names = "--restarts",
+            paramLabel = "<n>",
+            defaultValue = "3",
+            description =
+                    "Searches over free release shapes, 0 to 100; 0 stays with the simple shapes and is several times "
+                            + "quicker. Default: 3.")
+    private int restarts;
+
+    @Option(
+            names = "--evaluations",
+            paramLabel = "<n>",
+            defaultValue = "450",
+            description = "Releases looked at by each of these searches, 20 to 100000. Default: 450.")
+    private int evaluations;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "<n>",
+            description = "How much is computed at once; the answer is the same. Default: one for each processor.")
+    private Integer threads;
+
+    @Option(names = "--quiet", description = "Show no progress.")
+    private boolean quiet;
+
+    /** Refuses what cannot be, before anything is computed. */
+    void check() {
+        Options.within("--restarts", restarts, 0, MOST_RESTARTS, "");
+        Options.within("--evaluations", evaluations, 20, MOST_EVALUATIONS, "");
+        Options.within("--threads", threads(), 1, MOST_THREADS, "");
+    }
+
+    BestRelease search(double buildUpTime) {
+        return new BestRelease(seed, restarts, evaluations, buildUpTime);
+    }
+
+    long seed() {
+        return seed;
+    }
+
+    int threads() {
+        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    }
+
+    boolean quiet() {
+        return quiet;
+    }
+}

@@ -1,0 +1,77 @@
+package org.foreload.examples.command;
+
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.SensitivityAnswer;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.path.Corner;
+import org.foreload.sensitivity.Sensitivity;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** What one unit of each number is worth. */
+@Command(
+        name = "sensitivity",
+        sortOptions = false,
+        description = {
+            "What a little more of each number does to the best time and to the margins: mass, CG, grip, brake share, approach "
+                    + "speed, brake point and many more, the largest effect first.",
+            "",
+            "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
+                    + "sides, the release kept and its brake point found anew; each number of the plan is changed with all "
+                    + "else kept: what missing it costs."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
+                    + "unused until the apex. Not steady: half the change does not do half of it, since another limit takes "
+                    + "over. A friction scale of 0.01 is 1 % more grip everywhere.",
+            "",
+            "Example:  foreload sensitivity --demo-car road --restarts 0",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class SensitivityVerb implements Verb {
+
+    @Mixin
+    private SearchOptions searchOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        searchOptions.check();
+        studyOptions.check();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            CornerStudy study = studyOptions.study(car, corner);
+            EntryResult best =
+                    Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
+            try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+                return SensitivityAnswer.of(
+                        study, best, Sensitivity.of(study, best, new Sweep(searchOptions.threads(), progress)));
+            }
+        });
+    }
+}

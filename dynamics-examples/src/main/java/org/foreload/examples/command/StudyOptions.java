@@ -1,0 +1,85 @@
+package org.foreload.examples.command;
+
+import org.foreload.driver.DriverSettings;
+import org.foreload.entry.SimulationSettings;
+import org.foreload.examples.output.Numbers;
+import org.foreload.path.Corner;
+import org.foreload.strategy.Allowance;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Option;
+
+/** How an entry is simulated, and the margin with which it must make the corner. */
+final class StudyOptions {
+
+    @Option(
+            names = "--build-up-time",
+            paramLabel = "<s>",
+            defaultValue = "0.25",
+            description = "Time in which the foot reaches the peak, s. Default: 0.25.")
+    private double buildUpTime;
+
+    @Option(
+            names = "--drift",
+            paramLabel = "<m>",
+            defaultValue = "0.5",
+            description = "Margin: farthest that the car may leave its line, m. Default: 0.5.")
+    private double drift;
+
+    @Option(
+            names = "--edge-margin",
+            paramLabel = "<m>",
+            defaultValue = "0",
+            description = "Margin: least distance to the edge of the track, m. Default: 0.")
+    private double edge;
+
+    @Option(
+            names = "--front-margin",
+            paramLabel = "<share>",
+            defaultValue = "0",
+            description = "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: 0.")
+    private double front;
+
+    @Option(
+            names = "--rear-margin",
+            paramLabel = "<share>",
+            defaultValue = "0",
+            description = "Margin: the same for the rear axle. Default: 0.")
+    private double rear;
+
+    @Option(
+            names = "--tolerance",
+            paramLabel = "<share>",
+            defaultValue = "1e-6",
+            description =
+                    "Relative accuracy of the integrator, 1e-13 to 1e-2: smaller is finer and slower. Default: 1e-6.")
+    private double tolerance;
+
+    /** Refuses what cannot be, before anything is computed. */
+    void check() {
+        Options.within("--build-up-time", buildUpTime, 0, 10, "s");
+        Options.positive("--drift", drift, "m");
+        Options.notNegative("--edge-margin", edge, "m");
+        Options.within("--front-margin", front, 0, 1, "");
+        Options.within("--rear-margin", rear, 0, 1, "");
+        Options.within("--tolerance", tolerance, 1e-13, 1e-2, "");
+    }
+
+    double buildUpTime() {
+        return buildUpTime;
+    }
+
+    /** The study of a car and a corner. */
+    CornerStudy study(Car car, Corner corner) {
+        SimulationSettings settings = new SimulationSettings(tolerance, SimulationSettings.STANDARD.sampling());
+        Allowance allowance = new Allowance(drift, edge, front, rear);
+        return CornerStudy.of(car, corner, DriverSettings.practised(), settings, allowance);
+    }
+
+    /** All of it that changes results, in words. */
+    String words() {
+        return "build-up-time=" + Numbers.shortest(buildUpTime) + " drift=" + Numbers.shortest(drift) + " edge-margin="
+                + Numbers.shortest(edge) + " front-margin=" + Numbers.shortest(front) + " rear-margin="
+                + Numbers.shortest(rear) + " tolerance=" + Numbers.shortest(tolerance);
+    }
+}

@@ -1,0 +1,80 @@
+package org.foreload.examples.sweep;
+
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
+import me.tongfei.progressbar.ConsoleProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+import org.foreload.study.Sweep;
+
+/** Shows how far a sweep is, as a bar, as plain lines, or not at all; passes on the wish to stop. */
+public final class ShownProgress implements Sweep.Progress, AutoCloseable {
+
+    /** Width of the bar with all that stands beside it: fits in any terminal. */
+    private static final int WIDTH = 79;
+
+    /** Plain lines in a whole sweep. */
+    private static final int LINES = 10;
+
+    private final Stop stop;
+    private final ProgressBar bar;
+    private final Consumer<String> lines;
+    private int shown;
+
+    private ShownProgress(Stop stop, ProgressBar bar, Consumer<String> lines) {
+        this.stop = stop;
+        this.bar = bar;
+        this.lines = lines;
+    }
+
+    /** A bar that is drawn over and over: for a terminal. */
+    public static ShownProgress bar(OutputStream terminal, Stop stop) {
+        PrintStream out = new PrintStream(terminal, true, StandardCharsets.UTF_8);
+        ProgressBar bar = new ProgressBarBuilder()
+                .setTaskName("releases")
+                .setStyle(ProgressBarStyle.ASCII)
+                .setConsumer(new ConsoleProgressBarConsumer(out, WIDTH))
+                .setUpdateIntervalMillis(200)
+                .build();
+        return new ShownProgress(stop, bar, null);
+    }
+
+    /** A line at each tenth: for a file. */
+    public static ShownProgress lines(Consumer<String> lines, Stop stop) {
+        return new ShownProgress(stop, null, lines);
+    }
+
+    /** Shows nothing. */
+    public static ShownProgress silent(Stop stop) {
+        return new ShownProgress(stop, null, null);
+    }
+
+    @Override
+    public synchronized void update(int done, int total) {
+        if (bar != null) {
+            bar.maxHint(total);
+            bar.stepTo(Math.max(done, bar.getCurrent()));
+        }
+        int tenth = (int) ((long) done * LINES / total);
+        if (lines != null && tenth > shown) {
+            shown = tenth;
+            lines.accept(done + " of " + total + " releases");
+        }
+    }
+
+    @Override
+    public boolean stopped() {
+        return stop.requested();
+    }
+
+    /** Leaves the bar as it is and goes on to the next line. */
+    @Override
+    public void close() {
+        if (bar != null) {
+            bar.close();
+        }
+    }
+}

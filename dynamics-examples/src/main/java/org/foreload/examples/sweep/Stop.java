@@ -1,0 +1,46 @@
+package org.foreload.examples.sweep;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A wish to stop, as by Ctrl-C. A computation that can stop half-way and still answer says so with {@link #listen};
+ * then whoever wishes the program to end can wait for its answer.
+ */
+public final class Stop {
+
+    private final CountDownLatch answered = new CountDownLatch(1);
+    private volatile boolean listening;
+    private volatile boolean requested;
+
+    /** Says that the computation will stop soon after a request, and answer with what it has. */
+    public void listen() {
+        listening = true;
+    }
+
+    /** Whether a stop was asked for. */
+    public boolean requested() {
+        return requested;
+    }
+
+    /** Says that the answer is out. */
+    public void answered() {
+        answered.countDown();
+    }
+
+    /**
+     * Asks for a stop; waits for the answer if one is to be expected.
+     *
+     * @param seconds longest wait
+     */
+    public void request(long seconds) {
+        requested = true;
+        if (listening) {
+            try {
+                answered.await(seconds, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}

@@ -72,17 +72,7 @@ class ArchitectureTest {
                     "trace"),
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
-            room(
-                    "optimum",
-                    "tyre",
-                    "vehicle",
-                    "braking",
-                    "ideal",
-                    "path",
-                    "driver",
-                    "entry",
-                    "study",
-                    "strategy"),
+            room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
             room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
             room(
                     "sensitivity",

@@ -46,9 +46,9 @@ public record BalanceStudy(
         ends.forEach(end -> Checks.between("release_end_share", end, start, 10));
     }
 
-    /** Linear releases with three peaks and two ends. */
+    /** Linear releases with three peaks and three ends. */
     public static BalanceStudy standard() {
-        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6), -0.1, ReleaseShapes.LINEAR, 0.25);
+        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6, 0.9), -0.1, ReleaseShapes.LINEAR, 0.25);
     }
 
     /**

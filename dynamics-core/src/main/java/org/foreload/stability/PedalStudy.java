@@ -34,8 +34,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      * What one pedal made of the release.
      *
      * @param pedal the pedal
-     * @param brakeScatter standard deviation of the brake demand over what was intended, as a part of it, over all
-     *     attempts, while the brake is on
+     * @param brakeScatter root mean square of what the brake demand was off, as a part of the peak, over all attempts,
+     *     at the peak and on the way down
      * @param outcomes how the attempts ended; those that did not occur are absent
      * @param meanTime of those that made the corner, s; NaN if none did
      * @param timeDeviation standard deviation of those times, s; NaN for fewer than two
@@ -108,7 +108,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
             FootError error = FootError.draw(pedal, leg, one);
             for (int i = 0; i < LEVELS; i++) {
                 double intended = plan.peakDeceleration() * (1 - 0.9 * i / (LEVELS - 1));
-                double off = error.delivered(intended, plan.buildUpTime() + i * LEVEL_TIME) / intended - 1;
+                double delivered = error.delivered(intended, plan.buildUpTime() + i * LEVEL_TIME);
+                double off = (delivered - intended) / plan.peakDeceleration();
                 squares += off * off;
             }
         }

@@ -25,7 +25,7 @@ class BalanceAndPedalTest {
     @ParameterizedTest
     @FieldSource("CARS")
     void theBalanceOfEachDemoCarHasAnOptimumOrSaysWhyNot(String car) {
-        JsonNode balance = Run.json("balance", "--demo-car", car, "--values", "3", "--format", "json");
+        JsonNode balance = Run.json("balance", "--demo-car", car, "--values", "3", "--quiet", "--format", "json");
         JsonNode rows = balance.get("rows");
         assertEquals(3, rows.size());
         JsonNode recommendation = balance.get("recommendation").get(0);
@@ -47,7 +47,18 @@ class BalanceAndPedalTest {
     @Test
     void otherAxesAreSweptTheSameWay() {
         JsonNode balance = Run.json(
-                "balance", "--axis", "cg-height", "--from", "0.4", "--to", "0.5", "--values", "2", "--format", "json");
+                "balance",
+                "--axis",
+                "cg-height",
+                "--from",
+                "0.4",
+                "--to",
+                "0.5",
+                "--values",
+                "2",
+                "--quiet",
+                "--format",
+                "json");
         assertEquals(0.45, balance.get("own_cg_height_m").doubleValue());
         assertEquals(0.5, balance.get("rows").get(1).get("cg_height_m").doubleValue());
         assertTrue(balance.has("recommended_cg_height_m"));
@@ -65,13 +76,13 @@ class BalanceAndPedalTest {
         Run.of("smoothness", "--size", "2").refusedWith("--size: 2: must be a number from 0 to 1");
         Run.of("pedal", "--attempts", "1").refusedWith("--attempts: 1: must be a number from 2 to 100000");
         Run.of("stability", "--release-start", "10", "--release-end", "5")
-                .refusedWith("--release-end: 5: must be at or after --release-start");
+                .refusedWith("--release-end: 5: must be at or after the start of the release, 10 m");
     }
 
     /** The demo car's pitch data, 1.8 Hz and 0.4: resonance at 1.8·√(1 − 2·0.16), ringing at 1.8·√(1 − 0.16). */
     @Test
     void theResonanceIsThatOfTheCarsPitchData() {
-        JsonNode smoothness = Run.json("smoothness", "--frequencies", "2", "--format", "json");
+        JsonNode smoothness = Run.json("smoothness", "--frequencies", "2", "--quiet", "--format", "json");
         double resonance = 1.8 * Math.sqrt(1 - 2 * 0.16);
         assertEquals(resonance, smoothness.get("pitch_resonance_hz").doubleValue(), 1e-9);
         assertEquals(resonance, smoothness.get("measured_resonance_hz").doubleValue(), 0.03 * resonance);
@@ -113,7 +124,7 @@ class BalanceAndPedalTest {
 
     @Test
     void theSameSeedGivesTheSameAnswer() {
-        String[] request = {"pedal", "--attempts", "3", "--seed", "5", "--format", "csv"};
+        String[] request = {"pedal", "--attempts", "3", "--seed", "5", "--quiet", "--format", "csv"};
         assertEquals(Run.of(request), Run.of(request));
     }
 }

@@ -106,7 +106,6 @@ class ArchitectureTest {
                     "study"),
             room(
                     "stability",
-                    "parameter",
                     "tyre",
                     "vehicle",
                     "load",
@@ -118,8 +117,20 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
+                    "study"),
+            room(
+                    "balance",
+                    "parameter",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "tyre",
+                    "entry",
                     "study",
-                    "strategy"));
+                    "strategy",
+                    "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

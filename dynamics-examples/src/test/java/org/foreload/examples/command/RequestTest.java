@@ -101,11 +101,9 @@ class RequestTest {
             "pedal",
             "validate");
 
-    /** Verbs whose bare run takes many seconds have tests of their own; the packaged program's tests run explore bare. */
+    /** Verbs whose bare run takes many seconds have tests of their own, with less to do. */
     static List<String> quickVerbs() {
-        return verbs().stream()
-                .filter(verb -> !SLOW_VERBS.contains(verb))
-                .toList();
+        return verbs().stream().filter(verb -> !SLOW_VERBS.contains(verb)).toList();
     }
 
     @ParameterizedTest

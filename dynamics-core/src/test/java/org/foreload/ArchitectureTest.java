@@ -87,7 +87,7 @@ class ArchitectureTest {
                     "strategy",
                     "optimum"),
             room("risk", "tyre", "vehicle", "path", "braking", "driver", "entry", "study", "strategy", "optimum"),
-            room("lap", "vehicle", "path", "ideal", "braking", "driver", "entry", "trace", "study", "strategy", "optimum"),
+            room("lap", "vehicle", "path", "braking", "trace", "entry", "study", "strategy", "optimum"),
             room(
                     "strategy",
                     "parameter",

@@ -28,8 +28,8 @@ import org.foreload.study.Sweep;
  * release, bit for bit, on any number of threads.
  *
  * @param seed of the random draws; restart i draws with the seed plus i
- * @param restarts searches over free shapes, each with its own draws, in turn from the best three simple shapes; 0 to stay
- *     with the simple ones, which is several times quicker
+ * @param restarts searches over free shapes, each with its own draws, in turn from the best three simple shapes; 0 to
+ *     stay with the simple ones, which is several times quicker
  * @param evaluations releases looked at by each of them
  * @param buildUpTime time in which the foot reaches the peak, s
  */
@@ -98,7 +98,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 threads, progress, coarse.size() + SIMPLE.size() * SIMPLE_EVALUATIONS + restarts * evaluations);
         List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
         List<Tried> starts = SIMPLE.stream()
-                .flatMap(shape -> quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
+                .flatMap(shape ->
+                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
         List<Tried> simple = rounds.run(starts, one -> within(study, one, rounds));
         List<Tried> ranked = simple.stream()
@@ -108,8 +109,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> free = rounds.run(
-                numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
+        List<Tried> free = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
         return answer(study, simple.isEmpty() ? tried : simple, free, ranked, rounds.complete());
     }
 
@@ -118,7 +118,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
-            Optional<Finding> finding = quickest(simple.stream().filter(one -> one.shape().equals(shape)))
+            Optional<Finding> finding = quickest(
+                            simple.stream().filter(one -> one.shape().equals(shape)))
                     .flatMap(one -> checked(study, one.plan()));
             finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
             best = quicker(best, finding);
@@ -147,9 +148,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
         Finding latest = study.latest(plan);
         EntryResult own = study.simulator().run(plan.withBrakePoint(plan.brakePoint() - ON_THE_SAFE_SIDE));
-        Optional<Finding> quick = study.allowance().met(own)
-                ? Optional.of(new Finding(own, true, latest.inHand()))
-                : Optional.empty();
+        Optional<Finding> quick =
+                study.allowance().met(own) ? Optional.of(new Finding(own, true, latest.inHand())) : Optional.empty();
         return quicker(Optional.of(latest).filter(Finding::found), quick);
     }
 

@@ -77,7 +77,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     public static Remainder of(CornerStudy study, EntryResult entry, int threads, Sweep.Progress progress) {
         List<Variant> variants = variants(study, entry.plan().buildUpTime());
         Rounds rounds = new Rounds(threads, progress, variants.size() * EVALUATIONS);
-        double driftShare = Math.min(1, entry.farthestOffset() / study.allowance().drift());
+        double driftShare =
+                Math.min(1, entry.farthestOffset() / study.allowance().drift());
         Found own = new Found(entry.plan(), driftShare, entry.time());
         List<Found> found = rounds.run(variants, variant -> search(variant, own, rounds));
         List<Part> parts = new ArrayList<>();
@@ -89,7 +90,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
             last = here.time();
             before = here;
         }
-        parts.add(new Part("driver, sideslip and cornering drag", last - study.bound().time()));
+        parts.add(new Part(
+                "driver, sideslip and cornering drag", last - study.bound().time()));
         return new Remainder(study.bound().time(), entry.time(), parts, rounds.complete());
     }
 

@@ -86,9 +86,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E.
      * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
      *
-     * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces made from {@link #formula} and {@link
-     * #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator asks for them many times in
-     * every step, and four arc tangents and sines each time would be most of its work.
+     * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces made from {@link #formula} and
+     * {@link #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator asks for them many
+     * times in every step, and four arc tangents and sines each time would be most of its work.
      */
     final class MagicFormula implements SlipCurve {
 
@@ -98,6 +98,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
         private static final double ACCURACY = 1e-9;
 
+        /** Accuracy of a slip found for a force, as a share of the peak slip. */
+        private static final double INVERSE_ACCURACY = 1e-13;
+
         private final double shapeFactor;
         private final double curvatureFactor;
         private final double peakSlip;
@@ -105,7 +108,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Pieces of the table per unit of normalised slip: their error falls with the fourth power of this. */
         private static final int PER_UNIT = 256;
 
-        /** Normalised slip up to which the table reaches; beyond it, far past every peak, the formula itself is used. */
+        /**
+         * Normalised slip up to which the table reaches; beyond it, far past every peak, the formula itself is used.
+         */
         private static final int REACH = 16;
 
         private final double[] values = new double[REACH * PER_UNIT + 1];
@@ -185,7 +190,29 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double inverse(double y) {
-            return slipForArgument(Math.tan(Math.asin(Math.min(y, 1)) / shapeFactor));
+            if (!(y < 1)) {
+                return peakSlip;
+            }
+            double low = 0;
+            double high = peakSlip;
+            double x = peakSlip * (1 - Math.cbrt(1 - y)); // as on the brush curve
+            for (int i = 0; i < 60; i++) {
+                double excess = value(x) - y;
+                if (excess > 0) {
+                    high = x;
+                } else {
+                    low = x;
+                }
+                double next = x - excess / slope(x);
+                if (!(next > low && next < high)) {
+                    next = (low + high) / 2;
+                }
+                if (Math.abs(next - x) <= INVERSE_ACCURACY * peakSlip) {
+                    return next;
+                }
+                x = next;
+            }
+            return x;
         }
 
         @Override

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.examples.sweep.Stop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,18 +24,33 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The verb {@code explore} from options to answer, with few releases. */
 class ExploreTest {
 
-    /** Five releases: one too short, one near the best, one too long, of one shape, and the baseline. */
+    /** Five releases: too short, near the best and too long, of one shape, and the baseline. */
     private static final String FEW =
             "explore --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0,0.35,0.7,1.4";
 
     @TempDir
     private Path directory;
 
-    private static Run few(String more) {
-        return Run.of((FEW + " " + more).trim().split(" "));
+    private String car;
+
+    /** The light demo car on brush tyres, which are quick to compute. */
+    @BeforeEach
+    void writeCar() throws IOException {
+        String light = EntryTest.demo("car-light")
+                .replace("magic-formula", "brush")
+                .replaceAll("\"slip_stiffness\": 21,[^}]*", "\"slip_stiffness\": 21");
+        car = Files.writeString(directory.resolve("car.json"), light).toString();
     }
 
-    private static JsonNode fewAsJson(String more) {
+    private String[] words(String more) {
+        return (FEW + " --car " + car + " " + more).trim().split(" ");
+    }
+
+    private Run few(String more) {
+        return Run.of(words(more));
+    }
+
+    private JsonNode fewAsJson(String more) {
         Run run = few("--format json " + more);
         assertEquals("", run.err());
         assertEquals(0, run.status());
@@ -44,8 +60,9 @@ class ExploreTest {
     @ParameterizedTest
     @MethodSource("org.foreload.examples.command.EntryTest#pairs")
     void theDemosTellTheWholeStory(String car, String corner) {
-        String options = "--format json --quiet --shapes linear,smooth --peaks 0.87 --starts -0.1 --ends 0.35,0.7,1 "
-                + "--demo-car " + car + " --demo-corner " + corner;
+        String options =
+                "--format json --quiet --shapes progressive,smooth --peaks 0.7,0.87 --starts -0.1 --ends 0.35,0.7 "
+                        + "--demo-car " + car + " --demo-corner " + corner;
         Run run = Run.of(("explore " + options).split(" "));
         assertEquals(0, run.status());
         JsonNode answer = run.json();
@@ -142,7 +159,7 @@ class ExploreTest {
 
     @Test
     void progressIsPlainLinesWhereThereIsNoTerminal() {
-        Run run = Run.of(FEW.replace(" --quiet", "").split(" "));
+        Run run = Run.of(String.join(" ", words("")).replace(" --quiet", "").split(" "));
         assertEquals(
                 "5 of 5 releases",
                 run.err().lines().reduce((first, last) -> last).orElseThrow());
@@ -153,7 +170,7 @@ class ExploreTest {
     void aTerminalIsShownABar() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        String[] words = FEW.replace(" --quiet", "").split(" ");
+        String[] words = String.join(" ", words("")).replace(" --quiet", "").split(" ");
         assertEquals(0, Foreload.run(words, out, new Console(err, true, new Stop())));
         String bar = err.toString(StandardCharsets.UTF_8);
         assertTrue(bar.contains("releases 100% ["), bar);
@@ -173,7 +190,9 @@ class ExploreTest {
                 }
             }
         };
-        String[] words = (FEW.replace(" --quiet", "") + " --threads 1 --format json").split(" ");
+        String[] words = String.join(" ", words("--threads 1 --format json"))
+                .replace(" --quiet", "")
+                .split(" ");
         assertEquals(0, Foreload.run(words, out, new Console(stopping, false, stop)));
         JsonNode answer = new Run(0, out.toString(StandardCharsets.UTF_8), "").json();
         assertFalse(answer.get("complete").booleanValue());
@@ -223,9 +242,10 @@ class ExploreTest {
     void anotherRequestIsRefusedByTheCheckpoint(String change, String field) throws IOException {
         Path file = directory.resolve("sweep.jsonl");
         String few = "explore --quiet --shapes linear --peaks 0.75 --starts 0 --ends 0.5 --checkpoint " + file;
-        assertEquals(0, Run.of(few.split(" ")).status());
+        String other = change.startsWith("--demo-car ") ? change : "--car " + car + " " + change;
+        assertEquals(0, Run.of((few + " --car " + car).split(" ")).status());
         String before = Files.readString(file);
-        Run.of((few + " " + change).split(" ")).refusedNaming(file + field);
+        Run.of((few + " " + other).split(" ")).refusedNaming(file + field);
         assertEquals(before, Files.readString(file));
     }
 

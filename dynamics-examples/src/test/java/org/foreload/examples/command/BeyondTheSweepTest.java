@@ -36,8 +36,8 @@ class BeyondTheSweepTest {
     @ValueSource(strings = {"best", "sensitivity", "risk", "steps", "circuit"})
     void everyVerbExplainsItself(String verb) {
         Run run = Run.of(verb, "--help");
-        assertEquals(0, run.status);
-        assertTrue(run.out.contains("Example:  foreload " + verb), run.out);
+        assertEquals(0, run.status());
+        assertTrue(run.out().contains("Example:  foreload " + verb), run.out());
     }
 
     @ParameterizedTest
@@ -56,10 +56,10 @@ class BeyondTheSweepTest {
     })
     void refusesWhatCannotBeBeforeItBegins(String verb, String option, String value) {
         Run run = Run.of(verb, option, value);
-        assertEquals(2, run.status);
-        assertEquals("", run.out);
-        assertEquals(1, run.err.lines().count(), run.err);
-        assertTrue(run.err.contains(value), run.err);
+        assertEquals(2, run.status());
+        assertEquals("", run.out());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().contains(value), run.err());
     }
 
     @Test

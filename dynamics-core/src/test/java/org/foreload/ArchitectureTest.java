@@ -72,17 +72,7 @@ class ArchitectureTest {
                     "trace"),
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
-            room(
-                    "optimum",
-                    "tyre",
-                    "vehicle",
-                    "braking",
-                    "ideal",
-                    "path",
-                    "driver",
-                    "entry",
-                    "study",
-                    "strategy"),
+            room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
             room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
             room(
                     "sensitivity",
@@ -97,7 +87,7 @@ class ArchitectureTest {
                     "strategy",
                     "optimum"),
             room("risk", "tyre", "vehicle", "path", "braking", "driver", "entry", "study", "strategy", "optimum"),
-            room("lap", "vehicle", "path", "ideal", "braking", "driver", "entry", "study", "strategy", "optimum"),
+            room("lap", "vehicle", "path", "braking", "trace", "entry", "study", "strategy", "optimum"),
             room(
                     "strategy",
                     "parameter",
@@ -116,7 +106,6 @@ class ArchitectureTest {
                     "study"),
             room(
                     "stability",
-                    "parameter",
                     "tyre",
                     "vehicle",
                     "load",
@@ -128,8 +117,20 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
+                    "study"),
+            room(
+                    "balance",
+                    "parameter",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "tyre",
+                    "entry",
                     "study",
-                    "strategy"));
+                    "strategy",
+                    "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

@@ -20,10 +20,16 @@ import org.foreload.vehicle.Car;
  * @param least the moment of least stability between the brake point and the apex or the minimum of speed, whichever is
  *     later; for an entry that was not made, up to its end
  * @param loss where stability was lost for good; empty if the entry ended stable
+ * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked; empty
+ *     if neither was
  * @param verdict in one sentence
  */
 public record EntryStability(
-        List<StabilityRow> rows, StabilityEvent least, Optional<StabilityEvent> loss, String verdict) {
+        List<StabilityRow> rows,
+        StabilityEvent least,
+        Optional<StabilityEvent> loss,
+        Optional<Axle> firstSaturated,
+        String verdict) {
 
     /** Copies the rows. */
     public EntryStability {
@@ -68,7 +74,7 @@ public record EntryStability(
         least = Math.max(least, 0);
         StabilityEvent leastEvent = event(StabilityEvent.Kind.LEAST_STABLE, car, profile, rows, least);
         Optional<StabilityEvent> loss = loss(car, profile, rows);
-        return new EntryStability(rows, leastEvent, loss, verdict(entry, leastEvent, loss));
+        return new EntryStability(rows, leastEvent, loss, firstSaturated(entry), verdict(entry, leastEvent, loss));
     }
 
     /** The start of the unstable stretch in which the entry ended, with the cause where it was worst. */
@@ -114,14 +120,14 @@ public record EntryStability(
                 least.cause());
     }
 
-    /** The axle whose friction was used up first, within the last part in a hundred; empty if neither was. */
-    public Optional<Axle> firstSaturated() {
-        return rows.stream()
-                .filter(row -> Math.min(row.frontMargin(), row.rearMargin()) <= SATURATED)
-                .findFirst()
-                .map(StabilityRow::nearest);
+    private static Optional<Axle> firstSaturated(EntryResult entry) {
+        return entry.events().stream()
+                .map(event -> switch (event.kind()) {
+                    case FRONT_LOCKS, FRONT_SATURATES -> Axle.FRONT;
+                    case REAR_LOCKS, REAR_SATURATES -> Axle.REAR;
+                    default -> null;
+                })
+                .filter(axle -> axle != null)
+                .findFirst();
     }
-
-    /** Margin at which an axle counts as saturated: the simulator's own events count the same. */
-    private static final double SATURATED = 0.01;
 }

@@ -14,7 +14,6 @@ import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
-import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
 /**
@@ -35,8 +34,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      * What one pedal made of the release.
      *
      * @param pedal the pedal
-     * @param brakeScatter standard deviation of the brake demand over what was intended, as a part of it, over all
-     *     attempts, while the brake is on
+     * @param brakeScatter root mean square of what the brake demand was off, as a part of the peak, over all attempts,
+     *     at the peak and on the way down
      * @param outcomes how the attempts ended; those that did not occur are absent
      * @param meanTime of those that made the corner, s; NaN if none did
      * @param timeDeviation standard deviation of those times, s; NaN for fewer than two
@@ -58,22 +57,19 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
     /**
      * Presses each pedal.
      *
-     * @param study car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
+     * @param simulator car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
      * @param plan what is intended
      * @param pedals the pedals
      * @param sweep on how many threads, and who is told of progress
      */
-    public List<Result> run(CornerStudy study, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
+    public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
         List<EntrySimulator> simulators = pedals.stream()
-                .map(pedal -> {
-                    EntrySimulator given = study.simulator();
-                    return new EntrySimulator(
-                            given.car(),
-                            given.corner(),
-                            given.driver().withBrakeLag(pedal.buildUpLag()),
-                            given.exit(),
-                            given.settings());
-                })
+                .map(pedal -> new EntrySimulator(
+                        simulator.car(),
+                        simulator.corner(),
+                        simulator.driver().withBrakeLag(pedal.buildUpLag()),
+                        simulator.exit(),
+                        simulator.settings()))
                 .toList();
         long[] seeds = new SplittableRandom(seed).longs(attempts).toArray();
         List<int[]> cases = new ArrayList<>();
@@ -112,7 +108,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
             FootError error = FootError.draw(pedal, leg, one);
             for (int i = 0; i < LEVELS; i++) {
                 double intended = plan.peakDeceleration() * (1 - 0.9 * i / (LEVELS - 1));
-                double off = error.delivered(intended, plan.buildUpTime() + i * LEVEL_TIME) / intended - 1;
+                double delivered = error.delivered(intended, plan.buildUpTime() + i * LEVEL_TIME);
+                double off = (delivered - intended) / plan.peakDeceleration();
                 squares += off * off;
             }
         }

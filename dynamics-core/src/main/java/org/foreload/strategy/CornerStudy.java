@@ -24,6 +24,7 @@ import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.strategy.SweepMemory.Found;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 
 /**
  * A car, a corner and a driver put together: the ideal bound, the simulator, and the questions that are asked of both.
@@ -54,15 +55,40 @@ public final class CornerStudy {
     /**
      * A study.
      *
-     * @throws org.foreload.conventions.InvalidValueException if the car cannot be simulated, or comes faster than any
-     *     braking can slow it
+     * @param car a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the distances of the CG
+     *     from the axles
+     * @throws org.foreload.conventions.InvalidValueException if the car comes faster than any braking can slow it
      */
     public static CornerStudy of(
             Car car, Corner corner, DriverSettings driver, SimulationSettings settings, Allowance allowance) {
         IdealProfile bound = IdealEntry.solve(car, corner);
         ExitPlan exit = exitPlan(car, corner, driver);
-        return new CornerStudy(bound, new EntrySimulator(car, corner, driver, exit, settings), allowance);
+        return new CornerStudy(
+                bound, new EntrySimulator(withYawInertia(car), corner, driver, exit, settings), allowance);
     }
+
+    /**
+     * A car that can be simulated: one without yaw inertia, a point mass to the quasi-steady models, gets a little, too
+     * little to show in an entry. Its bound is that of the car as given.
+     */
+    private static Car withYawInertia(Car car) {
+        Chassis chassis = car.chassis();
+        if (chassis.yawInertia() > 0) {
+            return car;
+        }
+        double inertia = POINT_MASS_SHARE * chassis.mass() * chassis.cgToFrontAxle() * chassis.cgToRearAxle();
+        return car.with(new Chassis(
+                chassis.mass(),
+                chassis.wheelbase(),
+                chassis.cgToFrontAxle(),
+                chassis.cgHeight(),
+                inertia,
+                chassis.frontTrack(),
+                chassis.rearTrack()));
+    }
+
+    /** Yaw inertia of a point mass as a share of m·a·b, about a twentieth of a real car's. */
+    private static final double POINT_MASS_SHARE = 0.05;
 
     /**
      * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed

@@ -1,6 +1,9 @@
 package org.foreload.optimum;
 
 import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
@@ -12,7 +15,9 @@ import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 
-/** Studies for tests: a plausible car on brush tyres in a right-angle corner with short straights, quick to simulate. */
+/**
+ * Studies for tests: a plausible car on brush tyres in a right-angle corner with short straights, quick to simulate.
+ */
 public final class SampleStudies {
 
     /** Tolerance of the simulator: what is tested here does not hang on microseconds. */
@@ -47,5 +52,10 @@ public final class SampleStudies {
     /** The plausible road car. */
     public static CornerStudy roadCar() {
         return study(SampleCars.ROAD_CAR);
+    }
+
+    /** Straight-line braking that makes the corner with room to spare. */
+    public static BrakePlan straightLine() {
+        return new BrakePlan(-80, 8, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0));
     }
 }

@@ -16,12 +16,12 @@ import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 
 /** A light car, a front-heavy one and a corner, for tests; plausible, measured on nothing. */
-final class Scenes {
+public final class Scenes {
 
     private Scenes() {}
 
     /** Light, its engine over the rear wheels; pitches at 1.8 Hz. */
-    static Car light() {
+    public static Car light() {
         Tyre front = tyre(1.2, 1.15, 0.08, 1900, 0.36, 17, 21, -0.4);
         Tyre rear = tyre(1.2, 1.20, 0.08, 1900, 0.36, 20, 21, -0.4);
         return new Car(
@@ -36,7 +36,7 @@ final class Scenes {
     }
 
     /** Front-heavy, with driven front wheels and slim front tyres. */
-    static Car frontHeavy() {
+    public static Car frontHeavy() {
         return new Car(
                 "front-heavy",
                 new Chassis(1480, 2.62, 1.06, 0.53, 2350, 1.54, 1.52),
@@ -62,7 +62,7 @@ final class Scenes {
     }
 
     /** A left turn of 60 m with spirals of 30 m, about 100°, from 50 m/s. */
-    static Corner medium() {
+    public static Corner medium() {
         return new Corner(
                 "medium",
                 50,

@@ -22,7 +22,7 @@ class SmoothnessTest {
     private static final EntrySimulator SIMULATOR =
             CornerStudy.of(CAR, Scenes.medium()).simulator();
     private static final EntryResult CALM =
-            SIMULATOR.run(new BrakePlan(-165, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
+            SIMULATOR.run(new BrakePlan(-155, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
 
     @Test
     void aCalmPedalCostsNothing() {

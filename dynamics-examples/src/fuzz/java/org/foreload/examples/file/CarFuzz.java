@@ -12,7 +12,8 @@ public final class CarFuzz {
     public static void fuzzerTestOneInput(byte[] data) {
         Car car;
         try {
-            car = CarFile.parse(new String(data, StandardCharsets.UTF_8), "fuzz.json").value();
+            car = CarFile.parse(new String(data, StandardCharsets.UTF_8), "fuzz.json")
+                    .value();
         } catch (InputException refused) {
             OneLineCheck.of(refused);
             return;

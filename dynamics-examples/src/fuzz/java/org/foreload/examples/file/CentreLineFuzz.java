@@ -31,8 +31,7 @@ public final class CentreLineFuzz {
         byte[] bytes = data.length > MOST ? java.util.Arrays.copyOf(data, MOST) : data;
         Files.write(FOLDER.resolve("line.csv"), bytes);
         try {
-            CornerFuzz.read(
-                    CornerFile.parse(CORNER, "fuzz.json", FOLDER).value());
+            CornerFuzz.read(CornerFile.parse(CORNER, "fuzz.json", FOLDER).value());
         } catch (InputException refused) {
             OneLineCheck.of(refused);
         }

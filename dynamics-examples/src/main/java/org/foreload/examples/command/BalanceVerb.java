@@ -3,6 +3,11 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.foreload.balance.AdhesionUse;
+import org.foreload.balance.Balance;
+import org.foreload.balance.BalanceAxis;
+import org.foreload.balance.BalanceRow;
+import org.foreload.balance.BalanceStudy;
 import org.foreload.conventions.Gravity;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.file.InputException;
@@ -12,11 +17,6 @@ import org.foreload.grip.BrakeDistribution;
 import org.foreload.load.LoadTransfer;
 import org.foreload.parameter.Parameter;
 import org.foreload.path.Corner;
-import org.foreload.stability.AdhesionUse;
-import org.foreload.stability.Balance;
-import org.foreload.stability.BalanceAxis;
-import org.foreload.stability.BalanceRow;
-import org.foreload.stability.BalanceStudy;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
@@ -97,6 +97,12 @@ final class BalanceVerb implements Verb {
     private int values;
 
     @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Mixin
     private CarOptions carOptions;
 
     @Mixin
@@ -113,19 +119,27 @@ final class BalanceVerb implements Verb {
     @Override
     public Report report(Console console) {
         Options.within("--values", values, 2, MOST_VALUES, "");
+        sweepOptions.check();
+        studyOptions.check();
         Axis wanted = wantedAxis();
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
         BalanceAxis axis = axis(wanted, car);
-        Blame blame = new Blame(carOptions, cornerOptions);
-        CornerStudy study = blame.compute(() -> CornerStudy.of(car, corner));
-        Balance balance = blame.compute(
-                () -> BalanceStudy.standard().run(study, axis, new ProgressLine(console, "balance").sweep()));
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, wanted, axis, studyOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Axis wanted, BalanceAxis axis, CornerStudy study) {
+        Car car = study.simulator().car();
+        Corner corner = study.simulator().corner();
+        Balance balance =
+                sweepOptions.run(console, sweep -> BalanceStudy.standard().run(study, axis, sweep));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
         Report report = new Report(car.name() + " in " + corner.name())
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
+                .with("complete", balance.rows().size() == axis.values().size())
                 .with("rows", "One row per value, each with its own best release", rows(balance, name))
                 .with(
                         "recommendation",

@@ -116,6 +116,9 @@ final class PedalVerb implements Verb {
     private PlanOptions planOptions;
 
     @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
     private CarOptions carOptions;
 
     @Mixin
@@ -140,9 +143,15 @@ final class PedalVerb implements Verb {
         Options.positive("--travel-per-deceleration", travelPerDeceleration, "mm per m/s²");
         Options.notNegative("--travel-resolution", travelResolution, "mm");
         Options.positive("--lag", lag, "s");
+        planOptions.check();
+        sweepOptions.check();
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
-        CornerStudy study = new Blame(carOptions, cornerOptions).compute(() -> CornerStudy.of(car, corner));
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
         BrakePlan plan = planOptions.plan(study);
         double mm = 1e-3;
         List<Pedal> pedals = List.of(
@@ -153,8 +162,9 @@ final class PedalVerb implements Verb {
                         1 / (travelPerDeceleration * mm),
                         travelResolution * mm,
                         lag));
-        List<PedalStudy.Result> results = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed)
-                .run(study, plan, pedals, new ProgressLine(console, "pedal").sweep());
+        PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
+        List<PedalStudy.Result> results =
+                sweepOptions.run(console, sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("release", PlanOptions.report(plan))
                 .with("attempts", attempts)
@@ -184,7 +194,7 @@ final class PedalVerb implements Verb {
         PedalStudy.Result travel = results.get(1);
         PedalStudy.Result calmer = force.brakeScatter() <= travel.brakeScatter() ? force : travel;
         return "With this leg and these pedals the " + calmer.pedal().name() + " one scatters less: "
-                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the brake force when sensing force, "
+                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak when sensing force, "
                 + Numbers.rounded(100 * travel.brakeScatter(), 1)
                 + " % when sensing travel. Size only; no claim about any real leg.";
     }

@@ -113,6 +113,9 @@ final class SmoothnessVerb implements Verb {
     private PlanOptions planOptions;
 
     @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
     private CarOptions carOptions;
 
     @Mixin
@@ -129,9 +132,15 @@ final class SmoothnessVerb implements Verb {
     @Override
     public Report report(Console console) {
         check();
+        planOptions.check();
+        sweepOptions.check();
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
-        CornerStudy study = new Blame(carOptions, cornerOptions).compute(() -> CornerStudy.of(car, corner));
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
         PitchResponse pitch = PitchResponse.of(car);
         double resonance = pitch.expectedResonance();
         double rippled = frequency != null ? frequency : Double.isNaN(resonance) ? FALLBACK : resonance;
@@ -180,10 +189,9 @@ final class SmoothnessVerb implements Verb {
         List<Double> list = IntStream.range(0, frequencies)
                 .mapToObj(i -> lowest * Math.pow(ratio, i))
                 .toList();
-        return new ProgressLine(console, "smoothness")
-                .sweep().run(list, one -> row(study, calm, pitch, one)).stream()
-                        .flatMap(row -> row.stream())
-                        .toList();
+        return sweepOptions.run(console, sweep -> sweep.run(list, one -> row(study, calm, pitch, one))).stream()
+                .flatMap(row -> row.stream())
+                .toList();
     }
 
     private Report row(CornerStudy study, EntryResult calm, PitchResponse pitch, double one) {

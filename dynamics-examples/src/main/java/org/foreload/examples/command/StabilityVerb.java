@@ -29,7 +29,7 @@ import picocli.CommandLine.Mixin;
             "In the answer: the growth rate is negative where a push dies down; at 1 it grows by a factor of 2.7 in a second. "
                     + "Margins are the shares of their grip that the axles have left.",
             "",
-            "Example:  foreload stability --demo-car road --demo-corner hairpin --margin 2",
+            "Example:  foreload stability --demo-car road --demo-corner hairpin --earlier 2",
             "",
             Cautions.FIRST,
             Cautions.SECOND
@@ -55,9 +55,13 @@ final class StabilityVerb implements Verb {
 
     @Override
     public Report report(Console console) {
+        planOptions.check();
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
-        CornerStudy study = new Blame(carOptions, cornerOptions).compute(() -> CornerStudy.of(car, corner));
+        return new Blame(carOptions, cornerOptions).compute(() -> report(car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Car car, Corner corner, CornerStudy study) {
         BrakePlan plan = planOptions.plan(study);
         EntryResult entry = study.simulator().run(plan);
         EntryStability stability = EntryStability.of(car, entry);

@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
@@ -28,6 +28,9 @@ final class SolidBrakePoint {
     /** Width, m, to which the brake point is narrowed: some milliseconds. */
     private static final double ACCURACY = 0.06;
 
+    /** Step back, m, from a brake point that does not hold at full accuracy. */
+    private static final double CONFIRMING_STEP = 0.3;
+
     private static final int PARTS = 50;
 
     private final CornerStudy study;
@@ -53,7 +56,21 @@ final class SolidBrakePoint {
                 Math.max(guess - LONGEST, study.simulator().corner().path().start());
         for (double point = start; point > earliest; point -= STEP) {
             if (holds(plan, point)) {
-                return Optional.of(study.simulator().run(plan.withBrakePoint(narrowed(plan, point, point + STEP))));
+                Optional<EntryResult> entry = confirmed(plan, narrowed(plan, point, point + STEP), point);
+                if (entry.isPresent()) {
+                    return entry;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A search looks at quick, coarser runs; the answer must hold at full accuracy, if need be a little earlier. */
+    private Optional<EntryResult> confirmed(BrakePlan plan, double from, double least) {
+        for (double at = from; at >= least - CONFIRMING_STEP; at -= CONFIRMING_STEP) {
+            EntryResult entry = study.simulator().run(plan.withBrakePoint(at));
+            if (study.allowance().met(entry)) {
+                return Optional.of(entry);
             }
         }
         return Optional.empty();

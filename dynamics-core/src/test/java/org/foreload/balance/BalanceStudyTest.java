@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -13,6 +13,8 @@ import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.parameter.Parameter;
+import org.foreload.stability.LockingRamp;
+import org.foreload.stability.Scenes;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Aerodynamics;

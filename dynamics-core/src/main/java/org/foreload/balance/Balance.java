@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.Comparator;
 import java.util.List;

@@ -1,9 +1,11 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
+import org.foreload.stability.LockingRamp;
+import org.foreload.stability.StabilityEvent;
 import org.foreload.vehicle.Car;
 
 /**

@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.balance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +10,8 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.LockingRamp;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
@@ -44,9 +46,9 @@ public record BalanceStudy(
         ends.forEach(end -> Checks.between("release_end_share", end, start, 10));
     }
 
-    /** Linear releases with three peaks and two ends. */
+    /** Linear releases with three peaks and three ends. */
     public static BalanceStudy standard() {
-        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6), -0.1, ReleaseShapes.LINEAR, 0.25);
+        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6, 0.9), -0.1, ReleaseShapes.LINEAR, 0.25);
     }
 
     /**

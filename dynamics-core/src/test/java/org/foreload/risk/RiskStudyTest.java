@@ -1,0 +1,142 @@
+package org.foreload.risk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.Outcome;
+import org.foreload.optimum.SampleStudies;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Proportion;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+class RiskStudyTest {
+
+    private static final CornerStudy STUDY = SampleStudies.roadCar();
+    private static final BrakePlan LATEST = STUDY.latest(new BrakePlan(
+                    0, 0.8 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
+            .entry()
+            .plan();
+
+    private static Risk risk(Scatter scatter, int samples, long seed, BrakePlan plan) {
+        return new RiskStudy(STUDY, scatter, samples, seed).of(plan);
+    }
+
+    @Test
+    void withoutScatterAPlanFailsNeverOrAlways() {
+        assertEquals(0, risk(Scatter.NONE, 8, 1, LATEST).failed().count());
+        BrakePlan hopeless = LATEST.withBrakePoint(LATEST.brakePoint() + 15);
+        assertEquals(8, risk(Scatter.NONE, 8, 1, hopeless).failed().count());
+    }
+
+    @Test
+    void withoutScatterEveryTimeIsTheSame() {
+        Risk risk = risk(Scatter.NONE, 4, 1, LATEST);
+        assertEquals(STUDY.simulator().probe(LATEST).time(), risk.meanTime(), 1e-12);
+        assertEquals(0, risk.timeDeviation(), 1e-12);
+    }
+
+    @Test
+    void oneThreadAndTwoGiveTheSameAnswer() {
+        RiskStudy risks = new RiskStudy(STUDY, Scatter.NOVICE, 32, 3);
+        Risk one = risks.of(LATEST, new Sweep(1, Sweep.Progress.SILENT)).orElseThrow();
+        Risk two = risks.of(LATEST, new Sweep(2, Sweep.Progress.SILENT)).orElseThrow();
+        assertEquals(one, two);
+        assertEquals(one, risks.of(LATEST));
+    }
+
+    @Test
+    void theWaysToFailSumToTheFailures() {
+        Risk risk = risk(Scatter.NOVICE, 64, 2, LATEST);
+        int sum = risk.of(Outcome.RAN_WIDE).count()
+                + risk.of(Outcome.SPUN).count()
+                + risk.of(Outcome.LOCKED_UP).count();
+        assertEquals(risk.failed().count(), sum);
+        assertTrue(sum > 0 && sum < 64, "a plan at its limit fails now and then: " + sum);
+        assertEquals(risk.meanTime() + 7 * risk.failed().value(), risk.expectedTime(7), 1e-12);
+    }
+
+    /** From a plan that works without scatter, more scatter can only be shown to fail more, not less. */
+    @Property(tries = 8)
+    void moreScatterNeverFailsLessBeyondTheInterval(
+            @ForAll @DoubleRange(min = 0.2, max = 1) double little,
+            @ForAll @DoubleRange(min = 1.2, max = 3) double factor) {
+        Scatter calm = Scatter.PRACTISED.times(little);
+        Proportion less = risk(calm, 64, 5, LATEST).failed();
+        Proportion more = risk(calm.times(factor), 64, 5, LATEST).failed();
+        assertTrue(more.high() >= less.low(), less + " with little, " + more + " with more");
+    }
+
+    /** Intervals hold a value known from far more entries in nearly all repetitions with seeds of their own. */
+    @Test
+    void intervalsHoldTheTruthInRepetition() {
+        double truth = risk(Scatter.NOVICE, 512, 99, LATEST).failed().value();
+        int held = 0;
+        int repetitions = 20;
+        for (int seed = 0; seed < repetitions; seed++) {
+            Proportion seen = risk(Scatter.NOVICE, 32, seed, LATEST).failed();
+            held += seen.low() <= truth && truth <= seen.high() ? 1 : 0;
+        }
+        assertTrue(held >= 18, held + " of " + repetitions);
+    }
+
+    @Test
+    void anUnsteadyFootNeverPressesAgain() {
+        UnsteadyRelease release = new UnsteadyRelease(ReleaseShapes.TWO_STAGE, 3, 1);
+        double before = release.remaining(0);
+        assertEquals(1, before);
+        for (int i = 1; i <= 1000; i++) {
+            double after = release.remaining(i / 1000.0);
+            assertTrue(after <= before);
+            before = after;
+        }
+        assertEquals(0, before);
+        assertEquals(ReleaseShapes.TWO_STAGE_PLATEAU, release.remaining(release.kinks()[0]), 1e-9);
+    }
+
+    @Test
+    void stepsLeadFromOnePlanTowardsTheOtherWithinTheAcceptedRisk() {
+        RiskStudy risks = new RiskStudy(STUDY, Scatter.EXPERT, 16, 1);
+        BrakePlan now = STUDY.latest(new BrakePlan(
+                        0, 0.7 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)))
+                .entry()
+                .plan();
+        BrakePlan careful = now.withBrakePoint(now.brakePoint() - 8);
+        PracticeSteps steps = PracticeSteps.plan(risks, careful, LATEST, 3, 0.1, new Sweep(1, Sweep.Progress.SILENT))
+                .orElseThrow();
+        assertTrue(steps.reached() > 0);
+        assertEquals(careful, steps.steps().get(0).risk().plan());
+        double last = careful.brakePoint();
+        for (PracticeSteps.Step step : steps.steps()) {
+            assertTrue(step.risk().failed().value() <= 0.1);
+            assertEquals(step.risk().plan().brakePoint() - last, step.later(), 1e-9);
+            last = step.risk().plan().brakePoint();
+            assertTrue(!step.goesFirst().isEmpty() && !step.tellTale().isEmpty());
+        }
+    }
+
+    @Test
+    void theSensiblePlanIsSlowerAndSaferThanTheRecklessOne() {
+        RiskStudy risks = new RiskStudy(STUDY, Scatter.NOVICE, 16, 1);
+        Choice choice = SensibleRelease.among(risks, java.util.List.of(LATEST), new Sweep(2, Sweep.Progress.SILENT));
+        Risk reckless = choice.reckless().orElseThrow();
+        Risk sensible = choice.quickest(0.05).orElseThrow();
+        assertTrue(sensible.failed().value() <= 0.05);
+        assertTrue(reckless.failed().value() > sensible.failed().value());
+        assertTrue(reckless.meanTime() < sensible.meanTime());
+        assertTrue(!reckless.plan().equals(sensible.plan()));
+        double slower = Double.POSITIVE_INFINITY;
+        double riskier = -1;
+        for (Risk risk : choice.curve()) {
+            assertTrue(risk.failed().value() >= riskier && risk.meanTime() <= slower);
+            slower = risk.meanTime();
+            riskier = risk.failed().value();
+        }
+    }
+}

@@ -72,17 +72,7 @@ class ArchitectureTest {
                     "trace"),
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
-            room(
-                    "optimum",
-                    "tyre",
-                    "vehicle",
-                    "braking",
-                    "ideal",
-                    "path",
-                    "driver",
-                    "entry",
-                    "study",
-                    "strategy"),
+            room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
             room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
             room(
                     "sensitivity",
@@ -113,7 +103,34 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry",
-                    "study"));
+                    "study"),
+            room(
+                    "stability",
+                    "tyre",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "bicycle",
+                    "handling",
+                    "driver",
+                    "trace",
+                    "entry",
+                    "study"),
+            room(
+                    "balance",
+                    "parameter",
+                    "vehicle",
+                    "load",
+                    "grip",
+                    "path",
+                    "braking",
+                    "tyre",
+                    "entry",
+                    "study",
+                    "strategy",
+                    "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS = packages("entry", "ideal", "study", "path");

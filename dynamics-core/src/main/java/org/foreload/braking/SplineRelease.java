@@ -26,7 +26,8 @@ public final class SplineRelease implements ReleaseShape {
      * A spline through the start (all of the peak), the inner values, and the end (none of it).
      *
      * @param name for reports
-     * @param inner share of the peak that is on at u = 1/(n+1), 2/(n+1), … n/(n+1), from 1 to 0, never rising; at least one
+     * @param inner share of the peak that is on at u = 1/(n+1), 2/(n+1), … n/(n+1), from 1 to 0, never rising; at least
+     *     one
      * @throws InvalidValueException if a value is not of that kind; it names its place, counted from 1
      */
     public SplineRelease(String name, double... inner) {

@@ -9,10 +9,12 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.braking.BrakePlan}; {@link org.foreload.braking.ReleaseShapes} with
  * linear, progressive, late, circle, smooth, two-stage and abrupt; {@link org.foreload.braking.TabulatedRelease} for
- * any other shape. A plan is a wish: what the tyres and the brakes make of it is not here.
+ * any other shape. {@link org.foreload.braking.PedalDisturbance} is what foot and pedal make of a plan over time: a
+ * hesitation, a ripple, or a {@link org.foreload.braking.FootError} felt through a {@link org.foreload.braking.Pedal}
+ * that senses force or travel. A plan is a wish: what the tyres and the brakes make of it is not here.
  *
- * <p><b>Valid when</b> one foot presses once and comes off once. <b>Neglects</b> a second stab, the driver's unsteady
- * force, brake fade, and anti-lock control. <b>Fails when</b> the car stops before the release has started: stations no
- * longer pass, and the plan keeps asking.
+ * <p><b>Valid when</b> one foot presses once and comes off once. <b>Neglects</b> a second stab, brake fade, and
+ * anti-lock control; an unsteady foot only where a plan is given one. <b>Fails when</b> the car stops before the
+ * release has started: stations no longer pass, and the plan keeps asking.
  */
 package org.foreload.braking;

@@ -45,7 +45,7 @@ public record DriverSettings(
 
     /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
     public static DriverSettings practised() {
-        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 4.3, 0.85, 10, 0.10, 0.995, 0.97);
+        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 4.6, 0.85, 14, 0.10, 0.985, 0.97);
     }
 
     /** The same driver with another lag between the foot and the brake force, s. */

@@ -26,6 +26,12 @@ public final class Steering {
     /** Least share of the tracking bandwidth that is left at any speed. */
     private static final double GENTLEST = 0.65;
 
+    /**
+     * Share of the lateral force which the rear axle still lacks, or has too much of, that the driver makes up at the
+     * front. At one, the sum would be exact and the yaw left to itself.
+     */
+    private static final double MAKE_UP = 0.8;
+
     private final Car car;
     private final Path path;
     private final DriverSettings settings;
@@ -46,6 +52,8 @@ public final class Steering {
      * @param vx speed along the car, m/s
      * @param vy speed across the car, m/s, positive to the left
      * @param yawRate rad/s
+     * @param lateralRate rate of {@code vy}, m/s²
+     * @param yawAcceleration rad/s²
      * @param deceleration of the car, m/s², positive when slowing
      * @param wheels loads and forces as they are
      */
@@ -56,9 +64,17 @@ public final class Steering {
             double vx,
             double vy,
             double yawRate,
+            double lateralRate,
+            double yawAcceleration,
             double deceleration,
             WheelForces wheels) {
         double speed = Math.sqrt(vx * vx + vy * vy);
+        double lead = settings.steeringLag();
+        double nextVy = vy + lead * lateralRate;
+        double nextYawRate = yawRate + lead * yawAcceleration;
+        double drift = headingError + vy / vx;
+        double nextHeading = headingError + lead * (yawRate - speed * path.curvature(station));
+        double nextOffset = offset + lead * speed * drift;
         double preview = settings.steeringLag() * speed + car.frontTyre().relaxationLength();
         double window = settings.curvatureWindow() * speed;
         double ahead = station + preview;
@@ -68,19 +84,20 @@ public final class Steering {
         double previewSpeed = Math.max(1, speed - deceleration * preview / Math.max(speed, 1));
         double bandwidth = settings.trackingBandwidth()
                 * Math.max(GENTLEST, Math.min(1, Math.sqrt(GENTLE_FROM / Math.max(speed, 1))));
-        double course = headingError + Math.atan2(vy, vx);
+        double course = nextHeading + Math.atan2(nextVy, vx);
         double correction =
-                -bandwidth * bandwidth * offset - 2 * settings.trackingDamping() * bandwidth * speed * course;
+                -bandwidth * bandwidth * nextOffset - 2 * settings.trackingDamping() * bandwidth * speed * course;
         double turning = previewSpeed * previewSpeed * curvature + correction;
         double lateral = car.chassis().mass() * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
-        double yawError = yawRate - speed * path.curvature(station);
+        double yawError = nextYawRate - speed * path.curvature(station + lead * speed);
         double yaw = car.chassis().yawInertia()
                 * (previewSpeed * previewSpeed * gradient
                         - deceleration * curvature
                         - settings.yawDamping() * yawError);
         double force =
                 (car.chassis().cgToRearAxle() * lateral + yaw) / car.chassis().wheelbase();
-        double frontCourse = Math.atan2(vy + car.chassis().cgToFrontAxle() * yawRate, vx);
+        force += MAKE_UP * (lateral - force - wheels.rearLateral());
+        double frontCourse = Math.atan2(nextVy + car.chassis().cgToFrontAxle() * nextYawRate, vx);
         return frontCourse - frontSlip(wheels, force);
     }
 

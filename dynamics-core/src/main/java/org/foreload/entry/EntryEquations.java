@@ -112,6 +112,11 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         lastStation = Double.NaN;
     }
 
+    /** Period of the quickest swing of the pedal, s. */
+    double shortestPeriod() {
+        return plan.disturbance().shortestPeriod();
+    }
+
     long evaluations() {
         return evaluations;
     }
@@ -160,7 +165,17 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         model.rates(x, CAR, controls, wheels, perSecond);
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
 
-        double wanted = steering.angle(s, x[OFFSET], x[HEADING_ERROR], vx, vy, yawRate, deceleration, wheels);
+        double wanted = steering.angle(
+                s,
+                x[OFFSET],
+                x[HEADING_ERROR],
+                vx,
+                vy,
+                yawRate,
+                perSecond[VY],
+                perSecond[YAW_RATE],
+                deceleration,
+                wheels);
         double rate = settings.steeringRate();
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;

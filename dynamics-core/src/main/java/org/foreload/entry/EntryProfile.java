@@ -7,7 +7,9 @@ import static org.foreload.entry.EntryState.STEER;
 import static org.foreload.entry.EntryState.TIME;
 import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
+import static org.foreload.entry.EntryState.YAW_RATE;
 
+import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.trace.Trace;
 import org.foreload.tyre.Tyre;
@@ -35,7 +37,11 @@ final class EntryProfile {
             .column("brake_mps2", "m/s²")
             .column("drive_mps2", "m/s²")
             .column("steer_deg", "°")
-            .column("lateral_acceleration_mps2", "m/s²");
+            .column("lateral_acceleration_mps2", "m/s²")
+            .column("yaw_rate_rad_per_s", "rad/s")
+            .column("front_slip", "")
+            .column("rear_slip", "")
+            .column("locked_wheels", "");
     private double lastStation = Double.NEGATIVE_INFINITY;
 
     EntryProfile(EntrySimulator simulator, EntryEquations equations) {
@@ -71,7 +77,21 @@ final class EntryProfile {
                 state[BRAKE],
                 state[DRIVE],
                 Math.toDegrees(state[STEER]),
-                wheels.accelerationY() * cos - wheels.accelerationX() * sin);
+                wheels.accelerationY() * cos - wheels.accelerationX() * sin,
+                state[YAW_RATE],
+                relaxed(state, true),
+                relaxed(state, false),
+                equations.locks().mask());
+    }
+
+    /** Lateral slip that an axle's tyres feel, tangent of the slip angle. */
+    private double relaxed(double[] state, boolean front) {
+        var car = simulator.car();
+        if ((front ? car.frontTyre() : car.rearTyre()).relaxationLength() > 0) {
+            return state[EntryState.CAR + (front ? BicycleState.FRONT_SLIP : BicycleState.REAR_SLIP)];
+        }
+        double arm = front ? car.chassis().cgToFrontAxle() : -car.chassis().cgToRearAxle();
+        return Math.tan(Math.atan2(state[VY] + arm * state[YAW_RATE], state[VX]) - (front ? state[STEER] : 0));
     }
 
     double frontUse(double station, double[] state) {

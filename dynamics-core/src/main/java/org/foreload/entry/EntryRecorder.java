@@ -24,7 +24,7 @@ final class EntryRecorder {
     private static final int MOST_LOCK_CHANGES = 200;
 
     /** Use of an axle's friction at which it counts as saturated. */
-    private static final double SATURATED = 0.99;
+    private static final double SATURATED = 0.98;
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;
@@ -199,14 +199,39 @@ final class EntryRecorder {
         events.add(new EntryEvent(kind, station, state[EntryState.TIME]));
     }
 
+    /**
+     * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a
+     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again.
+     */
     private void changeLock(double station, double[] state) {
-        WheelForces wheels = equations.wheelsAt(station, state);
-        int changing = 0;
-        for (int wheel = 1; wheel < 4; wheel++) {
-            if (wheels.lockMargin(wheel) < wheels.lockMargin(changing)) {
-                changing = wheel;
+        int changed = 0;
+        int changing = farthestOver(equations.wheelsAt(station, state), changed);
+        while (changing >= 0 && running()) {
+            changeLock(changing, station, state);
+            changed |= 1 << changing;
+            int next = farthestOver(equations.wheelsAt(station, state), changed);
+            changing = next >= 0 && equations.wheelsAt(station, state).lockMargin(next) < TOGETHER ? next : -1;
+        }
+    }
+
+    /**
+     * Force, N, within which two wheels change together: as little as a brake that stops not even a wheel in the air.
+     */
+    private static final double TOGETHER = 1;
+
+    /** The wheel with the lowest margin among those that have not changed here; -1 if all have. */
+    private static int farthestOver(WheelForces wheels, int changed) {
+        int farthest = -1;
+        for (int wheel = 0; wheel < 4; wheel++) {
+            boolean candidate = (changed >> wheel & 1) == 0;
+            if (candidate && (farthest < 0 || wheels.lockMargin(wheel) < wheels.lockMargin(farthest))) {
+                farthest = wheel;
             }
         }
+        return farthest;
+    }
+
+    private void changeLock(int changing, double station, double[] state) {
         double time = state[EntryState.TIME];
         WheelLocks before = equations.locks();
         boolean stops = !before.locked(changing);

@@ -19,8 +19,8 @@ import org.foreload.trace.Trace;
  * @param time from the start of the approach to the end of the exit, s; NaN unless the car got there
  * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum
  * @param farthestOffset greatest distance from the line, m
- * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was least;
- *     zero if one stopped, infinite if there was no braking
+ * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was
+ *     least; zero if one stopped, infinite if there was no braking
  * @param margins what was left unused; empty for a run made without profile
  * @param limit what came closest to its limit on the way in; empty for a run made without profile
  * @param profile the run by station; empty for a run made or kept without profile

@@ -149,12 +149,17 @@ public final class EntrySimulator {
         for (int i = 0; i < absolute.length; i++) {
             absolute[i] = tolerance * scales[i];
         }
-        var integrator = new DormandPrince54Integrator(
-                Math.min(SMALLEST_STEP, (to - from) / 10), LARGEST_STEP, absolute, relative);
-        integrator.setInitialStepSize(Math.min(to - from, FIRST_STEP));
+        double speed = Math.hypot(state[EntryState.VX], state[EntryState.VY]);
+        double longest = Math.min(LARGEST_STEP, equations.shortestPeriod() * speed / STEPS_PER_PERIOD);
+        var integrator =
+                new DormandPrince54Integrator(Math.min(SMALLEST_STEP, (to - from) / 10), longest, absolute, relative);
+        integrator.setInitialStepSize(Math.min(Math.min(to - from, longest), FIRST_STEP));
         recorder.watch(integrator);
         return integrator.integrate(equations, new ODEState(from, state), to);
     }
+
+    /** Steps in a period of a disturbed pedal: so many that none of its swings is stepped over. */
+    private static final double STEPS_PER_PERIOD = 10;
 
     /** First step of each piece, m: what most steps in a corner come to. */
     private static final double FIRST_STEP = 0.5;

@@ -83,7 +83,8 @@ public record TimeSplit(
         sort(exit, "on the exit", gains, losses, ahead);
         String start = format("%s by %.3f s", ahead ? "Quicker" : "Slower", Math.abs(total));
         String because = gains.isEmpty() ? "" : ": " + String.join(", ", gains);
-        String but = losses.isEmpty() ? "" : (ahead ? "; it gives back " : "; it wins back ") + String.join(", ", losses);
+        String but =
+                losses.isEmpty() ? "" : (ahead ? "; it gives back " : "; it wins back ") + String.join(", ", losses);
         return start + because + but + ".";
     }
 

@@ -75,7 +75,7 @@ public final class BrakingGrip {
         return frontCapacity(best) / frontCapacity(0) - 1;
     }
 
-    /** Golden section: capacity is concave in the deceleration (see {@link LocalGrip}). */
+    /** Golden section: capacity rises and then falls with deceleration (see {@link LocalGrip}). */
     private double findBest() {
         double low = 0;
         double high = Math.max(0, grip.brakingLimit(Axle.FRONT));
@@ -98,8 +98,10 @@ public final class BrakingGrip {
                 atOuter = grip.lateralLimit(Axle.FRONT, outer);
             }
         }
-        double middle = (low + high) / 2;
-        return grip.lateralLimit(Axle.FRONT, middle) > grip.lateralLimit(Axle.FRONT, 0) ? middle : 0;
+        // Where a wheel lifts, capacity may end in a step: the search closes in on it, and the lower side is the good
+        // one.
+        double best = grip.lateralLimit(Axle.FRONT, low) >= grip.lateralLimit(Axle.FRONT, high) ? low : high;
+        return grip.lateralLimit(Axle.FRONT, best) > grip.lateralLimit(Axle.FRONT, 0) ? best : 0;
     }
 
     /**

@@ -15,6 +15,12 @@ final class SteadyGrip {
     /** Acceleration in m/s² beyond which an axle that carries no part of the longitudinal force counts as unlimited. */
     private static final double LIMIT = 1000;
 
+    /** Lateral acceleration in m/s² beyond which nobody looks: some cars of impossible numbers have no limit at all. */
+    private static final double UNLIMITED = 1e9;
+
+    /** Acceleration in m/s² that is none: a limit below it has no digits left to be found. */
+    private static final double NOTHING = 1e-12;
+
     private final Car car;
     private final LoadTransfer transfer;
     private final double speed;
@@ -61,11 +67,11 @@ final class SteadyGrip {
         }
         double low = 0;
         double high = Gravity.G;
-        while (utilisation(axle, deceleration, high) <= 1) {
+        while (utilisation(axle, deceleration, high) <= 1 && high < UNLIMITED) {
             low = high;
             high *= 2;
         }
-        while (high - low > ACCURACY * high) {
+        while (high - low > ACCURACY * high && high > NOTHING) {
             double middle = (low + high) / 2;
             if (utilisation(axle, deceleration, middle) <= 1) {
                 low = middle;
@@ -99,7 +105,7 @@ final class SteadyGrip {
             low = high;
             high *= 2;
         }
-        while (high - low > ACCURACY * high) {
+        while (high - low > ACCURACY * high && high > NOTHING) {
             double middle = (low + high) / 2;
             if (utilisation(axle, coasting + sign * middle, 0) <= 1) {
                 low = middle;

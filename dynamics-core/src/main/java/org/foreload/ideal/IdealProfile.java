@@ -19,6 +19,9 @@ public final class IdealProfile {
     /** Brake force over weight below which the foot counts as off the brake: less than a foot can hold. */
     private static final double BRAKE_OFF = 1e-3;
 
+    /** Share of all slowing below which an unbroken braking is a step of the grid, and none of the driver. */
+    private static final double BRAKING_SHARE = 0.01;
+
     /** Relative difference of speeds that counts as the same minimum: far below what anyone measures. */
     private static final double SAME_SPEED = 1e-6;
 
@@ -64,16 +67,19 @@ public final class IdealProfile {
         double off = BRAKE_OFF * car.chassis().mass() * Gravity.G;
         int first = -1;
         int last = -1;
-        double most = 0;
-        for (int i = 0; i < minimum; i++) {
+        int i = 0;
+        while (speeds[i] < topSpeed) {
+            i++;
+        }
+        double least = BRAKING_SHARE * (topSpeed - speeds[minimum]);
+        for (; i < minimum; i++) {
             int end = i;
             while (end < minimum && brakeForces[end] > off) {
                 end++;
             }
-            if (end > i && speeds[i] - speeds[end] > most) {
-                first = i;
+            if (end > i && speeds[i] - speeds[end] > least) {
+                first = first < 0 ? i : first;
                 last = end - 1;
-                most = speeds[i] - speeds[end];
             }
             i = end;
         }
@@ -195,14 +201,14 @@ public final class IdealProfile {
     }
 
     /**
-     * Station where the entry's braking starts, m: of all unbroken brakings before the minimum, the one that sheds most
-     * speed; empty if the entry needs no brake.
+     * Station where the entry's braking starts, m: that of the first braking after the top speed; empty if the entry
+     * needs no brake.
      */
     public OptionalDouble brakePoint() {
         return brakePoint;
     }
 
-    /** Station where that braking ends, m; empty if the entry needs no brake. */
+    /** Station where the last braking before the minimum ends, m; empty if the entry needs no brake. */
     public OptionalDouble releaseEnd() {
         return releaseEnd;
     }

@@ -6,8 +6,8 @@ import org.foreload.conventions.InvalidValueException;
 import org.foreload.path.Corner;
 
 /**
- * Corners in the order in which they are driven. The approach speed of each is that of a lap with straight-line braking;
- * what a better exit adds to it is carried over by {@link Lap}.
+ * Corners in the order in which they are driven. The approach speed of each is that of a lap with straight-line
+ * braking; what a better exit adds to it is carried over by {@link Lap}.
  *
  * @param name for reports
  * @param corners one or more; each line begins on the straight before the corner and ends on the one after it

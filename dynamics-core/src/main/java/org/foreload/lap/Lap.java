@@ -72,8 +72,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
      * Drives a lap.
      *
      * @param circuit the corners
-     * @param study makes the study of one corner: car, driver, margin; the index counts corners from 0, so that errors can
-     *     say which one they mean
+     * @param study makes the study of one corner: car, driver, margin; the index counts corners from 0, so that errors
+     *     can say which one they mean
      * @param search for the best release in each corner
      * @param threads number of threads
      * @param progress told of corners done in hundredths, and asked whether to go on
@@ -92,8 +92,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
             Optional<EntryResult> baseline = baseline(study.apply(i, given), search.buildUpTime());
             CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
-            Optimum optimum =
-                    search.find(faster, threads, share(progress, i, circuit.corners().size()));
+            Optimum optimum = search.find(
+                    faster, threads, share(progress, i, circuit.corners().size()));
             complete &= optimum.complete();
             gains.add(new CornerGain(given.name(), speed, optimum.entry(), baseline));
             carried = optimum.entry().isPresent() && baseline.isPresent()
@@ -112,8 +112,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
     public static Optional<EntryResult> baseline(CornerStudy study, double buildUpTime) {
         Optional<EntryResult> best = Optional.empty();
         for (double peak : BASELINE_PEAKS) {
-            Finding finding = study.latest(new BrakePlan(
-                    0, peak * study.lockLimit(), buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0)));
+            Finding finding = study.latest(
+                    new BrakePlan(0, peak * study.lockLimit(), buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0)));
             if (finding.found()
                     && (best.isEmpty() || finding.entry().time() < best.get().time())) {
                 best = Optional.of(finding.entry());

@@ -87,8 +87,8 @@ public final class QuickBrakePoint {
      *
      * @param plan the release
      * @param guess m; the nearer it is, the fewer trials: two where it is good
-     * @param driftShare share of the drift allowed that may be used, above 0 to 1: on the last decimetres of drift a later
-     *     brake can cost more time than it gains
+     * @param driftShare share of the drift allowed that may be used, above 0 to 1: on the last decimetres of drift a
+     *     later brake can cost more time than it gains
      */
     public Answer find(BrakePlan plan, double guess, double driftShare) {
         double latest = plan.release().end();
@@ -169,20 +169,23 @@ public final class QuickBrakePoint {
         }
         double share = -low.excess() / (high.excess() - low.excess());
         return new Answer(
-                low.point() + share * (high.point() - low.point()),
-                low.time() + share * (high.time() - low.time()),
-                0);
+                low.point() + share * (high.point() - low.point()), low.time() + share * (high.time() - low.time()), 0);
     }
 
     private Trial trial(BrakePlan plan, double point, double driftShare) {
         BrakePlan moved = plan.withBrakePoint(point);
         EntryResult entry = onlyDrift ? simulator.probe(moved) : simulator.run(moved);
-        return new Trial(point, entry.time(), entry.made() ? excess(entry, driftShare) : NOT_MADE, entry.outcome() == Outcome.LOCKED_UP);
+        return new Trial(
+                point,
+                entry.time(),
+                entry.made() ? excess(entry, driftShare) : NOT_MADE,
+                entry.outcome() == Outcome.LOCKED_UP);
     }
 
     private double excess(EntryResult entry, double driftShare) {
         double excess = Math.max(
-                entry.farthestOffset() / (driftShare * allowance.drift()) - 1, (LOCK_RESERVE - entry.lockReserve()) * LOCK_WEIGHT);
+                entry.farthestOffset() / (driftShare * allowance.drift()) - 1,
+                (LOCK_RESERVE - entry.lockReserve()) * LOCK_WEIGHT);
         if (!onlyDrift) {
             Margins margins = entry.margins().orElseThrow();
             excess = Math.max(excess, allowance.edge() - margins.edge());
@@ -197,8 +200,8 @@ public final class QuickBrakePoint {
     }
 
     /**
-     * Share by which the brake must be able to be harder before a wheel stops. A wheel that only just does not stop is a
-     * matter of rounding, and one that does costs a tenth of a second.
+     * Share by which the brake must be able to be harder before a wheel stops. A wheel that only just does not stop is
+     * a matter of rounding, and one that does costs a tenth of a second.
      */
     private static final double LOCK_RESERVE = 0.01;
 

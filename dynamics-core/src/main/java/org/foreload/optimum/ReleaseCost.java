@@ -16,8 +16,8 @@ import org.foreload.strategy.CornerStudy;
 final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     /**
-     * Seconds by which a release that makes the corner from no brake point counts as slower than the start of the search:
-     * enough to be turned away from, too little to be all that a search sees of a neighbourhood.
+     * Seconds by which a release that makes the corner from no brake point counts as slower than the start of the
+     * search: enough to be turned away from, too little to be all that a search sees of a neighbourhood.
      */
     private static final double HOPELESS = 0.2;
 

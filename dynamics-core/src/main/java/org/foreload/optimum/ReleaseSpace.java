@@ -24,8 +24,8 @@ final class ReleaseSpace {
     private static final int SHAPE = 4;
 
     /**
-     * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and of
-     * the share of the drift allowed that is used.
+     * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and
+     * of the share of the drift allowed that is used.
      */
     private static final double[] UNITS = {0.05, 0.15, 0.15, 0.2};
 

@@ -10,7 +10,7 @@
  * its causes, each switched off in turn and the release searched for anew.
  *
  * <p><b>Valid when</b> some simple release makes the corner: the search starts from the best of these. <b>Neglects</b>
- * a second application of the brake, and that a driver may not repeat the optimum: see the risk of a release.
- * <b>Fails when</b> the optimum is a needle in a haystack; then restarts disagree, and the spread says so.
+ * a second application of the brake, and that a driver may not repeat the optimum: see the risk of a release. <b>Fails
+ * when</b> the optimum is a needle in a haystack; then restarts disagree, and the spread says so.
  */
 package org.foreload.optimum;

@@ -75,10 +75,9 @@ public final class RiskStudy {
      * @return empty if a stop left no entry at all
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
-        List<EntryResult> entries =
-                sweep.run(points, point -> drive(plan, point)).stream()
-                        .flatMap(Optional::stream)
-                        .toList();
+        List<EntryResult> entries = sweep.run(points, point -> drive(plan, point)).stream()
+                .flatMap(Optional::stream)
+                .toList();
         return entries.isEmpty() ? Optional.empty() : Optional.of(risk(plan, entries));
     }
 

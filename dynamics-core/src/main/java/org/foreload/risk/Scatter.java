@@ -15,8 +15,7 @@ import org.foreload.conventions.InvalidValueException;
  * @param ripple how unsteadily the foot comes off: standard deviation of the swing of its rate, as a share of the rate
  * @param grip standard deviation of the friction of all tyres, as a share of it
  */
-public record Scatter(
-        String name, double brakePoint, double peak, double releaseTiming, double ripple, double grip) {
+public record Scatter(String name, double brakePoint, double peak, double releaseTiming, double ripple, double grip) {
 
     /** A driver who does exactly what was planned, on exactly the grip expected. */
     public static final Scatter NONE = new Scatter("none", 0, 0, 0, 0, 0);
@@ -52,7 +51,12 @@ public record Scatter(
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new InvalidValueException(
-                        "driver", name, "one of " + String.join(", ", PRESETS.stream().map(Scatter::name).toList())));
+                        "driver",
+                        name,
+                        "one of "
+                                + String.join(
+                                        ", ",
+                                        PRESETS.stream().map(Scatter::name).toList())));
     }
 
     /** The same kind of driver with every deviation this many times as large. */

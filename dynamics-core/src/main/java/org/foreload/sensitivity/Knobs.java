@@ -44,47 +44,114 @@ public final class Knobs {
     }
 
     private static void chassis(List<Knob> knobs) {
-        knobs.add(chassis("mass_kg", KILOGRAMS, 10, Chassis::mass, (c, v) -> new Chassis(
-                v, c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), c.frontTrack(), c.rearTrack())));
-        knobs.add(chassis("wheelbase_m", METRES, 0.02, Chassis::wheelbase, (c, v) -> new Chassis(
-                c.mass(), v, c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), c.frontTrack(), c.rearTrack())));
-        knobs.add(chassis("cg_to_front_axle_m", METRES, 0.01, Chassis::cgToFrontAxle, (c, v) -> new Chassis(
-                c.mass(), c.wheelbase(), v, c.cgHeight(), c.yawInertia(), c.frontTrack(), c.rearTrack())));
-        knobs.add(chassis("cg_height_m", METRES, 0.01, Chassis::cgHeight, (c, v) -> new Chassis(
-                c.mass(), c.wheelbase(), c.cgToFrontAxle(), v, c.yawInertia(), c.frontTrack(), c.rearTrack())));
-        knobs.add(chassis("yaw_inertia_kg_m2", "kg·m²", 50, Chassis::yawInertia, (c, v) -> new Chassis(
-                c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), v, c.frontTrack(), c.rearTrack())));
-        knobs.add(chassis("front_track_m", METRES, 0.02, Chassis::frontTrack, (c, v) -> new Chassis(
-                c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), v, c.rearTrack())));
-        knobs.add(chassis("rear_track_m", METRES, 0.02, Chassis::rearTrack, (c, v) -> new Chassis(
-                c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), c.frontTrack(), v)));
+        knobs.add(chassis(
+                "mass_kg",
+                KILOGRAMS,
+                10,
+                Chassis::mass,
+                (c, v) -> new Chassis(
+                        v,
+                        c.wheelbase(),
+                        c.cgToFrontAxle(),
+                        c.cgHeight(),
+                        c.yawInertia(),
+                        c.frontTrack(),
+                        c.rearTrack())));
+        knobs.add(chassis(
+                "wheelbase_m",
+                METRES,
+                0.02,
+                Chassis::wheelbase,
+                (c, v) -> new Chassis(
+                        c.mass(), v, c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), c.frontTrack(), c.rearTrack())));
+        knobs.add(chassis(
+                "cg_to_front_axle_m",
+                METRES,
+                0.01,
+                Chassis::cgToFrontAxle,
+                (c, v) -> new Chassis(
+                        c.mass(), c.wheelbase(), v, c.cgHeight(), c.yawInertia(), c.frontTrack(), c.rearTrack())));
+        knobs.add(chassis(
+                "cg_height_m",
+                METRES,
+                0.01,
+                Chassis::cgHeight,
+                (c, v) -> new Chassis(
+                        c.mass(), c.wheelbase(), c.cgToFrontAxle(), v, c.yawInertia(), c.frontTrack(), c.rearTrack())));
+        knobs.add(chassis(
+                "yaw_inertia_kg_m2",
+                "kg·m²",
+                50,
+                Chassis::yawInertia,
+                (c, v) -> new Chassis(
+                        c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), v, c.frontTrack(), c.rearTrack())));
+        knobs.add(chassis(
+                "front_track_m",
+                METRES,
+                0.02,
+                Chassis::frontTrack,
+                (c, v) -> new Chassis(
+                        c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), v, c.rearTrack())));
+        knobs.add(chassis(
+                "rear_track_m",
+                METRES,
+                0.02,
+                Chassis::rearTrack,
+                (c, v) -> new Chassis(
+                        c.mass(), c.wheelbase(), c.cgToFrontAxle(), c.cgHeight(), c.yawInertia(), c.frontTrack(), v)));
         knobs.add(car("front_brake_share", PLAIN, 0.01, Car::frontBrakeShare, Car::withFrontBrakeShare));
-        knobs.add(car("power_w", "W", 5000, c -> c.driveline().power(), (c, v) -> c.with(
-                new Driveline(v, c.driveline().drivenAxle()))));
+        knobs.add(car(
+                "power_w",
+                "W",
+                5000,
+                c -> c.driveline().power(),
+                (c, v) -> c.with(new Driveline(v, c.driveline().drivenAxle()))));
     }
 
     private static Knob chassis(
-            String name, String unit, double change, ToDoubleFunction<Chassis> read, BiFunction<Chassis, Double, Chassis> with) {
+            String name,
+            String unit,
+            double change,
+            ToDoubleFunction<Chassis> read,
+            BiFunction<Chassis, Double, Chassis> with) {
         return car(
-                name,
-                unit,
-                change,
-                c -> read.applyAsDouble(c.chassis()),
-                (c, v) -> c.with(with.apply(c.chassis(), v)));
+                name, unit, change, c -> read.applyAsDouble(c.chassis()), (c, v) -> c.with(with.apply(c.chassis(), v)));
     }
 
     private static void suspension(List<Knob> knobs, Car car) {
-        knobs.add(suspension("front_roll_stiffness_share", PLAIN, 0.01, Suspension::frontRollStiffnessShare, (s, v) ->
-                new Suspension(v, s.frontRollCenterHeight(), s.rearRollCenterHeight(), s.pitch(), s.roll())));
-        knobs.add(suspension("front_roll_center_height_m", METRES, 0.01, Suspension::frontRollCenterHeight, (s, v) ->
-                new Suspension(s.frontRollStiffnessShare(), v, s.rearRollCenterHeight(), s.pitch(), s.roll())));
-        knobs.add(suspension("rear_roll_center_height_m", METRES, 0.01, Suspension::rearRollCenterHeight, (s, v) ->
-                new Suspension(s.frontRollStiffnessShare(), s.frontRollCenterHeight(), v, s.pitch(), s.roll())));
+        knobs.add(suspension(
+                "front_roll_stiffness_share",
+                PLAIN,
+                0.01,
+                Suspension::frontRollStiffnessShare,
+                (s, v) -> new Suspension(v, s.frontRollCenterHeight(), s.rearRollCenterHeight(), s.pitch(), s.roll())));
+        knobs.add(suspension(
+                "front_roll_center_height_m",
+                METRES,
+                0.01,
+                Suspension::frontRollCenterHeight,
+                (s, v) ->
+                        new Suspension(s.frontRollStiffnessShare(), v, s.rearRollCenterHeight(), s.pitch(), s.roll())));
+        knobs.add(suspension(
+                "rear_roll_center_height_m",
+                METRES,
+                0.01,
+                Suspension::rearRollCenterHeight,
+                (s, v) -> new Suspension(
+                        s.frontRollStiffnessShare(), s.frontRollCenterHeight(), v, s.pitch(), s.roll())));
         if (!car.suspension().pitch().rigid()) {
-            knobs.add(suspension("pitch_frequency_hz", "Hz", 0.1, s -> s.pitch().frequency(), (s, v) ->
-                    withPitch(s, new Suspension.Response(v, s.pitch().dampingRatio()))));
-            knobs.add(suspension("pitch_damping_ratio", PLAIN, 0.05, s -> s.pitch().dampingRatio(), (s, v) ->
-                    withPitch(s, new Suspension.Response(s.pitch().frequency(), v))));
+            knobs.add(suspension(
+                    "pitch_frequency_hz",
+                    "Hz",
+                    0.1,
+                    s -> s.pitch().frequency(),
+                    (s, v) -> withPitch(s, new Suspension.Response(v, s.pitch().dampingRatio()))));
+            knobs.add(suspension(
+                    "pitch_damping_ratio",
+                    PLAIN,
+                    0.05,
+                    s -> s.pitch().dampingRatio(),
+                    (s, v) -> withPitch(s, new Suspension.Response(s.pitch().frequency(), v))));
         }
     }
 
@@ -112,15 +179,33 @@ public final class Knobs {
             return;
         }
         if (car.aerodynamics().dragArea() > 0) {
-            knobs.add(aerodynamics("drag_area_m2", SQUARE_METRES, 0.02, Aerodynamics::dragArea, (a, v) -> new Aerodynamics(
-                    v, a.frontDownforceArea(), a.rearDownforceArea(), a.airDensity(), a.dragHeight())));
+            knobs.add(aerodynamics(
+                    "drag_area_m2",
+                    SQUARE_METRES,
+                    0.02,
+                    Aerodynamics::dragArea,
+                    (a, v) -> new Aerodynamics(
+                            v, a.frontDownforceArea(), a.rearDownforceArea(), a.airDensity(), a.dragHeight())));
         }
-        knobs.add(aerodynamics("front_downforce_area_m2", SQUARE_METRES, 0.05, Aerodynamics::frontDownforceArea, (a, v) ->
-                new Aerodynamics(a.dragArea(), v, a.rearDownforceArea(), a.airDensity(), a.dragHeight())));
-        knobs.add(aerodynamics("rear_downforce_area_m2", SQUARE_METRES, 0.05, Aerodynamics::rearDownforceArea, (a, v) ->
-                new Aerodynamics(a.dragArea(), a.frontDownforceArea(), v, a.airDensity(), a.dragHeight())));
-        knobs.add(aerodynamics("air_density_kg_m3", "kg/m³", 0.02, Aerodynamics::airDensity, (a, v) -> new Aerodynamics(
-                a.dragArea(), a.frontDownforceArea(), a.rearDownforceArea(), v, a.dragHeight())));
+        knobs.add(aerodynamics(
+                "front_downforce_area_m2",
+                SQUARE_METRES,
+                0.05,
+                Aerodynamics::frontDownforceArea,
+                (a, v) -> new Aerodynamics(a.dragArea(), v, a.rearDownforceArea(), a.airDensity(), a.dragHeight())));
+        knobs.add(aerodynamics(
+                "rear_downforce_area_m2",
+                SQUARE_METRES,
+                0.05,
+                Aerodynamics::rearDownforceArea,
+                (a, v) -> new Aerodynamics(a.dragArea(), a.frontDownforceArea(), v, a.airDensity(), a.dragHeight())));
+        knobs.add(aerodynamics(
+                "air_density_kg_m3",
+                "kg/m³",
+                0.02,
+                Aerodynamics::airDensity,
+                (a, v) -> new Aerodynamics(
+                        a.dragArea(), a.frontDownforceArea(), a.rearDownforceArea(), v, a.dragHeight())));
     }
 
     private static Knob aerodynamics(
@@ -139,8 +224,12 @@ public final class Knobs {
 
     private static void tyres(List<Knob> knobs, Car car) {
         if (car.frontTyre() instanceof FrictionTyre && car.rearTyre() instanceof FrictionTyre) {
-            knobs.add(car("friction_scale", PLAIN, 0.01, c -> 1, (c, v) -> c.withTyres(
-                    scaled(c.frontTyre(), v), scaled(c.rearTyre(), v))));
+            knobs.add(car(
+                    "friction_scale",
+                    PLAIN,
+                    0.01,
+                    c -> 1,
+                    (c, v) -> c.withTyres(scaled(c.frontTyre(), v), scaled(c.rearTyre(), v))));
         }
         tyre(knobs, "front_tyre.", car.frontTyre(), Car::frontTyre, (c, t) -> c.withTyres(t, c.rearTyre()));
         tyre(knobs, "rear_tyre.", car.rearTyre(), Car::rearTyre, (c, t) -> c.withTyres(c.frontTyre(), t));
@@ -173,7 +262,13 @@ public final class Knobs {
             knobs.add(tyre(where + "relaxation_length_m", METRES, 0.05, FrictionTyre::relaxationLength, 4, read, with));
         }
         knobs.add(tyre(
-                where + "cornering_stiffness_per_rad", "1/rad", 1, FrictionTyre::corneringStiffnessPerLoad, 5, read, with));
+                where + "cornering_stiffness_per_rad",
+                "1/rad",
+                1,
+                FrictionTyre::corneringStiffnessPerLoad,
+                5,
+                read,
+                with));
         knobs.add(tyre(where + "slip_stiffness", PLAIN, 1, FrictionTyre::slipStiffnessPerLoad, 6, read, with));
     }
 
@@ -204,29 +299,36 @@ public final class Knobs {
     private static Knob car(
             String name, String unit, double change, ToDoubleFunction<Car> read, BiFunction<Car, Double, Car> with) {
         return new Knob(
-                new Parameter<>(
-                        name, unit, s -> read.applyAsDouble(s.car()), (s, v) -> s.with(with.apply(s.car(), v))),
+                new Parameter<>(name, unit, s -> read.applyAsDouble(s.car()), (s, v) -> s.with(with.apply(s.car(), v))),
                 change,
                 Kind.WORLD);
     }
 
     private static void around(List<Knob> knobs) {
         knobs.add(new Knob(
-                new Parameter<>("approach_speed_mps", "m/s", s -> s.corner().approachSpeed(), (s, v) -> new Setup(
-                        s.car(),
-                        new Corner(s.corner().name(), v, s.corner().path()),
-                        s.driver(),
-                        s.plan())),
+                new Parameter<>(
+                        "approach_speed_mps",
+                        "m/s",
+                        s -> s.corner().approachSpeed(),
+                        (s, v) -> new Setup(
+                                s.car(),
+                                new Corner(s.corner().name(), v, s.corner().path()),
+                                s.driver(),
+                                s.plan())),
                 1,
                 Kind.WORLD));
         knobs.add(driver("brake_lag_s", SECONDS, 0.01, DriverSettings::brakeLag, DriverSettings::withBrakeLag));
         knobs.add(driver("exit_friction", PLAIN, 0.01, DriverSettings::exitFriction, DriverSettings::withExitFriction));
         knobs.add(new Knob(
-                new Parameter<>("build_up_time_s", SECONDS, s -> s.plan().buildUpTime(), (s, v) -> s.with(new BrakePlan(
-                        s.plan().brakePoint(),
-                        s.plan().peakDeceleration(),
-                        v,
-                        s.plan().release()))),
+                new Parameter<>(
+                        "build_up_time_s",
+                        SECONDS,
+                        s -> s.plan().buildUpTime(),
+                        (s, v) -> s.with(new BrakePlan(
+                                s.plan().brakePoint(),
+                                s.plan().peakDeceleration(),
+                                v,
+                                s.plan().release()))),
                 0.05,
                 Kind.WORLD));
     }
@@ -246,12 +348,24 @@ public final class Knobs {
 
     private static void plan(List<Knob> knobs) {
         knobs.add(plan("brake_point_m", METRES, 1, BrakePlan::brakePoint, BrakePlan::withBrakePoint));
-        knobs.add(plan("peak_deceleration_mps2", "m/s²", 0.1, BrakePlan::peakDeceleration, (p, v) ->
-                new BrakePlan(p.brakePoint(), v, p.buildUpTime(), p.release())));
-        knobs.add(plan("release_start_m", METRES, 1, p -> p.release().start(), (p, v) ->
-                released(p, v, p.release().end())));
-        knobs.add(plan("release_end_m", METRES, 1, p -> p.release().end(), (p, v) ->
-                released(p, p.release().start(), v)));
+        knobs.add(plan(
+                "peak_deceleration_mps2",
+                "m/s²",
+                0.1,
+                BrakePlan::peakDeceleration,
+                (p, v) -> new BrakePlan(p.brakePoint(), v, p.buildUpTime(), p.release())));
+        knobs.add(plan(
+                "release_start_m",
+                METRES,
+                1,
+                p -> p.release().start(),
+                (p, v) -> released(p, v, p.release().end())));
+        knobs.add(plan(
+                "release_end_m",
+                METRES,
+                1,
+                p -> p.release().end(),
+                (p, v) -> released(p, p.release().start(), v)));
     }
 
     private static BrakePlan released(BrakePlan plan, double start, double end) {

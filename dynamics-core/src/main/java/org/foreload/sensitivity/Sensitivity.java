@@ -82,13 +82,20 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
         Setup setup = new Setup(
-                study.simulator().car(), study.simulator().corner(), study.simulator().driver(), entry.plan());
-        Around around = new Around(study, setup, Math.min(1, entry.farthestOffset() / study.allowance().drift()));
+                study.simulator().car(),
+                study.simulator().corner(),
+                study.simulator().driver(),
+                entry.plan());
+        Around around = new Around(
+                study,
+                setup,
+                Math.min(1, entry.farthestOffset() / study.allowance().drift()));
         List<Knob> knobs = Knobs.of(setup);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()
                 .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(row -> Double.isNaN(row.timeChange()) ? 1 : -Math.abs(row.timeChange())))
+                .sorted(Comparator.comparingDouble(
+                        row -> Double.isNaN(row.timeChange()) ? 1 : -Math.abs(row.timeChange())))
                 .toList();
         return new Sensitivity(rows, found.stream().allMatch(Optional::isPresent));
     }
@@ -160,13 +167,14 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                         study.allowance());
                 return latest(there, turned.plan());
             } catch (InvalidValueException impossible) {
-                return Point.NONE; // No such car, or none that could come at this speed: nothing to be said to this side.
+                return Point
+                        .NONE; // No such car, or none that could come at this speed: nothing to be said to this side.
             }
         }
 
         private Point latest(CornerStudy there, BrakePlan plan) {
-            BrakePlan scaled = new BrakePlan(
-                    plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
+            BrakePlan scaled =
+                    new BrakePlan(plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
             QuickBrakePoint.Answer answer = quick.find(scaled, quick.estimate(scaled) + shift, driftShare);
             if (Double.isNaN(answer.time())) {

@@ -117,7 +117,7 @@ public final class LatestBrakePoint {
             }
             made = next;
             if (made.point() >= latest) {
-                return new Finding(simulator.run(made.entry().plan()), true, 0);
+                return confirmed(plan, made.point(), latest);
             }
         }
     }
@@ -143,9 +143,26 @@ public final class LatestBrakePoint {
             }
             halve = high.point() - low.point() > width / 2;
         }
-        EntryResult entry = simulator.run(plan.withBrakePoint(low.point()));
-        return new Finding(entry, true, offTrack(plan, low.point(), firstOff) - low.point());
+        return confirmed(plan, low.point(), firstOff);
     }
+
+    /**
+     * The answer, driven with full accuracy. Where the corner hangs by a hair, the coarser trial may have made what
+     * this does not; then a little earlier is tried.
+     */
+    private Finding confirmed(BrakePlan plan, double point, double firstOff) {
+        double confirmed = point;
+        EntryResult entry = simulator.run(plan.withBrakePoint(confirmed));
+        for (double back = ACCURACY; !allowance.met(entry) && back <= FARTHEST_BACK; back *= 2) {
+            confirmed = Math.max(simulator.corner().path().start(), confirmed - back);
+            entry = simulator.run(plan.withBrakePoint(confirmed));
+        }
+        boolean found = allowance.met(entry);
+        return new Finding(entry, found, found ? offTrack(plan, confirmed, firstOff) - confirmed : Double.NaN);
+    }
+
+    /** Farthest single step back, m, to confirm an answer: a scan step away, trials were made anyway. */
+    private static final double FARTHEST_BACK = 2;
 
     /** Station from which the car no longer makes the corner at all. */
     private double offTrack(BrakePlan plan, double made, double firstOff) {

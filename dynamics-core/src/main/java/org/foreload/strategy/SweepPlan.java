@@ -61,16 +61,6 @@ public record SweepPlan(
                 0.25);
     }
 
-    /** The same sweep with other shapes. */
-    public SweepPlan withShapes(List<ReleaseShape> others) {
-        return new SweepPlan(others, peaks, starts, ends, buildUpTime);
-    }
-
-    /** The same sweep with another time, s, in which the foot reaches the peak. */
-    public SweepPlan withBuildUpTime(double seconds) {
-        return new SweepPlan(shapes, peaks, starts, ends, seconds);
-    }
-
     private static List<Double> divided(int parts, double... coarse) {
         List<Double> fine = new ArrayList<>();
         for (int i = 0; i + 1 < coarse.length; i++) {

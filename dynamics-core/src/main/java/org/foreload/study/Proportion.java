@@ -41,8 +41,6 @@ public record Proportion(int count, int of) {
 
     private double halfWidth() {
         double share = value();
-        return DEVIATE
-                / (of + DEVIATE * DEVIATE)
-                * Math.sqrt(of * share * (1 - share) + DEVIATE * DEVIATE / 4);
+        return DEVIATE / (of + DEVIATE * DEVIATE) * Math.sqrt(of * share * (1 - share) + DEVIATE * DEVIATE / 4);
     }
 }

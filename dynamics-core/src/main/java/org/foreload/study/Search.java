@@ -35,7 +35,8 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         low = low.clone();
         high = high.clone();
         if (low.length < 2 || low.length != high.length) {
-            throw new InvalidValueException("search", low.length + " and " + high.length + " bounds", "2 or more pairs");
+            throw new InvalidValueException(
+                    "search", low.length + " and " + high.length + " bounds", "2 or more pairs");
         }
         for (int i = 0; i < low.length; i++) {
             if (!(low[i] < high[i])) {
@@ -87,15 +88,8 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
      */
     public Found wide(ToDoubleFunction<double[]> cost, double[] start, double[] spread, long seed) {
         int population = 4 + (int) (3 * Math.log(start.length));
-        MultivariateOptimizer optimizer = new CMAESOptimizer(
-                Integer.MAX_VALUE,
-                0,
-                true,
-                0,
-                0,
-                new Well19937c(seed),
-                false,
-                null);
+        MultivariateOptimizer optimizer =
+                new CMAESOptimizer(Integer.MAX_VALUE, 0, true, 0, 0, new Well19937c(seed), false, null);
         return run(
                 optimizer,
                 cost,

@@ -85,6 +85,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /**
      * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E.
      * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
+     *
+     * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces made from {@link #formula} and
+     * {@link #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator asks for them many
+     * times in every step, and four arc tangents and sines each time would be most of its work.
      */
     final class MagicFormula implements SlipCurve {
 
@@ -92,11 +96,25 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         private static final double FARTHEST = 400;
 
         /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
-        private static final double ACCURACY = 1e-11;
+        private static final double ACCURACY = 1e-9;
+
+        /** Accuracy of a slip found for a force, as a share of the peak slip. */
+        private static final double INVERSE_ACCURACY = 1e-13;
 
         private final double shapeFactor;
         private final double curvatureFactor;
         private final double peakSlip;
+
+        /** Pieces of the table per unit of normalised slip: their error falls with the fourth power of this. */
+        private static final int PER_UNIT = 256;
+
+        /**
+         * Normalised slip up to which the table reaches; beyond it, far past every peak, the formula itself is used.
+         */
+        private static final int REACH = 16;
+
+        private final double[] values = new double[REACH * PER_UNIT + 1];
+        private final double[] slopes = new double[REACH * PER_UNIT + 1];
 
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
@@ -108,6 +126,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.curvatureFactor =
                     org.foreload.conventions.Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
+            for (int i = 0; i < values.length; i++) {
+                values[i] = formula((double) i / PER_UNIT);
+                slopes[i] = formulaSlope((double) i / PER_UNIT) / PER_UNIT;
+            }
         }
 
         /** C. */
@@ -122,11 +144,39 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double value(double x) {
-            return Math.sin(shapeFactor * Math.atan(argument(x)));
+            if (!(x < REACH)) {
+                return formula(x);
+            }
+            double at = x * PER_UNIT;
+            int i = (int) at;
+            double t = at - i;
+            double rise = values[i + 1] - values[i];
+            double a = slopes[i] - rise;
+            double b = rise - slopes[i + 1];
+            return values[i] + t * rise + t * (1 - t) * (a * (1 - t) + b * t);
         }
 
         @Override
         public double slope(double x) {
+            if (!(x < REACH)) {
+                return formulaSlope(x);
+            }
+            double at = x * PER_UNIT;
+            int i = (int) at;
+            double t = at - i;
+            double rise = values[i + 1] - values[i];
+            double a = slopes[i] - rise;
+            double b = rise - slopes[i + 1];
+            return PER_UNIT * (rise + (1 - 2 * t) * (a * (1 - t) + b * t) + t * (1 - t) * (b - a));
+        }
+
+        /** The value by the formula itself. */
+        double formula(double x) {
+            return Math.sin(shapeFactor * Math.atan(argument(x)));
+        }
+
+        /** The slope by the formula itself. */
+        double formulaSlope(double x) {
             double bx = x / shapeFactor;
             double argument = argument(x);
             double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
@@ -140,7 +190,29 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double inverse(double y) {
-            return slipForArgument(Math.tan(Math.asin(Math.min(y, 1)) / shapeFactor));
+            if (!(y < 1)) {
+                return peakSlip;
+            }
+            double low = 0;
+            double high = peakSlip;
+            double x = peakSlip * (1 - Math.cbrt(1 - y)); // as on the brush curve
+            for (int i = 0; i < 60; i++) {
+                double excess = value(x) - y;
+                if (excess > 0) {
+                    high = x;
+                } else {
+                    low = x;
+                }
+                double next = x - excess / slope(x);
+                if (!(next > low && next < high)) {
+                    next = (low + high) / 2;
+                }
+                if (Math.abs(next - x) <= INVERSE_ACCURACY * peakSlip) {
+                    return next;
+                }
+                x = next;
+            }
+            return x;
         }
 
         @Override
@@ -152,43 +224,42 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
          * {@inheritDoc}
          *
          * <p>With the share curve(x)·√(1 − (y/x)²), its slope is zero where curve'(x)·x·(x² − y²) + y²·curve(x) = 0;
-         * Newton's method kept inside a bracket, from the peak of the curve on.
+         * false position (the Illinois rule) from the peak of the curve on.
          */
         @Override
         public double lengthOfLargestShare(double y) {
             double square = y * y;
             double low = Math.max(y, peakSlip);
-            double high = FARTHEST * low;
-            double x = Math.hypot(y, peakSlip);
-            for (int i = 0; i < 100; i++) {
-                double z = x / shapeFactor;
-                double spread = 1 + z * z;
-                double a = z - curvatureFactor * (z - Math.atan(z));
-                double da = 1 - curvatureFactor * z * z / spread;
-                double dda = -2 * curvatureFactor * z / (spread * spread);
-                double fall = 1 + a * a;
-                double angle = shapeFactor * Math.atan(a);
-                double sin = Math.sin(angle);
-                double cos = Math.cos(angle);
-                double slope = cos * da / fall;
-                double bend = (cos * (dda / fall - 2 * a * da * da / (fall * fall)) - sin * shapeFactor * da * da / (fall * fall))
-                        / shapeFactor;
-                double excess = slope * x * (x * x - square) + square * sin;
-                if (excess > 0) {
+            double atLow = rising(low, square);
+            double high = low;
+            double atHigh = atLow;
+            while (atHigh > 0 && high < FARTHEST * (y + peakSlip)) {
+                low = high;
+                atLow = atHigh;
+                high *= 1.25;
+                atHigh = rising(high, square);
+            }
+            for (int i = 0; i < 100 && high - low > ACCURACY * low; i++) {
+                double x = low + (high - low) * atLow / (atLow - atHigh);
+                double at = rising(x, square);
+                if (at > 0) {
                     low = x;
+                    atLow = at;
+                    atHigh /= 2;
                 } else {
                     high = x;
+                    atHigh = at;
+                    atLow /= 2;
                 }
-                double next = x - excess / (bend * x * (x * x - square) + slope * (3 * x * x - square) + square * slope);
-                if (!(next > low && next < high)) {
-                    next = Math.sqrt(low * high);
+                if (Math.abs(at) <= ACCURACY * square) {
+                    return x;
                 }
-                if (Math.abs(next - x) <= ACCURACY * x) {
-                    return next;
-                }
-                x = next;
             }
-            return x;
+            return high;
+        }
+
+        private double rising(double x, double square) {
+            return slope(x) * x * (x * x - square) + square * value(x);
         }
 
         /** Solves Bx − E(Bx − atan Bx) = target, monotone in x, by Newton's method kept inside a bracket. */

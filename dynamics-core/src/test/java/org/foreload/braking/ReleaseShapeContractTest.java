@@ -101,13 +101,18 @@ class ReleaseShapeContractTest {
 
     @Provide
     Arbitrary<SplineRelease> splines() {
-        return Arbitraries.doubles().between(0, 1).list().ofMinSize(1).ofMaxSize(8).map(values -> {
-            double[] falling = values.stream()
-                    .sorted(java.util.Comparator.reverseOrder())
-                    .mapToDouble(Double::doubleValue)
-                    .toArray();
-            return new SplineRelease("spline", falling);
-        });
+        return Arbitraries.doubles()
+                .between(0, 1)
+                .list()
+                .ofMinSize(1)
+                .ofMaxSize(8)
+                .map(values -> {
+                    double[] falling = values.stream()
+                            .sorted(java.util.Comparator.reverseOrder())
+                            .mapToDouble(Double::doubleValue)
+                            .toArray();
+                    return new SplineRelease("spline", falling);
+                });
     }
 
     @Provide

@@ -25,7 +25,8 @@ class TimeSplitTest {
     private static final double APEX = STUDY.simulator().apex();
 
     private static EntryResult entry(Release release) {
-        return STUDY.latest(new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, release)).entry();
+        return STUDY.latest(new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, release))
+                .entry();
     }
 
     private static TimeSplit between(EntryResult one, EntryResult other) {
@@ -48,7 +49,8 @@ class TimeSplitTest {
         assertTrue(split.total() > 0);
         assertTrue(split.brakesLater() > 0);
         assertTrue(split.byBraking() > 0);
-        assertTrue(split.sentence().startsWith("Quicker by " + String.format("%.3f s", split.total())), split.sentence());
+        assertTrue(
+                split.sentence().startsWith("Quicker by " + String.format("%.3f s", split.total())), split.sentence());
         assertTrue(split.sentence().contains("m later"), split.sentence());
     }
 
@@ -98,7 +100,10 @@ class TimeSplitTest {
         double front = profile.column("front_axle_load_n").at(row) / 2;
         double unmoved = (1400 * 9.81 * (2.6 - 1.22) / 2.6 + 0.5 * 1.2 * 0.05 * speed * speed) / 2;
         double capacity = 2 * peak(1.10, front);
-        assertEquals(capacity - 2 * peak(1.10, unmoved), grip.column("gained_by_load_n").at(row), 0.5);
+        assertEquals(
+                capacity - 2 * peak(1.10, unmoved),
+                grip.column("gained_by_load_n").at(row),
+                0.5);
         double force = 1400 * profile.column("brake_mps2").at(row) * 0.66 / 2;
         double kept = capacity * Math.sqrt(1 - Math.pow(force / peak(1.15, front), 2));
         assertEquals(capacity - kept, grip.column("spent_on_braking_n").at(row), 0.5);

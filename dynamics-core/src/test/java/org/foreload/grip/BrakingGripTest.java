@@ -108,4 +108,19 @@ class BrakingGripTest {
                 > diagrams.get(1).boundary().get(0).deceleration());
         assertEquals(21, diagrams.get(1).boundary().size());
     }
+
+    /**
+     * Corner limits that lift the inner front wheel end where the brake comes on: the smallest brake force would lock
+     * it. Until then a car with drag is driven by its rear wheels, and slowing loads its front axle for nothing.
+     */
+    @Test
+    void aLiftedWheelEndsTheGainWhereTheBrakeComesOn() {
+        Car narrow = car(0.75, 1.1)
+                .with(new org.foreload.vehicle.Aerodynamics(1.0, 0, 0, 1.2, 0))
+                .with(new Driveline(1e9, DrivenAxle.REAR));
+        double coasting = narrow.aerodynamics().drag(900) / 1400;
+        BrakingGrip grip = BrakingGrip.of(narrow, 30);
+        assertTrue(grip.frontCapacity(coasting + 1e-3) < 0.99 * grip.frontCapacity(coasting - 1e-3));
+        assertEquals(coasting, grip.bestDeceleration(), 1e-6);
+    }
 }

@@ -72,6 +72,37 @@ class IdealEntryTest {
         }
     }
 
+    /**
+     * A wide bend, a short straight, a tight bend: the car brakes for the first, drives on, and brakes again. The
+     * entry's braking is all of it: it starts before the first bend, and the top speed is shed from there.
+     */
+    @Test
+    void brakingInTwoPartsStartsWithTheFirst() {
+        Path path = SegmentPath.of(
+                150,
+                List.of(
+                        new Segment.Spiral(20, Double.POSITIVE_INFINITY, 70, Turn.LEFT),
+                        Segment.arc(30, 70, Turn.LEFT),
+                        new Segment.Spiral(20, 70, Double.POSITIVE_INFINITY, Turn.LEFT),
+                        Segment.straight(60),
+                        new Segment.Spiral(20, Double.POSITIVE_INFINITY, 20, Turn.LEFT),
+                        Segment.arc(30, 20, Turn.LEFT)),
+                50,
+                5);
+        IdealProfile profile = IdealEntry.solve(SampleCars.ROAD_CAR, new Corner("two bends", 45, path));
+        boolean drivesBetween = false;
+        for (int i = 0; i < profile.size(); i++) {
+            drivesBetween |= profile.station(i) > 30 && profile.station(i) < 130 && profile.deceleration(i) < -0.5;
+        }
+        assertTrue(drivesBetween);
+        double brakePoint = profile.brakePoint().orElseThrow();
+        assertTrue(brakePoint < 0, "brake point " + brakePoint);
+        assertEquals(profile.topSpeed(), profile.speedAt(brakePoint), 0.1);
+        assertTrue(profile.releaseEnd().orElseThrow() > 130);
+        double shed = profile.topSpeed() - profile.minimumSpeed();
+        assertEquals((profile.turnInSpeed() - profile.minimumSpeed()) / shed, profile.trailShare(), 0.01);
+    }
+
     /** Gentle braking makes a speed feasible that coasting does not: a front-limited car slows all through the arc. */
     @Test
     void frontLimitedCarTrailsIntoTheArc() {

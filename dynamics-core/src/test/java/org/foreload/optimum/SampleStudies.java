@@ -15,7 +15,9 @@ import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 
-/** Studies for tests: a plausible car on brush tyres in a right-angle corner with short straights, quick to simulate. */
+/**
+ * Studies for tests: a plausible car on brush tyres in a right-angle corner with short straights, quick to simulate.
+ */
 public final class SampleStudies {
 
     /** Tolerance of the simulator: what is tested here does not hang on microseconds. */

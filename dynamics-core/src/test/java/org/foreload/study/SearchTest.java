@@ -40,19 +40,25 @@ class SearchTest {
     @Test
     void bothFindTheBottomOfABowl() {
         double[] bottom = {1, -2, 0.5};
-        assertArrayEquals(bottom, search(3000).wide(SearchTest::bowl, START, SPREAD, 1).point(), 0.05);
+        assertArrayEquals(
+                bottom, search(3000).wide(SearchTest::bowl, START, SPREAD, 1).point(), 0.05);
         assertArrayEquals(bottom, search(500).nearby(SearchTest::bowl, START, 1).point(), 0.02);
     }
 
     @Test
     void theWideSearchClimbsOutOfDips() {
-        assertTrue(search(6000).wide(SearchTest::dips, START, new double[] {3, 3, 3}, 4).cost() < 1.5);
+        assertTrue(search(6000)
+                        .wide(SearchTest::dips, START, new double[] {3, 3, 3}, 4)
+                        .cost()
+                < 1.5);
         assertTrue(search(6000).nearby(SearchTest::dips, START, 0.1).cost() > 1.5);
     }
 
     @Test
     void theBottomMayLieOnTheEdge() {
-        double[] bottom = search(3000).wide(x -> x[0] + x[1] * x[1] + x[2] * x[2], START, SPREAD, 1).point();
+        double[] bottom = search(3000)
+                .wide(x -> x[0] + x[1] * x[1] + x[2] * x[2], START, SPREAD, 1)
+                .point();
         assertArrayEquals(new double[] {-5, 0, 0}, bottom, 0.05);
     }
 
@@ -69,15 +75,16 @@ class SearchTest {
     void neverUsesMoreThanItsEvaluationsAndKeepsTheBest() {
         AtomicInteger count = new AtomicInteger();
         double[] least = {Double.POSITIVE_INFINITY};
-        Search.Found found = search(57).wide(
-                x -> {
-                    count.incrementAndGet();
-                    least[0] = Math.min(least[0], dips(x));
-                    return dips(x);
-                },
-                START,
-                SPREAD,
-                1);
+        Search.Found found = search(57)
+                .wide(
+                        x -> {
+                            count.incrementAndGet();
+                            least[0] = Math.min(least[0], dips(x));
+                            return dips(x);
+                        },
+                        START,
+                        SPREAD,
+                        1);
         assertEquals(57, count.get());
         assertEquals(57, found.evaluations());
         assertEquals(least[0], found.cost());

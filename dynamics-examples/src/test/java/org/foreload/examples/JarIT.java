@@ -61,4 +61,37 @@ class JarIT {
         assertEquals(car + ": mass: 1: unknown field; did you mean mass_kg?" + System.lineSeparator(), call.err());
         assertEquals(2, call.status());
     }
+
+    /** What Ctrl-C does, by the signal that a program can send: the answer so far, marked so, and no stack trace. */
+    @Test
+    void aSweepThatIsToldToStopAnswersWithWhatItHas() throws IOException, InterruptedException {
+        Path out = directory.resolve("out");
+        Path err = directory.resolve("err");
+        Path checkpoint = directory.resolve("sweep.jsonl");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-jar",
+                        Path.of("target", "foreload.jar").toString(),
+                        "explore",
+                        "--shapes",
+                        "linear",
+                        "--checkpoint",
+                        checkpoint.toString())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        while (process.isAlive() && !Files.readString(err).contains(" of 64 releases")) {
+            Thread.sleep(50);
+        }
+        assertTrue(process.isAlive(), Files.readString(err));
+        process.destroy();
+        process.waitFor();
+        String text = Files.readString(out);
+        assertTrue(text.contains("Incomplete: stopped after "), text);
+        assertTrue(text.endsWith("every digit.\n"), text);
+        assertTrue(
+                Files.readString(err).lines().allMatch(line -> line.endsWith(" of 64 releases")),
+                Files.readString(err));
+        assertTrue(Files.readString(checkpoint).endsWith("}\n"));
+    }
 }

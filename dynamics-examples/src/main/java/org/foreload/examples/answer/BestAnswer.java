@@ -35,21 +35,31 @@ public final class BestAnswer {
             CornerStudy study, Optimum optimum, Optional<EntryResult> baseline, Optional<Remainder> remainder) {
         Finding finding = optimum.best().orElseThrow();
         EntryResult best = finding.entry();
-        Optional<TimeSplit> split = baseline.map(
-                other -> TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
+        Optional<TimeSplit> split = baseline.map(other ->
+                TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
         Report programs = EntryAnswer.latest(study, finding, false)
-                .with("release_table", "The release", table(best.plan().release().shape()))
+                .with(
+                        "release_table",
+                        "The release",
+                        table(best.plan().release().shape()))
                 .with("restart_spread_s", optimum.spread())
                 .with("complete", optimum.complete())
                 .with("families", "The best of each simple shape", families(optimum))
                 .with("restarts", "Searches over free shapes", restarts(optimum));
         if (split.isPresent()) {
             programs = programs.with("against_straight_line", split(split.get(), baseline.get()))
-                    .with("gap", "Time gained so far on straight-line braking", rows(split.get().curve()))
-                    .with("front_grip", "Front grip given and taken by braking", rows(split.get().frontGrip()));
+                    .with(
+                            "gap",
+                            "Time gained so far on straight-line braking",
+                            rows(split.get().curve()))
+                    .with(
+                            "front_grip",
+                            "Front grip given and taken by braking",
+                            rows(split.get().frontGrip()));
         }
         if (remainder.isPresent()) {
-            programs = programs.with("above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
+            programs = programs.with(
+                    "above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
         }
         return programs.shownAs(people(study, optimum, split, baseline, remainder));
     }
@@ -66,7 +76,8 @@ public final class BestAnswer {
                 .headline(Words.sentence(Words.brake(plan)) + ": " + Words.seconds(best.time()) + ", "
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
         if (split.isPresent()) {
-            people = people.headline("Against braking in a straight line only: " + split.get().sentence());
+            people = people.headline(
+                    "Against braking in a straight line only: " + split.get().sentence());
         }
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
@@ -80,7 +91,9 @@ public final class BestAnswer {
                 .with("trail_share", best.trailShare())
                 .with("time_s", best.time())
                 .with("bound_time_s", optimum.boundTime())
-                .with("gain_s", baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
+                .with(
+                        "gain_s",
+                        baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
                 .with("in_hand_m", optimum.best().orElseThrow().inHand())
                 .with("margins", EntryAnswer.margins(best))
                 .with("restart_spread_s", optimum.spread())

@@ -27,8 +27,8 @@ public final class CircuitAnswer {
                 .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
                 .note(Words.TRAIL_SHARE);
         if (!lap.complete()) {
-            people = people.headline("Stopped early: "
-                    + lap.corners().size() + " of " + circuit.corners().size() + " corners were looked at.");
+            people = people.headline("Stopped early: " + lap.corners().size() + " of "
+                    + circuit.corners().size() + " corners were looked at.");
         }
         return programs.shownAs(people);
     }

@@ -9,6 +9,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.trace.Trace;
 
@@ -21,36 +22,44 @@ public final class EntryAnswer {
 
     /** An entry from a brake point that was given. */
     public static Report given(CornerStudy study, EntryResult entry, boolean all) {
-        Report report = withoutInHand(study, entry);
-        return faces(study, entry, report, all, verdict(study, entry));
+        boolean kept = study.allowance().met(entry);
+        Report report = described(plain(study, entry, kept), entry);
+        return faces(study, entry, kept, report, all, verdict(study, entry, kept));
     }
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
     public static Report latest(CornerStudy study, Finding finding, boolean all) {
         EntryResult entry = finding.entry();
-        Report report = withoutInHand(study, entry)
+        Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand());
-        String verdict = finding.found()
-                ? verdict(study, entry)
-                : "No brake point makes the corner with this release and this margin. The closest attempt: "
-                        + verdict(study, entry);
-        return faces(study, entry, report, all, verdict);
+        String verdict = verdict(study, entry, finding.found());
+        if (!finding.found()) {
+            verdict = "No brake point makes the corner with this release and this margin. The closest attempt: "
+                    + verdict;
+        }
+        return faces(study, entry, finding.found(), report, all, verdict);
     }
 
     /** An entry of a sweep, for programs only. */
-    static Report swept(CornerStudy study, EntryResult entry, double inHand) {
-        return lists(withoutInHand(study, entry).with("in_hand_m", inHand), entry);
+    static Report swept(CornerStudy study, Candidate candidate) {
+        EntryResult entry = candidate.entry();
+        Report report = described(plain(study, entry, candidate.made()), entry).with("in_hand_m", candidate.inHand());
+        return lists(report, entry);
     }
 
-    private static Report withoutInHand(CornerStudy study, EntryResult entry) {
-        return plain(study, entry)
-                .with("cause", entry.cause())
+    private static Report described(Report report, EntryResult entry) {
+        return report.with("cause", entry.cause())
                 .with("release", release(entry.plan()))
                 .with("margins", margins(entry));
     }
 
-    private static Report plain(CornerStudy study, EntryResult entry) {
+    /**
+     * The numbers of an entry.
+     *
+     * @param kept whether it kept the margin asked for, as the search judged it: a search drives a little less exactly
+     */
+    private static Report plain(CornerStudy study, EntryResult entry, boolean kept) {
         return new Report(title(study))
                 .with("brake_point_m", entry.plan().brakePoint())
                 .with("release_end_m", entry.plan().release().end())
@@ -61,7 +70,7 @@ public final class EntryAnswer {
                 .with("time_s", entry.time())
                 .with("trail_share", entry.trailShare())
                 .with("outcome", entry.outcome().words())
-                .with("keeps_margin", study.allowance().met(entry))
+                .with("keeps_margin", kept)
                 .with("limited_by", limit(entry))
                 .with("farthest_offset_m", entry.farthestOffset())
                 .with("bound_time_s", study.bound().time())
@@ -128,8 +137,9 @@ public final class EntryAnswer {
         return rows;
     }
 
-    private static Report faces(CornerStudy study, EntryResult entry, Report report, boolean all, String verdict) {
-        Report people = plain(study, entry).headline(Words.sentence(verdict));
+    private static Report faces(
+            CornerStudy study, EntryResult entry, boolean kept, Report report, boolean all, String verdict) {
+        Report people = plain(study, entry, kept).headline(Words.sentence(verdict));
         List<Report> rows = shownProfile(entry);
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
@@ -165,7 +175,7 @@ public final class EntryAnswer {
     }
 
     /** What came of it, in one sentence. */
-    private static String verdict(CornerStudy study, EntryResult entry) {
+    private static String verdict(CornerStudy study, EntryResult entry, boolean kept) {
         String how = Words.brake(entry.plan());
         if (!entry.made()) {
             return how + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
@@ -173,16 +183,14 @@ public final class EntryAnswer {
         String time = Words.seconds(entry.time()) + ", " + Words.percent(aboveBound(study, entry))
                 + " above the ideal bound; " + Words.percent(entry.trailShare())
                 + " of the slowing is done while turning";
-        return how + ": made it in " + time + missing(study.allowance(), entry) + ".";
+        return how + ": made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
     }
 
-    /** What is missing to the margin asked for, if the corner was made without it. */
+    /** What is missing to the margin asked for. */
     static String missing(Allowance allowance, EntryResult entry) {
-        if (allowance.met(entry)) {
-            return "";
-        }
         Margins margins = entry.margins().orElse(UNKNOWN);
         StringBuilder text = new StringBuilder("; not with the margin asked for:");
+        int before = text.length();
         if (entry.farthestOffset() > allowance.drift()) {
             text.append(' ').append(length(entry.farthestOffset())).append(" off the line, ");
             text.append(length(allowance.drift())).append(" allowed,");
@@ -193,7 +201,7 @@ public final class EntryAnswer {
         }
         share(text, "front", margins.front(), allowance.front());
         share(text, "rear", margins.rear(), allowance.rear());
-        return text.substring(0, text.length() - 1);
+        return text.length() == before ? "; just not with the margin asked for" : text.substring(0, text.length() - 1);
     }
 
     private static void share(StringBuilder text, String axle, double left, double wanted) {

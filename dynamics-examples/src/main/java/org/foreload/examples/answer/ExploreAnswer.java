@@ -56,7 +56,7 @@ public final class ExploreAnswer {
 
     private Report part(Report report, String name, Optional<Candidate> candidate) {
         return candidate
-                .map(found -> report.with(name, EntryAnswer.swept(study, found.entry(), found.inHand())))
+                .map(found -> report.with(name, EntryAnswer.swept(study, found)))
                 .orElseGet(() -> report.with(name, (String) null));
     }
 

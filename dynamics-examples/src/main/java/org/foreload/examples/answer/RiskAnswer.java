@@ -55,7 +55,8 @@ public final class RiskAnswer {
     private static String verdict(Risk risk) {
         int failed = risk.failed().count();
         return failed + " of " + risk.failed().of() + " entries fail: "
-                + Words.percent(risk.failed().value()) + ", between " + Words.percent(risk.failed().low()) + " and "
+                + Words.percent(risk.failed().value()) + ", between "
+                + Words.percent(risk.failed().low()) + " and "
                 + Words.percent(risk.failed().high()) + " with 95 % confidence.";
     }
 

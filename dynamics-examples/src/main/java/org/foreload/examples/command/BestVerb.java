@@ -48,7 +48,9 @@ final class BestVerb implements Verb {
     @Mixin
     private StudyOptions studyOptions;
 
-    @Option(names = "--no-why", description = "Leave out what the time above the bound is made of; about twice as quick.")
+    @Option(
+            names = "--no-why",
+            description = "Leave out what the time above the bound is made of; about twice as quick.")
     private boolean noWhy;
 
     @Mixin
@@ -76,9 +78,8 @@ final class BestVerb implements Verb {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
             Optional<EntryResult> baseline = Lap.baseline(study, studyOptions.buildUpTime());
-            Optional<Remainder> remainder = noWhy || !optimum.complete()
-                    ? Optional.empty()
-                    : Optional.of(remainder(console, study, best));
+            Optional<Remainder> remainder =
+                    noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
             return BestAnswer.of(study, optimum, baseline, remainder);
         });
     }

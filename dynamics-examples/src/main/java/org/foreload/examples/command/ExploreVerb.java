@@ -48,8 +48,10 @@ import picocli.CommandLine.Option;
         })
 final class ExploreVerb implements Verb {
 
-    /** Finest sweep: a hundred thousand releases, hours of work. */
     private static final int FINEST = 10;
+
+    /** Largest sweep: days of work on one processor, and what fits in memory. */
+    private static final int MOST_RELEASES = 200_000;
 
     private static final int MOST_THREADS = 1024;
 
@@ -72,6 +74,31 @@ final class ExploreVerb implements Verb {
                             + "Straight-line braking (abrupt) is always tried. "
                             + "Default: linear,progressive,late,smooth,two-stage.")
     private List<String> shapes;
+
+    @Option(
+            names = "--peaks",
+            paramLabel = "<shares>",
+            split = ",",
+            description =
+                    "Peak decelerations to try, as shares of what locks a wheel in a straight line, separated by commas. "
+                            + "Default: 0.35,0.6,0.75,0.87.")
+    private List<Double> peaks;
+
+    @Option(
+            names = "--starts",
+            paramLabel = "<shares>",
+            split = ",",
+            description =
+                    "Where the brake may begin to come off, as shares of the way from turn-in to the apex; negative "
+                            + "before turn-in. Default: -0.5,-0.1,0.3.")
+    private List<Double> starts;
+
+    @Option(
+            names = "--ends",
+            paramLabel = "<shares>",
+            split = ",",
+            description = "Where the brake may be off, in the same shares. Default: 0,0.35,0.7,1,1.4.")
+    private List<Double> ends;
 
     @Option(
             names = "--threads",
@@ -127,10 +154,34 @@ final class ExploreVerb implements Verb {
     }
 
     private SweepPlan plan() {
-        SweepPlan plan = SweepPlan.withResolution(resolution).withBuildUpTime(studyOptions.buildUpTime());
-        if (shapes == null) {
-            return plan;
+        within("--peaks", peaks, 0.01, 2);
+        within("--starts", starts, -20, 20);
+        within("--ends", ends, -20, 20);
+        SweepPlan standard = SweepPlan.withResolution(resolution);
+        SweepPlan plan = new SweepPlan(
+                shapes == null ? standard.shapes() : chosenShapes(),
+                peaks == null ? standard.peaks() : peaks,
+                starts == null ? standard.starts() : starts,
+                ends == null ? standard.ends() : ends,
+                studyOptions.buildUpTime());
+        double releases = (double) plan.shapes().size()
+                * plan.peaks().size()
+                * plan.starts().size()
+                * plan.ends().size();
+        if (releases > MOST_RELEASES) {
+            throw new InputException(
+                    null, "--resolution", null, "must not ask for more than " + MOST_RELEASES + " releases");
         }
+        return plan;
+    }
+
+    private static void within(String option, List<Double> values, double low, double high) {
+        if (values != null) {
+            values.forEach(value -> Options.within(option, value, low, high, ""));
+        }
+    }
+
+    private List<ReleaseShape> chosenShapes() {
         List<ReleaseShape> chosen = Shapes.shapes("--shapes", shapes);
         for (ReleaseShape shape : chosen) {
             if (shape.name().equals("abrupt")) {
@@ -138,7 +189,7 @@ final class ExploreVerb implements Verb {
                         null, "--shapes", "abrupt", "is the straight-line braking that is always tried; name others");
             }
         }
-        return plan.withShapes(chosen);
+        return chosen;
     }
 
     private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
@@ -151,7 +202,8 @@ final class ExploreVerb implements Verb {
                     study.simulator().car(),
                     study.simulator().corner(),
                     plan.shapes(),
-                    "resolution=" + resolution + " " + studyOptions.words());
+                    "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
+                            + studyOptions.words());
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
                 return study.explore(plan, new Sweep(workers, progress), memory);
             }

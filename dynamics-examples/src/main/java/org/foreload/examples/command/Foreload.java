@@ -32,12 +32,23 @@ import picocli.CommandLine.TypeConversionException;
         commandListHeading = "%nVerbs:%n",
         optionListHeading = "%nOptions:%n",
         footer = {"", "Start with:  foreload explore", "", Cautions.FIRST, Cautions.SECOND},
-        subcommands = {LoadsVerb.class, GripVerb.class, IdealVerb.class, EntryVerb.class, ExploreVerb.class,
+        subcommands = {
+            LoadsVerb.class,
+            GripVerb.class,
+            IdealVerb.class,
+            EntryVerb.class,
+            ExploreVerb.class,
             BestVerb.class,
             SensitivityVerb.class,
             RiskVerb.class,
             StepsVerb.class,
-            CircuitVerb.class
+            CircuitVerb.class,
+            HandlingVerb.class,
+            StabilityVerb.class,
+            BalanceVerb.class,
+            SmoothnessVerb.class,
+            PedalVerb.class,
+            ValidateVerb.class
         })
 public final class Foreload {
 

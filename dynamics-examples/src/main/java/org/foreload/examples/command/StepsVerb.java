@@ -134,6 +134,7 @@ final class StepsVerb implements Verb {
                 }
             }
         }
-        throw new ComputationException("no brake point of the present release keeps this driver within the accepted risk");
+        throw new ComputationException(
+                "no brake point of the present release keeps this driver within the accepted risk");
     }
 }

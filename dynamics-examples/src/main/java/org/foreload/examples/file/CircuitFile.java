@@ -41,8 +41,7 @@ public final class CircuitFile {
         int count = fields.objects("corners", CornerFile.NAMES).size();
         List<Corner> corners = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            Loaded<Corner> corner =
-                    CornerFile.parse(json.get("corners").get(i).toString(), place(file, i), directory);
+            Loaded<Corner> corner = CornerFile.parse(json.get("corners").get(i).toString(), place(file, i), directory);
             warnings.addAll(corner.warnings());
             corners.add(corner.value());
         }

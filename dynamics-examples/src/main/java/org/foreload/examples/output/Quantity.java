@@ -17,6 +17,7 @@ public record Quantity(String label, String unit, int decimals) {
         RAD_PER_MPS2("rad/(m/s²)", 5),
         KG_M2("kg·m²", 0),
         KG_M3("kg/m³", 3),
+        N_PER_RAD("N/rad", 0),
         PER_RAD("1/rad", 2),
         RAD_PER_S("rad/s", 3),
         PER_S("1/s", 3),

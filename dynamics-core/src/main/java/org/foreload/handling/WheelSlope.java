@@ -1,0 +1,63 @@
+package org.foreload.handling;
+
+import org.foreload.load.Wheel;
+import org.foreload.tyre.Tyre;
+import org.foreload.tyre.TyreForce;
+import org.foreload.vehicle.Car;
+
+/**
+ * Force of one wheel at an operating point, and how it changes with the lateral slip of its axle, at its load and with
+ * its brake and drive force held.
+ *
+ * @param along force along the wheel, N, positive forward
+ * @param across force across the wheel, N, positive to the left
+ * @param alongSlope change of {@code along} per unit of slip (tangent of the slip angle), N
+ * @param acrossSlope change of {@code across} per unit of slip, N; negative on the rising side of the tyre's curve
+ */
+record WheelSlope(double along, double across, double alongSlope, double acrossSlope) {
+
+    /** Slip over which any tyre curve bends: about half a degree. */
+    private static final double BEND = 0.01;
+
+    static WheelSlope of(OperatingPoint point, Wheel wheel) {
+        Car car = point.car();
+        Tyre tyre = wheel.front() ? car.frontTyre() : car.rearTyre();
+        double load = point.loads().of(wheel);
+        if (point.locks().locked(wheel.ordinal())) {
+            double sliding = wheel.front() ? Math.tan(point.frontSlipAngle()) : point.rearSlipTangent();
+            TyreForce force = tyre.lockedForce(sliding, load);
+            return new WheelSlope(
+                    -force.longitudinal(),
+                    -force.lateral(),
+                    -Derivative.of(slip -> tyre.lockedForce(slip, load).longitudinal(), sliding, BEND),
+                    -Derivative.of(slip -> tyre.lockedForce(slip, load).lateral(), sliding, BEND));
+        }
+        double brakeShare = wheel.front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
+        double driveFront = car.driveline().drivenAxle().frontShare();
+        double driveShare = wheel.front() ? driveFront : 1 - driveFront;
+        double asked = (point.driveForce() * driveShare - point.brakeForce() * brakeShare) / 2;
+        double slip = wheel.front() ? point.frontSlip() : point.rearSlip();
+        double most = tyre.rollingForceLimit(slip, load);
+        if (Math.abs(asked) < most) {
+            return new WheelSlope(
+                    asked,
+                    -tyre.lateralForce(slip, asked, load),
+                    0,
+                    -Derivative.of(y -> tyre.lateralForce(y, asked, load), slip, BEND));
+        }
+        return new WheelSlope(
+                along(tyre, slip, asked, load),
+                across(tyre, slip, asked, load),
+                Derivative.of(y -> along(tyre, y, asked, load), slip, BEND),
+                Derivative.of(y -> across(tyre, y, asked, load), slip, BEND));
+    }
+
+    private static double along(Tyre tyre, double slip, double asked, double load) {
+        double most = tyre.rollingForceLimit(slip, load);
+        return Math.max(-most, Math.min(most, asked));
+    }
+
+    private static double across(Tyre tyre, double slip, double asked, double load) {
+        return -tyre.lateralForce(slip, along(tyre, slip, asked, load), load);
+    }
+}

@@ -1,0 +1,129 @@
+package org.foreload.stability;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.trace.Trace;
+import org.foreload.trace.Trace.Column;
+import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
+
+/**
+ * What an unsteady pedal costs: the same plan driven calmly and disturbed.
+ *
+ * @param calm the entry as intended
+ * @param disturbed the entry with the disturbance
+ * @param frontLoadRipple half the swing of the front axle load about that of the calm entry, N, from the brake point to
+ *     the end of the release
+ * @param frontGripLost largest part of the front axle's cornering capacity that the calm entry had and the disturbed
+ *     one had not at the same place, from turn-in to the end of the release; zero for a release that ends before
+ * @param distanceOffLine largest distance between the two courses, m, along the whole entry
+ * @param timeLost s; NaN unless both made the corner
+ */
+public record Smoothness(
+        EntryResult calm,
+        EntryResult disturbed,
+        double frontLoadRipple,
+        double frontGripLost,
+        double distanceOffLine,
+        double timeLost) {
+
+    /**
+     * Drives both.
+     *
+     * @param simulator car, corner and driver
+     * @param plan what is intended
+     * @param disturbance what the foot makes of it
+     */
+    public static Smoothness of(EntrySimulator simulator, BrakePlan plan, PedalDisturbance disturbance) {
+        return of(simulator, simulator.run(plan.with(PedalDisturbance.NONE)), disturbance);
+    }
+
+    /** Drives the disturbed entry against a calm one that was driven before, with profile, by the same simulator. */
+    public static Smoothness of(EntrySimulator simulator, EntryResult calm, PedalDisturbance disturbance) {
+        EntryResult disturbed = simulator.run(calm.plan().with(disturbance));
+        Trace before = calm.profile().orElseThrow(() -> new IllegalArgumentException("the calm run has no profile"));
+        Trace after = disturbed.profile().orElseThrow();
+        Sampled calmRun = new Sampled(simulator.car(), before);
+        Sampled shakenRun = new Sampled(simulator.car(), after);
+        double from = calm.plan().brakePoint();
+        double to = calm.plan().release().end();
+        double highest = Double.NEGATIVE_INFINITY;
+        double lowest = Double.POSITIVE_INFINITY;
+        double lost = 0;
+        double off = 0;
+        Column stations = before.column("s_m");
+        double last = after.column("s_m").at(after.rows() - 1);
+        for (int i = 0; i < stations.size() && stations.at(i) <= last; i++) {
+            double s = stations.at(i);
+            off = Math.max(off, Math.abs(shakenRun.offset(s) - calmRun.offset(s)));
+            if (s >= from && s <= to) {
+                double change = shakenRun.frontLoad(s) - calmRun.frontLoad(s);
+                highest = Math.max(highest, change);
+                lowest = Math.min(lowest, change);
+            }
+            if (s >= Math.max(from, 0) && s <= to) {
+                lost = Math.max(lost, 1 - shakenRun.frontCapacity(s) / calmRun.frontCapacity(s));
+            }
+        }
+        double ripple = highest > lowest ? (highest - lowest) / 2 : 0;
+        return new Smoothness(calm, disturbed, ripple, lost, off, disturbed.time() - calm.time());
+    }
+
+    /** Columns of a run read between its rows. */
+    private static final class Sampled {
+
+        private final Car car;
+        private final Column station;
+        private final Column offset;
+        private final Column frontLeft;
+        private final Column frontRight;
+        private final Column brake;
+
+        Sampled(Car car, Trace trace) {
+            this.car = car;
+            this.station = trace.column("s_m");
+            this.offset = trace.column("offset_m");
+            this.frontLeft = trace.column("front_left_load_n");
+            this.frontRight = trace.column("front_right_load_n");
+            this.brake = trace.column("brake_mps2");
+        }
+
+        double offset(double s) {
+            return at(offset, s);
+        }
+
+        double frontLoad(double s) {
+            return at(frontLeft, s) + at(frontRight, s);
+        }
+
+        /** Lateral force, N, that braking leaves the front wheels: Σ peak·√(1 − (F/peak)²). */
+        double frontCapacity(double s) {
+            double force = car.chassis().mass() * Math.max(0, at(brake, s)) * car.frontBrakeShare() / 2;
+            return capacity(at(frontLeft, s), force) + capacity(at(frontRight, s), force);
+        }
+
+        private double capacity(double load, double force) {
+            Tyre tyre = car.frontTyre();
+            double peak = tyre.peakForceX(load);
+            double used = peak > 0 ? Math.min(1, force / peak) : 1;
+            return tyre.peakForceY(load) * Math.sqrt(1 - used * used);
+        }
+
+        private double at(Column column, double s) {
+            int low = 0;
+            int high = station.size() - 1;
+            while (high - low > 1) {
+                int middle = (low + high) / 2;
+                if (station.at(middle) <= s) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            double share = (s - station.at(low)) / (station.at(high) - station.at(low));
+            return column.at(low) + Math.max(0, Math.min(1, share)) * (column.at(high) - column.at(low));
+        }
+    }
+}

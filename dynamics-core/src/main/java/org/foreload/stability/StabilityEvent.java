@@ -1,0 +1,37 @@
+package org.foreload.stability;
+
+import java.util.Locale;
+
+/**
+ * A moment of an entry at which stability was lost or least.
+ *
+ * @param kind what
+ * @param row where and when, with margins
+ * @param cause what did most to it, in words
+ */
+public record StabilityEvent(Kind kind, StabilityRow row, String cause) {
+
+    /** Kinds of such events. */
+    public enum Kind {
+        /** The growth rate is highest. */
+        LEAST_STABLE("least stable"),
+        /** The growth rate rises through zero. */
+        TURNS_UNSTABLE("turns unstable");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** In words, for reports. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** The event in one line. */
+    public String describe() {
+        return String.format(Locale.ROOT, "%s at %.1f m: %s; %s", kind.words(), row.station(), cause, row.margins());
+    }
+}

@@ -1,0 +1,167 @@
+package org.foreload.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.grip.Axle;
+import org.foreload.parameter.Parameter;
+import org.foreload.stability.LockingRamp;
+import org.foreload.stability.Scenes;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Aerodynamics;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/** The balance study on one car with few values, and its recommendation on made-up rows. */
+class BalanceStudyTest {
+
+    private static final BalanceStudy ONE_RELEASE =
+            new BalanceStudy(List.of(0.8), List.of(0.3), -0.1, ReleaseShapes.LINEAR, 0.25);
+
+    /** From a share that locks the rear first to one that brakes with the front wheels alone. */
+    @Test
+    void theBestShareLiesBetweenALooseRearAndAnIdleOne() {
+        Car car = Scenes.frontHeavy();
+        CornerStudy study = CornerStudy.of(car, Scenes.medium());
+        Balance balance = ONE_RELEASE.run(
+                study, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.70, 0.82, 0.98)), Sweep.quiet());
+        assertEquals(3, balance.rows().size());
+        assertEquals(0.82, balance.own());
+        BalanceRow loose = balance.rows().get(0);
+        BalanceRow middle = balance.rows().get(1);
+        BalanceRow idle = balance.rows().get(2);
+        assertEquals(Axle.REAR, loose.firstToLock().orElseThrow().axle());
+        assertEquals(Axle.FRONT, idle.firstToLock().orElseThrow().axle());
+        assertTrue(middle.time() < loose.time());
+        assertTrue(middle.time() < idle.time());
+        assertEquals(middle, balance.recommended().orElseThrow());
+        assertTrue(balance.interior());
+        assertTrue(balance.reason().startsWith("A front brake share of 0.820 is the quickest"), balance.reason());
+        // More brake behind leaves the rear less to hold the car with.
+        double looseGrowth = loose.leastStable().orElseThrow().row().growthRate();
+        double idleGrowth = idle.leastStable().orElseThrow().row().growthRate();
+        assertTrue(looseGrowth > middle.leastStable().orElseThrow().row().growthRate());
+        assertTrue(idleGrowth < middle.leastStable().orElseThrow().row().growthRate());
+    }
+
+    private static BalanceRow row(double share, double time, Axle axle, Outcome harder) {
+        Car car = Scenes.light().withFrontBrakeShare(share);
+        EntryResult entry = new EntryResult(
+                new org.foreload.braking.BrakePlan(
+                        -100, 8, 0.25, new org.foreload.braking.Release(ReleaseShapes.LINEAR, 0, 10)),
+                Outcome.MADE_IT,
+                "",
+                List.of(),
+                30,
+                50,
+                20,
+                30,
+                time,
+                0.2,
+                0.3,
+                0.1,
+                Optional.empty(),
+                Optional.of(EntryResult.Limit.REAR_AXLE),
+                Optional.empty(),
+                1000);
+        return new BalanceRow(
+                share,
+                car,
+                Optional.of(new LockingRamp(axle, 9, 9)),
+                entry,
+                true,
+                Optional.of(harder),
+                Optional.of(Outcome.RAN_WIDE),
+                Optional.empty());
+    }
+
+    private static Balance balance(BalanceRow... rows) {
+        BalanceAxis axis = new BalanceAxis(
+                BalanceAxis.BRAKE_SHARE,
+                List.of(rows).stream().map(BalanceRow::value).toList());
+        return Balance.of(axis, 0.7, List.of(rows));
+    }
+
+    @Test
+    void aQuickerShareWhoseRearLocksFirstIsNotRecommended() {
+        Balance balance = balance(
+                row(0.6, 17.0, Axle.REAR, Outcome.MADE_IT),
+                row(0.7, 17.1, Axle.FRONT, Outcome.MADE_IT),
+                row(0.8, 17.3, Axle.FRONT, Outcome.MADE_IT));
+        assertEquals(0.7, balance.recommended().orElseThrow().value());
+        assertTrue(balance.interior());
+        assertEquals(
+                "A front brake share of 0.700 is the quickest whose front axle locks first and that still makes the corner"
+                        + " with a foot 5 % harder; 0.600 would be 0.100 s quicker, but its rear axle locks first; braked"
+                        + " 10 m later it runs wide.",
+                balance.reason());
+    }
+
+    @Test
+    void aQuickerShareThatAHarderFootSpinsIsNotRecommended() {
+        Balance balance = balance(
+                row(0.7, 17.1, Axle.FRONT, Outcome.SPUN),
+                row(0.8, 17.3, Axle.FRONT, Outcome.LOCKED_UP),
+                row(0.9, 17.4, Axle.FRONT, Outcome.LOCKED_UP));
+        assertEquals(0.8, balance.recommended().orElseThrow().value());
+        assertTrue(balance.reason().contains("0.700 would be 0.200 s quicker, but a foot 5 % harder spins it"));
+    }
+
+    @Test
+    void anOptimumAtTheEndIsSaidToBeNone() {
+        Balance balance =
+                balance(row(0.7, 17.1, Axle.FRONT, Outcome.MADE_IT), row(0.8, 17.3, Axle.FRONT, Outcome.MADE_IT));
+        assertFalse(balance.interior());
+        assertTrue(balance.reason().contains("no optimum inside: the rear axle limits"), balance.reason());
+    }
+
+    @Test
+    void whereEveryShareSpinsWithAHarderFootTheQuickestIsGivenWithThatWord() {
+        Balance balance = balance(row(0.6, 17.0, Axle.REAR, Outcome.SPUN), row(0.7, 17.1, Axle.FRONT, Outcome.SPUN));
+        assertEquals(0.6, balance.recommended().orElseThrow().value());
+        assertTrue(balance.reason().contains("as it does at every value"), balance.reason());
+    }
+
+    /** The law of parameters: a number that was put in is read back, and nothing else changes. */
+    @Test
+    void everyAxisReadsBackWhatItPutIn() {
+        Car car = Scenes.light().with(new Aerodynamics(0.6, 0.3, 0.5, 1.2, 0));
+        for (Parameter<Car> one : List.of(
+                BalanceAxis.BRAKE_SHARE,
+                BalanceAxis.ROLL_STIFFNESS_SHARE,
+                BalanceAxis.CG_HEIGHT,
+                BalanceAxis.DOWNFORCE_SHARE)) {
+            assertEquals(0.44, one.of(one.with(car, 0.44)), 1e-12, one.name());
+            assertEquals(one.of(car), one.of(one.with(one.with(car, 0.44), one.of(car))), 1e-12, one.name());
+        }
+        Aerodynamics moved = BalanceAxis.DOWNFORCE_SHARE.with(car, 0.25).aerodynamics();
+        assertEquals(0.8, moved.frontDownforceArea() + moved.rearDownforceArea(), 1e-12);
+    }
+
+    /** (b + μ·h)/L for the worked example of sources: a 1.2, b 1.5, h 0.55 has φ = 0.70 at μ = 0.709091. */
+    @Test
+    void sharesAreTriedAroundTheOneThatLocksBothAxlesAtOnce() {
+        Car car = Scenes.frontHeavy();
+        double together = (2.62 - 1.06 + 0.9 * 0.53) / 2.62;
+        List<Double> shares = BalanceAxis.brakeShares(car, 0.9, 7).values();
+        assertEquals(7, shares.size());
+        assertTrue(shares.get(0) < together && shares.get(6) > together);
+    }
+
+    @Test
+    void valuesThatDoNotRiseAreRefused() {
+        assertThrows(InvalidValueException.class, () -> new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7, 0.6)));
+        assertThrows(InvalidValueException.class, () -> new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7)));
+        assertThrows(
+                InvalidValueException.class, () -> BalanceAxis.evenly(BalanceAxis.BRAKE_SHARE, Double.NaN, 0.8, 3));
+    }
+}

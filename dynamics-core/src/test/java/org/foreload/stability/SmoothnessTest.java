@@ -1,0 +1,67 @@
+package org.foreload.stability;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance;
+import org.foreload.braking.PedalDisturbance.Hesitation;
+import org.foreload.braking.PedalDisturbance.Ripple;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/** What a disturbed pedal does to an entry that is made with some metres in hand. */
+class SmoothnessTest {
+
+    private static final Car CAR = Scenes.light();
+    private static final EntrySimulator SIMULATOR =
+            CornerStudy.of(CAR, Scenes.medium()).simulator();
+    private static final EntryResult CALM =
+            SIMULATOR.run(new BrakePlan(-155, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
+
+    @Test
+    void aCalmPedalCostsNothing() {
+        Smoothness none = Smoothness.of(SIMULATOR, CALM, PedalDisturbance.NONE);
+        assertEquals(0, none.frontLoadRipple());
+        assertEquals(0, none.frontGripLost());
+        assertEquals(0, none.distanceOffLine());
+        assertEquals(0, none.timeLost());
+    }
+
+    /**
+     * At frequencies far below the resonance the ripple is m·d·h/L times the ripple of the pedal; near it pitching
+     * amplifies it, far above it swallows it (and the lag between foot and brake swallows some more).
+     */
+    @Test
+    void aRippleIsWorstNearTheResonance() {
+        double slow = ripple(0.6);
+        double resonant = ripple(1.5);
+        double quick = ripple(4);
+        assertTrue(resonant > slow, resonant + " and " + slow);
+        assertTrue(resonant > 2 * quick, resonant + " and " + quick);
+        double quasiSteady = 0.05 * 780 * 7.5 * 0.45 / 2.4;
+        // The lag of the brake, 0.04 s, takes a part in a hundred at this frequency; pitching adds some in ten.
+        assertEquals(1.07, slow / quasiSteady, 0.15);
+    }
+
+    private static double ripple(double frequency) {
+        return Smoothness.of(SIMULATOR, CALM, new Ripple(0.05, frequency)).frontLoadRipple();
+    }
+
+    /** A dip takes brake away: the car comes faster and leaves the calm course; a deeper dip more so. */
+    @Test
+    void aHesitationCarriesTheCarOffItsLine() {
+        Smoothness small = Smoothness.of(SIMULATOR, CALM, new Hesitation(3.2, 1.2, 0.3));
+        Smoothness large = Smoothness.of(SIMULATOR, CALM, new Hesitation(3.2, 1.2, 0.9));
+        assertTrue(small.frontLoadRipple() > 0);
+        assertTrue(large.frontLoadRipple() > 2 * small.frontLoadRipple());
+        assertTrue(large.distanceOffLine() > small.distanceOffLine());
+        assertTrue(large.disturbed().turnInSpeed() > CALM.turnInSpeed());
+        assertTrue(large.frontGripLost() > 0);
+    }
+}

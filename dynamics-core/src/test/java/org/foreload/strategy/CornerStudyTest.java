@@ -1,0 +1,164 @@
+package org.foreload.strategy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.entry.SampleEntries;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+/** The main job: latest brake points, and the whole story of a sweep. */
+class CornerStudyTest {
+
+    private static final SweepPlan SMALL = new SweepPlan(
+            List.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE),
+            List.of(0.5, 0.75),
+            List.of(-0.4, -0.1),
+            List.of(0.0, 0.4, 0.7, 1.4),
+            0.25);
+
+    private static final CornerStudy STUDY = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
+
+    @Test
+    void theLatestBrakePointIsMadeAndALittleLaterIsNot() {
+        BrakePlan plan = new BrakePlan(0, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
+        LatestBrakePoint.Finding finding = STUDY.latest(plan);
+        assertTrue(finding.found());
+        EntryResult entry = finding.entry();
+        assertTrue(entry.farthestOffset() <= Allowance.STANDARD.drift() + 0.005);
+        EntryResult later =
+                STUDY.simulator().run(entry.plan().withBrakePoint(entry.plan().brakePoint() + 0.5));
+        assertFalse(Allowance.STANDARD.met(later));
+        EntryResult gone =
+                STUDY.simulator().run(entry.plan().withBrakePoint(entry.plan().brakePoint() + finding.inHand() + 1));
+        assertFalse(gone.made());
+    }
+
+    @Test
+    void aMarginAskedForIsKept() {
+        CornerStudy careful = CornerStudy.of(
+                SampleEntries.ROAD,
+                SampleEntries.medium(45),
+                STUDY.simulator().driver(),
+                STUDY.simulator().settings(),
+                new Allowance(0.5, 3, 0.05, 0.05));
+        BrakePlan plan = new BrakePlan(0, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
+        EntryResult entry = careful.latest(plan).entry();
+        assertTrue(entry.margins().orElseThrow().front() >= 0.05);
+        assertTrue(entry.margins().orElseThrow().rear() >= 0.05);
+        assertTrue(entry.plan().brakePoint() < STUDY.latest(plan).entry().plan().brakePoint());
+    }
+
+    @Test
+    void aSweepTellsTheWholeStory() {
+        // Common practice, no source: releasing before turn-in loses, an interior release is best, too long loses
+        // again, and
+        // hard and long does not make the corner.
+        Exploration sweep = STUDY.explore(SMALL, new Sweep(2, Sweep.Progress.SILENT));
+        Candidate best = sweep.best().orElseThrow();
+        double apex = STUDY.simulator().apex();
+        assertTrue(sweep.complete());
+        assertTrue(sweep.gain() > 0.15, "gain " + sweep.gain());
+        double end = best.entry().plan().release().end();
+        assertTrue(end > 0.1 * apex && end < 1.2 * apex, "best release ends at " + end);
+        double longest = sweep.candidates().stream()
+                .filter(candidate ->
+                        candidate.made() && candidate.entry().plan().release().end() > 1.3 * apex)
+                .mapToDouble(candidate -> candidate.entry().time())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        assertTrue(longest > best.entry().time() + 0.1, "long release " + longest);
+        List<Candidate> failed = sweep.candidates().stream()
+                .filter(candidate -> !candidate.made())
+                .toList();
+        assertFalse(failed.isEmpty());
+        for (Candidate candidate : failed) {
+            assertFalse(candidate.entry().cause().isBlank());
+        }
+        assertTrue(failed.stream().anyMatch(candidate -> candidate.entry().outcome() != Outcome.MADE_IT));
+        assertTrue(best.entry().time() > sweep.boundTime());
+    }
+
+    @Test
+    void noCandidateOnTheFrontIsBeaten() {
+        Exploration sweep = STUDY.explore(SMALL, Sweep.quiet());
+        List<Candidate> front =
+                sweep.candidates().stream().filter(Candidate::onFront).toList();
+        assertTrue(front.contains(sweep.best().orElseThrow()));
+        for (Candidate member : front) {
+            for (Candidate other : sweep.candidates()) {
+                boolean beats = other.made()
+                        && other.entry().time() < member.entry().time()
+                        && other.inHand() > member.inHand();
+                assertFalse(beats);
+            }
+        }
+    }
+
+    @Test
+    void theNumberOfThreadsDoesNotMatter() {
+        Exploration one = STUDY.explore(SMALL, new Sweep(1, Sweep.Progress.SILENT));
+        Exploration three = STUDY.explore(SMALL, new Sweep(3, Sweep.Progress.SILENT));
+        assertEquals(numbers(one), numbers(three));
+    }
+
+    private static List<Double> numbers(Exploration sweep) {
+        List<Double> numbers = new ArrayList<>();
+        for (Candidate candidate : sweep.candidates()) {
+            numbers.add(candidate.entry().plan().brakePoint());
+            numbers.add(candidate.entry().time());
+            numbers.add(candidate.inHand());
+        }
+        return numbers;
+    }
+
+    @Test
+    void aStoppedSweepKeepsWhatWasDone() {
+        AtomicInteger done = new AtomicInteger();
+        Sweep.Progress stopAfterFive = new Sweep.Progress() {
+            @Override
+            public void update(int finished, int total) {
+                done.set(finished);
+            }
+
+            @Override
+            public boolean stopped() {
+                return done.get() >= 5;
+            }
+        };
+        Exploration sweep = STUDY.explore(SMALL, new Sweep(1, stopAfterFive));
+        assertFalse(sweep.complete());
+        assertEquals(5, sweep.candidates().size());
+        Optional<Candidate> best = sweep.best();
+        assertTrue(best.isEmpty() || best.get().made());
+    }
+
+    @Test
+    void tradeRuleForHairpinAndFastCorner() {
+        // Common practice, no source: about 0.10 to 0.30 of the slowing while turning in a hairpin after heavy braking,
+        // 0.6
+        // and up in a fast long corner.
+        CornerStudy hairpin = CornerStudy.of(SampleEntries.ROAD, SampleEntries.hairpin(45));
+        double hairpinShare = hairpin.explore(SMALL, Sweep.quiet())
+                .best()
+                .orElseThrow()
+                .entry()
+                .trailShare();
+        assertTrue(hairpinShare >= 0.10 && hairpinShare <= 0.30, "hairpin " + hairpinShare);
+        CornerStudy fast = CornerStudy.of(SampleEntries.LIGHT, SampleEntries.sweeper(58));
+        double fastShare =
+                fast.explore(SMALL, Sweep.quiet()).best().orElseThrow().entry().trailShare();
+        assertTrue(fastShare >= 0.6, "fast " + fastShare);
+    }
+}

@@ -1,0 +1,75 @@
+package org.foreload.tyre;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** The checker of tyre laws: silent for the library's tyres, and loud for each law that is broken. */
+class TyreLawsTest {
+
+    private static final double[] LOADS = {800, 3000, 7000};
+
+    private static FrictionTyre tyre(SlipCurve curve) {
+        return new FrictionTyre(curve, 1.1, 1.0, 0.1, 3000, 0.3, 18, 22);
+    }
+
+    @Test
+    void theTyresOfTheLibraryBreakNone() {
+        for (SlipCurve curve :
+                List.of(new SlipCurve.Linear(), new SlipCurve.Brush(), new SlipCurve.MagicFormula(1.5, -0.5))) {
+            assertEquals(List.of(), TyreLaws.broken(tyre(curve), LOADS), curve.toString());
+        }
+    }
+
+    /** A tyre of the library whose force is spoilt. */
+    private record Spoilt(Tyre tyre, UnaryOperator<TyreForce> spoil) implements Tyre {
+        @Override
+        public double peakFrictionX(double load) {
+            return tyre.peakFrictionX(load);
+        }
+
+        @Override
+        public double peakFrictionY(double load) {
+            return tyre.peakFrictionY(load);
+        }
+
+        @Override
+        public double corneringStiffness(double load) {
+            return tyre.corneringStiffness(load);
+        }
+
+        @Override
+        public double slipStiffness(double load) {
+            return tyre.slipStiffness(load);
+        }
+
+        @Override
+        public double relaxationLength() {
+            return 0;
+        }
+
+        @Override
+        public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
+            return spoil.apply(tyre.force(longitudinalSlip, lateralSlip, load));
+        }
+    }
+
+    private static void assertBreaks(String law, UnaryOperator<TyreForce> spoil) {
+        List<String> broken = TyreLaws.broken(new Spoilt(tyre(new SlipCurve.Brush()), spoil), LOADS);
+        assertTrue(broken.stream().anyMatch(line -> line.startsWith(law)), law + " is not among " + broken);
+    }
+
+    @Test
+    void everyBrokenLawIsNamed() {
+        assertBreaks("no load, no force", f -> new TyreForce(f.longitudinal() + 1, f.lateral()));
+        assertBreaks("zero slip, zero force", f -> new TyreForce(f.longitudinal() + 1, f.lateral()));
+        assertBreaks("force is odd", f -> new TyreForce(f.longitudinal(), f.lateral() + 5));
+        assertBreaks("force stays inside", f -> new TyreForce(1.01 * f.longitudinal(), 1.01 * f.lateral()));
+        assertBreaks("small-slip slopes", f -> new TyreForce(f.longitudinal(), 0.9 * f.lateral()));
+        assertBreaks("force opposes slip", f -> new TyreForce(f.longitudinal(), -f.lateral()));
+        assertBreaks("small-slip slopes", f -> new TyreForce(Double.NaN, f.lateral()));
+    }
+}

@@ -1,0 +1,13 @@
+package org.foreload.examples.file;
+
+/** A refusal is one line. */
+final class OneLineCheck {
+
+    private OneLineCheck() {}
+
+    static void of(InputException refused) {
+        if (refused.line().isBlank() || refused.line().lines().count() != 1) {
+            throw new IllegalStateException("not one line: " + refused.line());
+        }
+    }
+}

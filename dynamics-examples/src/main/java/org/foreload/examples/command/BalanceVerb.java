@@ -1,0 +1,242 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.foreload.balance.AdhesionUse;
+import org.foreload.balance.Balance;
+import org.foreload.balance.BalanceAxis;
+import org.foreload.balance.BalanceRow;
+import org.foreload.balance.BalanceStudy;
+import org.foreload.conventions.Gravity;
+import org.foreload.entry.Outcome;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.grip.BrakeDistribution;
+import org.foreload.load.LoadTransfer;
+import org.foreload.parameter.Parameter;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Which brake balance, or other balance of the car, makes the corner quickest without making it nervous. */
+@Command(
+        name = "balance",
+        sortOptions = false,
+        description = {
+            "Which front share of the brake force makes the entry quickest, and what it does when the foot is a little too "
+                    + "hard or too late.",
+            "",
+            "Too little brake in front and the unloaded rear wheels lock first and the car turns round; too much and the "
+                    + "front wheels, which must also steer, do all the work. For each share the best release is searched, from "
+                    + "its own latest brake point. Roll stiffness, CG height and downforce can be swept the same way."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: outcome if harder is that of the same entry braked 5 %% harder, outcome if later that of one "
+                    + "braked 10 m later. Adhesion is what each axle would need of the road in a straight line; where the rear "
+                    + "needs more than the front, the rear locks first. The sweep takes some seconds.",
+            "",
+            "Example:  foreload balance --demo-car road --from 0.7 --to 0.9 --values 5",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class BalanceVerb implements Verb {
+
+    /** What can be swept. */
+    enum Axis {
+        /** Front share of the brake force. */
+        BRAKE_SHARE(BalanceAxis.BRAKE_SHARE, 0),
+        /** Front share of the roll stiffness. */
+        ROLL_STIFFNESS(BalanceAxis.ROLL_STIFFNESS_SHARE, 0.15),
+        /** Height of the CG. */
+        CG_HEIGHT(BalanceAxis.CG_HEIGHT, 0.08),
+        /** Front share of the downforce. */
+        DOWNFORCE(BalanceAxis.DOWNFORCE_SHARE, 0.1);
+
+        private final Parameter<Car> parameter;
+        private final double reach;
+
+        Axis(Parameter<Car> parameter, double reach) {
+            this.parameter = parameter;
+            this.reach = reach;
+        }
+    }
+
+    /** Most values that a sweep may have. */
+    private static final int MOST_VALUES = 200;
+
+    @Option(
+            names = "--axis",
+            paramLabel = "<name>",
+            defaultValue = "brake-share",
+            description = "What is swept: brake-share, roll-stiffness, cg-height or downforce (its front share). "
+                    + "Default: brake-share.")
+    private String axisName;
+
+    @Option(
+            names = "--from",
+            paramLabel = "<value>",
+            description = "First value, a share or m. Default: a little below what the car has, or needs.")
+    private Double from;
+
+    @Option(names = "--to", paramLabel = "<value>", description = "Last value. Default: a little above.")
+    private Double to;
+
+    @Option(
+            names = "--values",
+            paramLabel = "<count>",
+            defaultValue = "7",
+            description = "How many values, 2 or more. Default: 7.")
+    private int values;
+
+    @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.within("--values", values, 2, MOST_VALUES, "");
+        sweepOptions.check();
+        studyOptions.check();
+        Axis wanted = wantedAxis();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        BalanceAxis axis = axis(wanted, car);
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, wanted, axis, studyOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Axis wanted, BalanceAxis axis, CornerStudy study) {
+        Car car = study.simulator().car();
+        Corner corner = study.simulator().corner();
+        Balance balance =
+                sweepOptions.run(console, sweep -> BalanceStudy.standard().run(study, axis, sweep));
+        String name = axis.parameter().name();
+        double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
+                .with("own_" + name, balance.own())
+                .with("complete", balance.rows().size() == axis.values().size())
+                .with("rows", "One row per value, each with its own best release", rows(balance, name))
+                .with(
+                        "recommendation",
+                        "The value to drive with",
+                        List.of(new Report()
+                                .with(name, recommended)
+                                .with("interior_optimum", balance.interior())
+                                .with("reason", balance.reason())));
+        if (wanted == Axis.BRAKE_SHARE) {
+            report = withAdhesion(
+                    report, balance.recommended().map(BalanceRow::car).orElse(car));
+        }
+        return report;
+    }
+
+    private Axis wantedAxis() {
+        for (Axis one : Axis.values()) {
+            if (Choices.word(one).equals(axisName)) {
+                return one;
+            }
+        }
+        throw new InputException(
+                null, "--axis", axisName, "must be one of brake-share, roll-stiffness, cg-height, downforce");
+    }
+
+    private BalanceAxis axis(Axis wanted, Car car) {
+        double own = wanted.parameter.of(car);
+        if (!Double.isFinite(own)) {
+            throw new InputException(null, "--axis", axisName, "cannot be swept: the car has no downforce");
+        }
+        double low = own - wanted.reach;
+        double high = own + wanted.reach;
+        if (wanted == Axis.BRAKE_SHARE) {
+            double wheelLoad = LoadTransfer.of(car).staticFront(Gravity.G) / 2;
+            List<Double> shares = BalanceAxis.brakeShares(car, car.frontTyre().peakFrictionX(wheelLoad), 2)
+                    .values();
+            low = shares.get(0);
+            high = shares.get(1);
+        }
+        low = from == null ? Math.max(0, low) : from;
+        high = to == null ? high : to;
+        if (!(high > low)) {
+            throw new InputException(null, "--to", Numbers.shortest(high), "must be above --from");
+        }
+        return BalanceAxis.evenly(wanted.parameter, low, high, values);
+    }
+
+    private static List<Report> rows(Balance balance, String name) {
+        List<Report> rows = new ArrayList<>();
+        for (BalanceRow row : balance.rows()) {
+            var plan = row.best().plan();
+            rows.add(new Report()
+                    .with(name, row.value())
+                    .with("time_s", row.time())
+                    .with(
+                            "first_to_lock",
+                            row.firstToLock()
+                                    .map(lock -> Choices.word(lock.axle()))
+                                    .orElse(null))
+                    .with(
+                            "locks_at_mps2",
+                            row.firstToLock().map(lock -> lock.deceleration()).orElse(Double.NaN))
+                    .with("outcome", row.best().outcome().words())
+                    .with("outcome_if_harder", row.harder().map(Outcome::words).orElse(null))
+                    .with("outcome_if_later", row.later().map(Outcome::words).orElse(null))
+                    .with("brake_point_m", plan.brakePoint())
+                    .with("peak_deceleration_mps2", plan.peakDeceleration())
+                    .with("release_end_m", plan.release().end())
+                    .with(
+                            "least_stable_growth_per_s",
+                            row.leastStable()
+                                    .map(event -> event.row().growthRate())
+                                    .orElse(Double.NaN)));
+        }
+        return rows;
+    }
+
+    private static Report withAdhesion(Report report, Car car) {
+        AdhesionUse use = AdhesionUse.of(car);
+        List<Report> rows = use.rows().stream()
+                .map(row -> new Report()
+                        .with("braking_rate", row.rate())
+                        .with("front_adhesion", row.front())
+                        .with("rear_adhesion", row.rear())
+                        .with("ideal_adhesion", row.ideal())
+                        .with("most_allowed", row.most()))
+                .toList();
+        double critical = BrakeDistribution.of(car).criticalRate();
+        return report.with("critical_braking_rate", critical)
+                .with("front_locks_first_by_rule", use.frontFirst())
+                .with("inside_the_band", use.efficient())
+                .with("adhesion", "Adhesion needed with the recommended share, against braking rate in g", rows)
+                .note(String.format(
+                        Locale.ROOT,
+                        "In a straight line, without air, the order of locking flips at %.2f g with that share; by the rule of "
+                                + "UN Regulation 13-H (from memory) %s.",
+                        critical,
+                        use.words()));
+    }
+}

@@ -1,0 +1,153 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.handling.Eigenvalue;
+import org.foreload.handling.LinearHandling;
+import org.foreload.handling.Trim;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How the car answers a small push while it brakes and corners. */
+@Command(
+        name = "handling",
+        sortOptions = false,
+        description = {
+            "Is the car stable at this speed, while it corners and brakes this hard, and by how much?",
+            "",
+            "A small push (a gust, a bump) dies down in a stable car and grows in an unstable one. Braking takes load off the "
+                    + "rear wheels and so makes every car less stable; this shows by how much."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: a positive understeer gradient means that the driver must steer more as the car corners harder "
+                    + "(understeer), a negative one less (oversteer). An oversteering car turns round by itself above its "
+                    + "critical speed; an understeering one needs twice the steer at its characteristic speed. The decay rate "
+                    + "says how quickly a push dies down; below 0 it grows. A margin to divergence of 0 is the critical "
+                    + "speed. Decay rate, margin and natural motions hold the wheel loads; the gradient lets them follow.",
+            "",
+            "Example:  foreload handling --speed 35 --lateral 5 --deceleration 4 --demo-car road",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class HandlingVerb implements Verb {
+
+    /** Step of deceleration in the list, m/s². */
+    private static final double STEP = 1;
+
+    /** Most rows of the list: no car brakes harder than so many m/s². */
+    private static final int MOST_ROWS = 60;
+
+    @Option(names = "--speed", paramLabel = "<m/s>", defaultValue = "30", description = "Speed, m/s. Default: 30.")
+    private double speed;
+
+    @Option(
+            names = "--lateral",
+            paramLabel = "<m/s²>",
+            defaultValue = "4",
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: 4.")
+    private double lateral;
+
+    @Option(
+            names = "--deceleration",
+            paramLabel = "<m/s²>",
+            defaultValue = "3",
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: 3.")
+    private double deceleration;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.positive("--speed", speed, "m/s");
+        Car car = carOptions.car(console);
+        Trim trim = Trim.find(car, speed, lateral, deceleration)
+                .orElseThrow(() -> new ComputationException(
+                        "the car cannot corner at " + Numbers.shortest(lateral) + " m/s² and slow at "
+                                + Numbers.shortest(deceleration)
+                                + " m/s² at once: an axle has not the grip, or a wheel would lock"));
+        LinearHandling handling = LinearHandling.of(trim);
+        Report report = new Report(car.name() + " at " + Numbers.shortest(speed) + " m/s")
+                .with("speed_mps", speed)
+                .with("lateral_mps2", lateral)
+                .with("deceleration_mps2", deceleration)
+                .with("understeer_gradient_rad_per_mps2", handling.understeerGradient())
+                .with("characteristic_speed_mps", orNone(handling.characteristicSpeed()))
+                .with("critical_speed_mps", orNone(handling.criticalSpeed()))
+                .with("yaw_rate_gain_per_s", handling.yawRateGain())
+                .with("natural_frequency_rad_per_s", handling.naturalFrequency())
+                .with("damping_ratio", handling.dampingRatio())
+                .with("decay_rate_per_s", handling.decayRate())
+                .with("margin_to_divergence", handling.divergenceMargin())
+                .with("steer_deg", Math.toDegrees(trim.steer()))
+                .with("sideslip_deg", Math.toDegrees(trim.sideslip()))
+                .with("brake_force_n", trim.brakeForce())
+                .with("drive_force_n", trim.driveForce())
+                .with("front_cornering_stiffness_n_per_rad", handling.model().frontStiffness())
+                .with("rear_cornering_stiffness_n_per_rad", handling.model().rearStiffness())
+                .with("eigenvalues", "Natural motions, 1/s and rad/s", rows(handling.eigenvalues()))
+                .with(
+                        "lagged_eigenvalues",
+                        "The same with the lags of tyres and roll",
+                        rows(handling.laggedEigenvalues()))
+                .with("braking", "The same turn braked more and more", braking(car));
+        return report.note(note(handling));
+    }
+
+    private static double orNone(OptionalDouble value) {
+        return value.orElse(Double.NaN);
+    }
+
+    private static List<Report> rows(List<Eigenvalue> eigenvalues) {
+        return eigenvalues.stream()
+                .map(one -> new Report().with("real", one.real()).with("imaginary", one.imaginary()))
+                .toList();
+    }
+
+    private List<Report> braking(Car car) {
+        List<Report> rows = new ArrayList<>();
+        for (int i = 0; i < MOST_ROWS; i++) {
+            Optional<Trim> trim = Trim.find(car, speed, lateral, i * STEP);
+            if (trim.isEmpty()) {
+                break;
+            }
+            LinearHandling handling = LinearHandling.of(trim.get());
+            rows.add(new Report()
+                    .with("deceleration_mps2", i * STEP)
+                    .with("understeer_gradient_rad_per_mps2", handling.understeerGradient())
+                    .with("critical_speed_mps", orNone(handling.criticalSpeed()))
+                    .with("decay_rate_per_s", handling.decayRate())
+                    .with("margin_to_divergence", handling.divergenceMargin()));
+        }
+        return rows;
+    }
+
+    private static String note(LinearHandling handling) {
+        String kind = handling.characteristicSpeed().isPresent()
+                ? "understeers"
+                : handling.criticalSpeed().isPresent() ? "oversteers" : "is neutral";
+        double rate = Math.abs(handling.decayRate());
+        String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
+        return handling.stable()
+                ? "Here the car " + kind + "; a push halves in " + time + "."
+                : "Here the car " + kind + " and is unstable: without the driver's hands a push doubles in " + time
+                        + ".";
+    }
+}

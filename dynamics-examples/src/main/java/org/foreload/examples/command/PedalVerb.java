@@ -1,0 +1,201 @@
+package org.foreload.examples.command;
+
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.FootError.Leg;
+import org.foreload.braking.Pedal;
+import org.foreload.entry.Outcome;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.path.Corner;
+import org.foreload.stability.PedalStudy;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** A pedal that senses force against one that senses travel. */
+@Command(
+        name = "pedal",
+        sortOptions = false,
+        description = {
+            "The same unsteady leg, attempt by attempt, on a brake pedal that measures force and on one that measures travel: "
+                    + "how much the braking scatters, and what comes of it.",
+            "",
+            "A leg does not reproduce a push exactly. A pedal that measures force passes that error on as it is; one that "
+                    + "measures travel against a stiffening spring shrinks it, but sees how steadily the foot holds its place."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "The leg's force error (2.6 %% steady, 2.7 %% wander, up to 1.8 Hz) has the size of one published experiment on "
+                    + "whole-leg pushes; it is plausible, no more. The error of place and all pedal numbers are guesses for you "
+                    + "to replace: no source gives them.",
+            "",
+            "Example:  foreload pedal --attempts 100 --place-error 2 --demo-car road",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class PedalVerb implements Verb {
+
+    private static final double MOST_ATTEMPTS = 100_000;
+
+    @Option(
+            names = "--attempts",
+            paramLabel = "<count>",
+            defaultValue = "20",
+            description = "Attempts on each pedal. Default: 20.")
+    private int attempts;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "<count>",
+            defaultValue = "1",
+            description = "Seed of the draws: the same seed, the same legs. Default: 1.")
+    private long seed;
+
+    @Option(
+            names = "--place-error",
+            paramLabel = "<mm>",
+            defaultValue = "1",
+            description = "Error of the foot's place, mm (standard deviation). Default: 1.")
+    private double placeError;
+
+    @Option(
+            names = "--force-per-deceleration",
+            paramLabel = "<N per m/s²>",
+            defaultValue = "45",
+            description = "Foot force of the force pedal, N per m/s² of braking. Default: 45.")
+    private double forcePerDeceleration;
+
+    @Option(
+            names = "--force-resolution",
+            paramLabel = "<N>",
+            defaultValue = "2",
+            description = "Smallest force that it tells apart, N. Default: 2.")
+    private double forceResolution;
+
+    @Option(
+            names = "--travel-stiffness",
+            paramLabel = "<N/mm>",
+            defaultValue = "3",
+            description = "Stiffness of the travel pedal at the start, N/mm. Default: 3.")
+    private double stiffness;
+
+    @Option(
+            names = "--travel-hardening",
+            paramLabel = "<N/mm³>",
+            defaultValue = "0.0024",
+            description = "How its spring stiffens, N per mm cubed. Default: 0.0024.")
+    private double hardening;
+
+    @Option(
+            names = "--travel-per-deceleration",
+            paramLabel = "<mm per m/s²>",
+            defaultValue = "5",
+            description = "Its travel, mm per m/s² of braking. Default: 5.")
+    private double travelPerDeceleration;
+
+    @Option(
+            names = "--travel-resolution",
+            paramLabel = "<mm>",
+            defaultValue = "0.2",
+            description = "Smallest travel that it tells apart, mm. Default: 0.2.")
+    private double travelResolution;
+
+    @Option(
+            names = "--lag",
+            paramLabel = "<s>",
+            defaultValue = "0.04",
+            description = "Time constant between pedal and caliper, s, of both. Default: 0.04.")
+    private double lag;
+
+    @Mixin
+    private PlanOptions planOptions;
+
+    @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.within("--attempts", attempts, 2, MOST_ATTEMPTS, "");
+        Options.notNegative("--place-error", placeError, "mm");
+        Options.positive("--force-per-deceleration", forcePerDeceleration, "N per m/s²");
+        Options.notNegative("--force-resolution", forceResolution, "N");
+        Options.positive("--travel-stiffness", stiffness, "N/mm");
+        Options.notNegative("--travel-hardening", hardening, "N/mm³");
+        Options.positive("--travel-per-deceleration", travelPerDeceleration, "mm per m/s²");
+        Options.notNegative("--travel-resolution", travelResolution, "mm");
+        Options.positive("--lag", lag, "s");
+        planOptions.check();
+        sweepOptions.check();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
+        BrakePlan plan = planOptions.plan(study);
+        double mm = 1e-3;
+        List<Pedal> pedals = List.of(
+                new Pedal.ForceSensing(forcePerDeceleration, forceResolution, lag),
+                new Pedal.TravelSensing(
+                        stiffness / mm,
+                        hardening / (mm * mm * mm),
+                        1 / (travelPerDeceleration * mm),
+                        travelResolution * mm,
+                        lag));
+        PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
+        List<PedalStudy.Result> results =
+                sweepOptions.run(console, sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with("release", PlanOptions.report(plan))
+                .with("attempts", attempts)
+                .with("seed", seed)
+                .with(
+                        "rows",
+                        "Each pedal under the same leg",
+                        results.stream().map(result -> row(result, plan)).toList());
+        return report.note(note(results));
+    }
+
+    private Report row(PedalStudy.Result result, BrakePlan plan) {
+        return new Report()
+                .with("pedal", result.pedal().name())
+                .with("peak_foot_force_n", result.pedal().footForce(plan.peakDeceleration()))
+                .with("brake_scatter", result.brakeScatter())
+                .with("made_it", (double) result.count(Outcome.MADE_IT) / attempts)
+                .with("ran_wide", (double) result.count(Outcome.RAN_WIDE) / attempts)
+                .with("spun", (double) result.count(Outcome.SPUN) / attempts)
+                .with("locked_up", (double) result.count(Outcome.LOCKED_UP) / attempts)
+                .with("mean_time_s", result.meanTime())
+                .with("time_deviation_s", result.timeDeviation());
+    }
+
+    private static String note(List<PedalStudy.Result> results) {
+        PedalStudy.Result force = results.get(0);
+        PedalStudy.Result travel = results.get(1);
+        PedalStudy.Result calmer = force.brakeScatter() <= travel.brakeScatter() ? force : travel;
+        return "With this leg and these pedals the " + calmer.pedal().name() + " one scatters less: "
+                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak when sensing force, "
+                + Numbers.rounded(100 * travel.brakeScatter(), 1)
+                + " % when sensing travel. Size only; no claim about any real leg.";
+    }
+}

@@ -1,0 +1,63 @@
+package org.foreload.examples.command;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.output.Report;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The brake plan that a verb starts from, and the study that it belongs to. */
+final class PlanOptions {
+
+    @Mixin
+    private ReleaseOptions releaseOptions;
+
+    @Option(
+            names = "--earlier",
+            paramLabel = "<m>",
+            defaultValue = "5",
+            description = "Where the brake point is left out: how much before the latest one, m. Default: 5.")
+    private double earlier;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    /** Refuses what cannot be, before anything is computed. */
+    void check() {
+        Options.notNegative("--earlier", earlier, "m");
+        studyOptions.check();
+        releaseOptions.shape();
+    }
+
+    CornerStudy study(Car car, Corner corner) {
+        return studyOptions.study(car, corner);
+    }
+
+    /** The plan; searches for the latest brake point where none is given. */
+    BrakePlan plan(CornerStudy study) {
+        ReleaseShape shape = releaseOptions.shape();
+        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        if (releaseOptions.brakePointGiven()) {
+            return plan;
+        }
+        Finding finding = study.latest(plan);
+        if (!finding.found()) {
+            throw new ComputationException("no brake point makes the corner with this release and this margin");
+        }
+        return plan.withBrakePoint(finding.entry().plan().brakePoint() - earlier);
+    }
+
+    /** The plan as a part of a report. */
+    static Report report(BrakePlan plan) {
+        return new Report()
+                .with("brake_point_m", plan.brakePoint())
+                .with("peak_deceleration_mps2", plan.peakDeceleration())
+                .with("release_shape", plan.release().shape().name())
+                .with("release_start_m", plan.release().start())
+                .with("release_end_m", plan.release().end());
+    }
+}

@@ -1,0 +1,219 @@
+package org.foreload.examples.command;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.path.Corner;
+import org.foreload.stability.PitchResponse;
+import org.foreload.stability.Smoothness;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What an unsteady foot costs. */
+@Command(
+        name = "smoothness",
+        sortOptions = false,
+        description = {
+            "What a hesitation or a ripple on the brake pedal costs: how far the load on the front wheels swings, how much "
+                    + "grip that loses, how far the car leaves its line, and how much time goes.",
+            "",
+            "A car's body pitches on its springs, so an unsteady brake at the wrong frequency rings through the load on the "
+                    + "front wheels. The list over frequency shows where."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: the ripple is half the swing of the front axle load. The gain is its size over that of a very slow "
+                    + "ripple, in a straight line: its peak is the resonance of a steady ripple; after a single jab the load "
+                    + "rings at the damped frequency, which is a little higher.",
+            "",
+            "Example:  foreload smoothness --kind hesitation --size 0.5 --start 2 --duration 0.4 --demo-car road",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class SmoothnessVerb implements Verb {
+
+    /** What disturbs the pedal. */
+    enum Kind {
+        /** One dip. */
+        HESITATION,
+        /** Steady swings. */
+        RIPPLE
+    }
+
+    private static final int MOST_FREQUENCIES = 1000;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "<name>",
+            defaultValue = "ripple",
+            description = "ripple or hesitation. Default: ripple.")
+    private String kindName;
+
+    @Option(
+            names = "--size",
+            paramLabel = "<share>",
+            defaultValue = "0.1",
+            description =
+                    "Swing of the ripple to each side, or depth of the hesitation, as a share of the brake force, 0 "
+                            + "to 1. Default: 0.1.")
+    private double size;
+
+    @Option(
+            names = "--frequency",
+            paramLabel = "<Hz>",
+            description = "Frequency of the ripple, Hz. Default: the resonance of the car's pitching, or 2.")
+    private Double frequency;
+
+    @Option(
+            names = "--start",
+            paramLabel = "<s>",
+            defaultValue = "1.5",
+            description = "When the hesitation begins, s after the brake point. Default: 1.5.")
+    private double start;
+
+    @Option(
+            names = "--duration",
+            paramLabel = "<s>",
+            defaultValue = "0.4",
+            description = "How long the hesitation lasts, s. Default: 0.4.")
+    private double duration;
+
+    @Option(
+            names = "--lowest",
+            paramLabel = "<Hz>",
+            defaultValue = "0.5",
+            description = "First frequency of the list, Hz. Default: 0.5.")
+    private double lowest;
+
+    @Option(
+            names = "--highest",
+            paramLabel = "<Hz>",
+            defaultValue = "5",
+            description = "Last frequency of the list, Hz. Default: 5.")
+    private double highest;
+
+    @Option(
+            names = "--frequencies",
+            paramLabel = "<count>",
+            defaultValue = "8",
+            description = "How many frequencies, 2 or more. Default: 8.")
+    private int frequencies;
+
+    @Mixin
+    private PlanOptions planOptions;
+
+    @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        check();
+        planOptions.check();
+        sweepOptions.check();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions)
+                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
+        PitchResponse pitch = PitchResponse.of(car);
+        double resonance = pitch.expectedResonance();
+        double rippled = frequency != null ? frequency : Double.isNaN(resonance) ? FALLBACK : resonance;
+        Options.positive("--frequency", rippled, "Hz");
+        boolean ripple = kindName.equals(Choices.word(Kind.RIPPLE));
+        PedalDisturbance disturbance = ripple
+                ? new PedalDisturbance.Ripple(size, rippled)
+                : new PedalDisturbance.Hesitation(start, duration, size);
+        BrakePlan plan = planOptions.plan(study);
+        EntryResult calm = study.simulator().run(plan);
+        Smoothness smoothness = Smoothness.of(study.simulator(), calm, disturbance);
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with("release", PlanOptions.report(plan))
+                .with("kind", kindName)
+                .with("size", size)
+                .with("frequency_hz", ripple ? rippled : Double.NaN)
+                .with("outcome_calm", calm.outcome().words())
+                .with("outcome", smoothness.disturbed().outcome().words())
+                .with("front_load_ripple_n", smoothness.frontLoadRipple())
+                .with("front_grip_lost", smoothness.frontGripLost())
+                .with("distance_off_line_m", smoothness.distanceOffLine())
+                .with("time_lost_s", smoothness.timeLost())
+                .with("pitch_resonance_hz", resonance)
+                .with("measured_resonance_hz", pitch.resonance(lowest, highest))
+                .with("damped_pitch_frequency_hz", pitch.expectedRing())
+                .with("rows", "A ripple of this size over frequency", rows(console, study, calm, pitch));
+        return report.note(note(pitch));
+    }
+
+    private void check() {
+        if (!kindName.equals(Choices.word(Kind.RIPPLE)) && !kindName.equals(Choices.word(Kind.HESITATION))) {
+            throw new InputException(null, "--kind", kindName, "must be ripple or hesitation");
+        }
+        Options.within("--size", size, 0, 1, "");
+        Options.notNegative("--start", start, "s");
+        Options.positive("--duration", duration, "s");
+        Options.positive("--lowest", lowest, "Hz");
+        if (!(highest > lowest)) {
+            throw new InputException(null, "--highest", Numbers.shortest(highest), "must be above --lowest");
+        }
+        Options.within("--frequencies", frequencies, 2, MOST_FREQUENCIES, "");
+    }
+
+    private List<Report> rows(Console console, CornerStudy study, EntryResult calm, PitchResponse pitch) {
+        double ratio = Math.pow(highest / lowest, 1.0 / (frequencies - 1));
+        List<Double> list = IntStream.range(0, frequencies)
+                .mapToObj(i -> lowest * Math.pow(ratio, i))
+                .toList();
+        return sweepOptions.run(console, sweep -> sweep.run(list, one -> row(study, calm, pitch, one))).stream()
+                .flatMap(row -> row.stream())
+                .toList();
+    }
+
+    private Report row(CornerStudy study, EntryResult calm, PitchResponse pitch, double one) {
+        Smoothness at = Smoothness.of(study.simulator(), calm, new PedalDisturbance.Ripple(size, one));
+        return new Report()
+                .with("frequency_hz", one)
+                .with("gain", pitch.gain(one))
+                .with("front_load_ripple_n", at.frontLoadRipple())
+                .with("front_grip_lost", at.frontGripLost())
+                .with("distance_off_line_m", at.distanceOffLine())
+                .with("time_lost_s", at.timeLost())
+                .with("outcome", at.disturbed().outcome().words());
+    }
+
+    private static String note(PitchResponse pitch) {
+        return Double.isNaN(pitch.expectedResonance())
+                ? "This car's body is rigid or damped so well that no ripple is amplified much."
+                : "A foot that swings at " + Numbers.rounded(pitch.expectedResonance(), 2)
+                        + " Hz moves the front load most, " + Numbers.rounded(pitch.gain(pitch.expectedResonance()), 2)
+                        + " times as far as a slow one.";
+    }
+
+    /** Frequency, Hz, for a car without resonance. */
+    private static final double FALLBACK = 2;
+}

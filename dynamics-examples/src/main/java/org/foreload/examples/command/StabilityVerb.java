@@ -1,0 +1,106 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Report;
+import org.foreload.path.Corner;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.StabilityEvent;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Where along one entry the car is least stable. */
+@Command(
+        name = "stability",
+        sortOptions = false,
+        description = {
+            "Where along an entry the car is nearest to turning round, which axle is nearest to its limit, and why.",
+            "",
+            "At each metre of a simulated entry the car is asked what a small push would do: die down or grow. Where it grows "
+                    + "the driver's hands alone hold the car; if that lasts, it spins."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: the growth rate is negative where a push dies down; at 1 it grows by a factor of 2.7 in a second. "
+                    + "Margins are the shares of their grip that the axles have left.",
+            "",
+            "Example:  foreload stability --demo-car road --demo-corner hairpin --earlier 2",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class StabilityVerb implements Verb {
+
+    @Mixin
+    private PlanOptions planOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        planOptions.check();
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> report(car, corner, planOptions.study(car, corner)));
+    }
+
+    private Report report(Car car, Corner corner, CornerStudy study) {
+        BrakePlan plan = planOptions.plan(study);
+        EntryResult entry = study.simulator().run(plan);
+        EntryStability stability = EntryStability.of(car, entry);
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with("release", PlanOptions.report(plan))
+                .with("outcome", entry.outcome().words())
+                .with("cause", entry.cause())
+                .with("profile", "Stability along the line", rows(stability))
+                .with("events", "What happened to its stability", events(stability));
+        return report.note(stability.verdict());
+    }
+
+    private static List<Report> events(EntryStability stability) {
+        List<Report> events = new ArrayList<>(List.of(event(stability.least())));
+        stability.loss().map(StabilityVerb::event).ifPresent(events::add);
+        return events;
+    }
+
+    private static Report event(StabilityEvent event) {
+        return new Report()
+                .with("event", event.kind().words())
+                .with("s_m", event.row().station())
+                .with("time_s", event.row().time())
+                .with("growth_rate_per_s", event.row().growthRate())
+                .with("front_margin", event.row().frontMargin())
+                .with("rear_margin", event.row().rearMargin())
+                .with("nearest_axle", Choices.word(event.row().nearest()))
+                .with("cause", event.cause());
+    }
+
+    private static List<Report> rows(EntryStability stability) {
+        return stability.rows().stream()
+                .map(row -> new Report()
+                        .with("s_m", row.station())
+                        .with("time_s", row.time())
+                        .with("growth_rate_per_s", row.growthRate())
+                        .with("front_margin", row.frontMargin())
+                        .with("rear_margin", row.rearMargin())
+                        .with("nearest_axle", Choices.word(row.nearest())))
+                .toList();
+    }
+}

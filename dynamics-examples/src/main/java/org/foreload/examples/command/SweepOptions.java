@@ -1,0 +1,37 @@
+package org.foreload.examples.command;
+
+import java.util.function.Function;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.study.Sweep;
+import picocli.CommandLine.Option;
+
+/** How a sweep is run and shown. */
+final class SweepOptions {
+
+    private static final int MOST_THREADS = 1024;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "<n>",
+            description = "How much is computed at once; the answer is the same. Default: one for each processor.")
+    private Integer threads;
+
+    @Option(names = "--quiet", description = "Show no progress.")
+    private boolean quiet;
+
+    /** Refuses what cannot be, before anything is computed. */
+    void check() {
+        Options.within("--threads", count(), 1, MOST_THREADS, "");
+    }
+
+    private int count() {
+        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    }
+
+    /** Runs a computation with a sweep that shows its progress. */
+    <T> T run(Console console, Function<Sweep, T> computation) {
+        try (ShownProgress progress = console.progress(quiet)) {
+            return computation.apply(new Sweep(count(), progress));
+        }
+    }
+}

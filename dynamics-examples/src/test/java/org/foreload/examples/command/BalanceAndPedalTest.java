@@ -1,0 +1,130 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.foreload.examples.demo.Demos;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** The verbs {@code balance}, {@code stability}, {@code smoothness} and {@code pedal} on the demo cars. */
+class BalanceAndPedalTest {
+
+    /** The demo cars. */
+    static final List<String> CARS = Demos.CARS;
+
+    /** An optimum inside the sweep, or a plain word why there is none. */
+    @ParameterizedTest
+    @FieldSource("CARS")
+    void theBalanceOfEachDemoCarHasAnOptimumOrSaysWhyNot(String car) {
+        JsonNode balance = Run.json("balance", "--demo-car", car, "--values", "3", "--quiet", "--format", "json");
+        JsonNode rows = balance.get("rows");
+        assertEquals(3, rows.size());
+        JsonNode recommendation = balance.get("recommendation").get(0);
+        double share = balance.get("recommended_share").doubleValue();
+        assertEquals(share, recommendation.get("front_brake_share").doubleValue());
+        String reason = recommendation.get("reason").textValue();
+        boolean interior = recommendation.get("interior_optimum").booleanValue();
+        assertEquals(interior, share == rows.get(1).get("front_brake_share").doubleValue());
+        assertTrue(interior || reason.contains("no optimum inside"), reason);
+        // From little brake in front to much the first axle to lock changes from the rear one to the front one.
+        assertEquals("rear", rows.get(0).get("first_to_lock").textValue());
+        assertEquals("front", rows.get(2).get("first_to_lock").textValue());
+        for (JsonNode row : rows) {
+            List.of("time_s", "outcome_if_harder", "outcome_if_later").forEach(name -> assertTrue(row.has(name), name));
+        }
+        assertEquals(20, balance.get("adhesion").size());
+    }
+
+    @Test
+    void otherAxesAreSweptTheSameWay() {
+        JsonNode balance = Run.json(
+                "balance",
+                "--axis",
+                "cg-height",
+                "--from",
+                "0.4",
+                "--to",
+                "0.5",
+                "--values",
+                "2",
+                "--quiet",
+                "--format",
+                "json");
+        assertEquals(0.45, balance.get("own_cg_height_m").doubleValue());
+        assertEquals(0.5, balance.get("rows").get(1).get("cg_height_m").doubleValue());
+        assertTrue(balance.has("recommended_cg_height_m"));
+    }
+
+    @Test
+    void aRequestThatMakesNoSenseIsRefused() {
+        Run.of("balance", "--axis", "colour")
+                .refusedWith("--axis: colour: must be one of brake-share, roll-stiffness, cg-height, downforce");
+        Run.of("balance", "--axis", "downforce")
+                .refusedWith("--axis: downforce: cannot be swept: the car has no downforce");
+        Run.of("balance", "--from", "0.8", "--to", "0.7").refusedWith("--to: 0.7: must be above --from");
+        Run.of("balance", "--values", "1").refusedWith("--values: 1: must be a number from 2 to 200");
+        Run.of("smoothness", "--kind", "jerk").refusedWith("--kind: jerk: must be ripple or hesitation");
+        Run.of("smoothness", "--size", "2").refusedWith("--size: 2: must be a number from 0 to 1");
+        Run.of("pedal", "--attempts", "1").refusedWith("--attempts: 1: must be a number from 2 to 100000");
+        Run.of("stability", "--release-start", "10", "--release-end", "5")
+                .refusedWith("--release-end: 5: must be at or after the start of the release, 10 m");
+    }
+
+    /** The demo car's pitch data, 1.8 Hz and 0.4: resonance at 1.8·√(1 − 2·0.16), ringing at 1.8·√(1 − 0.16). */
+    @Test
+    void theResonanceIsThatOfTheCarsPitchData() {
+        JsonNode smoothness = Run.json("smoothness", "--frequencies", "2", "--quiet", "--format", "json");
+        double resonance = 1.8 * Math.sqrt(1 - 2 * 0.16);
+        assertEquals(resonance, smoothness.get("pitch_resonance_hz").doubleValue(), 1e-9);
+        assertEquals(resonance, smoothness.get("measured_resonance_hz").doubleValue(), 0.03 * resonance);
+        assertEquals(
+                1.8 * Math.sqrt(1 - 0.16),
+                smoothness.get("damped_pitch_frequency_hz").doubleValue(),
+                1e-9);
+        assertEquals(2, smoothness.get("rows").size());
+    }
+
+    /** The light demo car with too much brake behind, trailed far into the corner: the rear goes. */
+    @Test
+    void aSpinIsAnnouncedByTheEigenvalue(@TempDir Path directory) throws IOException {
+        String loose = new String(
+                        Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
+                .replaceAll("\"front_brake_share\": [0-9.]+", "\"front_brake_share\": 0.6");
+        String car = Files.writeString(directory.resolve("car.json"), loose).toString();
+        JsonNode stability = Run.json(
+                "stability",
+                "--car",
+                car,
+                "--brake-point",
+                "-118",
+                "--peak-deceleration",
+                "9",
+                "--release-start",
+                "-5",
+                "--release-end",
+                "45",
+                "--format",
+                "json");
+        assertEquals("spun", stability.get("outcome").textValue());
+        JsonNode events = stability.get("events");
+        assertEquals("turns unstable", events.get(1).get("event").textValue());
+        JsonNode last = stability.get("profile").get(stability.get("profile").size() - 1);
+        assertTrue(events.get(1).get("s_m").doubleValue() < last.get("s_m").doubleValue());
+        assertTrue(last.get("growth_rate_per_s").doubleValue() > 0);
+    }
+
+    @Test
+    void theSameSeedGivesTheSameAnswer() {
+        String[] request = {"pedal", "--attempts", "3", "--seed", "5", "--quiet", "--format", "csv"};
+        assertEquals(Run.of(request), Run.of(request));
+    }
+}

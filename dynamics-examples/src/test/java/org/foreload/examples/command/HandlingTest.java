@@ -1,0 +1,97 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verb {@code handling} from file to answer. */
+class HandlingTest {
+
+    @TempDir
+    private Path directory;
+
+    /**
+     * The set of R. Rajamani, Vehicle Dynamics and Control (from memory): m 1573, Iz 2873, a 1.10, b 1.58, 160 kN/rad
+     * an axle. As the file gives stiffness per newton of wheel load, that is 160000 over the static axle loads.
+     */
+    private String car(double rearStiffness) throws IOException {
+        double weight = 1573 * 9.81;
+        String tyre =
+                "{\"model\": \"linear\", \"peak_friction_x\": 1, \"peak_friction_y\": 1, \"reference_load_n\": 4000,"
+                        + " \"slip_stiffness\": 20, \"cornering_stiffness_per_rad\": ";
+        String json = "{\"name\": \"t\", \"mass_kg\": 1573, \"wheelbase_m\": 2.68, \"cg_to_front_axle_m\": 1.10,"
+                + " \"cg_height_m\": 0, \"yaw_inertia_kg_m2\": 2873, \"front_track_m\": 1.5,"
+                + " \"front_roll_stiffness_share\": 0.5, \"front_brake_share\": 0.6, \"power_w\": 100000,"
+                + " \"driven_axle\": \"rear\", \"front_tyre\": " + tyre + 160000 / (weight * 1.58 / 2.68) + "},"
+                + " \"rear_tyre\": " + tyre + rearStiffness / (weight * 1.10 / 2.68) + "}}";
+        return Files.writeString(directory.resolve("car.json"), json).toString();
+    }
+
+    private JsonNode straight(double rearStiffness) throws IOException {
+        Run run = Run.of(
+                "handling",
+                "--car",
+                car(rearStiffness),
+                "--speed",
+                "30",
+                "--lateral",
+                "0",
+                "--deceleration",
+                "0",
+                "--format",
+                "json");
+        assertEquals(0, run.status(), run.err());
+        return run.json();
+    }
+
+    /** Closed forms evaluated for that set at 30 m/s, as in the published state matrix of the single-track model. */
+    @Test
+    void theTextbookCarHasTheTextbookNumbers() throws IOException {
+        JsonNode handling = straight(160_000);
+        assertEquals(
+                1.7608209e-3, handling.get("understeer_gradient_rad_per_mps2").doubleValue(), 2e-9);
+        assertEquals(39.0130, handling.get("characteristic_speed_mps").doubleValue(), 5e-5);
+        assertTrue(handling.get("critical_speed_mps").isNull());
+        assertEquals(7.034428, handling.get("yaw_rate_gain_per_s").doubleValue(), 1e-6);
+        assertEquals(8.481647, handling.get("natural_frequency_rad_per_s").doubleValue(), 1e-6);
+        assertEquals(0.805358, handling.get("damping_ratio").doubleValue(), 1e-6);
+        JsonNode eigenvalues = handling.get("eigenvalues");
+        assertEquals(2, eigenvalues.size());
+        assertEquals(-6.83076, eigenvalues.get(0).get("real").doubleValue(), 1e-5);
+        assertEquals(5.02782, eigenvalues.get(0).get("imaginary").doubleValue(), 1e-5);
+        assertEquals(-5.02782, eigenvalues.get(1).get("imaginary").doubleValue(), 1e-5);
+    }
+
+    /** Neutral where a·C_f = b·C_r. */
+    @Test
+    void aNeutralCarHasNeitherSpeed() throws IOException {
+        JsonNode handling = straight(160_000 * 1.10 / 1.58);
+        assertTrue(handling.get("characteristic_speed_mps").isNull());
+        assertTrue(handling.get("critical_speed_mps").isNull());
+    }
+
+    /** v_crit = √(L/−K), K = (m/L)(b/C_f − a/C_r); above it there is no natural frequency. */
+    @Test
+    void anOversteeringCarHasACriticalSpeed() throws IOException {
+        double gradient = 1573 / 2.68 * (1.58 / 160_000 - 1.10 / 80_000);
+        JsonNode handling = straight(80_000);
+        assertEquals(
+                Math.sqrt(2.68 / -gradient), handling.get("critical_speed_mps").doubleValue(), 1e-3);
+        assertTrue(handling.get("characteristic_speed_mps").isNull());
+        assertTrue(handling.get("decay_rate_per_s").doubleValue() > 0);
+    }
+
+    @Test
+    void aTurnBeyondTheGripIsAComputationWithoutAnAnswer() {
+        Run run = Run.of("handling", "--lateral", "30");
+        assertEquals(1, run.status());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().contains("an axle has not the grip"), run.err());
+    }
+}

@@ -1,0 +1,99 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Files and places that mean no good: refused in one line, and nothing hangs. */
+class HostileTest {
+
+    @TempDir
+    private Path directory;
+
+    private static String road() throws IOException {
+        try (var in = HostileTest.class.getResourceAsStream("/org/foreload/examples/demo/car-road.json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"with space", "-leading", "quote'\"", "ünïcødé", "semi;colon$(x)", "*?[a]", "line\nbreak"})
+    void filesMayHaveOddNames(String name) throws IOException {
+        Path car = Files.writeString(directory.resolve(name), road());
+        assertEquals("", Run.of("loads", "--car=" + car).err());
+        Path wrong = Files.writeString(directory.resolve(name + "2"), "{}");
+        Run.of("loads", "--car=" + wrong).refusedNaming("name");
+    }
+
+    @Test
+    void aLinkThatLeadsToItselfIsNoFile() throws IOException {
+        Path link = directory.resolve("loop.json");
+        Files.createSymbolicLink(link, link);
+        Run.of("loads", "--car", link.toString()).refusedWith(link + ": no such file");
+    }
+
+    @Test
+    void aLinkToAFolderIsNoFile() throws IOException {
+        Path link = Files.createSymbolicLink(directory.resolve("folder.json"), directory);
+        Run.of("loads", "--car", link.toString()).refusedWith(link + ": must be a file, but is a directory");
+    }
+
+    @Test
+    void aLinkToAFileIsThatFile() throws IOException {
+        Path car = Files.writeString(directory.resolve("car.json"), road());
+        Path link = Files.createSymbolicLink(directory.resolve("link.json"), car);
+        assertEquals(0, Run.of("loads", "--car", link.toString()).status());
+    }
+
+    /** A file without end must be given up, not read. */
+    @Test
+    void aFileWithoutEndIsTooLarge() {
+        Path zero = Path.of("/dev/zero");
+        assumeTrue(Files.exists(zero));
+        Run.of("loads", "--car", zero.toString()).refusedWith(zero + ": is larger than 16 MB");
+    }
+
+    /** The timeout only keeps a hang from stopping the build; each call takes milliseconds. */
+    @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    @ParameterizedTest
+    @ValueSource(strings = {"1e308", "-1e308", "4.9e-324", "123456789012345678901234567890", "1e-400"})
+    void numbersAtTheEndsOfTheirRangeAreTakenOrRefused(String number) throws IOException {
+        for (String field : new String[] {"mass_kg", "wheelbase_m", "yaw_inertia_kg_m2", "power_w", "front_track_m"}) {
+            String text = road().replaceFirst("\"" + field + "\": [0-9.]+", "\"" + field + "\": " + number);
+            Path car = Files.writeString(directory.resolve("car.json"), text);
+            for (String verb : new String[] {"loads", "grip"}) {
+                Run run = Run.of(verb, "--car", car.toString());
+                assertTrue(run.status() >= 0 && run.status() <= 2, verb);
+                assertTrue(!run.err().contains("\tat "), run.err());
+                assertTrue(run.status() == 0 || !run.err().isBlank(), verb + " " + field + " says why");
+                assertTrue(run.status() != 1, () -> verb + " " + field + " " + number + ": " + run.err());
+            }
+        }
+    }
+
+    @Test
+    void aFullDiskIsAFailureInOneLine() throws IOException {
+        Path full = Path.of("/dev/full");
+        assumeTrue(Files.exists(full));
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        try (OutputStream out = Files.newOutputStream(full)) {
+            assertEquals(1, Foreload.run(new String[] {"grip"}, out, err));
+        }
+        String said = err.toString(StandardCharsets.UTF_8);
+        assertEquals(1, said.lines().count(), said);
+        assertTrue(said.contains("cannot be written"), said);
+    }
+}

@@ -24,12 +24,12 @@ import org.foreload.study.Sweep;
  * latest brake point.
  *
  * <p>In three rounds: a coarse sweep of the simple shapes and of the one that the ideal entry uses; the best of each
- * shape, searched nearby; then from the best of these several searches over free shapes, wide ones first and each then nearby. The same numbers give the same
- * release, bit for bit, on any number of threads.
+ * shape, searched nearby; then from the best of these several searches over free shapes, wide ones first and each then
+ * nearby. The same numbers give the same release, bit for bit, on any number of threads.
  *
  * @param seed of the random draws; restart i draws with the seed plus i
- * @param restarts searches over free shapes, each with its own draws, in turn from the best two shapes; 0 to stay
- *     with the simple ones, which is several times quicker
+ * @param restarts searches over free shapes, each with its own draws, in turn from the best two shapes; 0 to stay with
+ *     the simple ones, which is several times quicker
  * @param evaluations releases looked at by each of them
  * @param buildUpTime time in which the foot reaches the peak, s
  */
@@ -102,7 +102,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
-                .flatMap(shape -> quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
+                .flatMap(shape ->
+                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
         List<Tried> simple = rounds.run(starts, one -> within(study, one, rounds));
         List<Tried> ranked = simple.stream()
@@ -112,8 +113,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> free = rounds.run(
-                numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
+        List<Tried> free = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
         return answer(study, simple.isEmpty() ? tried : simple, free, ranked, rounds.complete());
     }
 
@@ -122,7 +122,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
-            Optional<Finding> finding = quickest(simple.stream().filter(one -> one.shape().equals(shape)))
+            Optional<Finding> finding = quickest(
+                            simple.stream().filter(one -> one.shape().equals(shape)))
                     .flatMap(one -> checked(study, one.plan()));
             finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
             best = quicker(best, finding);
@@ -137,7 +138,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         }
         List<Tried> byTime = Stream.concat(free.stream(), simple.stream())
                 .filter(one -> !Double.isNaN(one.time()))
-                .sorted(Comparator.comparingDouble(Tried::time)).toList();
+                .sorted(Comparator.comparingDouble(Tried::time))
+                .toList();
         for (Tried one : byTime) {
             Optional<Finding> finding = checked(study, one.plan());
             if (finding.isPresent()) {
@@ -152,9 +154,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
         Finding latest = study.latest(plan);
         EntryResult own = study.simulator().run(plan.withBrakePoint(plan.brakePoint() - ON_THE_SAFE_SIDE));
-        Optional<Finding> quick = study.allowance().met(own)
-                ? Optional.of(new Finding(own, true, latest.inHand()))
-                : Optional.empty();
+        Optional<Finding> quick =
+                study.allowance().met(own) ? Optional.of(new Finding(own, true, latest.inHand())) : Optional.empty();
         return quicker(Optional.of(latest).filter(Finding::found), quick);
     }
 

@@ -53,7 +53,8 @@ final class IdealRelease {
         if (!(peak > 0) || !(end - start > SHORTEST)) {
             return Optional.empty();
         }
-        return Optional.of(new BrakePlan(0, peak, buildUpTime, new Release(shape(bound, mass * peak, start, end), start, end)));
+        return Optional.of(
+                new BrakePlan(0, peak, buildUpTime, new Release(shape(bound, mass * peak, start, end), start, end)));
     }
 
     private static ReleaseShape shape(IdealProfile bound, double peakForce, double start, double end) {

@@ -19,9 +19,8 @@ import org.foreload.vehicle.Suspension;
  * top of those before, and each time the best release is searched for anew: a car without lags wants another release
  * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
  * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
- * has to pitch. A part below zero means that the car is quicker with the cause than without: load
- * that leaves the rear axle late, for one, can help. Parts of a few milliseconds are no more than the accuracy of the
- * searches.
+ * has to pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear
+ * axle late, for one, can help. Parts of a few milliseconds are no more than the accuracy of the searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -148,10 +147,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         List<BrakePlan> plans = new ArrayList<>();
         for (double share : PEAKS) {
             plans.add(new BrakePlan(
-                    before.brakePoint(),
-                    before.peakDeceleration() * share,
-                    variant.buildUpTime(),
-                    before.release()));
+                    before.brakePoint(), before.peakDeceleration() * share, variant.buildUpTime(), before.release()));
         }
         IdealRelease.of(variant.study(), variant.buildUpTime()).ifPresent(plans::add);
         Found best = new Found(plans.get(0), from.driftShare(), Double.POSITIVE_INFINITY);

@@ -55,8 +55,8 @@ public final class CornerStudy {
     /**
      * A study.
      *
-     * @param car a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the distances of the CG
-     *     from the axles
+     * @param car a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the distances of the
+     *     CG from the axles
      * @throws org.foreload.conventions.InvalidValueException if the car comes faster than any braking can slow it
      */
     public static CornerStudy of(

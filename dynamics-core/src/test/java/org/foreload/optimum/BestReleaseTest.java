@@ -23,7 +23,8 @@ class BestReleaseTest {
         EntryResult best = OPTIMUM.entry().orElseThrow();
         assertTrue(OPTIMUM.complete());
         assertEquals(6, OPTIMUM.families().size());
-        OPTIMUM.families().forEach(family -> assertTrue(best.time() <= family.entry().time(), family.shape()));
+        OPTIMUM.families()
+                .forEach(family -> assertTrue(best.time() <= family.entry().time(), family.shape()));
         assertTrue(STUDY.allowance().met(best));
     }
 
@@ -38,9 +39,11 @@ class BestReleaseTest {
         Optimum single = SHORT.find(STUDY, 1, Sweep.Progress.SILENT);
         assertEquals(OPTIMUM.restarts(), single.restarts());
         assertEquals(
-                OPTIMUM.entry().orElseThrow().plan(), single.entry().orElseThrow().plan());
+                OPTIMUM.entry().orElseThrow().plan(),
+                single.entry().orElseThrow().plan());
         assertEquals(
-                OPTIMUM.entry().orElseThrow().time(), single.entry().orElseThrow().time());
+                OPTIMUM.entry().orElseThrow().time(),
+                single.entry().orElseThrow().time());
     }
 
     @Test
@@ -65,7 +68,8 @@ class BestReleaseTest {
     @Test
     void theRemainderSumsToTheGapAndNoPartIsNegativeBeyondNoise() {
         Remainder remainder = Remainder.of(STUDY, OPTIMUM.entry().orElseThrow(), 2, Sweep.Progress.SILENT);
-        double sum = remainder.parts().stream().mapToDouble(Remainder.Part::time).sum();
+        double sum =
+                remainder.parts().stream().mapToDouble(Remainder.Part::time).sum();
         assertEquals(remainder.gap(), sum, 1e-12);
         for (Remainder.Part part : remainder.parts().subList(0, 4)) {
             assertTrue(part.time() > -SEARCH_NOISE, part.toString());

@@ -26,7 +26,10 @@ class SensitivityTest {
     @Test
     void aNumberIsReadAndReplacedAndNothingElseChanges() {
         Setup setup = new Setup(
-                STUDY.simulator().car(), STUDY.simulator().corner(), STUDY.simulator().driver(), BEST.plan());
+                STUDY.simulator().car(),
+                STUDY.simulator().corner(),
+                STUDY.simulator().driver(),
+                BEST.plan());
         List<Knob> knobs = Knobs.of(setup);
         for (Knob knob : knobs) {
             Parameter<Setup> parameter = knob.parameter();
@@ -73,7 +76,8 @@ class SensitivityTest {
     /** Approach: v t = s, so one more m/s over the flat-out part saves about s/v² until the brakes go on. */
     @Test
     void approachSpeedSavesWhatTheApproachIsLong() {
-        double flat = BEST.plan().brakePoint() - STUDY.simulator().corner().path().start();
+        double flat =
+                BEST.plan().brakePoint() - STUDY.simulator().corner().path().start();
         double speed = STUDY.simulator().corner().approachSpeed();
         double saved = flat / (speed * speed);
         assertTrue(-time("approach_speed_mps") > 0.3 * saved && -time("approach_speed_mps") < 2 * saved);

@@ -13,9 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class ProportionTest {
 
-    /**
-     * The limits solve (p̂ − p)² = z² p (1 − p)/n, which is how Wilson defined them: checked by putting them in.
-     */
+    /** The limits solve (p̂ − p)² = z² p (1 − p)/n, which is how Wilson defined them: checked by putting them in. */
     @Property
     void theLimitsSolveTheScoreEquation(
             @ForAll @IntRange(min = 1, max = 2000) int of, @ForAll @IntRange(min = 0, max = 2000) int some) {
@@ -33,8 +31,10 @@ class ProportionTest {
     @Test
     void noneAndAllHaveAnInterval() {
         assertEquals(0, new Proportion(0, 20).low());
-        assertEquals(1.959963984540054 * 1.959963984540054 / (20 + 1.959963984540054 * 1.959963984540054),
-                new Proportion(0, 20).high(), 1e-12);
+        assertEquals(
+                1.959963984540054 * 1.959963984540054 / (20 + 1.959963984540054 * 1.959963984540054),
+                new Proportion(0, 20).high(),
+                1e-12);
         assertEquals(1, new Proportion(20, 20).high());
     }
 

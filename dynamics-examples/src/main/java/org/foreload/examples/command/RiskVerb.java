@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: low and high are the ends of the 95 % interval that this number of entries allows. Mean and "
+            "In the answer: low and high are the ends of the 95 %% interval that this number of entries allows. Mean and "
                     + "deviation of time are those of the entries that made the corner. Expected time counts each failure with "
                     + "its cost.",
             "",

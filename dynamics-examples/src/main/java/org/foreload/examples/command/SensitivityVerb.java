@@ -29,7 +29,7 @@ import picocli.CommandLine.Mixin;
             "",
             "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
                     + "unused until the apex. Not steady: half the change does not do half of it, since another limit takes "
-                    + "over. A friction scale of 0.01 is 1 % more grip everywhere.",
+                    + "over. A friction scale of 0.01 is 1 %% more grip everywhere.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",
             "",

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BeyondTheSweepTest {
 
     /** A short corner, quick to simulate. */
-    private static final String CORNER =
-            """
+    private static final String CORNER = """
             {"name": "short", "approach_speed_mps": 30, "approach_length_m": 90, "exit_length_m": 40, "half_width_m": 5,
              "segments": [{"type": "spiral", "length_m": 20, "end_radius_m": 35, "turn": "left"},
                           {"type": "arc", "length_m": 40, "radius_m": 35, "turn": "left"},
@@ -65,8 +64,17 @@ class BeyondTheSweepTest {
     @Test
     void bestHasTheFieldsThatScriptsRead() throws IOException {
         JsonNode best = Run.json(
-                "best", "--corner", file("corner.json", CORNER), "--restarts", "0", "--no-why", "--quiet", "--tolerance",
-                "1e-4", "--format", "json");
+                "best",
+                "--corner",
+                file("corner.json", CORNER),
+                "--restarts",
+                "0",
+                "--no-why",
+                "--quiet",
+                "--tolerance",
+                "1e-4",
+                "--format",
+                "json");
         for (String field : new String[] {"brake_point_m", "time_s", "bound_time_s", "above_bound", "trail_share"}) {
             assertTrue(best.get(field).isNumber(), field);
         }
@@ -89,14 +97,26 @@ class BeyondTheSweepTest {
     @Test
     void riskHasTheFieldsThatScriptsRead() throws IOException {
         JsonNode risk = Run.json(
-                "risk", "--corner", file("corner.json", CORNER), "--given", "--samples", "16", "--quiet", "--tolerance",
-                "1e-4", "--format", "json", "--driver", "novice");
+                "risk",
+                "--corner",
+                file("corner.json", CORNER),
+                "--given",
+                "--samples",
+                "16",
+                "--quiet",
+                "--tolerance",
+                "1e-4",
+                "--format",
+                "json",
+                "--driver",
+                "novice");
         double sum = risk.get("ran_wide").asDouble()
                 + risk.get("spun").asDouble()
                 + risk.get("locked_up").asDouble();
         assertEquals(risk.get("failure_probability").asDouble(), sum, 1e-12);
         assertTrue(risk.get("low").asDouble() <= risk.get("high").asDouble());
-        assertTrue(risk.get("mean_time_s").isNumber() && risk.get("time_deviation_s").isNumber());
+        assertTrue(risk.get("mean_time_s").isNumber()
+                && risk.get("time_deviation_s").isNumber());
     }
 
     @Test

@@ -23,13 +23,13 @@ import org.foreload.study.Sweep;
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each release from its own
  * latest brake point.
  *
- * <p>In three rounds: a coarse sweep of the simple shapes; the best of each shape, searched nearby; then from the best
- * of these several searches over free shapes, wide ones first and each then nearby. The same numbers give the same
+ * <p>In three rounds: a coarse sweep of the simple shapes and of the one that the ideal entry uses; the best of each
+ * shape, searched nearby; then from the best of these several searches over free shapes, wide ones first and each then nearby. The same numbers give the same
  * release, bit for bit, on any number of threads.
  *
  * @param seed of the random draws; restart i draws with the seed plus i
- * @param restarts searches over free shapes, each with its own draws, in turn from the best three simple shapes; 0 to
- *     stay with the simple ones, which is several times quicker
+ * @param restarts searches over free shapes, each with its own draws, in turn from the best two shapes; 0 to stay
+ *     with the simple ones, which is several times quicker
  * @param evaluations releases looked at by each of them
  * @param buildUpTime time in which the foot reaches the peak, s
  */
@@ -45,6 +45,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             ReleaseShapes.LINEAR,
             ReleaseShapes.PROGRESSIVE,
             ReleaseShapes.LATE,
+            ReleaseShapes.CIRCLE,
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);
 
@@ -64,8 +65,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Spread of the first generation, in the units of the space: around a start that is good already. */
     private static final double SPREAD = 0.5;
 
-    /** Simple shapes from which restarts begin. */
-    private static final int STARTS_USED = 3;
+    /** Shapes from which restarts begin: from worse ones they do not catch up. */
+    private static final int STARTS_USED = 2;
 
     /** Radii of the searches nearby, one after another; the second sets out anew where the first gave up. */
     private static final double[] RADII = {0.6, 0.25};
@@ -94,12 +95,14 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
         List<BrakePlan> coarse = coarse(study);
+        IdealRelease.of(study, buildUpTime).ifPresent(coarse::add);
         Rounds rounds = new Rounds(
-                threads, progress, coarse.size() + SIMPLE.size() * SIMPLE_EVALUATIONS + restarts * evaluations);
+                threads, progress, coarse.size() + (SIMPLE.size() + 1) * SIMPLE_EVALUATIONS + restarts * evaluations);
         List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
-        List<Tried> starts = SIMPLE.stream()
-                .flatMap(shape ->
-                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
+        List<Tried> starts = tried.stream()
+                .map(Tried::shape)
+                .distinct()
+                .flatMap(shape -> quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
         List<Tried> simple = rounds.run(starts, one -> within(study, one, rounds));
         List<Tried> ranked = simple.stream()
@@ -109,7 +112,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> free = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
+        List<Tried> free = rounds.run(
+                numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
         return answer(study, simple.isEmpty() ? tried : simple, free, ranked, rounds.complete());
     }
 
@@ -118,8 +122,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
-            Optional<Finding> finding = quickest(
-                            simple.stream().filter(one -> one.shape().equals(shape)))
+            Optional<Finding> finding = quickest(simple.stream().filter(one -> one.shape().equals(shape)))
                     .flatMap(one -> checked(study, one.plan()));
             finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
             best = quicker(best, finding);
@@ -132,8 +135,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                     ranked.get(i % ranked.size()).shape().name(),
                     free.get(i).time()));
         }
-        List<Tried> byTime =
-                free.stream().sorted(Comparator.comparingDouble(Tried::time)).toList();
+        List<Tried> byTime = Stream.concat(free.stream(), simple.stream())
+                .filter(one -> !Double.isNaN(one.time()))
+                .sorted(Comparator.comparingDouble(Tried::time)).toList();
         for (Tried one : byTime) {
             Optional<Finding> finding = checked(study, one.plan());
             if (finding.isPresent()) {
@@ -148,8 +152,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
         Finding latest = study.latest(plan);
         EntryResult own = study.simulator().run(plan.withBrakePoint(plan.brakePoint() - ON_THE_SAFE_SIDE));
-        Optional<Finding> quick =
-                study.allowance().met(own) ? Optional.of(new Finding(own, true, latest.inHand())) : Optional.empty();
+        Optional<Finding> quick = study.allowance().met(own)
+                ? Optional.of(new Finding(own, true, latest.inHand()))
+                : Optional.empty();
         return quicker(Optional.of(latest).filter(Finding::found), quick);
     }
 

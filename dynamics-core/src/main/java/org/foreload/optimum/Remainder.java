@@ -19,7 +19,9 @@ import org.foreload.vehicle.Suspension;
  * top of those before, and each time the best release is searched for anew: a car without lags wants another release
  * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
  * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
- * has to pitch. A part below zero by a few milliseconds is the accuracy of the searches.
+ * has to pitch. A part below zero means that the car is quicker with the cause than without: load
+ * that leaves the rear axle late, for one, can help. Parts of a few milliseconds are no more than the accuracy of the
+ * searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -119,14 +121,12 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     }
 
     private static Found search(Variant variant, Found from, Rounds rounds) {
-        BrakePlan start = from.plan();
-        BrakePlan plan =
-                new BrakePlan(start.brakePoint(), start.peakDeceleration(), variant.buildUpTime(), start.release());
-        ReleaseCost cost = new ReleaseCost(variant.study(), plan, from.driftShare(), Optional.empty());
+        Found start = start(variant, from, rounds);
+        ReleaseCost cost = new ReleaseCost(variant.study(), start.plan(), start.driftShare(), Optional.empty());
         ReleaseSpace space = cost.space();
         double[] point = cost.start();
         double time = Double.NaN;
-        int left = EVALUATIONS;
+        int left = EVALUATIONS - PEAKS.length - 1;
         for (int i = 0; i < RADII.length && left > 0; i++) {
             Search.Found found = new Search(space.low(), space.high(), left, rounds::stopped)
                     .nearby(rounds.counting(cost), point, RADII[i]);
@@ -136,6 +136,33 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         }
         rounds.skip(left);
         return new Found(cost.plan(point), ReleaseSpace.driftShare(point), time);
+    }
+
+    /** Shares of the peak that a search tries to begin with: what was hard braking before may lock a wheel now. */
+    private static final double[] PEAKS = {1, 0.95, 0.88, 0.8};
+
+    /** The quickest of a few plans to begin with: the one before with its peak or less, and the ideal's own. */
+    private static Found start(Variant variant, Found from, Rounds rounds) {
+        QuickBrakePoint quick = new QuickBrakePoint(variant.study());
+        BrakePlan before = from.plan();
+        List<BrakePlan> plans = new ArrayList<>();
+        for (double share : PEAKS) {
+            plans.add(new BrakePlan(
+                    before.brakePoint(),
+                    before.peakDeceleration() * share,
+                    variant.buildUpTime(),
+                    before.release()));
+        }
+        IdealRelease.of(variant.study(), variant.buildUpTime()).ifPresent(plans::add);
+        Found best = new Found(plans.get(0), from.driftShare(), Double.POSITIVE_INFINITY);
+        for (BrakePlan plan : plans) {
+            QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan), from.driftShare());
+            if (answer.time() < best.time()) {
+                best = new Found(plan.withBrakePoint(answer.brakePoint()), from.driftShare(), answer.time());
+            }
+            rounds.count();
+        }
+        return best;
     }
 
     private static Car withoutLags(Car car) {

@@ -1,6 +1,9 @@
 package org.foreload.optimum;
 
 import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
@@ -49,5 +52,10 @@ public final class SampleStudies {
     /** The plausible road car. */
     public static CornerStudy roadCar() {
         return study(SampleCars.ROAD_CAR);
+    }
+
+    /** Straight-line braking that makes the corner with room to spare. */
+    public static BrakePlan straightLine() {
+        return new BrakePlan(-80, 8, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0));
     }
 }

@@ -33,7 +33,7 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
                     + "than the fastest quasi-steady entry takes. Parts of what is left are found by switching off one cause "
-                    + "after another and searching anew; a part below zero by a few milliseconds is the accuracy of that.",
+                    + "after another and searching anew; a part below zero means that the car is quicker with the cause.",
             "",
             "Example:  foreload best --demo-car road --demo-corner hairpin",
             "",

@@ -1,0 +1,101 @@
+package org.foreload.lap;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.entry.EntryResult;
+import org.foreload.lap.Lap.CornerGain;
+import org.foreload.load.SampleCars;
+import org.foreload.optimum.BestRelease;
+import org.foreload.optimum.SampleStudies;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+class LapTest {
+
+    private static CornerStudy study(int number, Corner corner) {
+        CornerStudy plain = SampleStudies.roadCar();
+        return CornerStudy.of(
+                SampleCars.ROAD_CAR,
+                corner,
+                plain.simulator().driver(),
+                plain.simulator().settings(),
+                plain.allowance());
+    }
+
+    private static double exitSpeed(EntryResult entry) {
+        var speeds = entry.profile().orElseThrow().column("speed_mps");
+        return speeds.at(speeds.size() - 1);
+    }
+
+    @Test
+    void aBetterExitIsCarriedAsEnergyAndGainsSum() {
+        Corner corner = SampleStudies.corner();
+        Lap lap = Lap.of(
+                new Circuit("twice", List.of(corner, corner)),
+                LapTest::study,
+                BestRelease.SIMPLE_SHAPES,
+                2,
+                Sweep.Progress.SILENT);
+        assertTrue(lap.complete());
+        CornerGain first = lap.corners().get(0);
+        CornerGain second = lap.corners().get(1);
+        assertEquals(corner.approachSpeed(), first.approachSpeed());
+        double best = exitSpeed(first.best().orElseThrow());
+        double baseline = exitSpeed(first.baseline().orElseThrow());
+        assertEquals(
+                corner.approachSpeed() * corner.approachSpeed() + best * best - baseline * baseline,
+                second.approachSpeed() * second.approachSpeed(),
+                1e-9);
+        assertTrue(first.gain() > 0);
+        assertEquals(first.gain() + second.gain(), lap.gain(), 1e-12);
+        assertEquals(
+                first.baseline().orElseThrow().time(),
+                second.baseline().orElseThrow().time(),
+                "the lap compared with gets the same speeds in the same corner");
+    }
+
+    @Test
+    void ranksByGainAndLeavesOutWhatHasNone() {
+        EntryResult entry = SampleStudies.roadCar().simulator().probe(SampleStudies.straightLine());
+        CornerGain none = new CornerGain("none", 30, Optional.of(entry), Optional.empty());
+        CornerGain nothing = new CornerGain("nothing", 30, Optional.of(entry), Optional.of(entry));
+        Lap lap = new Lap(List.of(none, nothing), true);
+        assertEquals(List.of(nothing, none), lap.ranked());
+        assertEquals(0, lap.gain());
+    }
+
+    @Test
+    void aStopKeepsTheCornersThatAreDone() {
+        Lap lap = Lap.of(
+                new Circuit("stopped", List.of(SampleStudies.corner())),
+                LapTest::study,
+                BestRelease.SIMPLE_SHAPES,
+                1,
+                new Sweep.Progress() {
+                    @Override
+                    public void update(int done, int total) {
+                        throw new AssertionError("nothing was to be started");
+                    }
+
+                    @Override
+                    public boolean stopped() {
+                        return true;
+                    }
+                });
+        assertFalse(lap.complete());
+        assertTrue(lap.corners().isEmpty());
+    }
+
+    @Test
+    void refusesACircuitWithoutCorners() {
+        assertThrows(InvalidValueException.class, () -> new Circuit("empty", List.of()));
+    }
+}

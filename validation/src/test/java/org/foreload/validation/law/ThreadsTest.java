@@ -48,7 +48,8 @@ class ThreadsTest {
                 .append(candidate.entry().minimumSpeed())
                 .append(candidate.entry().farthestOffset())
                 .append(candidate.onFront());
-        for (Trace.Column column : candidate.entry().profile().map(Trace::columns).orElse(List.of())) {
+        for (Trace.Column column :
+                candidate.entry().profile().map(Trace::columns).orElse(List.of())) {
             long hash = 17;
             for (double value : column.values()) {
                 hash = 31 * hash + Double.doubleToLongBits(value);

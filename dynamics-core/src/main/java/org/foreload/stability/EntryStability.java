@@ -20,8 +20,8 @@ import org.foreload.vehicle.Car;
  * @param least the moment of least stability between the brake point and the apex or the minimum of speed, whichever is
  *     later; for an entry that was not made, up to its end
  * @param loss where stability was lost for good; empty if the entry ended stable
- * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked; empty
- *     if neither was
+ * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked;
+ *     empty if neither was
  * @param verdict in one sentence
  */
 public record EntryStability(

@@ -32,6 +32,11 @@ public final class Steering {
      */
     private static final double MAKE_UP = 0.8;
 
+    /**
+     * Hardest pull back to the line, m/s², however far off it the car is: a driver who is wide gathers the car first.
+     */
+    private static final double HARDEST = 6;
+
     private final Car car;
     private final Path path;
     private final DriverSettings settings;
@@ -85,8 +90,8 @@ public final class Steering {
         double bandwidth = settings.trackingBandwidth()
                 * Math.max(GENTLEST, Math.min(1, Math.sqrt(GENTLE_FROM / Math.max(speed, 1))));
         double course = nextHeading + Math.atan2(nextVy, vx);
-        double correction =
-                -bandwidth * bandwidth * nextOffset - 2 * settings.trackingDamping() * bandwidth * speed * course;
+        double correction = -HARDEST * Math.tanh(bandwidth * bandwidth * nextOffset / HARDEST)
+                - 2 * settings.trackingDamping() * bandwidth * speed * course;
         double turning = previewSpeed * previewSpeed * curvature + correction;
         double lateral = car.chassis().mass() * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
         double yawError = nextYawRate - speed * path.curvature(station + lead * speed);

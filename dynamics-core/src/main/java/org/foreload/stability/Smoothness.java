@@ -68,7 +68,8 @@ public record Smoothness(
             }
         }
         double ripple = highest > lowest ? (highest - lowest) / 2 : 0;
-        return new Smoothness(calm, disturbed, ripple, lost, off, disturbed.time() - calm.time());
+        double late = calm.made() && disturbed.made() ? disturbed.time() - calm.time() : Double.NaN;
+        return new Smoothness(calm, disturbed, ripple, lost, off, late);
     }
 
     /** Columns of a run read between its rows. */

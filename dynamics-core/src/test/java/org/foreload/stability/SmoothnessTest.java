@@ -1,6 +1,7 @@
 package org.foreload.stability;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
@@ -63,5 +64,13 @@ class SmoothnessTest {
         assertTrue(large.distanceOffLine() > small.distanceOffLine());
         assertTrue(large.disturbed().turnInSpeed() > CALM.turnInSpeed());
         assertTrue(large.frontGripLost() > 0);
+    }
+
+    /** An entry that is not made has no time to compare, even where the car rolls on to the exit. */
+    @Test
+    void anEntryThatIsNotMadeHasNoTimeLost() {
+        Smoothness wild = Smoothness.of(SIMULATOR, CALM, new Ripple(1, 0.8));
+        assertFalse(wild.disturbed().made(), wild.disturbed().cause());
+        assertTrue(Double.isNaN(wild.timeLost()));
     }
 }

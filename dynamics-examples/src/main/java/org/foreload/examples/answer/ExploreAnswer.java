@@ -114,7 +114,9 @@ public final class ExploreAnswer {
         EntryResult best = sweep.best().get().entry();
         lines.add("Best of " + tried + " releases: " + Words.brake(best.plan()) + ".");
         String time = "It takes " + Words.seconds(best.time());
-        if (sweep.baseline().isPresent()) {
+        if (sweep.gain() == 0) {
+            time += "; no trailed release that was tried is quicker";
+        } else if (sweep.baseline().isPresent()) {
             double straight = sweep.baseline().get().entry().time();
             time += " and gains " + Words.seconds(sweep.gain()) + " on braking in a straight line only ("
                     + Words.seconds(straight) + ")";

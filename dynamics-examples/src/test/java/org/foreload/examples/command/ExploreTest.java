@@ -82,7 +82,7 @@ class ExploreTest {
     }
 
     private static final double MOST_ABOVE_BOUND = 0.06;
-    private static final double FAST_SHARE = 0.5;
+    private static final double FAST_SHARE = 0.6;
 
     @Test
     void theAnswerHasTheFieldsThatScriptsReadSortedByTime() {

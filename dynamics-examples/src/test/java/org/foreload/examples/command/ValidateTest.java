@@ -20,7 +20,8 @@ class ValidateTest {
 
     @Test
     void everyCheckOfAChapterIsInTheJson() {
-        JsonNode checks = Run.json("validate", "--check", "1", "--format", "json").get("checks");
+        JsonNode checks =
+                Run.json("validate", "--check", "1", "--format", "json").get("checks");
         Set<String> ids = new TreeSet<>();
         for (JsonNode check : checks) {
             ids.add(check.get("id").asText());

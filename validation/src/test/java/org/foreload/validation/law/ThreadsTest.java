@@ -44,8 +44,12 @@ class ThreadsTest {
                 .append(candidate.entry().cause())
                 .append(candidate.made())
                 .append(candidate.inHand())
+                .append(candidate.entry().time())
+                .append(candidate.entry().minimumSpeed())
+                .append(candidate.entry().farthestOffset())
                 .append(candidate.onFront());
-        for (Trace.Column column : candidate.entry().profile().orElseThrow().columns()) {
+        for (Trace.Column column :
+                candidate.entry().profile().map(Trace::columns).orElse(List.of())) {
             long hash = 17;
             for (double value : column.values()) {
                 hash = 31 * hash + Double.doubleToLongBits(value);

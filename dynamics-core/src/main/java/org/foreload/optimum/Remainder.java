@@ -150,9 +150,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
                     before.brakePoint(), before.peakDeceleration() * share, variant.buildUpTime(), before.release()));
         }
         IdealRelease.of(variant.study(), variant.buildUpTime()).ifPresent(plans::add);
+        double shift = before.brakePoint() - quick.estimate(before);
         Found best = new Found(plans.get(0), from.driftShare(), Double.POSITIVE_INFINITY);
         for (BrakePlan plan : plans) {
-            QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan), from.driftShare());
+            QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan) + shift, from.driftShare());
             if (answer.time() < best.time()) {
                 best = new Found(plan.withBrakePoint(answer.brakePoint()), from.driftShare(), answer.time());
             }

@@ -67,11 +67,7 @@ final class CombinedSlip {
 
     /** Largest longitudinal share that a rolling wheel can have beside the normalised lateral slip {@code y}. */
     static double largestShare(SlipCurve curve, double y) {
-        if (y == 0) {
-            return 1;
-        }
-        double length = curve.lengthOfLargestShare(y);
-        return Double.isInfinite(length) ? 1 : longitudinalShare(curve, y, length);
+        return curve.largestShare(y);
     }
 
     private static double longitudinalShare(SlipCurve curve, double y, double length) {

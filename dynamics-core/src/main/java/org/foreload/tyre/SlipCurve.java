@@ -28,6 +28,14 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         return Double.POSITIVE_INFINITY;
     }
 
+    /**
+     * Largest longitudinal share of the peak that a rolling wheel can have beside the normalised lateral slip
+     * {@code y}.
+     */
+    default double largestShare(double y) {
+        return 1;
+    }
+
     /** Force in proportion to slip up to the friction limit. */
     record Linear() implements SlipCurve {
         @Override
@@ -96,7 +104,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         private static final double FARTHEST = 400;
 
         /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
-        private static final double ACCURACY = 1e-9;
+        private static final double ACCURACY = 1e-8;
 
         /** Accuracy of a slip found for a force, as a share of the peak slip. */
         private static final double INVERSE_ACCURACY = 1e-13;
@@ -105,16 +113,18 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         private final double curvatureFactor;
         private final double peakSlip;
 
-        /** Pieces of the table per unit of normalised slip: their error falls with the fourth power of this. */
-        private static final int PER_UNIT = 256;
+        /** Normalised slip at which the fine table, 256 pieces a unit, hands over to the coarse one, 8 a unit. */
+        private static final double FINE_END = 16;
 
-        /**
-         * Normalised slip up to which the table reaches; beyond it, far past every peak, the formula itself is used.
-         */
-        private static final int REACH = 16;
+        /** Normalised slip up to which the coarse table reaches; beyond it the formula itself is used. */
+        private static final double COARSE_END = 144;
 
-        private final double[] values = new double[REACH * PER_UNIT + 1];
-        private final double[] slopes = new double[REACH * PER_UNIT + 1];
+        /** Normalised lateral slip up to which largest shares are tabulated. */
+        private static final double SHARES_END = 12;
+
+        private final CurveTable fine;
+        private final CurveTable coarse;
+        private final CurveTable shares;
 
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
@@ -126,10 +136,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.curvatureFactor =
                     org.foreload.conventions.Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
-            for (int i = 0; i < values.length; i++) {
-                values[i] = formula((double) i / PER_UNIT);
-                slopes[i] = formulaSlope((double) i / PER_UNIT) / PER_UNIT;
-            }
+            this.fine = new CurveTable(0, FINE_END, 256, this::formula, this::formulaSlope);
+            this.coarse = new CurveTable(FINE_END, COARSE_END, 8, this::formula, this::formulaSlope);
+            this.shares = new CurveTable(0, SHARES_END, 64, this::searchedShare, this::searchedShareSlope);
         }
 
         /** C. */
@@ -144,30 +153,18 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double value(double x) {
-            if (!(x < REACH)) {
-                return formula(x);
+            if (fine.holds(x)) {
+                return fine.value(x);
             }
-            double at = x * PER_UNIT;
-            int i = (int) at;
-            double t = at - i;
-            double rise = values[i + 1] - values[i];
-            double a = slopes[i] - rise;
-            double b = rise - slopes[i + 1];
-            return values[i] + t * rise + t * (1 - t) * (a * (1 - t) + b * t);
+            return coarse.holds(x) ? coarse.value(x) : formula(x);
         }
 
         @Override
         public double slope(double x) {
-            if (!(x < REACH)) {
-                return formulaSlope(x);
+            if (fine.holds(x)) {
+                return fine.slope(x);
             }
-            double at = x * PER_UNIT;
-            int i = (int) at;
-            double t = at - i;
-            double rise = values[i + 1] - values[i];
-            double a = slopes[i] - rise;
-            double b = rise - slopes[i + 1];
-            return PER_UNIT * (rise + (1 - 2 * t) * (a * (1 - t) + b * t) + t * (1 - t) * (b - a));
+            return coarse.holds(x) ? coarse.slope(x) : formulaSlope(x);
         }
 
         /** The value by the formula itself. */
@@ -251,11 +248,36 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                     atHigh = at;
                     atLow /= 2;
                 }
-                if (Math.abs(at) <= ACCURACY * square) {
+                if (Math.abs(at) <= ACCURACY * (1 + square)) {
                     return x;
                 }
             }
             return high;
+        }
+
+        @Override
+        public double largestShare(double y) {
+            return shares.holds(y) ? shares.value(y) : searchedShare(y);
+        }
+
+        /** The largest share by the search itself: the readable twin of the table. */
+        double searchedShare(double y) {
+            if (y == 0) {
+                return 1;
+            }
+            double length = lengthOfLargestShare(y);
+            double ratio = y / length;
+            return value(length) * Math.sqrt(Math.max(0, 1 - ratio * ratio));
+        }
+
+        /** Where the share is largest the length has no part in its slope: only y itself has. */
+        private double searchedShareSlope(double y) {
+            if (y == 0) {
+                return 0;
+            }
+            double length = lengthOfLargestShare(y);
+            double ratio = y / length;
+            return -value(length) * ratio / (length * Math.sqrt(1 - ratio * ratio));
         }
 
         private double rising(double x, double square) {

@@ -149,7 +149,8 @@ public final class BestAnswer {
                 .with("sentence", split.sentence());
     }
 
-    private static List<Report> parts(Remainder remainder) {
+    /** What the time above the bound is made of, a row per cause. */
+    static List<Report> parts(Remainder remainder) {
         return remainder.parts().stream()
                 .map(part -> new Report()
                         .with("cause", part.cause())

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Report;
+import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -36,11 +37,21 @@ public final class ExploreAnswer {
      * The report of a sweep.
      *
      * @param all whether people are shown every release
+     * @param remainder what the time of the best above the bound is made of, if that was asked for
      */
-    public static Report of(CornerStudy study, Exploration sweep, boolean all) {
+    public static Report of(CornerStudy study, Exploration sweep, boolean all, Optional<Remainder> remainder) {
         ExploreAnswer answer = new ExploreAnswer(study, sweep);
-        return answer.programs().shownAs(answer.people(all));
+        List<Report> parts = remainder.map(BestAnswer::parts).orElse(List.of());
+        Report programs = answer.programs();
+        Report people = answer.people(all);
+        if (!parts.isEmpty()) {
+            programs = programs.with("above_bound_parts", ABOVE_BOUND, parts);
+            people = people.withAll("above_bound_parts", ABOVE_BOUND, parts);
+        }
+        return programs.shownAs(people);
     }
+
+    private static final String ABOVE_BOUND = "What the time of the best above the bound is made of";
 
     private Report programs() {
         Report report = new Report(EntryAnswer.title(study));

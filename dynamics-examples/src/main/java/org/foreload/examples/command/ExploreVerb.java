@@ -3,13 +3,16 @@ package org.foreload.examples.command;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.ExploreAnswer;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
 import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.optimum.Remainder;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
@@ -121,6 +124,14 @@ final class ExploreVerb implements Verb {
     @Option(names = "--all", description = "Show every release; json and csv always have them all.")
     private boolean all;
 
+    @Option(
+            names = "--why",
+            description =
+                    "Also say what the time of the best above the ideal bound is made of: brake build-up, lags of "
+                            + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
+                            + "time with a new search. Takes a minute or two.")
+    private boolean why;
+
     @Option(names = "--quiet", description = "Show no progress.")
     private boolean quiet;
 
@@ -149,8 +160,18 @@ final class ExploreVerb implements Verb {
         Corner corner = cornerOptions.corner(console);
         return new Blame(carOptions, cornerOptions).compute(() -> {
             CornerStudy study = studyOptions.study(car, corner);
-            return ExploreAnswer.of(study, explore(console, study, plan, workers), all);
+            Exploration sweep = explore(console, study, plan, workers);
+            Optional<Remainder> remainder = why && sweep.complete()
+                    ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
+                    : Optional.empty();
+            return ExploreAnswer.of(study, sweep, all, remainder);
         });
+    }
+
+    private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
+        try (ShownProgress progress = console.progress(quiet)) {
+            return Remainder.of(study, best, workers, progress);
+        }
     }
 
     private SweepPlan plan() {

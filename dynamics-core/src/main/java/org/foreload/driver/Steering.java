@@ -17,6 +17,10 @@ import org.foreload.vehicle.Car;
  * sideslip: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics 53(12), 2015, 1687-1704 (from memory). That work feeds
  * back the steady sideslip; with the force as the command the true one can be used, and the line is held without the
  * offset that the steady one leaves while the brake comes off.
+ *
+ * <p>The driver knows the lag of hands and steering, and corrects for where the car will be one such lag ahead; without
+ * that, the car swings at speed. Most of the lateral force that the rear axle still lacks, or has too much of, is made
+ * up at the front.
  */
 public final class Steering {
 
@@ -77,9 +81,8 @@ public final class Steering {
         double lead = settings.steeringLag();
         double nextVy = vy + lead * lateralRate;
         double nextYawRate = yawRate + lead * yawAcceleration;
-        double drift = headingError + vy / vx;
         double nextHeading = headingError + lead * (yawRate - speed * path.curvature(station));
-        double nextOffset = offset + lead * speed * drift;
+        double nextOffset = offset + lead * speed * (headingError + vy / vx);
         double preview = settings.steeringLag() * speed + car.frontTyre().relaxationLength();
         double window = settings.curvatureWindow() * speed;
         double ahead = station + preview;

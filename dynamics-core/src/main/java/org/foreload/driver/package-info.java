@@ -2,7 +2,7 @@
  * Who turns the wheel and works the throttle.
  *
  * <p><b>Key idea.</b> A comparison of releases must not turn into a comparison of drivers. So the driver here knows the
- * car by its inverse tyre model, looks ahead, counts steady sideslip as intended, never steers the front past its slip
+ * car by its inverse tyre model, looks ahead, steers by the force that the front axle must give, never past its slip
  * peak, and countersteers when the rear steps out. After the release the driver holds speed, then opens up along a
  * plan, within what engine and driven wheels have left.
  *

@@ -14,8 +14,10 @@ final class EntryCause {
             return "held to the exit";
         }
         if (outcome == Outcome.LOCKED_UP) {
-            return first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS)
-                    + String.format(Locale.ROOT, ", wheels stopped for %.2f s", lockedTime);
+            String locked = first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS);
+            return ending == Kind.STOPPED
+                    ? locked + ", then " + at(events, ending)
+                    : locked + String.format(Locale.ROOT, ", wheels stopped for %.2f s", lockedTime);
         }
         String first = first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS, Kind.FRONT_SATURATES, Kind.REAR_SATURATES);
         String last = ending == null ? "" : at(events, ending);

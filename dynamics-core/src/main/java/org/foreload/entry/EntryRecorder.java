@@ -267,7 +267,9 @@ final class EntryRecorder {
             events.add(new EntryEvent(Kind.MINIMUM_SPEED, minimumSpeedAt, minimumSpeedTime));
         }
         events.sort(Comparator.comparingDouble(EntryEvent::station));
-        Outcome outcome = running() ? (lockedTime > LOCK_TOLERANCE ? Outcome.LOCKED_UP : Outcome.MADE_IT) : ending;
+        Outcome onTrack = running() ? Outcome.MADE_IT : ending;
+        boolean stayed = running() || endingKind == Kind.STOPPED;
+        Outcome outcome = stayed && lockedTime > LOCK_TOLERANCE ? Outcome.LOCKED_UP : onTrack;
         String cause = EntryCause.describe(outcome, endingKind, events, lockedTime);
         Optional<Margins> margins = Optional.ofNullable(profile)
                 .map(p -> p.margins(plan.brakePoint(), Math.max(simulator.apex(), minimumSpeedAt)));

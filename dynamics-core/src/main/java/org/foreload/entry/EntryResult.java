@@ -75,6 +75,11 @@ public record EntryResult(
                 evaluations);
     }
 
+    /** Whether the foot came down on the brake at all: a plan may put its brake point at the end of its own release. */
+    public boolean braked() {
+        return event(EntryEvent.Kind.BRAKE_ON).isPresent();
+    }
+
     /** The first event of a kind. */
     public Optional<EntryEvent> event(EntryEvent.Kind kind) {
         return events.stream().filter(event -> event.kind() == kind).findFirst();

@@ -199,4 +199,14 @@ class EntrySimulatorTest {
             }
         }
     }
+
+    @Test
+    void aCarThatBrakesToAStopOnLockedWheelsHasLockedUp() {
+        CornerStudy study = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
+        EntryResult entry = study.simulator()
+                .run(new BrakePlan(-190, 1.3 * study.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 100, 100)));
+        assertEquals(Outcome.LOCKED_UP, entry.outcome());
+        assertTrue(entry.event(Kind.STOPPED).isPresent());
+        assertTrue(entry.cause().contains("locks") && entry.cause().contains("stopped"), entry.cause());
+    }
 }

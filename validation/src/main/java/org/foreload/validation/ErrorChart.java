@@ -28,7 +28,7 @@ public final class ErrorChart {
                 WIDTH));
         svg.append("<title>Error of each check over its budget</title>\n");
         svg.append("<rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n");
-        svg.append("<text x=\"70\" y=\"20\" font-size=\"14\">Error over budget, one dot per check, in the order of the"
+        svg.append("<text x=\"70\" y=\"20\" font-size=\"14\">Error over budget, one mark per check, in the order of the"
                 + " tables</text>\n");
         for (int decade = 0; decade <= DECADES; decade++) {
             double y = height(Math.pow(10, -decade));
@@ -52,8 +52,9 @@ public final class ErrorChart {
         for (Status status : Status.values()) {
             svg.append(String.format(
                     Locale.ROOT,
-                    "<circle cx=\"%d\" cy=\"365\" r=\"4\" fill=\"%s\"/><text x=\"%d\" y=\"369\">%s</text>%n",
+                    "<path d=\"M%d,365%s\" fill=\"%s\"/><text x=\"%d\" y=\"369\">%s</text>%n",
                     x,
+                    mark(status),
                     color(status),
                     x + 9,
                     status.words()));
@@ -67,9 +68,10 @@ public final class ErrorChart {
         double share = Double.isNaN(result.budgetUsed()) ? 10 : result.budgetUsed();
         return String.format(
                 Locale.ROOT,
-                "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\" fill=\"%s\"><title>%s</title></circle>%n",
+                "<path d=\"M%.1f,%.1f%s\" fill=\"%s\"><title>%s</title></path>%n",
                 x,
                 height(share),
+                mark(result.check().status()),
                 color(result.check().status()),
                 escaped(result.check().id()));
     }
@@ -84,6 +86,17 @@ public final class ErrorChart {
         return text.chars()
                 .mapToObj(c -> c == '&' ? "&amp;" : c == '<' ? "&lt;" : String.valueOf((char) c))
                 .collect(Collectors.joining());
+    }
+
+    /** The shape of a mark, drawn from its middle: tells the status apart without its colour. */
+    private static String mark(Status status) {
+        return switch (status) {
+            case READ -> "m-3,0a3,3 0 1,0 6,0a3,3 0 1,0 -6,0z"; // disc
+            case FROM_MEMORY -> "m0,-4l4,7h-8z"; // triangle
+            case COMMON_PRACTICE -> "m0,4l4,-7h-8z"; // triangle on its point
+            case EXACT -> "m-3,-3h6v6h-6z"; // square
+            case INDEPENDENT -> "m0,-4l4,4l-4,4l-4,-4z"; // diamond
+        };
     }
 
     private static String color(Status status) {

@@ -73,7 +73,7 @@ public final class BestAnswer {
         EntryResult best = optimum.entry().orElseThrow();
         BrakePlan plan = best.plan();
         Report people = new Report(EntryAnswer.title(study))
-                .headline(Words.sentence(Words.brake(plan)) + ": " + Words.seconds(best.time()) + ", "
+                .headline(Words.sentence(Words.brake(best)) + ": " + Words.seconds(best.time()) + ", "
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
         if (split.isPresent()) {
             people = people.headline(

@@ -61,8 +61,8 @@ public final class EntryAnswer {
      */
     private static Report plain(CornerStudy study, EntryResult entry, boolean kept) {
         return new Report(title(study))
-                .with("brake_point_m", entry.plan().brakePoint())
-                .with("release_end_m", entry.plan().release().end())
+                .with("brake_point_m", entry.braked() ? entry.plan().brakePoint() : Double.NaN)
+                .with("release_end_m", entry.braked() ? entry.plan().release().end() : Double.NaN)
                 .with("turn_in_speed_mps", entry.turnInSpeed())
                 .with("minimum_speed_mps", entry.minimumSpeed())
                 .with("minimum_speed_at_m", entry.minimumSpeedAt())
@@ -176,13 +176,15 @@ public final class EntryAnswer {
 
     /** What came of it, in one sentence. */
     private static String verdict(CornerStudy study, EntryResult entry, boolean kept) {
-        String how = Words.brake(entry.plan());
+        String how = Words.brake(entry);
         if (!entry.made()) {
             return how + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
         }
         String time = Words.seconds(entry.time()) + ", " + Words.percent(aboveBound(study, entry))
-                + " above the ideal bound; " + Words.percent(entry.trailShare())
-                + " of the slowing is done while turning";
+                + " above the ideal bound"
+                + (entry.braked()
+                        ? "; " + Words.percent(entry.trailShare()) + " of the slowing is done while turning"
+                        : "");
         return how + ": made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
     }
 

@@ -123,7 +123,7 @@ public final class ExploreAnswer {
             return lines;
         }
         EntryResult best = sweep.best().get().entry();
-        lines.add("Best of " + tried + " releases: " + Words.brake(best.plan()) + ".");
+        lines.add("Best of " + tried + " releases: " + Words.brake(best) + ".");
         String time = "It takes " + Words.seconds(best.time());
         if (sweep.gain() == 0) {
             time += "; no trailed release that was tried is quicker";
@@ -135,9 +135,11 @@ public final class ExploreAnswer {
             time += "; braking in a straight line only was not found to make the corner";
         }
         lines.add(time + ".");
-        lines.add(Words.percent(best.trailShare()) + " of its slowing is done while turning; it is "
+        String trailed =
+                best.braked() ? Words.percent(best.trailShare()) + " of its slowing is done while turning; " : "";
+        lines.add(Words.sentence(trailed + "it is "
                 + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
-                + Words.seconds(sweep.boundTime()) + "; what limits it: " + EntryAnswer.limit(best) + ".");
+                + Words.seconds(sweep.boundTime()) + "; what limits it: " + EntryAnswer.limit(best) + "."));
         return lines;
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.examples.answer;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 
 /** Turns of phrase for stations, brakes and shares. */
@@ -40,6 +41,11 @@ final class Words {
                         + release.shape().name() + ")";
         return "brake " + place(plan.brakePoint()) + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², "
                 + comesOff;
+    }
+
+    /** How an entry was braked, in one phrase. */
+    static String brake(EntryResult entry) {
+        return entry.braked() ? brake(entry.plan()) : "no braking at all";
     }
 
     /** A share as a percentage with one decimal. */

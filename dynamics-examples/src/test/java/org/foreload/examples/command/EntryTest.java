@@ -225,4 +225,16 @@ class EntryTest {
                         .get("outcome")
                         .asText());
     }
+
+    @Test
+    void aCornerThatNeedsNoBrakeIsSaidToNeedNone() throws IOException {
+        String corner = file("corner.json", """
+                {"name": "bend", "approach_speed_mps": 12, "approach_length_m": 20, "exit_length_m": 20, "half_width_m": 5,
+                 "segments": [{"type": "arc", "length_m": 80, "radius_m": 200, "turn": "right"}]}
+                """);
+        var entry = Run.json("entry", "--corner", corner, "--format", "json");
+        assertEquals("made it", entry.get("outcome").asText());
+        assertTrue(entry.get("brake_point_m").isNull());
+        assertTrue(Run.of("entry", "--corner", corner).out().contains("No braking at all: made it"));
+    }
 }

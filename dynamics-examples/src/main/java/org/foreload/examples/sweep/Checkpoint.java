@@ -232,9 +232,12 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     }
 
     private void read(ObjectNode line, int number) {
-        boolean found = line.path("found").asBoolean();
+        if (!line.path("found").isBoolean() || !line.path("shape").isTextual()) {
+            throw refusal("line " + number, null, "must have a shape and say whether a brake point was found");
+        }
+        boolean found = line.path("found").booleanValue();
         Key key = new Key(
-                line.path("shape").asText(),
+                line.path("shape").textValue(),
                 finite(line, "peak_deceleration_mps2", number),
                 finite(line, "start_m", number),
                 finite(line, "end_m", number),

@@ -71,7 +71,8 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
             channel.truncate(0);
             append(head);
         } else {
-            String[] lines = new String(bytes, 0, whole, StandardCharsets.UTF_8).split("\n");
+            // Without the last end of line; empty lines count, and are refused.
+            String[] lines = new String(bytes, 0, whole - 1, StandardCharsets.UTF_8).split("\n", -1);
             compare(object(lines[0], 1), request);
             for (int i = 1; i < lines.length; i++) {
                 read(object(lines[i], i + 1), i + 1);

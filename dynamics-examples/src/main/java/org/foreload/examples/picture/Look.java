@@ -79,7 +79,7 @@ final class Look {
     }
 
     /** The chart of a plot, with a heading and a legend where there is anything to tell. */
-    static JFreeChart chart(String heading, Plot plot, LegendItemCollection legend) {
+    static JFreeChart chart(String heading, Plot plot, LegendItemCollection legend, double left) {
         plot.setBackgroundPaint(Color.WHITE);
         plot.setOutlinePaint(FRAME);
         plot.setOutlineStroke(HAIR);
@@ -94,7 +94,7 @@ final class Look {
             title.setBackgroundPaint(Color.WHITE);
             title.setPosition(RectangleEdge.TOP);
             title.setHorizontalAlignment(HorizontalAlignment.LEFT);
-            title.setMargin(0, LEFT - 6, 0, 0);
+            title.setMargin(0, left - 6, 0, 0);
             title.setItemLabelPadding(new RectangleInsets(1, 3, 1, 12));
             chart.addSubtitle(title);
         }
@@ -102,7 +102,7 @@ final class Look {
             TextTitle title = new TextTitle(heading, HEADING);
             title.setPaint(TEXT);
             title.setHorizontalAlignment(HorizontalAlignment.LEFT);
-            title.setMargin(2, LEFT - 6, 1, 0);
+            title.setMargin(2, left - 6, 1, 0);
             chart.addSubtitle(0, title);
         }
         return chart;

@@ -11,6 +11,8 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.SymbolAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -33,6 +35,7 @@ final class XyDrawing {
     private final XyChart chart;
     private final boolean bottom;
     private final boolean told;
+    private final List<String> names;
 
     /**
      * @param chart what to draw
@@ -40,13 +43,42 @@ final class XyDrawing {
      * @param told whether marks have their labels
      */
     XyDrawing(XyChart chart, boolean bottom, boolean told) {
+        this(chart, bottom, told, List.of());
+    }
+
+    /** @param names words at 0, 1, 2 … of the upright axis, from above; if there are any, it has no numbers */
+    XyDrawing(XyChart chart, boolean bottom, boolean told, List<String> names) {
         this.chart = chart;
         this.bottom = bottom;
         this.told = told;
+        this.names = names;
+    }
+
+    private double left() {
+        double widest = names.stream()
+                .mapToDouble(FixedFont.of(Look.TICKS)::width)
+                .max()
+                .orElse(0);
+        return Math.max(Look.LEFT, widest + TICK);
+    }
+
+    /** Length of a tick and its distance from the words, px. */
+    private static final double TICK = 14;
+
+    private ValueAxis upright(double[] ends) {
+        if (names.isEmpty()) {
+            return Look.axis(chart.y(), ends[0], ends[1]);
+        }
+        SymbolAxis axis = new SymbolAxis(null, names.toArray(String[]::new));
+        axis.setGridBandsVisible(false);
+        axis.setInverted(true);
+        axis.setRange(-0.6, names.size() - 0.4);
+        Look.dress(axis);
+        return axis;
     }
 
     void draw(Graphics2D graphics, Rectangle2D area) {
-        double plotWidth = area.getWidth() - Look.LEFT - Look.RIGHT;
+        double plotWidth = area.getWidth() - left() - Look.RIGHT;
         double[] x = Ends.of(chart.x(), chart.series(), chart.areas(), chart.marks(), true);
         double[] y = Ends.of(chart.y(), chart.series(), chart.areas(), chart.marks(), false);
         if (!chart.equalScale()) {
@@ -90,14 +122,14 @@ final class XyDrawing {
             across.setLabel(null);
             across.setTickLabelsVisible(false);
         }
-        XYPlot plot = new XYPlot(data, across, Look.axis(chart.y(), y[0], y[1]), renderer);
+        XYPlot plot = new XYPlot(data, across, upright(y), renderer);
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setSeriesRenderingOrder(org.jfree.chart.plot.SeriesRenderingOrder.FORWARD);
         plot.setDomainGridlinePaint(Look.GRID);
         plot.setRangeGridlinePaint(Look.GRID);
         plot.setDomainGridlineStroke(Look.HAIR);
         plot.setRangeGridlineStroke(Look.HAIR);
-        plot.setFixedRangeAxisSpace(Look.leftSpace(Look.LEFT));
+        plot.setFixedRangeAxisSpace(Look.leftSpace(left()));
         plot.setFixedDomainAxisSpace(Look.bottomSpace(bottom ? Look.BOTTOM : Look.BOTTOM_BARE));
         for (Mark mark : chart.marks()) {
             ValueMarker line = new ValueMarker(mark.at(), Look.TEXT, MARK_LINE);
@@ -109,7 +141,7 @@ final class XyDrawing {
             }
         }
         plot.addAnnotation(new MarkWords(told ? chart.marks() : List.of(), chart.marks(), chart.labels()));
-        return Look.chart(chart.heading(), plot, legend);
+        return Look.chart(chart.heading(), plot, legend, left());
     }
 
     private static final BasicStroke MARK_LINE =

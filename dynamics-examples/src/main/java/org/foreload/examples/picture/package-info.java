@@ -8,8 +8,9 @@
  * all.
  *
  * <p>Ready pieces: {@link org.foreload.examples.picture.XyChart} (lines, points, areas, marks),
- * {@link org.foreload.examples.picture.ChartStack} (several over one axis);
- * {@link org.foreload.examples.picture.PictureFile} checks a place before the work and writes after it. the work and
- * writes after it. What the pictures show is said in {@code org.foreload.examples.gallery}.
+ * {@link org.foreload.examples.picture.ChartStack} (several over one axis),
+ * {@link org.foreload.examples.picture.BarChart}; {@link org.foreload.examples.picture.PictureFile} checks a place
+ * before the work and writes after it. the work and writes after it. What the pictures show is said in
+ * {@code org.foreload.examples.gallery}.
  */
 package org.foreload.examples.picture;

@@ -78,10 +78,11 @@ public final class TooMuch {
         XyChart brake = chart(entries, "brake_mps2", Axis.of("brake", "m/s²"));
         XyChart slip = chart(
                 entries, "sideslip_deg", Axis.of("sideslip of the car", "°").between(-60, 30));
+        XyChart off = chart(entries, "offset_m", Axis.of("left of the line", "m"));
         String caption =
-                "The brake comes off early or late from the same brake point. Held too long, the car with front wheels "
-                        + "locked swings about its line as they stop and turn again; with rear wheels locked it turns around.";
-        Picture.of("Too much of it", caption, ChartStack.of(brake.tall(230), slip.tall(200)))
+                "The brake comes off early or late from the same brake point. Held too long, the front wheels lock and the "
+                        + "car leaves its line; with more brake on the rear it turns around.";
+        Picture.of("Too much of it", caption, ChartStack.of(brake.tall(230), slip.tall(180), off.tall(190)))
                 .save(Story.picture(args, "too-much.svg"));
     }
 

@@ -62,6 +62,11 @@ final class ReleaseOptions {
         return brakePoint != null;
     }
 
+    /** Whether the peak deceleration was given. */
+    boolean peakGiven() {
+        return peak != null;
+    }
+
     /** The shape; read before anything is computed. */
     ReleaseShape shape() {
         if (peak != null) {

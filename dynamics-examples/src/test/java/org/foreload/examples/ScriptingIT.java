@@ -89,11 +89,35 @@ class ScriptingIT {
                 assertTrue(answer.contains(from), answer);
                 String rest = answer.substring(answer.indexOf(from) + from.length());
                 String own = rest.contains(MARK) ? rest.substring(0, rest.indexOf(MARK)) : rest;
-                assertEquals(blocks.get(i + 1).text(), own, blocks.get(i).text());
+                assertSame(blocks.get(i + 1).text(), own, blocks.get(i).text());
                 compared++;
             }
         }
         assertTrue(compared > 0, "nothing was compared");
+    }
+
+    /**
+     * Units of the last shown digit by which a number may differ: another Java's mathematics may round it otherwise.
+     */
+    private static final double LAST_DIGIT = 1.01;
+
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
+    /** The same words, and the same numbers but for their last digit. */
+    private static void assertSame(String shown, String own, String what) {
+        assertEquals(NUMBER.matcher(shown).replaceAll("#"), NUMBER.matcher(own).replaceAll("#"), what);
+        List<String> expected = numbers(shown);
+        List<String> computed = numbers(own);
+        for (int i = 0; i < expected.size(); i++) {
+            int dot = expected.get(i).indexOf('.');
+            int digits = dot < 0 ? 0 : expected.get(i).length() - dot - 1;
+            double difference = Math.abs(Double.parseDouble(expected.get(i)) - Double.parseDouble(computed.get(i)));
+            assertTrue(difference <= LAST_DIGIT * Math.pow(10, -digits), own);
+        }
+    }
+
+    private static List<String> numbers(String text) {
+        return NUMBER.matcher(text).results().map(number -> number.group()).toList();
     }
 
     @Test

@@ -14,8 +14,7 @@ import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
-import org.foreload.tyre.Tyre;
-import org.foreload.tyre.TyreForce;
+import org.foreload.tyre.BareTyre;
 import org.junit.jupiter.api.Test;
 
 class RiskStudyTest {
@@ -113,7 +112,7 @@ class RiskStudyTest {
     void gripScattersOnATyreFromOutside() {
         var car = STUDY.simulator().car();
         var own = CornerStudy.of(
-                car.withTyres(outside(car.frontTyre()), outside(car.rearTyre())),
+                car.withTyres(BareTyre.of(car.frontTyre()), BareTyre.of(car.rearTyre())),
                 STUDY.simulator().corner());
         Scatter slippery = new Scatter("grip only", 0, 0, 0, 0, 0.05);
         BrakePlan early = LATEST.withBrakePoint(LATEST.brakePoint() - 5);
@@ -121,40 +120,6 @@ class RiskStudyTest {
         Risk wrapped = new RiskStudy(own, slippery, 16, 1).of(early);
         assertEquals(plain.meanTime(), wrapped.meanTime(), 1e-3 * plain.meanTime());
         assertTrue(wrapped.timeDeviation() > 0);
-    }
-
-    private static Tyre outside(Tyre tyre) {
-        return new Tyre() {
-            @Override
-            public double peakFrictionX(double load) {
-                return tyre.peakFrictionX(load);
-            }
-
-            @Override
-            public double peakFrictionY(double load) {
-                return tyre.peakFrictionY(load);
-            }
-
-            @Override
-            public double corneringStiffness(double load) {
-                return tyre.corneringStiffness(load);
-            }
-
-            @Override
-            public double slipStiffness(double load) {
-                return tyre.slipStiffness(load);
-            }
-
-            @Override
-            public double relaxationLength() {
-                return tyre.relaxationLength();
-            }
-
-            @Override
-            public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
-                return tyre.force(longitudinalSlip, lateralSlip, load);
-            }
-        };
     }
 
     @Test

@@ -35,6 +35,7 @@ final class ReleaseOptions {
     @Option(
             names = "--release-shape",
             paramLabel = "<shape>",
+            completionCandidates = Candidates.ShapeNames.class,
             defaultValue = "linear",
             description =
                     "How the brake comes off: linear, progressive (quick, then slow), late (slow, then quick), circle, "

@@ -3,7 +3,7 @@ package org.foreload.tyre;
 import java.util.function.UnaryOperator;
 
 /** A model that brings nothing but the six methods without a body: those of another tyre, its force changed. */
-class BareTyre implements Tyre {
+public class BareTyre implements Tyre {
 
     private final Tyre tyre;
     private final UnaryOperator<TyreForce> change;
@@ -14,7 +14,7 @@ class BareTyre implements Tyre {
     }
 
     /** The same forces: what has no body in {@link Tyre} is all that is taken over. */
-    static BareTyre of(Tyre tyre) {
+    public static BareTyre of(Tyre tyre) {
         return new BareTyre(tyre, UnaryOperator.identity());
     }
 

@@ -10,7 +10,6 @@ import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
@@ -44,10 +43,7 @@ final class StepsVerb implements Verb {
 
     private static final int MOST_STEPS = 50;
 
-    /** How far back, m at a time and at most, a present brake point within the accepted risk is looked for. */
-    private static final double BACK_STEP = 2;
-
-    private static final double FARTHEST_BACK = 60;
+    private static final String STOPPED = "stopped before the plan was made";
 
     @Option(
             names = "--steps",
@@ -102,7 +98,7 @@ final class StepsVerb implements Verb {
         return new Blame(carOptions, cornerOptions).compute(() -> {
             CornerStudy study = studyOptions.study(car, corner);
             RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
-            BrakePlan now = present(study, risks, shape);
+            BrakePlan now = present(console, study, risks, shape);
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
@@ -115,26 +111,23 @@ final class StepsVerb implements Verb {
             return PracticeSteps.plan(
                             risks, now, target, number, accepted, new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException(
-                            "the present release already fails more often than accepted, for this driver"));
+                            progress.stopped()
+                                    ? STOPPED
+                                    : "the present release already fails more often than accepted, for this driver"));
         }
     }
 
-    private BrakePlan present(CornerStudy study, RiskStudy risks, ReleaseShape shape) {
+    private BrakePlan present(Console console, CornerStudy study, RiskStudy risks, ReleaseShape shape) {
         BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
             return plan;
         }
-        Finding finding = study.latest(plan);
-        if (finding.found()) {
-            double latest = finding.entry().plan().brakePoint();
-            for (double back = 0; back <= FARTHEST_BACK; back += BACK_STEP) {
-                BrakePlan earlier = plan.withBrakePoint(latest - back);
-                if (risks.of(earlier).failed().value() <= accepted) {
-                    return earlier;
-                }
-            }
+        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            return PracticeSteps.present(risks, plan, accepted, new Sweep(searchOptions.threads(), progress))
+                    .orElseThrow(() -> new ComputationException(
+                            progress.stopped()
+                                    ? STOPPED
+                                    : "no brake point of the present release keeps this driver within the accepted risk"));
         }
-        throw new ComputationException(
-                "no brake point of the present release keeps this driver within the accepted risk");
     }
 }

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.StepsAnswer;
+import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.path.Corner;
@@ -102,7 +103,9 @@ final class StepsVerb implements Verb {
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
-            return StepsAnswer.of(study, scatter, plan(console, risks, now, target), accepted);
+            PracticeSteps steps = plan(console, risks, now, target);
+            common.picture().draw(() -> RiskPictures.steps(study, steps, accepted));
+            return StepsAnswer.of(study, scatter, steps, accepted);
         });
     }
 

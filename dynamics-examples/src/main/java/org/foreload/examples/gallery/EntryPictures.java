@@ -29,7 +29,7 @@ public final class EntryPictures {
     public static Picture of(CornerStudy study, EntryResult entry) {
         return new Picture(
                 "One entry: " + Say.where(study),
-                Tale.of(entry) + " The shaded ribbon is as wide as the brake is hard. " + loads(study, entry) + " "
+                Say.how(entry) + " The shaded ribbon is as wide as the brake is hard. " + loads(study, entry) + " "
                         + friction(entry),
                 List.of(
                         List.of(planPanel(study, entry)),
@@ -41,7 +41,7 @@ public final class EntryPictures {
     public static Picture plan(CornerStudy study, EntryResult entry) {
         return Picture.of(
                 "The corner from above: " + Say.where(study),
-                Tale.of(entry) + " The shaded ribbon is as wide as the brake is hard.",
+                Say.how(entry) + " The shaded ribbon is as wide as the brake is hard.",
                 planPanel(study, entry));
     }
 
@@ -49,7 +49,7 @@ public final class EntryPictures {
     public static Picture course(CornerStudy study, EntryResult entry) {
         return Picture.of(
                 "The entry along the line: " + Say.where(study),
-                Tale.of(entry) + " " + friction(entry),
+                Say.how(entry) + " " + friction(entry),
                 coursePanel(study, entry));
     }
 

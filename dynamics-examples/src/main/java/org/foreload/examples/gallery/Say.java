@@ -1,9 +1,11 @@
 package org.foreload.examples.gallery;
 
 import java.util.Locale;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
 import org.foreload.strategy.CornerStudy;
 
-/** Numbers in captions. */
+/** Numbers, places and entries in captions. */
 final class Say {
 
     private Say() {}
@@ -31,5 +33,26 @@ final class Say {
             scaled[i] = factor * values[i];
         }
         return scaled;
+    }
+
+    /** How it was braked and what came of it. */
+    static String how(EntryResult entry) {
+        String braked = entry.braked() ? plan(entry.plan()) : "No braking at all";
+        return entry.made()
+                ? braked
+                        + of(
+                                ": through in %.2f s, slowest %.1f m/s at %.1f m, %.0f %% of the slowing done while turning.",
+                                entry.time(), entry.minimumSpeed(), entry.minimumSpeedAt(), 100 * entry.trailShare())
+                : braked + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
+    }
+
+    /** {@code Foot down 111.8 m before turn-in, to 9.75 m/s², off 47.1 m after turn-in (progressive)}. */
+    static String plan(BrakePlan plan) {
+        return of(
+                "Foot down %s, to %.2f m/s², off %s (%s)",
+                station(plan.brakePoint()),
+                plan.peakDeceleration(),
+                station(plan.release().end()),
+                plan.release().shape().name());
     }
 }

@@ -46,6 +46,15 @@ final class MarkWords extends AbstractXYAnnotation {
         return rows;
     }
 
+    /** Whether a level mark with words lies so high that they need room above it. */
+    static boolean above(List<Mark> marks, double[] ends) {
+        return marks.stream()
+                .anyMatch(mark ->
+                        !mark.upright() && !mark.label().isEmpty() && mark.at() > ends[0] + HIGH * (ends[1] - ends[0]));
+    }
+
+    private static final double HIGH = 0.85;
+
     /** Left end and row of the words of a mark at x: beside it, in the first row with room. */
     private static double[] place(String text, double x, double from, double to, List<double[]> taken) {
         double width = width(text);

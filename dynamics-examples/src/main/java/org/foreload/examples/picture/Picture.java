@@ -38,9 +38,9 @@ public record Picture(String title, String caption, List<List<Panel>> rows) {
 
     private static final double EDGE = 16;
     private static final double GAP = 10;
-    private static final double TITLE_LINE = 23;
+    private static final double TITLE_LINE = 20;
     private static final double CAPTION_LINE = 16;
-    private static final FixedFont TITLE = FixedFont.bold(17);
+    private static final FixedFont TITLE = FixedFont.bold(15);
     private static final FixedFont CAPTION = FixedFont.plain(12);
 
     /** Copies the rows. */

@@ -83,7 +83,8 @@ final class XyDrawing {
         double[] y = Ends.of(chart.y(), chart.series(), chart.areas(), chart.marks(), false);
         if (!chart.equalScale()) {
             x = Ends.widened(chart.x(), x, MARGIN / 4, MARGIN / 4);
-            double rows = told ? MarkWords.rows(chart.marks(), x, plotWidth) * MarkWords.ROW : 0;
+            int words = told ? MarkWords.rows(chart.marks(), x, plotWidth) : 0;
+            double rows = MarkWords.ROW * Math.max(words, MarkWords.above(chart.marks(), y) ? 1 : 0);
             double share = rows / Math.max(1, area.getHeight() - Look.BOTTOM - rows - 40);
             y = Ends.widened(chart.y(), y, MARGIN, MARGIN + share);
         }

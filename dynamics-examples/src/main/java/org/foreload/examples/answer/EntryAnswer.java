@@ -33,12 +33,15 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand());
-        String verdict = verdict(study, entry, finding.found());
-        if (!finding.found()) {
-            verdict = "No brake point makes the corner with this release and this margin. The closest attempt: "
-                    + verdict;
-        }
-        return faces(study, entry, finding.found(), report, all, verdict);
+        return faces(study, entry, finding.found(), report, all, verdict(study, finding));
+    }
+
+    /** What came of an entry from its latest brake point, or of the closest attempt, in words. */
+    public static String verdict(CornerStudy study, Finding finding) {
+        String verdict = verdict(study, finding.entry(), finding.found());
+        return finding.found()
+                ? verdict
+                : "No brake point makes the corner with this release and this margin. The closest attempt: " + verdict;
     }
 
     /** An entry of a sweep, for programs only. */

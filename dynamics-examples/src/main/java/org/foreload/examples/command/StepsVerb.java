@@ -127,10 +127,11 @@ final class StepsVerb implements Verb {
         }
         try (ShownProgress progress = console.progress(searchOptions.quiet())) {
             return PracticeSteps.present(risks, plan, accepted, new Sweep(searchOptions.threads(), progress))
-                    .orElseThrow(() -> new ComputationException(
-                            progress.stopped()
-                                    ? STOPPED
-                                    : "no brake point of the present release keeps this driver within the accepted risk"));
+                    .orElseThrow(
+                            () -> new ComputationException(
+                                    progress.stopped()
+                                            ? STOPPED
+                                            : "no brake point of the present release keeps this driver within the accepted risk"));
         }
     }
 }

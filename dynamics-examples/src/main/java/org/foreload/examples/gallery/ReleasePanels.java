@@ -28,6 +28,9 @@ public final class ReleasePanels {
     /** Free space above and below the fixed axes, as a share of them. */
     private static final double ROOM = 0.05;
 
+    /** Metres shown after the last of apex, release and slowest place. */
+    private static final double AFTER = 15;
+
     private final CornerStudy study;
     private final List<EntryResult> entries;
     private final int planned;
@@ -48,9 +51,10 @@ public final class ReleasePanels {
         this.from = Math.max(
                 study.simulator().corner().path().start(),
                 least(entry -> Stretch.of(entry, apex).from()));
-        this.to = Math.min(
-                study.simulator().corner().path().end(),
-                most(entry -> Stretch.of(entry, apex).to()));
+        double last = most(entry -> Math.max(
+                entry.made() ? entry.minimumSpeedAt() : 0,
+                entry.plan().release().end()));
+        this.to = Math.min(study.simulator().corner().path().end(), Math.max(apex, last) + AFTER);
     }
 
     private double least(ToDoubleFunction<EntryResult> of) {
@@ -82,7 +86,8 @@ public final class ReleasePanels {
     /** The corner from above, the line driven, and the brake along it. */
     public XyChart plan(int index) {
         return PlanView.of(study.simulator().corner().path(), entries.get(index), apex, stretch(entries.get(index)))
-                .heading("");
+                .heading("")
+                .tall(330);
     }
 
     /** Brake, speed, and grip use of both axles over distance. */
@@ -94,11 +99,11 @@ public final class ReleasePanels {
         XyChart brake = XyChart.of(distance, fixed("brake", "m/s²", 1, "brake_mps2"));
         brake = behind(brake, index, 1, "brake_mps2", "the plan")
                 .line(index == planned ? "the plan" : "this release", s, own.column("brake_mps2"), Style.FIRST)
-                .tall(150);
+                .tall(130);
         XyChart speed = XyChart.of(distance, fixed("speed", "km/h", KMH, "speed_mps"));
         speed = behind(speed, index, KMH, "speed_mps", "")
                 .line("", s, Say.times(KMH, own.column("speed_mps")), Style.FIRST)
-                .tall(110);
+                .tall(95);
         double fullest = most(one ->
                 values(one, "front_utilisation", "rear_utilisation").max().orElse(1));
         XyChart use = XyChart.of(
@@ -106,7 +111,7 @@ public final class ReleasePanels {
                 .line("front axle", s, Say.times(PERCENT, own.column("front_utilisation")), Style.FIRST)
                 .line("rear axle", s, Say.times(PERCENT, own.column("rear_utilisation")), Style.SECOND)
                 .markY(PERCENT, "")
-                .tall(170);
+                .tall(150);
         return ChartStack.of(places(brake), places(speed), places(use));
     }
 
@@ -127,7 +132,7 @@ public final class ReleasePanels {
         XyChart chart = EntryPictures.ellipsePanel(study, entries.get(index));
         return chart.heading("")
                 .axes(chart.x().between(-110, 110), chart.y().between(-110, 110))
-                .tall(330);
+                .tall(300);
     }
 
     /** Time lost on the plan by all releases over where their brake is off; this one marked. */
@@ -159,7 +164,7 @@ public final class ReleasePanels {
                         new Style(Ink.BLACK, Dash.NONE, Marker.SQUARE))
                 .markX(0, "turn-in")
                 .markX(apex, "apex")
-                .tall(220);
+                .tall(200);
     }
 
     private double[] ends(int[] which) {

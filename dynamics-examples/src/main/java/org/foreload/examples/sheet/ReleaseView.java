@@ -86,7 +86,7 @@ record ReleaseView(
                 index,
                 planned,
                 said(sheet, finding, planned),
-                Words.sentence(EntryAnswer.verdict(sheet.study(), finding)),
+                EntryAnswer.result(sheet.study(), finding),
                 why(sheet, finding, planned),
                 phases(sheet, entry),
                 PanelSvg.of(panels.plan(index), CHART, name + "p", "The corner from above" + of),

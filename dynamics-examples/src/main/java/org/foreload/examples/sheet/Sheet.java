@@ -2,6 +2,7 @@ package org.foreload.examples.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
@@ -74,12 +75,29 @@ public final class Sheet {
             CornerStudy study, SheetRequest request, EntryResult plan, Optional<EntryResult> straight, Sweep sweep) {
         RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
         Optional<Risk> risk = risks.of(plan.plan(), sweep);
-        Optional<PracticeSteps> steps = straight.flatMap(
-                        entry -> PracticeSteps.present(risks, entry.plan(), request.accepted(), sweep))
+        Optional<PracticeSteps> steps = straight.flatMap(entry -> now(risks, entry.plan(), request.accepted(), sweep))
                 .flatMap(
                         now -> PracticeSteps.plan(risks, now, plan.plan(), request.steps(), request.accepted(), sweep));
         return risk.map(one -> new Practice(one, steps));
     }
+
+    /**
+     * Straight-line braking that the driver can repeat: gentler than the quickest, since a foot that scatters near the
+     * peak that locks a wheel fails wherever it comes down.
+     */
+    private static Optional<BrakePlan> now(RiskStudy risks, BrakePlan quickest, double accepted, Sweep sweep) {
+        for (double share : GENTLER) {
+            BrakePlan gentler = quickest.withPeakDeceleration(share * quickest.peakDeceleration());
+            Optional<BrakePlan> now = PracticeSteps.present(risks, gentler, accepted, sweep);
+            if (now.isPresent()) {
+                return now;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Shares of the quickest straight-line peak from which practice may begin. */
+    private static final double[] GENTLER = {0.7, 0.5};
 
     /** Car, corner and margin. */
     public CornerStudy study() {

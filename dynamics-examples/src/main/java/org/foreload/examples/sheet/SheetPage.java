@@ -13,6 +13,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.answer.Words;
@@ -129,6 +130,9 @@ public record SheetPage(
         double bound = sheet.study().bound().time();
         summary.add(
                 "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
+        summary.add(Words.sentence(sheet.request().driver().name()) + " drivers fail with it in "
+                + Words.percent(sheet.practice().plan().failed().value())
+                + " of their entries: see the practice steps before trying it.");
         return summary;
     }
 
@@ -159,7 +163,12 @@ public record SheetPage(
         words.add("Now: " + Words.brake(now.plan()) + "; " + Words.seconds(now.meanTime()) + " on average, "
                 + Words.percent(now.failed().value()) + " failures.");
         for (int i = 1; i < steps.steps().size(); i++) {
-            words.add(StepsAnswer.words(i, steps.steps().get(i)));
+            Risk risk = steps.steps().get(i).risk();
+            BrakePlan plan = risk.plan();
+            words.add(StepsAnswer.words(i, steps.steps().get(i)) + " Foot down " + Words.place(plan.brakePoint())
+                    + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², off "
+                    + Words.place(plan.release().end()) + "; "
+                    + Words.percent(risk.failed().value()) + " failures.");
         }
         return words;
     }

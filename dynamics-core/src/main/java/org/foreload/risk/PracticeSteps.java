@@ -65,7 +65,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
         Finding finding = risks.study().latest(release);
         if (finding.found()) {
             double latest = finding.entry().plan().brakePoint();
-            for (double back = 0; back <= FARTHEST_BACK; back += BACK_STEP) {
+            double room = latest - risks.study().simulator().corner().path().start();
+            for (double back = 0; back <= FARTHEST_BACK && back < room; back += BACK_STEP) {
                 BrakePlan earlier = release.withBrakePoint(latest - back);
                 Optional<Risk> risk = risks.of(earlier, sweep);
                 if (risk.isEmpty()) {

@@ -5,12 +5,14 @@ import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.vehicle.Car;
 
 /**
  * The latest brake point from which a release still makes the corner with the margin asked for.
  *
  * <p>Making it is not monotone in the brake point, so the stations are scanned from late to early, and the first change
- * from failing to making it is the one that is narrowed down. A brake point earlier than that one is never the answer.
+ * from failing to making it is the one that is narrowed down. A brake point from which the corner is made, but not from
+ * a metre earlier, is luck and no answer: the scan goes on.
  */
 public final class LatestBrakePoint {
 
@@ -25,6 +27,9 @@ public final class LatestBrakePoint {
 
     /** Narrowness, m, to which the station where the car no longer makes the corner at all is known. */
     private static final double HAND_ACCURACY = 0.5;
+
+    /** Distance, m, by which a driver may be early and must still make the corner. */
+    private static final double SOLID = 1;
 
     /** Speed that a simulated entry carries, as a share of the bound's, where the search starts. */
     private static final double SPEED_SHARE = 0.97;
@@ -69,12 +74,24 @@ public final class LatestBrakePoint {
         for (double point = start; point > earliest; point -= SCAN_STEP) {
             Attempt attempt = attempt(plan, point);
             if (attempt.met()) {
-                return later == null && point < latest
+                Edge edge = later == null && point < latest
                         ? climb(plan, attempt, latest)
-                        : narrowed(plan, attempt, later, firstOff);
+                        : new Edge(narrowed(plan, attempt, later), firstOff);
+                firstOff = edge.firstOff();
+                Attempt last = edge.last();
+                Attempt earlier = attempt(plan, Math.max(earliest, last.point() - SOLID));
+                while (!earlier.met() && earlier.point() > point) {
+                    firstOff = earlier.entry().made() ? firstOff : earlier.point();
+                    last = narrowed(plan, attempt, earlier);
+                    earlier = attempt(plan, Math.max(earliest, last.point() - SOLID));
+                }
+                if (earlier.met()) {
+                    return confirmed(plan, last.point(), firstOff);
+                }
+                attempt = earlier; // Luck: who is a little early fails. The scan goes on.
             }
             if (!attempt.entry().made()) {
-                firstOff = point;
+                firstOff = attempt.point();
             }
             if (closest == null || attempt.drift() <= closest.drift()) {
                 closest = attempt;
@@ -107,17 +124,20 @@ public final class LatestBrakePoint {
     /** One trial: where the foot came down, and the drift as a multiple of the allowed one. */
     private record Attempt(double point, EntryResult entry, boolean met, double drift) {}
 
+    /** The last attempt that made it, and the first station found so far from which the corner is not made; or NaN. */
+    private record Edge(Attempt last, double firstOff) {}
+
     /** The estimate was too early: later and later until it fails, or the brake is no longer used. */
-    private Finding climb(BrakePlan plan, Attempt from, double latest) {
+    private Edge climb(BrakePlan plan, Attempt from, double latest) {
         Attempt made = from;
         while (true) {
             Attempt next = attempt(plan, Math.min(made.point() + SCAN_STEP, latest));
             if (!next.met()) {
-                return narrowed(plan, made, next, next.entry().made() ? Double.NaN : next.point());
+                return new Edge(narrowed(plan, made, next), next.entry().made() ? Double.NaN : next.point());
             }
             made = next;
             if (made.point() >= latest) {
-                return confirmed(plan, made.point(), latest);
+                return new Edge(made, latest);
             }
         }
     }
@@ -126,7 +146,7 @@ public final class LatestBrakePoint {
      * Narrows the change from making it to failing: false position on the logarithm of the drift, which is smooth as
      * long as the car stays on the track, with halving whenever that is slow.
      */
-    private Finding narrowed(BrakePlan plan, Attempt made, Attempt failing, double firstOff) {
+    private Attempt narrowed(BrakePlan plan, Attempt made, Attempt failing) {
         Attempt low = made;
         Attempt high = failing;
         boolean halve = false;
@@ -143,7 +163,7 @@ public final class LatestBrakePoint {
             }
             halve = high.point() - low.point() > width / 2;
         }
-        return confirmed(plan, low.point(), firstOff);
+        return low;
     }
 
     /**
@@ -200,20 +220,32 @@ public final class LatestBrakePoint {
 
     /**
      * Brake point, m, from which a car of constant brake force would come out of the release a little slower than the
-     * bound: where the scan starts.
+     * bound: where the scan starts. It meets the speed that the car has gained on the approach until there.
      */
     public double estimate(BrakePlan plan) {
         double target =
                 SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
-        double before = simulator.corner().approachSpeed();
-        double peak = plan.peakDeceleration();
         double released = 0;
         int parts = 50;
         double length = plan.release().end() - plan.release().start();
         for (int i = 0; i < parts; i++) {
             released += plan.release().remaining(plan.release().start() + (i + 0.5) / parts * length) * length / parts;
         }
-        double needed = (before * before - target * target) / (2 * peak);
-        return plan.release().start() - (needed - released) - before * plan.buildUpTime() / 2;
+        Car car = simulator.car();
+        double lastAtFull = bound.brakePoint().orElse(plan.release().start());
+        double point = Math.min(lastAtFull, plan.release().start());
+        for (int i = 0; i < ROUNDS; i++) {
+            double speed = bound.speedAt(Math.min(point, lastAtFull));
+            double square = speed * speed;
+            double drag = car.aerodynamics().drag((square + target * target) / 2)
+                    / car.chassis().mass();
+            double peak = plan.peakDeceleration();
+            double full = ((square - target * target) / 2 - peak * released) / (peak + drag);
+            point = plan.release().start() - full - speed * plan.buildUpTime() / 2;
+        }
+        return point;
     }
+
+    /** Rounds in which brake point and speed there settle on each other; each about halves the error, at least. */
+    private static final int ROUNDS = 12;
 }

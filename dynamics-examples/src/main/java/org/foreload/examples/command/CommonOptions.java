@@ -11,6 +11,7 @@ final class CommonOptions {
             names = "--format",
             paramLabel = "<format>",
             defaultValue = "table",
+            completionCandidates = Candidates.Formats.class,
             description =
                     "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
     private Format format;

@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.StepsAnswer;
@@ -25,8 +26,9 @@ import picocli.CommandLine.Option;
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
                     + "repeat.",
             "",
-            "The present release is told by --brake-point and --release-…; without a brake point it is the latest one with "
-                    + "which this driver stays within the accepted risk. Steps end where the rest would be too risky for this "
+            "The present release is told by --brake-point, --peak-deceleration and --release-…; without a brake point it is "
+                    + "the latest one, and without a peak the hardest one, with which this driver stays within the accepted "
+                    + "risk. Steps end where the rest would be too risky for this "
                     + "driver: then a steadier foot is the next thing to practise."
         },
         optionListHeading = "%nOptions:%n",
@@ -45,6 +47,9 @@ final class StepsVerb implements Verb {
     private static final int MOST_STEPS = 50;
 
     private static final String STOPPED = "stopped before the plan was made";
+
+    /** Shares of the usual peak that are tried, hardest first, where none is given. */
+    private static final double[] PEAKS = {1, 0.9, 0.8, 0.7};
 
     @Option(
             names = "--steps",
@@ -126,12 +131,18 @@ final class StepsVerb implements Verb {
             return plan;
         }
         try (ShownProgress progress = console.progress(searchOptions.quiet())) {
-            return PracticeSteps.present(risks, plan, accepted, new Sweep(searchOptions.threads(), progress))
-                    .orElseThrow(
-                            () -> new ComputationException(
-                                    progress.stopped()
-                                            ? STOPPED
-                                            : "no brake point of the present release keeps this driver within the accepted risk"));
+            Sweep sweep = new Sweep(searchOptions.threads(), progress);
+            for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
+                Optional<BrakePlan> safe = PracticeSteps.present(
+                        risks, plan.withPeakDeceleration(share * plan.peakDeceleration()), accepted, sweep);
+                if (safe.isPresent()) {
+                    return safe.get();
+                }
+            }
+            throw new ComputationException(
+                    progress.stopped()
+                            ? STOPPED
+                            : "no brake point of the present release keeps this driver within the accepted risk");
         }
     }
 }

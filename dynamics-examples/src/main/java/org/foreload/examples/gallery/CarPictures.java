@@ -28,6 +28,11 @@ public final class CarPictures {
     /** Steps of a line. */
     private static final int STEPS = 60;
 
+    /** Step of accelerations, m/s², from trim to trim, and where the search for an end is given up. */
+    private static final double STEP = 0.1;
+
+    private static final double FARTHEST = 60;
+
     /** Deceleration, m/s², up to which loads are drawn at least. */
     private static final double LOADS_TO = 10;
 
@@ -140,8 +145,8 @@ public final class CarPictures {
     private static XyChart steerLine(
             XyChart chart, String name, Car car, double speed, double lateral, double deceleration, Style style) {
         List<double[]> points = new ArrayList<>();
-        double step = Math.copySign(0.25, lateral);
-        for (int i = 0; i <= 4 * STEPS; i++) {
+        double step = Math.copySign(STEP, lateral);
+        for (int i = 0; i * STEP <= FARTHEST; i++) {
             Optional<Trim> trim = Trim.find(car, speed, i * step, deceleration);
             if (trim.isEmpty()) {
                 break;
@@ -153,12 +158,12 @@ public final class CarPictures {
 
     private static XyChart decay(Car car, double speed, double lateral, double deceleration) {
         List<double[]> points = new ArrayList<>();
-        for (int i = 0; i <= 4 * STEPS; i++) {
-            Optional<Trim> trim = Trim.find(car, speed, lateral, 0.25 * i);
+        for (int i = 0; i * STEP <= FARTHEST; i++) {
+            Optional<Trim> trim = Trim.find(car, speed, lateral, STEP * i);
             if (trim.isEmpty()) {
                 break;
             }
-            points.add(new double[] {0.25 * i, LinearHandling.of(trim.get()).decayRate()});
+            points.add(new double[] {STEP * i, LinearHandling.of(trim.get()).decayRate()});
         }
         XyChart chart = XyChart.of(Axis.of("deceleration", "m/s²"), Axis.of("rate at which a push dies down", "1/s"))
                 .heading("The same turn braked more and more")

@@ -114,7 +114,7 @@ public final class PedalPictures {
         for (PedalStudy.Result result : results) {
             String name = result.pedal().name();
             double percent = 100 * result.brakeScatter();
-            scatter.add(Bar.of("senses " + name, percent, Say.of("%.1f %%", percent), Ink.BLUE));
+            scatter.add(Bar.of(name, percent, Say.of("%.1f %%", percent), Ink.BLUE));
             for (Outcome outcome : Outcome.values()) {
                 int count = result.count(outcome);
                 if (count > 0) {
@@ -126,7 +126,7 @@ public final class PedalPictures {
                 }
             }
             words.append(Say.of(
-                    "Sensing %s: %.1f %% of the peak; %d of %d made it%s. ",
+                    "The %s one scatters by %.1f %% of the peak; %d of %d made it%s. ",
                     name,
                     percent,
                     result.count(Outcome.MADE_IT),
@@ -137,6 +137,9 @@ public final class PedalPictures {
                 "Two pedals under the same leg: " + Say.where(study),
                 words + "Size only; no claim about any real leg. " + Say.plan(plan) + ".",
                 new BarChart("Scatter of the brake", Axis.of("share of the peak", "%"), scatter),
-                new BarChart("How the attempts end", Axis.of("share of attempts", "%"), outcomes));
+                new BarChart(
+                        "How the attempts end",
+                        Axis.of("share of attempts", "%").between(0, 100),
+                        outcomes));
     }
 }

@@ -74,7 +74,7 @@ public final class RiskPictures {
                     Say.of("%.1f %%", PERCENT * share.value()),
                     outcome == Outcome.MADE_IT ? Ink.BLUE : Ink.VERMILION));
         }
-        return new BarChart("How entries end", Axis.of("share of entries", "%"), bars);
+        return new BarChart("How entries end", Axis.of("share of entries", "%").between(0, 100), bars);
     }
 
     private static XyChart curve(Choice choice, double accepted) {

@@ -8,6 +8,7 @@ import org.foreload.balance.Balance;
 import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceRow;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -38,8 +39,7 @@ public final class SetupPictures {
                 .toList();
         List<Bar> bars = rows.stream()
                 .map(row -> Bar.of(
-                        Say.of("%s %+.3g %s", row.parameter(), row.change(), row.unit())
-                                .strip(),
+                        more(row),
                         1000 * row.timeChange(),
                         Say.of("%+.1f%s", 1000 * row.timeChange(), row.steady() ? "" : " *"),
                         row.timeChange() > 0 ? Ink.VERMILION : Ink.BLUE))
@@ -47,11 +47,8 @@ public final class SetupPictures {
         String first = rows.isEmpty()
                 ? ""
                 : Say.of(
-                        " Most matters %s: %+.3g %s more changes the time by %+.1f ms.",
-                        rows.get(0).parameter(),
-                        rows.get(0).change(),
-                        rows.get(0).unit(),
-                        1000 * rows.get(0).timeChange());
+                        " Most matters %s, which changes the time by %+.1f ms.",
+                        more(rows.get(0)), 1000 * rows.get(0).timeChange());
         return Picture.of(
                 "What a little more of each number does: " + Say.where(study),
                 Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
@@ -63,6 +60,11 @@ public final class SetupPictures {
                                         rows.size(), sensitivity.rows().size())
                                 : ""),
                 new BarChart("", Axis.of("change of time", "ms"), bars));
+    }
+
+    /** {@code mass_kg +10 kg}. */
+    private static String more(Row row) {
+        return (row.parameter() + " +" + Numbers.shortest(row.change()) + " " + row.unit()).strip();
     }
 
     /** Best time at each value of a balance sweep, and for the brake share what each axle asks of the road. */
@@ -86,7 +88,7 @@ public final class SetupPictures {
         String name = balance.axis().parameter().name();
         String unit = balance.axis().parameter().unit();
         XyChart chart = XyChart.of(
-                        Axis.of(words(name), unit.isEmpty() ? "share" : unit), Axis.of("time of the best entry", "s"))
+                        Axis.of(words(name), unit.isEmpty() ? "–" : unit), Axis.of("time of the best entry", "s"))
                 .heading("Time, and what a foot 5 % harder does")
                 .tall(360);
         chart = rows(chart, "", balance, row -> row.made(), Style.FIRST);

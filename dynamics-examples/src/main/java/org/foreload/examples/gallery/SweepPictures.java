@@ -97,7 +97,7 @@ public final class SweepPictures {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
         return "Each mark of the landscape is one release from its own latest brake point; the lower, the quicker; "
-                + failed + " that fail stand above the line, by how.";
+                + failed + " that fail stand above the line, by the way they do, as do the slowest.";
     }
 
     /** Adds the gap curve, where there are two entries to compare; answers what it says. */
@@ -143,14 +143,36 @@ public final class SweepPictures {
                 new Style(Ink.BLACK, Dash.THIN, Marker.NONE));
     }
 
+    /**
+     * Time up to which releases are told apart, s: slower ones would press the others together. All of them, unless a
+     * few stand far off.
+     */
+    private static double slowest(Exploration sweep) {
+        double[] times = sweep.candidates().stream()
+                .map(Candidate::entry)
+                .filter(EntryResult::made)
+                .mapToDouble(EntryResult::time)
+                .sorted()
+                .toArray();
+        if (times.length == 0) {
+            return sweep.boundTime();
+        }
+        double most = times[(int) (SHOWN * (times.length - 1))];
+        double reach = most + (most - times[0]) / 2;
+        return times[times.length - 1] <= reach ? times[times.length - 1] : most;
+    }
+
+    private static final double SHOWN = 0.9;
+
     private static XyChart landscape(
             Exploration sweep, List<Candidate> candidates, Axis axis, ToDoubleFunction<Candidate> place) {
+        double slowest = slowest(sweep);
         XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
                 .heading("Time against release end and peak")
                 .tall(380);
         Map<Double, List<Candidate>> peaks = new TreeMap<>();
         for (Candidate one : candidates) {
-            if (one.made()) {
+            if (one.made() && one.entry().time() <= slowest) {
                 peaks.computeIfAbsent(one.entry().plan().peakDeceleration(), peak -> new ArrayList<>())
                         .add(one);
             }
@@ -167,34 +189,42 @@ public final class SweepPictures {
                 chart,
                 "without the margin",
                 candidates,
-                one -> !one.made() && one.entry().made(),
+                one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
                 place,
                 one -> one.entry().time(),
                 Style.points(Ink.GREY, Marker.RING));
-        return failures(chart, sweep, candidates, place);
+        return failures(chart, sweep, slowest, candidates, place);
     }
 
-    /** Entries without a time, above the slowest: one height and one mark for each way to fail. */
+    /** Entries without a time, and far slower ones, above the others: one height and one mark for each way to end. */
     private static XyChart failures(
-            XyChart chart, Exploration sweep, List<Candidate> candidates, ToDoubleFunction<Candidate> place) {
-        if (candidates.stream().allMatch(one -> one.entry().made())) {
+            XyChart chart,
+            Exploration sweep,
+            double slowest,
+            List<Candidate> candidates,
+            ToDoubleFunction<Candidate> place) {
+        if (candidates.stream()
+                .allMatch(one -> one.entry().made() && one.entry().time() <= slowest)) {
             return chart;
         }
-        double slowest = Double.NEGATIVE_INFINITY;
-        double quickest = Double.POSITIVE_INFINITY;
-        for (Candidate one : sweep.candidates()) {
-            if (one.entry().made()) {
-                slowest = Math.max(slowest, one.entry().time());
-                quickest = Math.min(quickest, one.entry().time());
-            }
-        }
-        double base = slowest >= quickest ? slowest : sweep.boundTime();
+        double quickest = sweep.candidates().stream()
+                .map(Candidate::entry)
+                .filter(EntryResult::made)
+                .mapToDouble(EntryResult::time)
+                .min()
+                .orElse(slowest);
         double spread = slowest > quickest ? slowest - quickest : 1;
-        double line = base + FAILURES / 2 * spread;
-        XyChart more = chart.markY(line, "");
-        int row = 0;
+        XyChart more = marks(
+                chart.markY(slowest + FAILURES / 2 * spread, ""),
+                Say.of("slower than %.1f s", slowest),
+                candidates,
+                one -> one.entry().made() && one.entry().time() > slowest,
+                place,
+                one -> slowest + FAILURES * spread,
+                Style.points(Ink.GREY, Marker.TRIANGLE));
+        int row = 1;
         for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP)) {
-            double height = base + (FAILURES + FAILURE_STEP * row) * spread;
+            double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
             Marker marker =
                     outcome == Outcome.RAN_WIDE ? Marker.CROSS : outcome == Outcome.SPUN ? Marker.RING : Marker.BAR;
             more = marks(

@@ -11,6 +11,7 @@ import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.XYDataset;
 
 /** The words in a chart: those of marks, in rows at the upper edge where they would overlap, and those at points. */
 final class MarkWords extends AbstractXYAnnotation {
@@ -97,17 +98,36 @@ final class MarkWords extends AbstractXYAnnotation {
         for (Mark mark : level) {
             double y = up.valueToJava2D(mark.at(), area, plot.getRangeAxisEdge());
             boolean above = y - ROW > area.getMinY();
-            write(
-                    graphics,
-                    mark.label(),
-                    area.getMaxX() - width(mark.label()) - GAP,
-                    above ? y - GAP : y + ASCENT + GAP);
+            double base = above ? y - GAP : y + ASCENT + GAP;
+            double right = area.getMaxX() - width(mark.label()) - GAP;
+            double left = area.getMinX() + GAP;
+            Rectangle2D there = new Rectangle2D.Double(right, base - ASCENT, width(mark.label()), ASCENT + GAP);
+            write(graphics, mark.label(), crossed(there, plot, area, across, up) ? left : right, base);
         }
         for (Label label : labels) {
             double x = across.valueToJava2D(label.x(), area, plot.getDomainAxisEdge());
             double y = up.valueToJava2D(label.y(), area, plot.getRangeAxisEdge());
             write(graphics, label, x, y, area);
         }
+    }
+
+    /** Whether a line of the chart goes through a place. */
+    private static boolean crossed(Rectangle2D place, XYPlot plot, Rectangle2D area, ValueAxis across, ValueAxis up) {
+        XYDataset data = plot.getDataset();
+        for (int series = 0; series < data.getSeriesCount(); series++) {
+            double[] last = null;
+            for (int item = 0; item < data.getItemCount(series); item++) {
+                double[] point = {
+                    across.valueToJava2D(data.getXValue(series, item), area, plot.getDomainAxisEdge()),
+                    up.valueToJava2D(data.getYValue(series, item), area, plot.getRangeAxisEdge())
+                };
+                if (last != null && place.intersectsLine(last[0], last[1], point[0], point[1])) {
+                    return true;
+                }
+                last = point;
+            }
+        }
+        return false;
     }
 
     private static void write(Graphics2D graphics, Label label, double x, double y, Rectangle2D area) {

@@ -82,7 +82,9 @@ final class XyDrawing {
         double[] x = Ends.of(chart.x(), chart.series(), chart.areas(), chart.marks(), true);
         double[] y = Ends.of(chart.y(), chart.series(), chart.areas(), chart.marks(), false);
         if (!chart.equalScale()) {
-            x = Ends.widened(chart.x(), x, MARGIN / 4, MARGIN / 4);
+            boolean points = chart.series().stream().anyMatch(one -> one.style().dash() == Style.Dash.NONE);
+            double aside = points ? MARGIN : MARGIN / 4;
+            x = Ends.widened(chart.x(), x, aside, aside);
             int words = told ? MarkWords.rows(chart.marks(), x, plotWidth) : 0;
             double rows = MarkWords.ROW * Math.max(words, MarkWords.above(chart.marks(), y) ? 1 : 0);
             double share = rows / Math.max(1, area.getHeight() - Look.BOTTOM - rows - 40);

@@ -1,12 +1,14 @@
 package org.foreload.examples.sheet;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -26,6 +28,9 @@ final class Browser implements AutoCloseable {
 
     private static final double A4_HEIGHT = 11.69;
 
+    /** It warns that it does not know the newest browser's tools, of which none is used. */
+    private static final Logger QUIET = Logger.getLogger("org.openqa.selenium");
+
     private final ChromeDriver driver;
 
     private Browser(ChromeDriver driver) {
@@ -43,6 +48,7 @@ final class Browser implements AutoCloseable {
         if (!there && !"required".equals(System.getProperty("foreload.browser"))) {
             Assumptions.abort("no Chromium and chromedriver in /usr/bin: the sheet is not looked at in a browser");
         }
+        QUIET.setLevel(Level.SEVERE);
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         logs.enable(LogType.PERFORMANCE, Level.ALL);
@@ -117,7 +123,7 @@ final class Browser implements AutoCloseable {
     /** Violations that axe-core finds in the page: rule and element. */
     List<?> accessibility() throws IOException {
         try (var script = Browser.class.getResourceAsStream("/axe.min.js")) {
-            driver.executeScript(new String(script.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+            driver.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }
         return (List<?>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
                 + "axe.run().then(r => done(r.violations.map(v => v.id + ': ' + v.nodes[0].html)),"

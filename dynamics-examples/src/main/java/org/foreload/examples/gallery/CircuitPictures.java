@@ -37,7 +37,10 @@ public final class CircuitPictures {
                 "Where the lap gains: " + car.name() + " on " + circuit.name(),
                 Say.of(
                                 "The best releases gain %.2f s in %d corners on braking in a straight line only.",
-                                lap.gain(), lap.corners().size())
+                                lap.gain(),
+                                lap.corners().stream()
+                                        .filter(corner -> !Double.isNaN(corner.gain()))
+                                        .count())
                         + most,
                 List.of(
                         List.of(new BarChart("Gain on straight-line braking", Axis.of("time gained", "s"), gains)),

@@ -120,7 +120,8 @@ public final class RiskPictures {
     /** A practice plan: where the brake goes on and off in each step, what it gains, what it risks. */
     public static Picture steps(CornerStudy study, PracticeSteps plan, double accepted) {
         List<Step> steps = plan.steps();
-        Axis step = Axis.of("step, 0 is what the driver does now", "–");
+        Axis step =
+                Axis.of("step, 0 is what the driver does now", "–").between(-0.5, Math.max(1.5, steps.size() - 0.5));
         XyChart places = XyChart.of(step, Axis.of("station", "m"))
                 .line(
                         "foot down",
@@ -154,13 +155,17 @@ public final class RiskPictures {
                     new Style(Ink.BLACK, Dash.THIN, Marker.NONE));
         }
         Step last = steps.get(steps.size() - 1);
-        String words = Say.of(
-                "%d steps go %.0f %% of the way to the best release and gain %.3f s. The last: %s.%s",
-                steps.size() - 1,
-                PERCENT * plan.reached(),
-                steps.get(0).risk().meanTime() - last.risk().meanTime(),
-                Say.plan(last.risk().plan()),
-                steps.size() > 1 ? " If overdone: " + last.goesFirst() + "." : "");
+        String words = steps.size() == 1
+                ? Say.of(
+                        "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
+                        PERCENT * accepted, Say.plan(last.risk().plan()))
+                : Say.of(
+                        "%d steps go %.0f %% of the way to the best release and gain %.3f s. The last: %s. If overdone: %s.",
+                        steps.size() - 1,
+                        PERCENT * plan.reached(),
+                        steps.get(0).risk().meanTime() - last.risk().meanTime(),
+                        Say.plan(last.risk().plan()),
+                        last.goesFirst());
         return Picture.of("Practice in steps: " + Say.where(study), words, ChartStack.of(places, times, failures));
     }
 

@@ -192,7 +192,7 @@ public final class SweepPictures {
                 one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
                 place,
                 one -> one.entry().time(),
-                Style.points(Ink.GREY, Marker.RING));
+                Style.points(Ink.GREY, Marker.PLUS));
         return failures(chart, sweep, slowest, candidates, place);
     }
 
@@ -221,7 +221,7 @@ public final class SweepPictures {
                 one -> one.entry().made() && one.entry().time() > slowest,
                 place,
                 one -> slowest + FAILURES * spread,
-                Style.points(Ink.GREY, Marker.TRIANGLE));
+                Style.points(Ink.GREY, Marker.BOX));
         int row = 1;
         for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP)) {
             double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;

@@ -4,14 +4,19 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.geom.Line2D;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.axis.TickUnits;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.Plot;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
@@ -20,6 +25,11 @@ import org.jfree.chart.ui.RectangleInsets;
 
 /** The one style of all charts. */
 final class Look {
+
+    static {
+        // The chart library would else draw upright words as outlines, for which it needs a font of the machine.
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     static final Font TICKS = FixedFont.plain(11);
     static final Font WORDS = FixedFont.plain(12);
@@ -47,12 +57,31 @@ final class Look {
 
     static NumberAxis axis(Axis axis, double low, double high) {
         NumberAxis shown = new NumberAxis(axis.text());
-        shown.setStandardTickUnits(NumberAxis.createStandardTickUnits(Locale.ROOT));
+        shown.setStandardTickUnits(tickUnits());
         shown.setAutoRangeIncludesZero(false);
         shown.setRange(low, high);
         dress(shown);
         return shown;
     }
+
+    /**
+     * 1, 2 and 5 of each power of ten, with as many decimals as that power has: all numbers of an axis are then about
+     * as long, and none runs into the next.
+     */
+    private static TickUnits tickUnits() {
+        TickUnits units = new TickUnits();
+        for (int power = SMALLEST; power <= LARGEST; power++) {
+            String pattern = power < 0 ? "0." + "0".repeat(-power) : "0";
+            DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
+            for (int digit : new int[] {1, 2, 5}) {
+                units.add(new NumberTickUnit(digit * Math.pow(10, power), format));
+            }
+        }
+        return units;
+    }
+
+    private static final int SMALLEST = -9;
+    private static final int LARGEST = 12;
 
     static void dress(ValueAxis axis) {
         axis.setLabelFont(WORDS);

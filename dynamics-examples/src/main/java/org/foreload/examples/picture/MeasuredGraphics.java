@@ -39,6 +39,17 @@ final class MeasuredGraphics extends PassedGraphics {
         return new MeasuredGraphics((Graphics2D) to.create());
     }
 
+    /** Never a font that would have to be looked up: a chart may have kept one of its own that equals ours. */
+    @Override
+    public Font getFont() {
+        return FixedFont.of(super.getFont());
+    }
+
+    @Override
+    public void setFont(Font font) {
+        super.setFont(FixedFont.of(font));
+    }
+
     @Override
     public FontMetrics getFontMetrics(Font font) {
         return FixedFont.of(font).metrics();

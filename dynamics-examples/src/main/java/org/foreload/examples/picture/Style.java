@@ -130,26 +130,35 @@ public record Style(Ink ink, Dash dash, Marker marker) {
         TRIANGLE,
         /** A diamond. */
         DIAMOND,
+        /** A square outline. */
+        BOX,
         /** A cross. */
         CROSS,
+        /** An upright cross. */
+        PLUS,
         /** A short upright bar. */
         BAR;
 
         boolean filled() {
-            return this != RING && this != CROSS && this != BAR;
+            return this == DISC || this == SQUARE || this == TRIANGLE || this == DIAMOND;
         }
 
         /** Half as wide as px. */
         Shape shape(double r) {
             return switch (this) {
                 case NONE, DISC, RING -> new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
-                case SQUARE -> new Rectangle2D.Double(-r, -r, 2 * r, 2 * r);
+                case SQUARE, BOX -> new Rectangle2D.Double(-r, -r, 2 * r, 2 * r);
                 case TRIANGLE -> lines(true, 0, -1.2 * r, 1.1 * r, r, -1.1 * r, r);
                 case DIAMOND -> lines(true, 0, -1.3 * r, 1.3 * r, 0, 0, 1.3 * r, -1.3 * r, 0);
                 case CROSS -> {
                     Path2D cross = lines(false, -r, -r, r, r);
                     cross.append(lines(false, -r, r, r, -r), false);
                     yield cross;
+                }
+                case PLUS -> {
+                    Path2D plus = lines(false, -1.2 * r, 0, 1.2 * r, 0);
+                    plus.append(lines(false, 0, -1.2 * r, 0, 1.2 * r), false);
+                    yield plus;
                 }
                 case BAR -> lines(false, 0, -1.4 * r, 0, 1.4 * r);
             };

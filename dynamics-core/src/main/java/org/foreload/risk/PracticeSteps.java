@@ -3,13 +3,13 @@ package org.foreload.risk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
-import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Outcome;
+import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 
 /**
@@ -51,6 +51,41 @@ public record PracticeSteps(List<Step> steps, double reached) {
     public record Step(Risk risk, double later, double further, double gain, String goesFirst, String tellTale) {}
 
     /**
+     * What a driver who knows a release but not its brake point does now: the latest brake point with which that driver
+     * stays within the accepted risk.
+     *
+     * @param risks driver and number of entries for each plan
+     * @param release its brake point does not matter
+     * @param accepted failure probability, 0 to 1
+     * @param sweep on how many threads, and who is told of progress
+     * @return empty if there is none down to 60 m before the latest brake point that makes the corner, or after a stop
+     */
+    public static Optional<BrakePlan> present(RiskStudy risks, BrakePlan release, double accepted, Sweep sweep) {
+        Checks.within("accepted_failure_probability", accepted, 0, 1);
+        Finding finding = risks.study().latest(release);
+        if (finding.found()) {
+            double latest = finding.entry().plan().brakePoint();
+            double room = latest - risks.study().simulator().corner().path().start();
+            for (double back = 0; back <= FARTHEST_BACK && back < room; back += BACK_STEP) {
+                BrakePlan earlier = release.withBrakePoint(latest - back);
+                Optional<Risk> risk = risks.of(earlier, sweep);
+                if (risk.isEmpty()) {
+                    return Optional.empty();
+                }
+                if (risk.get().failed().value() <= accepted) {
+                    return Optional.of(earlier);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How far back, m at a time and at most, a brake point within the accepted risk is looked for. */
+    private static final double BACK_STEP = 2;
+
+    private static final double FARTHEST_BACK = 60;
+
+    /**
      * Plans the steps.
      *
      * @param risks driver and number of entries for each plan
@@ -69,13 +104,21 @@ public record PracticeSteps(List<Step> steps, double reached) {
         if (first.isEmpty() || first.get().failed().value() > accepted) {
             return Optional.empty();
         }
-        double reached = farthest(risks, now, target, accepted);
+        OptionalDouble farthest = farthest(risks, now, target, accepted, sweep);
+        if (farthest.isEmpty()) {
+            return Optional.empty();
+        }
+        double reached = farthest.getAsDouble();
         List<Step> steps = new ArrayList<>();
         Risk before = first.get();
         steps.add(step(risks, before, before));
         for (int i = 1; i <= number && reached > 0; i++) {
             double way = reached * i / number;
-            Risk risk = risks.of(between(now, target, way));
+            Optional<Risk> driven = risks.of(between(now, target, way), sweep);
+            if (driven.isEmpty()) {
+                return Optional.empty();
+            }
+            Risk risk = driven.get();
             if (risk.failed().value() > accepted) {
                 continue; // Risk need not rise evenly along the way; a step that is too risky is left out.
             }
@@ -85,21 +128,25 @@ public record PracticeSteps(List<Step> steps, double reached) {
         return Optional.of(new PracticeSteps(steps, reached));
     }
 
-    private static double farthest(RiskStudy risks, BrakePlan now, BrakePlan target, double accepted) {
-        if (risks.of(target).failed().value() <= accepted) {
-            return 1;
-        }
+    /** How much of the way is within the accepted risk; empty after a stop. */
+    private static OptionalDouble farthest(
+            RiskStudy risks, BrakePlan now, BrakePlan target, double accepted, Sweep sweep) {
         double low = 0;
         double high = 1;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (risks.of(between(now, target, middle)).failed().value() <= accepted) {
-                low = middle;
-            } else {
-                high = middle;
+        double way = 1;
+        for (int i = 0; i <= HALVINGS && low < high; i++) {
+            Optional<Risk> risk = risks.of(between(now, target, way), sweep);
+            if (risk.isEmpty()) {
+                return OptionalDouble.empty();
             }
+            if (risk.get().failed().value() <= accepted) {
+                low = way;
+            } else {
+                high = way;
+            }
+            way = (low + high) / 2;
         }
-        return low;
+        return OptionalDouble.of(low);
     }
 
     /** The plan that lies a share of the way from one to another, shapes mixed place by place. */
@@ -136,7 +183,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
                 risk.plan().release().end() - before.plan().release().end(),
                 before.meanTime() - risk.meanTime(),
                 overdone.made() ? "nothing within " + (int) OVERDONE_MOST + " m" : overdone.cause(),
-                tellTale(overdone));
+                TellTale.of(overdone));
     }
 
     /** The same plan from a later and later brake point, until the car does not make the corner. */
@@ -147,20 +194,5 @@ public record PracticeSteps(List<Step> steps, double reached) {
             entry = simulator.run(plan.withBrakePoint(plan.brakePoint() + later));
         }
         return entry;
-    }
-
-    private static String tellTale(EntryResult overdone) {
-        boolean front = overdone.event(EntryEvent.Kind.FRONT_LOCKS).isPresent();
-        boolean rear = overdone.event(EntryEvent.Kind.REAR_LOCKS).isPresent();
-        if (overdone.outcome() == Outcome.SPUN) {
-            return rear ? "the rear steps out with the brake on" : "the rear moves out and the wheel goes light";
-        }
-        if (front) {
-            return "a front wheel stops: the steering goes dead until the brake is eased";
-        }
-        if (overdone.outcome() == Outcome.RAN_WIDE) {
-            return "more steering brings no more turn: the front washes out";
-        }
-        return overdone.made() ? "none" : "a wheel stops turning";
     }
 }

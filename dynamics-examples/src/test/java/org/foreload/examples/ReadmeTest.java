@@ -76,7 +76,7 @@ class ReadmeTest {
                 Pattern.compile("\\]\\(([^)]*)\\)").matcher(readme).results().map(link -> link.group(1));
         links.forEach(link -> assertTrue(Files.exists(ROOT.resolve(link)), link));
         StringBuilder help = new StringBuilder();
-        for (String verb : new String[] {"entry", "explore"}) {
+        for (String verb : new String[] {"entry", "explore", "sheet"}) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             Foreload.run(new String[] {verb, "--help"}, out, OutputStream.nullOutputStream());
             help.append(out.toString(StandardCharsets.UTF_8));

@@ -33,12 +33,21 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand());
-        String verdict = verdict(study, entry, finding.found());
-        if (!finding.found()) {
-            verdict = "No brake point makes the corner with this release and this margin. The closest attempt: "
-                    + verdict;
-        }
-        return faces(study, entry, finding.found(), report, all, verdict);
+        return faces(study, entry, finding.found(), report, all, verdict(study, finding));
+    }
+
+    private static String verdict(CornerStudy study, Finding finding) {
+        String verdict = verdict(study, finding.entry(), finding.found());
+        return finding.found() ? verdict : NOT_FOUND + verdict;
+    }
+
+    private static final String NOT_FOUND =
+            "No brake point makes the corner with this release and this margin. The closest attempt: ";
+
+    /** What came of an entry from its latest brake point, or of the closest attempt, without how it was braked. */
+    public static String result(CornerStudy study, Finding finding) {
+        String result = result(study, finding.entry(), finding.found());
+        return finding.found() ? Words.sentence(result) : NOT_FOUND + result;
     }
 
     /** An entry of a sweep, for programs only. */
@@ -176,16 +185,19 @@ public final class EntryAnswer {
 
     /** What came of it, in one sentence. */
     private static String verdict(CornerStudy study, EntryResult entry, boolean kept) {
-        String how = Words.brake(entry);
+        return Words.brake(entry) + ": " + result(study, entry, kept);
+    }
+
+    private static String result(CornerStudy study, EntryResult entry, boolean kept) {
         if (!entry.made()) {
-            return how + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
+            return entry.outcome().words() + "; " + entry.cause() + ".";
         }
         String time = Words.seconds(entry.time()) + ", " + Words.percent(aboveBound(study, entry))
                 + " above the ideal bound"
                 + (entry.braked()
                         ? "; " + Words.percent(entry.trailShare()) + " of the slowing is done while turning"
                         : "");
-        return how + ": made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
+        return "made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
     }
 
     /** What is missing to the margin asked for. */

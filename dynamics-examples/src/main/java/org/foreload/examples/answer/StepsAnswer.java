@@ -25,11 +25,20 @@ public final class StepsAnswer {
             report = report.note(words(i, plan.steps().get(i)));
         }
         if (plan.reached() < 1) {
-            report = report.headline("The plan goes " + Words.percent(plan.reached())
-                    + " of the way to the best release: beyond that, a driver who scatters as much (" + scatter.name()
-                    + ") fails more often than " + Words.percent(accepted) + ". A steadier foot comes first.");
+            report = report.headline(shortOf(scatter, plan, accepted));
         }
-        return report.note("The drivers are invented. Practise on a closed track with someone qualified beside you.");
+        return report.note(CAUTION);
+    }
+
+    /** What stands below every practice plan. */
+    public static final String CAUTION =
+            "The drivers are invented. Practise on a closed track with someone qualified beside you.";
+
+    /** Says that a plan ends short of its target, and why. */
+    public static String shortOf(Scatter scatter, PracticeSteps plan, double accepted) {
+        return "The plan goes " + Words.percent(plan.reached())
+                + " of the way to the best release: beyond that, a driver who scatters as much (" + scatter.name()
+                + ") fails more often than " + Words.percent(accepted) + ". A steadier foot comes first.";
     }
 
     private static List<Report> rows(List<Step> steps) {
@@ -51,7 +60,8 @@ public final class StepsAnswer {
         return rows;
     }
 
-    private static String words(int number, Step step) {
+    /** One step in words; its number is 1 for the first that the driver does not do yet. */
+    public static String words(int number, Step step) {
         return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", carry the brake "
                 + shift(step.further(), "further", "less far") + "; " + change(step.gain()) + ". Too late: "
                 + step.goesFirst() + "; look for this: " + step.tellTale() + ".";

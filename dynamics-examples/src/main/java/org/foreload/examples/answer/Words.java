@@ -5,26 +5,26 @@ import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 
 /** Turns of phrase for stations, brakes and shares. */
-final class Words {
+public final class Words {
 
     /** Explains the brake point, wherever it is shown. */
-    static final String BRAKE_POINT =
+    public static final String BRAKE_POINT =
             "Brake point: where the foot comes down. Stations are metres along the line, 0 at "
                     + "turn-in (where the line starts to bend), negative before it.";
 
     /** Explains the trail share, wherever it is shown. */
-    static final String TRAIL_SHARE =
+    public static final String TRAIL_SHARE =
             "Trail share: the part of all slowing that is done after turn-in, while the car is turning.";
 
     /** Explains what is in hand, wherever it is shown. */
-    static final String IN_HAND =
+    public static final String IN_HAND =
             "In hand: how many metres later the foot could come down before the car does not make the "
                     + "corner at all.";
 
     private Words() {}
 
     /** {@code 12.3 m before turn-in}. */
-    static String place(double station) {
+    public static String place(double station) {
         String distance = Numbers.rounded(Math.abs(station), 1);
         if (distance.equals("0.0")) {
             return "at turn-in";
@@ -33,7 +33,7 @@ final class Words {
     }
 
     /** {@code brake 66.0 m before turn-in, to 7.90 m/s², start to ease off … (smooth)}. */
-    static String brake(BrakePlan plan) {
+    public static String brake(BrakePlan plan) {
         var release = plan.release();
         String comesOff = release.start() == release.end()
                 ? "off at once " + place(release.end())
@@ -44,22 +44,22 @@ final class Words {
     }
 
     /** How an entry was braked, in one phrase. */
-    static String brake(EntryResult entry) {
+    public static String brake(EntryResult entry) {
         return entry.braked() ? brake(entry.plan()) : "no braking at all";
     }
 
     /** A share as a percentage with one decimal. */
-    static String percent(double share) {
+    public static String percent(double share) {
         return Numbers.rounded(100 * share, 1) + " %";
     }
 
     /** Seconds with two decimals. */
-    static String seconds(double time) {
+    public static String seconds(double time) {
         return Numbers.rounded(time, 2) + " s";
     }
 
     /** The first letter raised. */
-    static String sentence(String text) {
+    public static String sentence(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

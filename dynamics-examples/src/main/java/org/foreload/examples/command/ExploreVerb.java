@@ -2,12 +2,9 @@ package org.foreload.examples.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.ExploreAnswer;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.Checkpoint;
@@ -52,57 +49,10 @@ import picocli.CommandLine.Option;
         })
 final class ExploreVerb implements Verb {
 
-    private static final int FINEST = 10;
-
-    /** Largest sweep: days of work on one processor, and what fits in memory. */
-    private static final int MOST_RELEASES = 200_000;
-
     private static final int MOST_THREADS = 1024;
 
-    @Option(
-            names = "--resolution",
-            paramLabel = "<n>",
-            defaultValue = "1",
-            description =
-                    "How finely peaks, starts and ends are divided, 1 to 10: the work grows with its third power. "
-                            + "Default: 1.")
-    private int resolution;
-
-    @Option(
-            names = "--shapes",
-            paramLabel = "<shapes>",
-            split = ",",
-            description =
-                    "Release shapes to try, separated by commas: linear, progressive, late, circle, smooth, two-stage, "
-                            + "or table:FILE, a CSV file with the columns released (0 to 1) and remaining (1 to 0). "
-                            + "Straight-line braking (abrupt) is always tried. "
-                            + "Default: linear,progressive,late,smooth,two-stage.")
-    private List<String> shapes;
-
-    @Option(
-            names = "--peaks",
-            paramLabel = "<shares>",
-            split = ",",
-            description =
-                    "Peak decelerations to try, as shares of what locks a wheel in a straight line, separated by commas. "
-                            + "Default: 0.35,0.6,0.75,0.87.")
-    private List<Double> peaks;
-
-    @Option(
-            names = "--starts",
-            paramLabel = "<shares>",
-            split = ",",
-            description =
-                    "Where the brake may begin to come off, as shares of the way from turn-in to the apex; negative "
-                            + "before turn-in. Default: -0.5,-0.1,0.3.")
-    private List<Double> starts;
-
-    @Option(
-            names = "--ends",
-            paramLabel = "<shares>",
-            split = ",",
-            description = "Where the brake may be off, in the same shares. Default: 0,0.35,0.7,1,1.4.")
-    private List<Double> ends;
+    @Mixin
+    private GridOptions gridOptions;
 
     @Option(
             names = "--threads",
@@ -152,11 +102,10 @@ final class ExploreVerb implements Verb {
 
     @Override
     public Report report(Console console) {
-        Options.within("--resolution", resolution, 1, FINEST, "");
         int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
         Options.within("--threads", workers, 1, MOST_THREADS, "");
         studyOptions.check();
-        SweepPlan plan = plan();
+        SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
         return new Blame(carOptions, cornerOptions).compute(() -> {
@@ -174,45 +123,6 @@ final class ExploreVerb implements Verb {
         try (ShownProgress progress = console.progress(quiet)) {
             return Remainder.of(study, best, workers, progress);
         }
-    }
-
-    private SweepPlan plan() {
-        within("--peaks", peaks, 0.01, 2);
-        within("--starts", starts, -20, 20);
-        within("--ends", ends, -20, 20);
-        SweepPlan standard = SweepPlan.withResolution(resolution);
-        SweepPlan plan = new SweepPlan(
-                shapes == null ? standard.shapes() : chosenShapes(),
-                peaks == null ? standard.peaks() : peaks,
-                starts == null ? standard.starts() : starts,
-                ends == null ? standard.ends() : ends,
-                studyOptions.buildUpTime());
-        double releases = (double) plan.shapes().size()
-                * plan.peaks().size()
-                * plan.starts().size()
-                * plan.ends().size();
-        if (releases > MOST_RELEASES) {
-            throw new InputException(
-                    null, "--resolution", null, "must not ask for more than " + MOST_RELEASES + " releases");
-        }
-        return plan;
-    }
-
-    private static void within(String option, List<Double> values, double low, double high) {
-        if (values != null) {
-            values.forEach(value -> Options.within(option, value, low, high, ""));
-        }
-    }
-
-    private List<ReleaseShape> chosenShapes() {
-        List<ReleaseShape> chosen = Shapes.shapes("--shapes", shapes);
-        for (ReleaseShape shape : chosen) {
-            if (shape.name().equals("abrupt")) {
-                throw new InputException(
-                        null, "--shapes", "abrupt", "is the straight-line braking that is always tried; name others");
-            }
-        }
-        return chosen;
     }
 
     private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {

@@ -48,6 +48,7 @@ import picocli.CommandLine.TypeConversionException;
             BalanceVerb.class,
             SmoothnessVerb.class,
             PedalVerb.class,
+            SheetVerb.class,
             ValidateVerb.class
         })
 public final class Foreload {

@@ -80,6 +80,10 @@ final class ScatterOptions {
                 grip == null ? preset.grip() : grip);
     }
 
+    int samples() {
+        return samples;
+    }
+
     RiskStudy risks(CornerStudy study, Scatter scatter, long seed) {
         return new RiskStudy(study, scatter, samples, seed);
     }

@@ -1,7 +1,6 @@
 package org.foreload.examples.command;
 
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.StepsAnswer;
@@ -13,7 +12,6 @@ import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
@@ -48,10 +46,7 @@ final class StepsVerb implements Verb {
 
     private static final int MOST_STEPS = 50;
 
-    /** How far back, m at a time and at most, a present brake point within the accepted risk is looked for. */
-    private static final double BACK_STEP = 2;
-
-    private static final double FARTHEST_BACK = 60;
+    private static final String STOPPED = "stopped before the plan was made";
 
     /** Shares of the usual peak that are tried, hardest first, where none is given. */
     private static final double[] PEAKS = {1, 0.9, 0.8, 0.7};
@@ -109,7 +104,7 @@ final class StepsVerb implements Verb {
         return new Blame(carOptions, cornerOptions).compute(() -> {
             CornerStudy study = studyOptions.study(car, corner);
             RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
-            BrakePlan now = present(study, risks, shape);
+            BrakePlan now = present(console, study, risks, shape);
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
@@ -124,37 +119,30 @@ final class StepsVerb implements Verb {
             return PracticeSteps.plan(
                             risks, now, target, number, accepted, new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException(
-                            "the present release already fails more often than accepted, for this driver"));
+                            progress.stopped()
+                                    ? STOPPED
+                                    : "the present release already fails more often than accepted, for this driver"));
         }
     }
 
-    private BrakePlan present(CornerStudy study, RiskStudy risks, ReleaseShape shape) {
+    private BrakePlan present(Console console, CornerStudy study, RiskStudy risks, ReleaseShape shape) {
         BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
             return plan;
         }
-        for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
-            Optional<BrakePlan> safe = safe(study, risks, plan.withPeakDeceleration(share * plan.peakDeceleration()));
-            if (safe.isPresent()) {
-                return safe.get();
+        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            Sweep sweep = new Sweep(searchOptions.threads(), progress);
+            for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
+                Optional<BrakePlan> safe = PracticeSteps.present(
+                        risks, plan.withPeakDeceleration(share * plan.peakDeceleration()), accepted, sweep);
+                if (safe.isPresent()) {
+                    return safe.get();
+                }
             }
+            throw new ComputationException(
+                    progress.stopped()
+                            ? STOPPED
+                            : "no brake point of the present release keeps this driver within the accepted risk");
         }
-        throw new ComputationException(
-                "no brake point of the present release keeps this driver within the accepted risk");
-    }
-
-    /** The release from the latest brake point with which this driver stays within the accepted risk. */
-    private Optional<BrakePlan> safe(CornerStudy study, RiskStudy risks, BrakePlan plan) {
-        Finding finding = study.latest(plan);
-        if (!finding.found()) {
-            return Optional.empty();
-        }
-        double latest = finding.entry().plan().brakePoint();
-        return DoubleStream.iterate(0, back -> back <= FARTHEST_BACK, back -> back + BACK_STEP)
-                .mapToObj(back -> plan.withBrakePoint(latest - back))
-                .filter(earlier ->
-                        earlier.brakePoint() > study.simulator().corner().path().start())
-                .filter(earlier -> risks.of(earlier).failed().value() <= accepted)
-                .findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.study.Sweep;
@@ -32,6 +33,21 @@ final class SweepOptions {
     <T> T run(Console console, Function<Sweep, T> computation) {
         try (ShownProgress progress = console.progress(quiet)) {
             return computation.apply(new Sweep(count(), progress));
+        }
+    }
+
+    /**
+     * Runs a computation that has nothing to show for half the work.
+     *
+     * @throws ComputationException if it was stopped, or has no answer: then with the words for that
+     */
+    <T> T whole(Console console, Function<Sweep, Optional<T>> computation, String none) {
+        try (ShownProgress progress = console.progress(quiet)) {
+            Optional<T> answer = computation.apply(new Sweep(count(), progress));
+            if (progress.stopped()) {
+                throw new ComputationException("stopped before it was done; nothing was written");
+            }
+            return answer.orElseThrow(() -> new ComputationException(none));
         }
     }
 }

@@ -35,7 +35,12 @@ final class PlanView {
     }
 
     static XyChart of(Path path, EntryResult entry, double apex) {
-        return new PlanView(path, Stretch.of(entry, apex), entry).chart(apex);
+        return of(path, entry, apex, Stretch.of(entry, apex));
+    }
+
+    /** The same of a given part of the line. */
+    static XyChart of(Path path, EntryResult entry, double apex, Stretch stretch) {
+        return new PlanView(path, stretch, entry).chart(apex);
     }
 
     private XyChart chart(double apex) {

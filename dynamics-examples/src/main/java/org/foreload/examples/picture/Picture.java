@@ -201,12 +201,12 @@ public record Picture(String title, String caption, List<List<Panel>> rows) {
     }
 
     /** A hundredth of a px is finer than any screen. */
-    private static String rounded(double value) {
+    static String rounded(double value) {
         double hundredths = Math.round(value * 100) / 100.0;
         return hundredths == Math.rint(hundredths) ? Long.toString((long) hundredths) : Double.toString(hundredths);
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -23,6 +23,7 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
     private final ProgressBar bar;
     private final Consumer<String> lines;
     private int shown;
+    private int last;
 
     private ShownProgress(Stop stop, ProgressBar bar, Consumer<String> lines) {
         this.stop = stop;
@@ -54,6 +55,13 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
 
     @Override
     public synchronized void update(int done, int total) {
+        if (total != last) { // The next part of the work.
+            last = total;
+            shown = 0;
+            if (bar != null) {
+                bar.reset();
+            }
+        }
         if (bar != null) {
             bar.maxHint(total);
             bar.stepTo(Math.max(done, bar.getCurrent()));

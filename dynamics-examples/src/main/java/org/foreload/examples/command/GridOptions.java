@@ -1,0 +1,102 @@
+package org.foreload.examples.command;
+
+import java.util.List;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.file.InputException;
+import org.foreload.strategy.SweepPlan;
+import picocli.CommandLine.Option;
+
+/** Which releases a sweep tries. */
+final class GridOptions {
+
+    private static final int FINEST = 10;
+
+    /** Largest sweep: days of work on one processor, and what fits in memory. */
+    private static final int MOST_RELEASES = 200_000;
+
+    @Option(
+            names = "--resolution",
+            paramLabel = "<n>",
+            defaultValue = "1",
+            description =
+                    "How finely peaks, starts and ends are divided, 1 to 10: the work grows with its third power. "
+                            + "Default: 1.")
+    private int resolution;
+
+    @Option(
+            names = "--shapes",
+            paramLabel = "<shapes>",
+            split = ",",
+            description =
+                    "Release shapes to try, separated by commas: linear, progressive, late, circle, smooth, two-stage, "
+                            + "or table:FILE, a CSV file with the columns released (0 to 1) and remaining (1 to 0). "
+                            + "Straight-line braking (abrupt) is always tried. "
+                            + "Default: linear,progressive,late,smooth,two-stage.")
+    private List<String> shapes;
+
+    @Option(
+            names = "--peaks",
+            paramLabel = "<shares>",
+            split = ",",
+            description =
+                    "Peak decelerations to try, as shares of what locks a wheel in a straight line, separated by commas. "
+                            + "Default: 0.35,0.6,0.75,0.87.")
+    private List<Double> peaks;
+
+    @Option(
+            names = "--starts",
+            paramLabel = "<shares>",
+            split = ",",
+            description =
+                    "Where the brake may begin to come off, as shares of the way from turn-in to the apex; negative "
+                            + "before turn-in. Default: -0.5,-0.1,0.3.")
+    private List<Double> starts;
+
+    @Option(
+            names = "--ends",
+            paramLabel = "<shares>",
+            split = ",",
+            description = "Where the brake may be off, in the same shares. Default: 0,0.35,0.7,1,1.4.")
+    private List<Double> ends;
+
+    /** The sweep; refuses what cannot be, before anything is computed. */
+    SweepPlan plan(double buildUpTime) {
+        Options.within("--resolution", resolution, 1, FINEST, "");
+        within("--peaks", peaks, 0.01, 2);
+        within("--starts", starts, -20, 20);
+        within("--ends", ends, -20, 20);
+        SweepPlan standard = SweepPlan.withResolution(resolution);
+        SweepPlan plan = new SweepPlan(
+                shapes == null ? standard.shapes() : chosenShapes(),
+                peaks == null ? standard.peaks() : peaks,
+                starts == null ? standard.starts() : starts,
+                ends == null ? standard.ends() : ends,
+                buildUpTime);
+        double releases = (double) plan.shapes().size()
+                * plan.peaks().size()
+                * plan.starts().size()
+                * plan.ends().size();
+        if (releases > MOST_RELEASES) {
+            throw new InputException(
+                    null, "--resolution", null, "must not ask for more than " + MOST_RELEASES + " releases");
+        }
+        return plan;
+    }
+
+    private static void within(String option, List<Double> values, double low, double high) {
+        if (values != null) {
+            values.forEach(value -> Options.within(option, value, low, high, ""));
+        }
+    }
+
+    private List<ReleaseShape> chosenShapes() {
+        List<ReleaseShape> chosen = Shapes.shapes("--shapes", shapes);
+        for (ReleaseShape shape : chosen) {
+            if (shape.name().equals("abrupt")) {
+                throw new InputException(
+                        null, "--shapes", "abrupt", "is the straight-line braking that is always tried; name others");
+            }
+        }
+        return chosen;
+    }
+}

@@ -1,0 +1,138 @@
+package org.foreload.examples.command;
+
+import java.nio.file.Path;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Words;
+import org.foreload.examples.gallery.EntryPictures;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.output.WholeFile;
+import org.foreload.examples.sheet.Sheet;
+import org.foreload.examples.sheet.SheetPage;
+import org.foreload.examples.sheet.SheetRequest;
+import org.foreload.path.Corner;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.SweepPlan;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The corner sheet: one page for the driver. */
+@Command(
+        name = "sheet",
+        sortOptions = false,
+        description = {
+            "The corner sheet: one HTML file for a driver, about one car in one corner. The plan in words and metres, "
+                    + "pictures, numbers, what goes wrong if overdone and how one notices, practice steps, cautions.",
+            "",
+            "The plan is the best release of a sweep, as explore finds it. A slider moves through the same release carried "
+                    + "less and more deep. The file needs nothing else, no network either, and prints on two pages. "
+                    + "Takes a minute or two; Ctrl-C leaves no file."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: where the file is, and the plan in it.",
+            "",
+            "Example:  foreload sheet --out sheet.html --demo-car road --demo-corner hairpin --driver novice",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class SheetVerb implements Verb {
+
+    private static final int MOST_STEPS = 10;
+
+    private static final String OUT = "--out";
+
+    @Option(
+            names = OUT,
+            paramLabel = "<file>",
+            defaultValue = "sheet.html",
+            description = "Where to write the sheet; ends with .html. Default: sheet.html.")
+    private Path out;
+
+    @Option(
+            names = "--steps",
+            paramLabel = "<n>",
+            defaultValue = "3",
+            description = "Number of practice steps, 1 to 10. Default: 3.")
+    private int steps;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "<share>",
+            defaultValue = "0.05",
+            description = "Failure probability that each step may have, 0 to 1. Default: 0.05.")
+    private double accepted;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "<n>",
+            defaultValue = "1",
+            description = "Seed of the random draws: the same seed gives the same sheet. Default: 1.")
+    private long seed;
+
+    @Mixin
+    private GridOptions gridOptions;
+
+    @Mixin
+    private ScatterOptions scatterOptions;
+
+    @Mixin
+    private SweepOptions sweepOptions;
+
+    @Mixin
+    private StudyOptions studyOptions;
+
+    @Mixin
+    private CarOptions carOptions;
+
+    @Mixin
+    private CornerOptions cornerOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.within("--steps", steps, 1, MOST_STEPS, "");
+        Options.within("--accept", accepted, 0, 1, "");
+        WholeFile file = WholeFile.at(OUT, out, ".html");
+        sweepOptions.check();
+        studyOptions.check();
+        SweepPlan releases = gridOptions.plan(studyOptions.buildUpTime());
+        SheetRequest request =
+                new SheetRequest(releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, accepted);
+        Car car = carOptions.car(console);
+        Corner corner = cornerOptions.corner(console);
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            CornerStudy study = studyOptions.study(car, corner);
+            Sheet sheet = sweepOptions.whole(console, sweep -> Sheet.of(study, request, sweep), NO_PLAN);
+            file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
+                    .html());
+            EntryResult plan = sheet.plan().entry();
+            common.picture().draw(() -> EntryPictures.of(study, plan));
+            return new Report(car.name() + " in " + corner.name())
+                    .headline("The sheet is in " + out + ": " + Words.brake(plan) + ".")
+                    .with("file", out.toString())
+                    .with("brake_point_m", plan.plan().brakePoint())
+                    .with("release", PlanOptions.report(plan.plan()))
+                    .with("time_s", plan.time())
+                    .with(
+                            "gain_s",
+                            sheet.straight()
+                                    .map(entry -> entry.time() - plan.time())
+                                    .orElse(Double.NaN))
+                    .with("releases_tried", (double) sheet.tried());
+        });
+    }
+
+    private static final String NO_PLAN =
+            "no release that was tried makes this corner with the margin asked for, or the corner needs no brake";
+}

@@ -1,0 +1,181 @@
+package org.foreload.examples.gallery;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.ChartStack;
+import org.foreload.examples.picture.Panel;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.Style.Dash;
+import org.foreload.examples.picture.Style.Ink;
+import org.foreload.examples.picture.Style.Marker;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.strategy.CornerStudy;
+
+/**
+ * Entries that are looked at one after another: all their panels have the same axes, so that the eye can compare, and
+ * show one of them, the plan, in grey behind the others. Entries need their profile.
+ */
+public final class ReleasePanels {
+
+    private static final double PERCENT = 100;
+    private static final double KMH = 3.6;
+
+    /** Free space above and below the fixed axes, as a share of them. */
+    private static final double ROOM = 0.05;
+
+    /** Metres shown after the last of apex, release and slowest place. */
+    private static final double AFTER = 15;
+
+    private final CornerStudy study;
+    private final List<EntryResult> entries;
+    private final int planned;
+    private final double apex;
+    private final double from;
+    private final double to;
+
+    /**
+     * @param study car and corner
+     * @param entries with their profiles
+     * @param planned index of the plan, which made the corner
+     */
+    public ReleasePanels(CornerStudy study, List<EntryResult> entries, int planned) {
+        this.study = study;
+        this.entries = List.copyOf(entries);
+        this.planned = planned;
+        this.apex = study.simulator().apex();
+        this.from = Math.max(
+                study.simulator().corner().path().start(),
+                least(entry -> Stretch.of(entry, apex).from()));
+        double last = most(entry -> Math.max(
+                entry.made() ? entry.minimumSpeedAt() : 0,
+                entry.plan().release().end()));
+        this.to = Math.min(study.simulator().corner().path().end(), Math.max(apex, last) + AFTER);
+    }
+
+    private double least(ToDoubleFunction<EntryResult> of) {
+        return entries.stream().mapToDouble(of).min().orElseThrow();
+    }
+
+    private double most(ToDoubleFunction<EntryResult> of) {
+        return entries.stream().mapToDouble(of).max().orElseThrow();
+    }
+
+    private Stretch stretch(EntryResult entry) {
+        return new Stretch(entry.profile().orElseThrow(), from, to);
+    }
+
+    private Axis fixed(String label, String unit, double factor, String... columns) {
+        double low = least(entry -> values(entry, columns).min().orElse(0));
+        double high = most(entry -> values(entry, columns).max().orElse(0));
+        double room = ROOM * Math.max(high - low, 1e-9);
+        return Axis.of(label, unit).between(factor * (low - room), factor * (high + room));
+    }
+
+    private DoubleStream values(EntryResult entry, String... columns) {
+        Stretch stretch = stretch(entry);
+        return Arrays.stream(columns)
+                .flatMapToDouble(column -> DoubleStream.of(stretch.column(column)))
+                .filter(Double::isFinite);
+    }
+
+    /** The corner from above, the line driven, and the brake along it. */
+    public XyChart plan(int index) {
+        return PlanView.of(study.simulator().corner().path(), entries.get(index), apex, stretch(entries.get(index)))
+                .heading("")
+                .tall(330);
+    }
+
+    /** Brake, speed, and grip use of both axles over distance. */
+    public Panel course(int index) {
+        EntryResult entry = entries.get(index);
+        Stretch own = stretch(entry);
+        double[] s = own.stations();
+        Axis distance = Axis.of("distance, 0 at turn-in", "m").between(from, to);
+        XyChart brake = XyChart.of(distance, fixed("brake", "m/s²", 1, "brake_mps2"));
+        brake = behind(brake, index, 1, "brake_mps2", "the plan")
+                .line(index == planned ? "the plan" : "this release", s, own.column("brake_mps2"), Style.FIRST)
+                .tall(130);
+        XyChart speed = XyChart.of(distance, fixed("speed", "km/h", KMH, "speed_mps"));
+        speed = behind(speed, index, KMH, "speed_mps", "")
+                .line("", s, Say.times(KMH, own.column("speed_mps")), Style.FIRST)
+                .tall(95);
+        double fullest = most(one ->
+                values(one, "front_utilisation", "rear_utilisation").max().orElse(1));
+        XyChart use = XyChart.of(
+                        distance, Axis.of("grip used", "%").between(0, (1 + ROOM) * PERCENT * Math.max(1, fullest)))
+                .line("front axle", s, Say.times(PERCENT, own.column("front_utilisation")), Style.FIRST)
+                .line("rear axle", s, Say.times(PERCENT, own.column("rear_utilisation")), Style.SECOND)
+                .markY(PERCENT, "")
+                .tall(150);
+        return ChartStack.of(places(brake), places(speed), places(use));
+    }
+
+    private XyChart places(XyChart chart) {
+        return chart.markX(0, "turn-in").markX(apex, "apex");
+    }
+
+    private XyChart behind(XyChart chart, int index, double factor, String column, String name) {
+        if (index == planned) {
+            return chart;
+        }
+        Stretch plan = stretch(entries.get(planned));
+        return chart.line(name, plan.stations(), Say.times(factor, plan.column(column)), Style.AIDE);
+    }
+
+    /** The way of both axles through the friction ellipse. */
+    public XyChart friction(int index) {
+        XyChart chart = EntryPictures.ellipsePanel(study, entries.get(index));
+        return chart.heading("")
+                .axes(chart.x().between(-110, 110), chart.y().between(-110, 110))
+                .tall(300);
+    }
+
+    /** Time lost on the plan by all releases over where their brake is off; this one marked. */
+    public XyChart map(int index) {
+        double best = entries.get(planned).time();
+        int[] made = IntStream.range(0, entries.size())
+                .filter(i -> entries.get(i).made())
+                .toArray();
+        int[] failed = IntStream.range(0, entries.size())
+                .filter(i -> !entries.get(i).made())
+                .toArray();
+        ToDoubleFunction<EntryResult> lost = entry -> entry.made() ? entry.time() - best : 0;
+        double worst = Math.max(0.1, most(lost));
+        Axis off = Axis.of("brake off, metres after turn-in", "m")
+                .between(
+                        least(entry -> entry.plan().release().end()) - ROOM * to,
+                        most(entry -> entry.plan().release().end()) + ROOM * to);
+        XyChart chart = XyChart.of(off, Axis.of("time lost", "s").between(-0.08 * worst, 1.1 * worst))
+                .line("made it", ends(made), lost(made, lost), Style.FIRST.with(Marker.DISC));
+        if (failed.length > 0) {
+            chart = chart.line(
+                    "fails", ends(failed), new double[failed.length], Style.points(Ink.VERMILION, Marker.CROSS));
+        }
+        EntryResult chosen = entries.get(index);
+        return chart.line(
+                        "this release",
+                        new double[] {chosen.plan().release().end()},
+                        new double[] {lost.applyAsDouble(chosen)},
+                        new Style(Ink.BLACK, Dash.NONE, Marker.SQUARE))
+                .markX(0, "turn-in")
+                .markX(apex, "apex")
+                .tall(200);
+    }
+
+    private double[] ends(int[] which) {
+        return IntStream.of(which)
+                .mapToDouble(i -> entries.get(i).plan().release().end())
+                .toArray();
+    }
+
+    private double[] lost(int[] which, ToDoubleFunction<EntryResult> lost) {
+        return IntStream.of(which)
+                .mapToDouble(i -> lost.applyAsDouble(entries.get(i)))
+                .toArray();
+    }
+}

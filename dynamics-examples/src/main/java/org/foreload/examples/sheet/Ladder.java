@@ -1,0 +1,101 @@
+package org.foreload.examples.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+
+/**
+ * One release carried less and less deep, and deeper and deeper, each from its own latest brake point. Shape, peak and
+ * start stay as they are, so that only one thing differs from rung to rung.
+ *
+ * @param rungs the shallowest first
+ */
+record Ladder(List<Finding> rungs) {
+
+    /** Rungs below the release that the ladder is built around, and as many above. */
+    private static final int EACH_SIDE = 5;
+
+    /** A rung loses a lot from here on, s: more than a driver would call a detail. */
+    private static final double A_LOT = 0.3;
+
+    /** How often the upper half is made longer while its last rung neither fails nor loses a lot. */
+    private static final int STRETCHES = 3;
+
+    /** Share of the way from turn-in to the apex that the lower half spans where the release ends before turn-in. */
+    private static final double LEAST_SPAN = 0.5;
+
+    Ladder {
+        rungs = List.copyOf(rungs);
+    }
+
+    /**
+     * The ladder around a release.
+     *
+     * @param made a finding that makes the corner
+     * @return empty after a stop
+     */
+    static Optional<Ladder> around(CornerStudy study, Finding made, Sweep sweep) {
+        double apex = study.simulator().apex();
+        BrakePlan plan = made.entry().plan();
+        double middle = plan.release().end();
+        double low = Math.min(0, middle - LEAST_SPAN * apex);
+        double step = (middle - low) / EACH_SIDE;
+        double most = study.simulator().corner().path().end() - middle;
+        Optional<List<Finding>> below =
+                driven(study, IntStream.range(0, EACH_SIDE).mapToObj(i -> ending(plan, low + i * step)), sweep);
+        Optional<List<Finding>> above = Optional.empty();
+        for (int stretch = 1; stretch <= STRETCHES; stretch++) {
+            double longer = Math.min(step * stretch, most / (EACH_SIDE + 1));
+            above = driven(
+                    study, IntStream.rangeClosed(1, EACH_SIDE).mapToObj(i -> ending(plan, middle + i * longer)), sweep);
+            if (above.isEmpty() || overdone(above.get().get(EACH_SIDE - 1), made)) {
+                break;
+            }
+        }
+        if (below.isEmpty() || above.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Finding> rungs = new ArrayList<>(below.get());
+        rungs.add(made);
+        rungs.addAll(above.get());
+        return Optional.of(new Ladder(rungs));
+    }
+
+    private static boolean overdone(Finding last, Finding made) {
+        return !last.found() || last.entry().time() - made.entry().time() >= A_LOT;
+    }
+
+    private static Optional<List<Finding>> driven(CornerStudy study, Stream<BrakePlan> plans, Sweep sweep) {
+        List<Optional<Finding>> found = sweep.run(plans.toList(), study::latest);
+        return found.stream().allMatch(Optional::isPresent)
+                ? Optional.of(found.stream().map(Optional::get).toList())
+                : Optional.empty();
+    }
+
+    /** The same plan with the brake off elsewhere; off at once where that is before the release starts. */
+    static BrakePlan ending(BrakePlan plan, double end) {
+        Release release = plan.release();
+        return new BrakePlan(
+                plan.brakePoint(),
+                plan.peakDeceleration(),
+                plan.buildUpTime(),
+                new Release(release.shape(), Math.min(release.start(), end), end));
+    }
+
+    /** Index of the quickest rung that makes the corner; there is one. */
+    int quickest() {
+        return IntStream.range(0, rungs.size())
+                .filter(i -> rungs.get(i).found())
+                .boxed()
+                .min(Comparator.comparingDouble(i -> rungs.get(i).entry().time()))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,93 @@
+package org.foreload.examples.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
+
+/**
+ * One way to get a plan wrong, driven further and further until the car does not make the corner.
+ *
+ * @param way which
+ * @param amount how far it was driven, in the unit of the way
+ * @param entry what came of it: the first that fails, or the farthest that was driven
+ */
+record Overdone(Way way, double amount, EntryResult entry) {
+
+    /** Ways to get a plan wrong; all else stays as planned. */
+    enum Way {
+        /** The foot comes down later. */
+        LATER("brake later", "m", 0.5, 30),
+        /** The foot presses harder. */
+        HARDER("brake harder", "%", 1, 50),
+        /** The brake comes off sooner. */
+        SOONER("off the brake sooner", "m", 1, 60),
+        /** The brake is carried deeper. */
+        DEEPER("carry the brake deeper", "m", 1, 60);
+
+        private final String words;
+        private final String unit;
+        private final double step;
+        private final double most;
+
+        Way(String words, String unit, double step, double most) {
+            this.words = words;
+            this.unit = unit;
+            this.step = step;
+            this.most = most;
+        }
+
+        String words() {
+            return words;
+        }
+
+        String unit() {
+            return unit;
+        }
+
+        private DoubleFunction<BrakePlan> of(BrakePlan plan) {
+            return switch (this) {
+                case LATER -> amount -> plan.withBrakePoint(plan.brakePoint() + amount);
+                case HARDER -> amount -> plan.withPeakDeceleration(plan.peakDeceleration() * (1 + amount / 100));
+                case SOONER -> amount -> Ladder.ending(plan, plan.release().end() - amount);
+                case DEEPER -> amount -> Ladder.ending(plan, plan.release().end() + amount);
+            };
+        }
+
+        private double last(BrakePlan plan, double pathEnd) {
+            return switch (this) {
+                case LATER, SOONER -> Math.min(most, plan.release().end() - plan.brakePoint() - step);
+                case HARDER -> most;
+                case DEEPER -> Math.min(most, pathEnd - plan.release().end());
+            };
+        }
+    }
+
+    /**
+     * Overdoes a plan in every way.
+     *
+     * @param plan makes the corner
+     * @return empty after a stop
+     */
+    static Optional<List<Overdone>> all(CornerStudy study, BrakePlan plan, Sweep sweep) {
+        List<Optional<Overdone>> driven = sweep.run(List.of(Way.values()), way -> driven(study.simulator(), plan, way));
+        return driven.stream().allMatch(Optional::isPresent)
+                ? Optional.of(driven.stream().map(Optional::get).toList())
+                : Optional.empty();
+    }
+
+    private static Overdone driven(EntrySimulator simulator, BrakePlan plan, Way way) {
+        double last = way.last(plan, simulator.corner().path().end());
+        EntryResult entry = simulator.run(plan);
+        double amount = 0;
+        while (entry.made() && amount + way.step <= last) {
+            amount += way.step;
+            entry = simulator.run(way.of(plan).apply(amount));
+        }
+        return new Overdone(way, amount, entry);
+    }
+}

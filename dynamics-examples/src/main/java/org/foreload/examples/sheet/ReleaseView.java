@@ -1,0 +1,205 @@
+package org.foreload.examples.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Gravity;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Words;
+import org.foreload.examples.gallery.ReleasePanels;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.picture.PanelSvg;
+import org.foreload.gap.TimeSplit;
+import org.foreload.risk.TellTale;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+
+/**
+ * What the template shows of one release.
+ *
+ * @param index place on the slider
+ * @param planned whether it is the plan
+ * @param said what the slider says
+ * @param verdict what came of it
+ * @param why where the time is gained or lost, or how the failure feels
+ * @param phases the entry in words, in order
+ * @param planSvg the corner from above
+ * @param courseSvg brake, speed, grip use
+ * @param frictionSvg friction ellipse
+ * @param mapSvg time lost by all releases
+ * @param numbers rows of the table
+ * @param row the same release in the table of all
+ */
+record ReleaseView(
+        int index,
+        boolean planned,
+        String said,
+        String verdict,
+        String why,
+        List<Phase> phases,
+        String planSvg,
+        String courseSvg,
+        String frictionSvg,
+        String mapSvg,
+        List<NumberRow> numbers,
+        Row row) {
+
+    /** Width of a chart's layout, px: two beside each other on a page, one on a telephone, both legible. */
+    private static final int CHART = 440;
+
+    /**
+     * One thing that the driver does.
+     *
+     * @param what a word or two
+     * @param where where and how
+     */
+    record Phase(String what, String where) {}
+
+    /**
+     * One number of a release beside that of the plan and of straight-line braking.
+     *
+     * @param name what it is, with its unit
+     * @param own of this release
+     * @param plan of the plan
+     * @param straight of straight-line braking
+     */
+    record NumberRow(String name, String own, String plan, String straight) {}
+
+    /**
+     * A release in the table of all.
+     *
+     * @param off where the brake is off
+     * @param brake where the foot comes down
+     * @param lost time lost on the plan
+     * @param outcome how it ended
+     */
+    record Row(String off, String brake, String lost, String outcome) {}
+
+    static ReleaseView of(Sheet sheet, ReleasePanels panels, int index) {
+        Finding finding = sheet.releases().get(index);
+        EntryResult entry = finding.entry();
+        boolean planned = index == sheet.planned();
+        String name = "r" + index;
+        String of = ": brake off " + Words.place(entry.plan().release().end());
+        return new ReleaseView(
+                index,
+                planned,
+                said(sheet, finding, planned),
+                EntryAnswer.result(sheet.study(), finding),
+                why(sheet, finding, planned),
+                phases(sheet, entry),
+                PanelSvg.of(panels.plan(index), CHART, name + "p", "The corner from above" + of),
+                PanelSvg.of(panels.course(index), CHART, name + "c", "Brake, speed and grip used along the line" + of),
+                PanelSvg.of(panels.friction(index), CHART, name + "f", "Friction used by both axles" + of),
+                PanelSvg.of(panels.map(index), CHART, name + "m", "Time lost by all releases, this one marked" + of),
+                numbers(sheet, finding),
+                row(sheet, finding));
+    }
+
+    private static String said(Sheet sheet, Finding finding, boolean planned) {
+        EntryResult entry = finding.entry();
+        String off = "Brake off " + Words.place(entry.plan().release().end()) + ": ";
+        if (planned) {
+            return off + "the plan, " + Words.seconds(entry.time());
+        }
+        return finding.found()
+                ? off + Words.seconds(entry.time()) + ", " + Numbers.rounded(lost(sheet, entry), 2) + " s lost"
+                : off + (entry.made() ? "too little margin" : entry.outcome().words());
+    }
+
+    private static double lost(Sheet sheet, EntryResult entry) {
+        return entry.time() - sheet.plan().entry().time();
+    }
+
+    private static String why(Sheet sheet, Finding finding, boolean planned) {
+        EntryResult entry = finding.entry();
+        if (!entry.made()) {
+            return "How it feels: " + TellTale.of(entry) + ".";
+        }
+        Optional<EntryResult> other =
+                planned ? sheet.straight() : Optional.of(sheet.plan().entry());
+        return other.map(one -> (planned ? "Against braking in a straight line only: " : "Against the plan: ")
+                        + TimeSplit.between(
+                                        sheet.study().simulator().car(),
+                                        sheet.study().simulator().apex(),
+                                        entry,
+                                        one)
+                                .sentence())
+                .orElse("Braking in a straight line only was not found to make the corner.");
+    }
+
+    private static List<Phase> phases(Sheet sheet, EntryResult entry) {
+        BrakePlan plan = entry.plan();
+        var release = plan.release();
+        Speeds speeds = new Speeds(entry);
+        List<Phase> phases = new ArrayList<>();
+        phases.add(new Phase("Foot down", Words.place(plan.brakePoint()) + speeds.at(plan.brakePoint())));
+        phases.add(new Phase(
+                "Press",
+                "to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s² ("
+                        + Numbers.rounded(plan.peakDeceleration() / Gravity.G, 2) + " g from the brakes alone) within "
+                        + Numbers.shortest(plan.buildUpTime()) + " s; a wheel locks at "
+                        + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s² in a straight line"));
+        if (release.start() < release.end()) {
+            phases.add(new Phase(
+                    "Ease off",
+                    "from " + Words.place(release.start()) + speeds.at(release.start()) + ", "
+                            + shape(release.shape().name())));
+        }
+        phases.add(new Phase(
+                "Turn in",
+                speeds.at(0).replace(", ", "") + " with " + Words.percent(release.remaining(0))
+                        + " of the peak still on"));
+        phases.add(new Phase("Off the brake", Words.place(release.end()) + speeds.at(release.end())));
+        if (entry.made()) {
+            phases.add(new Phase(
+                    "Slowest",
+                    Words.place(entry.minimumSpeedAt()) + speeds.at(entry.minimumSpeedAt()) + "; the apex is "
+                            + Words.place(sheet.study().simulator().apex()) + ", then the throttle"));
+        }
+        return phases;
+    }
+
+    private static String shape(String name) {
+        return switch (name) {
+            case "linear" -> "evenly (linear)";
+            case "progressive" -> "quickly at first, then ever more slowly (progressive)";
+            case "late" -> "slowly at first, then ever more quickly (late)";
+            case "circle" -> "slowly at first, the last of it at once (circle)";
+            case "smooth" -> "gently at both ends (smooth)";
+            case "two-stage" -> "with a quick drop, a hold, and the rest (two-stage)";
+            case "abrupt" -> "held to the end, then off at once (abrupt)";
+            default -> "in the shape " + name;
+        };
+    }
+
+    private static List<NumberRow> numbers(Sheet sheet, Finding finding) {
+        List<NumberRow> rows = new ArrayList<>();
+        Finding plan = sheet.plan();
+        for (SheetNumber number : SheetNumber.values()) {
+            rows.add(new NumberRow(
+                    number.words(),
+                    number.of(sheet, finding.entry()),
+                    number.of(sheet, plan.entry()),
+                    sheet.straight().map(entry -> number.of(sheet, entry)).orElse("–")));
+        }
+        rows.add(new NumberRow("in hand, m", hand(finding), hand(plan), "–"));
+        return rows;
+    }
+
+    private static String hand(Finding finding) {
+        return finding.found() ? Numbers.rounded(finding.inHand(), 1) : "–";
+    }
+
+    private static Row row(Sheet sheet, Finding finding) {
+        EntryResult entry = finding.entry();
+        return new Row(
+                Numbers.rounded(entry.plan().release().end(), 1),
+                Numbers.rounded(entry.plan().brakePoint(), 1),
+                finding.found() ? Numbers.rounded(lost(sheet, entry), 2) : "–",
+                entry.made() && !finding.found()
+                        ? "too little margin"
+                        : entry.outcome().words());
+    }
+}

@@ -1,0 +1,146 @@
+package org.foreload.examples.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.Risk;
+import org.foreload.risk.RiskStudy;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
+
+/** All that the sheet of a car and a corner tells: computed here, drawn and written elsewhere. */
+public final class Sheet {
+
+    private final CornerStudy study;
+    private final SheetRequest request;
+    private final int tried;
+    private final Ladder ladder;
+    private final Optional<EntryResult> straight;
+    private final List<Overdone> overdone;
+    private final Practice practice;
+
+    private Sheet(
+            CornerStudy study,
+            SheetRequest request,
+            int tried,
+            Ladder ladder,
+            Optional<EntryResult> straight,
+            List<Overdone> overdone,
+            Practice practice) {
+        this.study = study;
+        this.request = request;
+        this.tried = tried;
+        this.ladder = ladder;
+        this.straight = straight;
+        this.overdone = overdone;
+        this.practice = practice;
+    }
+
+    /**
+     * Computes a sheet: a sweep for the plan, the releases beside it, what goes wrong, and the way to practise it.
+     *
+     * @param study car, corner and margin
+     * @param request what it shall be made from
+     * @param sweep on how many threads, and who is told of progress and may stop it
+     * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
+     */
+    public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
+        Exploration exploration = study.explore(request.releases(), sweep);
+        Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
+        if (best.isEmpty() || !exploration.complete()) {
+            return Optional.empty();
+        }
+        Finding found = new Finding(best.get().entry(), true, best.get().inHand());
+        Optional<Ladder> ladder = Ladder.around(study, found, sweep);
+        if (ladder.isEmpty()) {
+            return Optional.empty();
+        }
+        EntryResult plan = ladder.get().rungs().get(ladder.get().quickest()).entry();
+        Optional<List<Overdone>> overdone = Overdone.all(study, plan.plan(), sweep);
+        Optional<EntryResult> straight = exploration.baseline().map(Candidate::entry);
+        Optional<Practice> practice = practice(study, request, plan, straight, sweep);
+        if (overdone.isEmpty() || practice.isEmpty()) {
+            return Optional.empty();
+        }
+        int tried = exploration.candidates().size() + ladder.get().rungs().size() - 1;
+        return Optional.of(new Sheet(study, request, tried, ladder.get(), straight, overdone.get(), practice.get()));
+    }
+
+    private static Optional<Practice> practice(
+            CornerStudy study, SheetRequest request, EntryResult plan, Optional<EntryResult> straight, Sweep sweep) {
+        RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
+        Optional<Risk> risk = risks.of(plan.plan(), sweep);
+        Optional<PracticeSteps> steps = straight.flatMap(entry -> now(risks, entry.plan(), request.accepted(), sweep))
+                .flatMap(
+                        now -> PracticeSteps.plan(risks, now, plan.plan(), request.steps(), request.accepted(), sweep));
+        return risk.map(one -> new Practice(one, steps));
+    }
+
+    /**
+     * Straight-line braking that the driver can repeat: gentler than the quickest, since a foot that scatters near the
+     * peak that locks a wheel fails wherever it comes down.
+     */
+    private static Optional<BrakePlan> now(RiskStudy risks, BrakePlan quickest, double accepted, Sweep sweep) {
+        for (double share : GENTLER) {
+            BrakePlan gentler = quickest.withPeakDeceleration(share * quickest.peakDeceleration());
+            Optional<BrakePlan> now = PracticeSteps.present(risks, gentler, accepted, sweep);
+            if (now.isPresent()) {
+                return now;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Shares of the quickest straight-line peak from which practice may begin. */
+    private static final double[] GENTLER = {0.7, 0.5};
+
+    /** Car, corner and margin. */
+    public CornerStudy study() {
+        return study;
+    }
+
+    SheetRequest request() {
+        return request;
+    }
+
+    /** Releases that were tried. */
+    public int tried() {
+        return tried;
+    }
+
+    /**
+     * The releases of the slider, from brakes that are off early to brakes that are carried too deep, each from its own
+     * latest brake point.
+     */
+    public List<Finding> releases() {
+        return ladder.rungs();
+    }
+
+    /** Which of them is the plan: the quickest that makes the corner. */
+    public int planned() {
+        return ladder.quickest();
+    }
+
+    /** The plan. */
+    public Finding plan() {
+        return releases().get(planned());
+    }
+
+    /** The best straight-line braking, if it makes the corner. */
+    public Optional<EntryResult> straight() {
+        return straight;
+    }
+
+    List<Overdone> overdone() {
+        return overdone;
+    }
+
+    Practice practice() {
+        return practice;
+    }
+}

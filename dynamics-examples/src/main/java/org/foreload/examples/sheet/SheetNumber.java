@@ -1,0 +1,61 @@
+package org.foreload.examples.sheet;
+
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Words;
+import org.foreload.examples.output.Numbers;
+
+/** Numbers of an entry that the sheet tells; a dash where there is none. */
+enum SheetNumber {
+    TIME("time, s", made(entry -> Numbers.rounded(entry.time(), 3))),
+    LOST(
+            "lost on the plan, s",
+            (sheet, entry) -> entry.made()
+                    ? Numbers.rounded(entry.time() - sheet.plan().entry().time(), 3)
+                    : SheetNumber.NONE),
+    OUTCOME("outcome", any(entry -> entry.outcome().words())),
+    BRAKE_POINT("foot down, m", any(entry -> Numbers.rounded(entry.plan().brakePoint(), 1))),
+    EASE_OFF(
+            "ease off from, m",
+            any(entry -> Numbers.rounded(entry.plan().release().start(), 1))),
+    OFF("brake off, m", any(entry -> Numbers.rounded(entry.plan().release().end(), 1))),
+    PEAK("peak, m/s²", any(entry -> Numbers.rounded(entry.plan().peakDeceleration(), 2))),
+    TURN_IN_SPEED("turn-in, km/h (m/s)", any(entry -> speed(entry.turnInSpeed()))),
+    SLOWEST("slowest, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
+    SLOWEST_AT("slowest at, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
+    TRAIL_SHARE("slowing done while turning", made(entry -> Words.percent(entry.trailShare()))),
+    LIMIT("limited by", any(entry -> entry.limit().map(EntryResult.Limit::words).orElse(SheetNumber.NONE)));
+
+    static final String NONE = "–";
+
+    private final String words;
+    private final BiFunction<Sheet, EntryResult, String> text;
+
+    SheetNumber(String words, BiFunction<Sheet, EntryResult, String> text) {
+        this.words = words;
+        this.text = text;
+    }
+
+    /** Name and unit. */
+    String words() {
+        return words;
+    }
+
+    /** The number as text. */
+    String of(Sheet sheet, EntryResult entry) {
+        return text.apply(sheet, entry);
+    }
+
+    private static BiFunction<Sheet, EntryResult, String> any(Function<EntryResult, String> text) {
+        return (sheet, entry) -> text.apply(entry);
+    }
+
+    private static BiFunction<Sheet, EntryResult, String> made(Function<EntryResult, String> text) {
+        return (sheet, entry) -> entry.made() ? text.apply(entry) : NONE;
+    }
+
+    private static String speed(double speed) {
+        return Double.isFinite(speed) ? Speeds.kmh(speed) + " (" + Numbers.rounded(speed, 1) + ")" : NONE;
+    }
+}

@@ -1,0 +1,209 @@
+package org.foreload.examples.sheet;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.StepsAnswer;
+import org.foreload.examples.answer.Words;
+import org.foreload.examples.gallery.ReleasePanels;
+import org.foreload.examples.output.Numbers;
+import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.Risk;
+import org.foreload.risk.TellTale;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+
+/**
+ * What the template shows. The same sheet gives the same page, byte for byte.
+ *
+ * @param car name of the car
+ * @param corner name of the corner
+ * @param css the style sheet
+ * @param script the script
+ * @param scriptHash of the script, the only one that the page lets run
+ * @param summary what the plan is worth, sentence by sentence
+ * @param releases one for each place of the slider
+ * @param last index of the last of them
+ * @param planned index of the plan
+ * @param plannedSaid what the slider says of the plan
+ * @param overdone what goes wrong if overdone, and how one notices
+ * @param risk how often the plan fails for the driver
+ * @param steps practice steps in words; may be empty
+ * @param shortOf why the steps end before the plan, or why there are none; empty where they reach it
+ * @param practiceCaution what to mind when practising
+ * @param caution what the whole sheet is, and is not
+ * @param terms what the words mean
+ * @param made with what it was made
+ */
+public record SheetPage(
+        String car,
+        String corner,
+        String css,
+        String script,
+        String scriptHash,
+        List<String> summary,
+        List<ReleaseView> releases,
+        int last,
+        int planned,
+        String plannedSaid,
+        List<OverdoneRow> overdone,
+        String risk,
+        List<String> steps,
+        String shortOf,
+        String practiceCaution,
+        String caution,
+        List<String> terms,
+        String made) {
+
+    /**
+     * One way to overdo it.
+     *
+     * @param way what is done otherwise
+     * @param amount by how much
+     * @param outcome what comes of it
+     * @param tellTale how one notices
+     */
+    record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
+
+    /**
+     * The page of a sheet.
+     *
+     * @param sheet what it tells
+     * @param caution what the whole sheet is, and is not
+     * @param version of the program
+     */
+    public static SheetPage of(Sheet sheet, String caution, String version) {
+        List<EntryResult> entries =
+                sheet.releases().stream().map(Finding::entry).toList();
+        ReleasePanels panels = new ReleasePanels(sheet.study(), entries, sheet.planned());
+        List<ReleaseView> releases = IntStream.range(0, entries.size())
+                .mapToObj(i -> ReleaseView.of(sheet, panels, i))
+                .toList();
+        String script = resource("sheet.js");
+        Practice practice = sheet.practice();
+        return new SheetPage(
+                sheet.study().simulator().car().name(),
+                sheet.study().simulator().corner().name(),
+                resource("sheet.css"),
+                script,
+                hash(script),
+                summary(sheet),
+                releases,
+                entries.size() - 1,
+                sheet.planned(),
+                releases.get(sheet.planned()).said(),
+                sheet.overdone().stream().map(one -> row(sheet, one)).toList(),
+                risk(sheet, practice.plan()),
+                practice.steps().map(SheetPage::steps).orElse(List.of()),
+                shortOf(sheet, practice.steps()),
+                StepsAnswer.CAUTION,
+                caution,
+                List.of(Words.BRAKE_POINT, Words.TRAIL_SHARE, Words.IN_HAND),
+                made(sheet, version));
+    }
+
+    /** The page as HTML. */
+    public String html() {
+        Template template = Mustache.compiler().escapeHTML(true).compile(resource("sheet.html"));
+        return template.execute(this);
+    }
+
+    private static List<String> summary(Sheet sheet) {
+        EntryResult plan = sheet.plan().entry();
+        List<String> summary = new ArrayList<>();
+        summary.add("Best of " + sheet.tried() + " releases: " + Words.brake(plan) + ".");
+        String gain = sheet.straight()
+                .map(entry -> " and gains " + Words.seconds(entry.time() - plan.time())
+                        + " on braking in a straight line only (" + Words.seconds(entry.time()) + ")")
+                .orElse("");
+        double bound = sheet.study().bound().time();
+        summary.add(
+                "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
+        summary.add(Words.sentence(sheet.request().driver().name()) + " drivers fail with it in "
+                + Words.percent(sheet.practice().plan().failed().value())
+                + " of their entries: see the practice steps before trying it.");
+        return summary;
+    }
+
+    private static OverdoneRow row(Sheet sheet, Overdone one) {
+        String amount = Numbers.shortest(one.amount()) + " " + one.way().unit();
+        EntryResult entry = one.entry();
+        if (entry.made()) {
+            double lost = entry.time() - sheet.plan().entry().time();
+            return new OverdoneRow(
+                    one.way().words(),
+                    "up to " + amount,
+                    "still makes it, " + Numbers.rounded(Math.abs(lost), 2) + " s " + (lost < 0 ? "quicker" : "slower"),
+                    "the car is slow before the apex: too much brake for too long");
+        }
+        return new OverdoneRow(
+                one.way().words(), "by " + amount, entry.outcome().words() + ": " + entry.cause(), TellTale.of(entry));
+    }
+
+    private static String risk(Sheet sheet, Risk risk) {
+        return "For a driver who scatters (" + sheet.request().driver().name() + "), the plan itself fails in "
+                + risk.failed().count() + " of " + risk.failed().of() + " entries ("
+                + Words.percent(risk.failed().value()) + ").";
+    }
+
+    private static List<String> steps(PracticeSteps steps) {
+        List<String> words = new ArrayList<>();
+        var now = steps.steps().get(0).risk();
+        words.add("Now: " + Words.brake(now.plan()) + "; " + Words.seconds(now.meanTime()) + " on average, "
+                + Words.percent(now.failed().value()) + " failures.");
+        for (int i = 1; i < steps.steps().size(); i++) {
+            Risk risk = steps.steps().get(i).risk();
+            BrakePlan plan = risk.plan();
+            words.add(StepsAnswer.words(i, steps.steps().get(i)) + " Foot down " + Words.place(plan.brakePoint())
+                    + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², off "
+                    + Words.place(plan.release().end()) + "; "
+                    + Words.percent(risk.failed().value()) + " failures.");
+        }
+        return words;
+    }
+
+    private static String shortOf(Sheet sheet, Optional<PracticeSteps> steps) {
+        SheetRequest request = sheet.request();
+        if (steps.isEmpty()) {
+            return "No steps: with no brake point does straight-line braking keep this driver within "
+                    + Words.percent(request.accepted()) + " failures. A steadier foot comes first.";
+        }
+        return steps.get().reached() < 1 ? StepsAnswer.shortOf(request.driver(), steps.get(), request.accepted()) : "";
+    }
+
+    private static String made(Sheet sheet, String version) {
+        var allowance = sheet.study().allowance();
+        return "Made with foreload " + version + ". Margin: at most " + Numbers.shortest(allowance.drift())
+                + " m off the line, " + Numbers.shortest(allowance.edge()) + " m to the edge, "
+                + Words.percent(allowance.front()) + " and " + Words.percent(allowance.rear())
+                + " of the friction of front and rear axle kept.";
+    }
+
+    private static String hash(String text) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return Base64.getEncoder().encodeToString(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static String resource(String name) {
+        try (InputStream stream = SheetPage.class.getResourceAsStream(name)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,32 @@
+// Shows the release that the slider points at, and hides the others.
+(function () {
+  'use strict';
+  var slider = document.getElementById('slider');
+  var said = document.getElementById('said');
+  var blocks = document.querySelectorAll('[data-release]');
+  var rows = document.querySelectorAll('[data-row]');
+
+  function show() {
+    var chosen = slider.value;
+    blocks.forEach(function (block) {
+      block.hidden = block.dataset.release !== chosen;
+    });
+    rows.forEach(function (row) {
+      if (row.dataset.row === chosen) {
+        row.setAttribute('aria-current', 'true');
+        said.textContent = row.dataset.said;
+        slider.setAttribute('aria-valuetext', row.dataset.said);
+      } else {
+        row.removeAttribute('aria-current');
+      }
+    });
+  }
+
+  document.getElementById('back').addEventListener('click', function () {
+    slider.value = slider.dataset.planned;
+    show();
+  });
+  slider.addEventListener('input', show);
+  document.getElementById('controls').hidden = false;
+  show(); // A browser that comes back to the page may have kept the slider where it was.
+})();

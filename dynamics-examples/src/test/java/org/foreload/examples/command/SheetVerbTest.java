@@ -1,0 +1,88 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.foreload.examples.sweep.Stop;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SheetVerbTest {
+
+    /** One release and the straight-line braking beside it. */
+    private static final String SMALL =
+            "--quiet --shapes progressive --peaks 0.87 --starts=-0.1 --ends 0.7 --samples 4 --driver expert --accept 0.5";
+
+    @TempDir
+    private Path directory;
+
+    private String[] request(Path file, String more) {
+        return ("sheet --out " + file + " " + SMALL + more).split(" ");
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(directory)) {
+            return files.toList();
+        }
+    }
+
+    @Test
+    void writesTheSameBytesTwiceAndTellsThePlan() throws IOException {
+        Path one = directory.resolve("one.html");
+        Path two = directory.resolve("two.html");
+        JsonNode answer = Run.json(request(one, " --format json"));
+        Run.json(request(two, " --threads 1 --format json"));
+        assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
+        assertEquals(2, files().size());
+        assertEquals(one.toString(), answer.get("file").asText());
+        JsonNode entry = Run.json(
+                "entry",
+                "--format",
+                "json",
+                "--release-shape",
+                "progressive",
+                "--brake-point=" + answer.get("brake_point_m").asText(),
+                "--peak-deceleration",
+                answer.get("release").get("peak_deceleration_mps2").asText(),
+                "--release-start=" + answer.get("release").get("release_start_m").asText(),
+                "--release-end=" + answer.get("release").get("release_end_m").asText());
+        assertEquals(entry.get("time_s").asDouble(), answer.get("time_s").asDouble(), 1e-9);
+        String page = Files.readString(one);
+        assertTrue(page.contains(Cautions.FIRST), "cautions");
+        assertTrue(page.length() < 3_000_000, "as long as " + page.length());
+    }
+
+    @Test
+    void aPlaceThatCannotBeWrittenToIsRefusedBeforeTheWork() {
+        Path txt = directory.resolve("sheet.txt");
+        Run.of(request(txt, "")).refusedWith("--out: " + txt + ": must end with .html");
+        Path lost = directory.resolve("lost").resolve("sheet.html");
+        Run.of(request(lost, "")).refusedWith("--out: " + lost + ": must be in a folder that is there");
+    }
+
+    @Test
+    void aStopLeavesNoFile() throws IOException {
+        Stop stop = new Stop();
+        stop.request(0);
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = Foreload.run(
+                request(directory.resolve("sheet.html"), ""),
+                OutputStream.nullOutputStream(),
+                new Console(err, false, stop));
+        assertEquals(Foreload.FAILED, status);
+        assertEquals(
+                "stopped before it was done; nothing was written" + System.lineSeparator(),
+                err.toString(StandardCharsets.UTF_8));
+        assertEquals(List.of(), files());
+    }
+}

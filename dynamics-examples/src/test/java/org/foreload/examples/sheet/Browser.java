@@ -1,0 +1,137 @@
+package org.foreload.examples.sheet;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** A real browser without a window; closed at the end. */
+final class Browser implements AutoCloseable {
+
+    private static final List<Path> DRIVERS = List.of(Path.of("/usr/bin/chromedriver"));
+
+    private static final List<Path> BROWSERS = List.of(Path.of("/usr/bin/chromium"));
+
+    /** A4 in inches, as the browser wants it. */
+    private static final double A4_WIDTH = 8.27;
+
+    private static final double A4_HEIGHT = 11.69;
+
+    /** It warns that it does not know the newest browser's tools, of which none is used. */
+    private static final Logger QUIET = Logger.getLogger("org.openqa.selenium");
+
+    private final ChromeDriver driver;
+
+    private Browser(ChromeDriver driver) {
+        this.driver = driver;
+    }
+
+    /**
+     * Starts the browser. Where there is none, the test is skipped, unless {@code -Dforeload.browser=required} says
+     * that it must not be.
+     *
+     * @param profile an empty folder
+     */
+    static Browser start(Path profile) {
+        boolean there = Files.isExecutable(DRIVERS.get(0)) && Files.isExecutable(BROWSERS.get(0));
+        if (!there && !"required".equals(System.getProperty("foreload.browser"))) {
+            Assumptions.abort("no Chromium and chromedriver in /usr/bin: the sheet is not looked at in a browser");
+        }
+        QUIET.setLevel(Level.SEVERE);
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        logs.enable(LogType.PERFORMANCE, Level.ALL);
+        ChromeOptions options = new ChromeOptions()
+                .setBinary(BROWSERS.get(0).toFile())
+                .addArguments(
+                        "--headless=new",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-quic",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--disable-component-update",
+                        "--disable-sync",
+                        "--disable-dev-shm-usage",
+                        "--window-size=1100,900",
+                        "--user-data-dir=" + profile.toAbsolutePath());
+        options.setCapability("goog:loggingPrefs", logs);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(DRIVERS.get(0).toFile())
+                .usingAnyFreePort()
+                .build();
+        return new Browser(new ChromeDriver(service, options));
+    }
+
+    ChromeDriver driver() {
+        return driver;
+    }
+
+    void open(Path file) {
+        driver.get(file.toUri().toString());
+    }
+
+    /** What the page wrote on the console, all levels. */
+    List<String> console() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(entry -> entry.getLevel() + " " + entry.getMessage())
+                .toList();
+    }
+
+    /** Addresses that were asked for since the last call. */
+    List<String> requests() {
+        return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+                .map(entry -> entry.getMessage())
+                .filter(message -> message.contains("\"Network.requestWillBeSent\""))
+                .map(message -> message.replaceAll("(?s).*\"request\":\\{.*?\"url\":\"(.*?)\".*", "$1"))
+                .toList();
+    }
+
+    /** A window of this width, px, as on a telephone. */
+    void narrow(int width) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", 740, "deviceScaleFactor", 2, "mobile", true));
+    }
+
+    void wide() {
+        driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+    }
+
+    void scripts(boolean on) {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
+    }
+
+    /** The page on A4 paper, as PDF. */
+    byte[] printed() {
+        Map<String, Object> result = driver.executeCdpCommand(
+                "Page.printToPDF", Map.of("paperWidth", A4_WIDTH, "paperHeight", A4_HEIGHT, "preferCSSPageSize", true));
+        return Base64.getDecoder().decode((String) result.get("data"));
+    }
+
+    /** Violations that axe-core finds in the page: rule and element. */
+    List<?> accessibility() throws IOException {
+        try (var script = Browser.class.getResourceAsStream("/axe.min.js")) {
+            driver.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        return (List<?>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
+                + "axe.run().then(r => done(r.violations.map(v => v.id + ': ' + v.nodes[0].html)),"
+                + " e => done(['axe failed: ' + e]));");
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

@@ -1,0 +1,203 @@
+package org.foreload.examples.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Numbers;
+import org.foreload.path.Corner;
+import org.foreload.risk.Scatter;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.SweepPlan;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/** The sheet in a real browser. */
+class SheetIT {
+
+    /** A corner name that would run, break out of an attribute, and break a table if it were not escaped. */
+    private static final String HOSTILE = "<script>document.title='taken'</script>\"><b>'bend' & {{car}}";
+
+    private static final double A4_HEIGHT_POINTS = 842;
+
+    @TempDir
+    private static Path directory;
+
+    private static Browser browser;
+    private static Sheet sheet;
+    private static Path file;
+
+    @BeforeAll
+    static void makeOne() throws IOException {
+        browser = Browser.start(directory.resolve("profile"));
+        Car car = Demos.car("", Demos.DEFAULT_CAR).value();
+        Corner demo = Demos.corner("", Demos.DEFAULT_CORNER).value();
+        CornerStudy study = CornerStudy.of(car, new Corner(HOSTILE, demo.approachSpeed(), demo.path()));
+        SweepPlan one =
+                new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.87), List.of(-0.1), List.of(0.7), 0.25);
+        sheet = Sheet.of(study, new SheetRequest(one, Scatter.EXPERT, 16, 1, 2, 0.2), Sweep.quiet())
+                .orElseThrow();
+        file = Files.writeString(
+                directory.resolve("sheet.html"),
+                SheetPage.of(sheet, "Mind the model.", "0").html());
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    private static WebElement slider() {
+        return browser.driver().findElement(By.id("slider"));
+    }
+
+    private static String shown(String css) {
+        return browser.driver().findElements(By.cssSelector(css)).stream()
+                .filter(WebElement::isDisplayed)
+                .map(WebElement::getText)
+                .reduce("", String::concat);
+    }
+
+    private static List<String> shownCharts() {
+        return browser.driver().findElements(By.cssSelector(".charts svg")).stream()
+                .filter(WebElement::isDisplayed)
+                .map(chart -> chart.getDomAttribute("id"))
+                .toList();
+    }
+
+    private static long overflow() {
+        return (Long) browser.driver()
+                .executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth;");
+    }
+
+    @Test
+    void loadsWithoutAWordAndWithoutTheNetwork() {
+        browser.requests();
+        browser.console();
+        browser.open(file);
+        assertEquals(List.of(), browser.console());
+        List<String> requests = browser.requests();
+        assertEquals(List.of(file.toUri().toString()), requests);
+    }
+
+    @Test
+    void namesFromFilesAreTextAndNothingElse() {
+        browser.open(file);
+        assertEquals(HOSTILE, browser.driver().findElement(By.tagName("h1")).getText());
+        assertTrue(browser.driver().getTitle().startsWith("Corner sheet: " + HOSTILE));
+        assertTrue(browser.driver().findElements(By.tagName("b")).stream()
+                .noneMatch(b -> b.getText().contains("bend")));
+    }
+
+    /** Numbers against the library's own, at every place of the slider, reached by keyboard. */
+    @Test
+    void theSliderShowsTheNumbersOfTheReleaseThatItPointsAt() {
+        browser.open(file);
+        slider().sendKeys(Keys.HOME);
+        List<String> before = List.of();
+        for (int i = 0; i < sheet.releases().size(); i++) {
+            Finding finding = sheet.releases().get(i);
+            EntryResult entry = sheet.study().simulator().run(finding.entry().plan());
+            String numbers = shown(".numbers table");
+            assertTrue(
+                    numbers.contains("brake off, m "
+                            + Numbers.rounded(entry.plan().release().end(), 1)),
+                    numbers);
+            assertTrue(
+                    numbers.contains(
+                            "foot down, m " + Numbers.rounded(entry.plan().brakePoint(), 1)),
+                    numbers);
+            if (entry.made()) {
+                assertTrue(numbers.contains("time, s " + Numbers.rounded(entry.time(), 3)), numbers);
+            }
+            assertEquals(i == sheet.planned(), !numbers.contains("this release"));
+            String said = browser.driver().findElement(By.id("said")).getText();
+            assertEquals(said, slider().getDomAttribute("aria-valuetext"));
+            assertTrue(
+                    said.contains(Numbers.rounded(
+                                    Math.abs(entry.plan().release().end()), 1))
+                            || i == 0,
+                    said);
+            List<String> charts = shownCharts();
+            assertEquals(4, charts.size());
+            assertNotEquals(before, charts);
+            before = charts;
+            slider().sendKeys(Keys.ARROW_RIGHT);
+        }
+        browser.driver().findElement(By.id("back")).click();
+        assertEquals(String.valueOf(sheet.planned()), slider().getDomProperty("value"));
+    }
+
+    @Test
+    void oneReleaseOfTheSliderIsTooMuch() {
+        Finding last = sheet.releases().get(sheet.releases().size() - 1);
+        double lost = last.entry().time() - sheet.plan().entry().time();
+        assertTrue(!last.found() || lost > 0.3, "lost only " + lost + " s");
+        assertTrue(sheet.releases().size() >= 9);
+    }
+
+    @Test
+    void printsTheChosenReleaseOnOneOrTwoPages() throws IOException {
+        browser.open(file);
+        slider().sendKeys(Keys.HOME);
+        try (PDDocument pdf = Loader.loadPDF(browser.printed())) {
+            assertTrue(pdf.getNumberOfPages() <= 2, pdf.getNumberOfPages() + " pages");
+            assertEquals(A4_HEIGHT_POINTS, pdf.getPage(0).getMediaBox().getHeight(), 1);
+            String text = new PDFTextStripper().getText(pdf);
+            assertTrue(text.contains("this release"), text);
+            assertFalse(text.contains("Back to the plan"), text);
+            assertTrue(text.contains("Mind the model."), text);
+        }
+    }
+
+    @Test
+    void itIsAccessibleWideAndNarrow() throws IOException {
+        browser.open(file);
+        assertEquals(List.of(), browser.accessibility());
+        browser.narrow(360);
+        browser.open(file);
+        try {
+            assertEquals(List.of(), browser.accessibility());
+            assertEquals(0, overflow());
+            slider().sendKeys(Keys.END);
+            assertEquals(0, overflow());
+        } finally {
+            browser.wide();
+        }
+    }
+
+    @Test
+    void withoutScriptsItShowsThePlan() {
+        browser.scripts(false);
+        try {
+            browser.open(file);
+            assertFalse(slider().isDisplayed());
+            assertTrue(shown(".numbers table")
+                    .contains("time, s " + Numbers.rounded(sheet.plan().entry().time(), 3)));
+            assertEquals(4, shownCharts().size());
+        } finally {
+            browser.scripts(true);
+        }
+    }
+}

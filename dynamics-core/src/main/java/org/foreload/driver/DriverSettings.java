@@ -16,6 +16,9 @@ import org.foreload.conventions.Checks;
  * @param curvatureWindow time over which the driver rounds off the curvature ahead, to each side, s
  * @param slipUse share of the lateral peak up to which the driver steers an axle, below 1: never past the slip peak
  * @param exitFriction share of the friction that the driver uses for the exit after the release
+ * @param slowestBraking share of the speed at which the throttle opens below which the driver no longer brakes,
+ *     whatever the plan says; the foot begins to come off at twice that speed; zero for a driver who follows the plan
+ *     to a stop
  */
 public record DriverSettings(
         double steeringLag,
@@ -27,7 +30,8 @@ public record DriverSettings(
         double yawDamping,
         double curvatureWindow,
         double slipUse,
-        double exitFriction) {
+        double exitFriction,
+        double slowestBraking) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public DriverSettings {
@@ -41,11 +45,12 @@ public record DriverSettings(
         Checks.positive("curvature_window_s", curvatureWindow);
         Checks.between("slip_use", slipUse, 0, 1);
         Checks.between("exit_friction", exitFriction, 0, 1);
+        Checks.within("slowest_braking", slowestBraking, 0, 1);
     }
 
     /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
     public static DriverSettings practised() {
-        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 4.6, 0.85, 14, 0.10, 0.985, 0.97);
+        return new DriverSettings(0.06, 1.2, 0.04, 0.10, 4.6, 0.85, 14, 0.10, 0.985, 0.97, 0);
     }
 
     /** The same driver with another lag between the foot and the brake force, s. */
@@ -60,7 +65,8 @@ public record DriverSettings(
                 yawDamping,
                 curvatureWindow,
                 slipUse,
-                exitFriction);
+                exitFriction,
+                slowestBraking);
     }
 
     /** The same driver with another share of the friction used on the exit. */
@@ -75,6 +81,23 @@ public record DriverSettings(
                 yawDamping,
                 curvatureWindow,
                 slipUse,
+                share,
+                slowestBraking);
+    }
+
+    /** The same driver, who no longer brakes below this share of the speed at which the throttle opens. */
+    public DriverSettings withSlowestBraking(double share) {
+        return new DriverSettings(
+                steeringLag,
+                steeringRate,
+                brakeLag,
+                throttleLag,
+                trackingBandwidth,
+                trackingDamping,
+                yawDamping,
+                curvatureWindow,
+                slipUse,
+                exitFriction,
                 share);
     }
 }

@@ -18,6 +18,7 @@ import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Path;
@@ -45,6 +46,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private final BrakePlan plan;
     private final double mass;
     private final double outside;
+    private final double slowestBraking;
     private final WheelForces wheels = new WheelForces();
     private final double[] perSecond = new double[EntryState.SIZE];
 
@@ -65,6 +67,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
             Steering steering,
             Throttle throttle,
             DriverSettings settings,
+            ExitPlan exit,
             BrakePlan plan) {
         this.model = model;
         this.path = path;
@@ -72,6 +75,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         this.throttle = throttle;
         this.settings = settings;
         this.plan = plan;
+        this.slowestBraking = settings.slowestBraking() * exit.speed(exit.opening());
         this.mass = model.car().chassis().mass();
         this.outside = -Math.signum(path.heading(path.end()) - path.heading(path.start()));
     }
@@ -181,7 +185,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         perSecond[OFFSET] = vx * sin + vy * cos;
         perSecond[HEADING_ERROR] = yawRate - curvature * progress;
         perSecond[STEER] = rate * Math.tanh((wanted - x[STEER]) / (settings.steeringLag() * rate));
-        perSecond[BRAKE] = (brakeDemand(s, x[TIME]) - x[BRAKE]) / settings.brakeLag();
+        perSecond[BRAKE] = (brakeDemand(s, x[TIME], speed) - x[BRAKE]) / settings.brakeLag();
         perSecond[DRIVE] = (driveDemand(s, x, speed) / mass - x[DRIVE]) / settings.throttleLag();
         lastStation = station;
         System.arraycopy(x, 0, lastState, 0, x.length);
@@ -194,8 +198,17 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
      */
     private static final double LEAST_PROGRESS = 0.1;
 
-    private double brakeDemand(double station, double time) {
-        return foot == Foot.BRAKING ? plan.demand(station, time - timeOfBrake) : 0;
+    /** What the foot asks of the brake, m/s²: the plan, faded out where the driver has become too slow. */
+    private double brakeDemand(double station, double time, double speed) {
+        if (foot != Foot.BRAKING) {
+            return 0;
+        }
+        double demand = plan.demand(station, time - timeOfBrake);
+        if (slowestBraking == 0) {
+            return demand;
+        }
+        double above = Math.max(0, Math.min(1, speed / slowestBraking - 1));
+        return demand * above * above * (3 - 2 * above);
     }
 
     private double driveDemand(double station, double[] x, double speed) {

@@ -112,7 +112,13 @@ public final class EntrySimulator {
     private EntryResult drive(BrakePlan plan, boolean keep) {
         Path path = corner.path();
         EntryEquations equations = new EntryEquations(
-                new BicycleModel(car), path, new Steering(car, path, driver), new Throttle(car, exit), driver, plan);
+                new BicycleModel(car),
+                path,
+                new Steering(car, path, driver),
+                new Throttle(car, exit),
+                driver,
+                exit,
+                plan);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
         double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
         double[] state = initialState(equations);

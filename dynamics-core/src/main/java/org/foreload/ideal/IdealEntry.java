@@ -32,6 +32,16 @@ public final class IdealEntry {
     /** Factor on a speed squared that turned out not to be controllable. */
     private static final double GIVE_UP = 0.999;
 
+    /**
+     * Steps back over the whole line after which it counts as not drivable, for each step of it. Of fifteen thousand
+     * solutions for possible cars, fifty needed any and none more than one for each step, so this only ends searches
+     * for cars of impossible numbers.
+     */
+    private static final int STEPS_BACK = 10;
+
+    /** Speed, m/s, that is no driving any more: who must be slower than this somewhere does not make the corner. */
+    private static final double STANDSTILL = 1e-3;
+
     /** Relative margin below the highest approach speed, and unit to which it is rounded down, m/s, when it is told. */
     private static final double MARGIN = 1e-4;
 
@@ -54,7 +64,7 @@ public final class IdealEntry {
      * The fastest entry.
      *
      * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes
-     *     the corner at that speed; it tells the highest speed that does
+     *     the corner at that speed; it tells the highest speed that does, or the place where none does
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
@@ -71,6 +81,9 @@ public final class IdealEntry {
             for (LocalGrip side : grid.kink(k)) {
                 controllable[k] = atKinks.atPlace(side, controllable[k]);
             }
+            if (!(controllable[k] >= Math.min(STANDSTILL * STANDSTILL, reachable[k]))) {
+                throw notDrivable(corner, grid.station(k));
+            }
             accelerations[k] = backward.acceleration();
         }
         if (!(approach <= controllable[0] * (1 + ROUNDING))) {
@@ -79,6 +92,7 @@ public final class IdealEntry {
         double[] speedsSquared = new double[steps + 1];
         speedsSquared[0] = Math.min(approach, controllable[0]);
         double[] known = accelerations.clone();
+        long stepsBack = 0;
         int i = 0;
         while (i < steps) {
             double w = speedsSquared[i];
@@ -91,6 +105,9 @@ public final class IdealEntry {
                 controllable[i] = w * GIVE_UP;
                 if (i == 0) {
                     throw tooFast(corner, controllable[0]);
+                }
+                if (++stepsBack > (long) STEPS_BACK * steps) {
+                    throw notDrivable(corner, grid.station(i));
                 }
                 i--;
             } else {
@@ -120,6 +137,14 @@ public final class IdealEntry {
                 "approach_speed_mps",
                 corner.approachSpeed(),
                 "at most " + speed + ", the highest from which the car makes this corner");
+    }
+
+    private static InvalidValueException notDrivable(Corner corner, double station) {
+        return new InvalidValueException(
+                "approach_speed_mps",
+                corner.approachSpeed(),
+                "one from which the car makes this corner, but there is none: " + Math.round(station)
+                        + " m after turn-in it would have to stand still");
     }
 
     /** Highest acceleration over a step that ends at or below a speed; NaN if none is feasible. */

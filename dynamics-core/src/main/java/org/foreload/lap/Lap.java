@@ -53,12 +53,17 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         }
     }
 
-    /** Time gained over the lap, s: the sum over corners that have both entries. */
+    /** Time gained over the lap, s: the sum over corners that have both entries; see {@link #uncounted()}. */
     public double gain() {
         return corners.stream()
                 .mapToDouble(CornerGain::gain)
                 .filter(gain -> !Double.isNaN(gain))
                 .sum();
+    }
+
+    /** The corners that {@link #gain()} leaves out, because no release or no straight-line braking makes them. */
+    public List<CornerGain> uncounted() {
+        return corners.stream().filter(corner -> Double.isNaN(corner.gain())).toList();
     }
 
     /** The corners by what is to be gained, most first; corners without a figure last. */

@@ -4,16 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Sweep;
-import org.foreload.tyre.FrictionTyre;
-import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
@@ -21,7 +19,7 @@ import org.foreload.vehicle.Car;
  * numbers), so that plans differ by what they are and not by luck. Immutable; one study serves many threads.
  *
  * <p>The driver's hands feel the grip that there is; the plan for the exit and the foot on the brake expect the grip
- * that was planned for.
+ * that was planned for. Who has braked far too early sees it and comes off the brake: that is slow, and no failure.
  */
 public final class RiskStudy {
 
@@ -30,11 +28,25 @@ public final class RiskStudy {
     private static final int TIMING = 2;
     private static final int RIPPLE = 3;
     private static final int GRIP = 4;
-    private static final int PHASE = 5;
+    private static final int FREQUENCY = 5;
     private static final int DIMENSIONS = 6;
+
+    /**
+     * Share of the speed at which the throttle opens below which nobody still brakes. Invented: so low that no plan
+     * worth driving is touched, and high enough that nobody stops on the straight before the corner.
+     */
+    private static final double SLOWEST_BRAKING = 0.4;
 
     /** Least share of the planned peak or grip that a wild draw may leave. */
     private static final double LEAST_SHARE = 0.2;
+
+    /**
+     * Frequencies between which a foot swings, Hz. The quickest is the bandwidth of a leg that pushes: P. Kudzia et
+     * al., Scientific Reports 12, 4935 (2022).
+     */
+    private static final double SLOWEST_RIPPLE = 0.4;
+
+    private static final double QUICKEST_RIPPLE = 1.8;
 
     private final CornerStudy study;
     private final Scatter scatter;
@@ -102,14 +114,12 @@ public final class RiskStudy {
     private EntryResult drive(BrakePlan plan, double[] point) {
         double grip = Math.max(LEAST_SHARE, 1 + deviation(scatter.grip(), point[GRIP]));
         EntrySimulator planned = study.simulator();
-        EntrySimulator simulator = scatter.grip() == 0
-                ? planned
-                : new EntrySimulator(
-                        scaled(planned.car(), grip),
-                        planned.corner(),
-                        planned.driver(),
-                        planned.exit(),
-                        planned.settings());
+        EntrySimulator simulator = new EntrySimulator(
+                scatter.grip() == 0 ? planned.car() : scaled(planned.car(), grip),
+                planned.corner(),
+                planned.driver().withSlowestBraking(SLOWEST_BRAKING),
+                planned.exit(),
+                planned.settings());
         return simulator.probe(missed(plan, point));
     }
 
@@ -117,15 +127,18 @@ public final class RiskStudy {
     private BrakePlan missed(BrakePlan plan, double[] point) {
         double timing = deviation(scatter.releaseTiming(), point[TIMING]);
         Release release = plan.release();
-        ReleaseShape shape = scatter.ripple() == 0
-                ? release.shape()
-                : new UnsteadyRelease(
-                        release.shape(), deviation(scatter.ripple(), point[RIPPLE]), 2 * Math.PI * point[PHASE]);
         return new BrakePlan(
                 plan.brakePoint() + deviation(scatter.brakePoint(), point[BRAKE_POINT]),
                 plan.peakDeceleration() * Math.max(LEAST_SHARE, 1 + deviation(scatter.peak(), point[PEAK])),
                 plan.buildUpTime(),
-                new Release(shape, release.start() + timing, release.end() + timing));
+                new Release(release.shape(), release.start() + timing, release.end() + timing),
+                scatter.ripple() == 0 ? plan.disturbance() : ripple(point));
+    }
+
+    /** Each entry has a swing of its own size and frequency. */
+    private Ripple ripple(double[] point) {
+        double size = Math.min(1, Math.abs(deviation(scatter.ripple(), point[RIPPLE])));
+        return new Ripple(size, SLOWEST_RIPPLE + (QUICKEST_RIPPLE - SLOWEST_RIPPLE) * point[FREQUENCY]);
     }
 
     private static double deviation(double standard, double share) {
@@ -133,20 +146,7 @@ public final class RiskStudy {
     }
 
     private static Car scaled(Car car, double factor) {
-        return car.withTyres(scaled(car.frontTyre(), factor), scaled(car.rearTyre(), factor));
-    }
-
-    private static Tyre scaled(Tyre tyre, double factor) {
-        return tyre instanceof FrictionTyre friction
-                ? new FrictionTyre(
-                        friction.curve(),
-                        friction.frictionX() * factor,
-                        friction.frictionY() * factor,
-                        friction.loadSensitivity(),
-                        friction.referenceLoad(),
-                        friction.relaxationLength(),
-                        friction.corneringStiffnessPerLoad(),
-                        friction.slipStiffnessPerLoad())
-                : tyre;
+        return car.withTyres(
+                car.frontTyre().withFriction(factor), car.rearTyre().withFriction(factor));
     }
 }

@@ -223,29 +223,15 @@ public final class Knobs {
     }
 
     private static void tyres(List<Knob> knobs, Car car) {
-        if (car.frontTyre() instanceof FrictionTyre && car.rearTyre() instanceof FrictionTyre) {
-            knobs.add(car(
-                    "friction_scale",
-                    PLAIN,
-                    0.01,
-                    c -> 1,
-                    (c, v) -> c.withTyres(scaled(c.frontTyre(), v), scaled(c.rearTyre(), v))));
-        }
+        knobs.add(car(
+                "friction_scale",
+                PLAIN,
+                0.01,
+                c -> 1,
+                (c, v) ->
+                        c.withTyres(c.frontTyre().withFriction(v), c.rearTyre().withFriction(v))));
         tyre(knobs, "front_tyre.", car.frontTyre(), Car::frontTyre, (c, t) -> c.withTyres(t, c.rearTyre()));
         tyre(knobs, "rear_tyre.", car.rearTyre(), Car::rearTyre, (c, t) -> c.withTyres(c.frontTyre(), t));
-    }
-
-    private static Tyre scaled(Tyre tyre, double factor) {
-        FrictionTyre t = (FrictionTyre) tyre;
-        return new FrictionTyre(
-                t.curve(),
-                t.frictionX() * factor,
-                t.frictionY() * factor,
-                t.loadSensitivity(),
-                t.referenceLoad(),
-                t.relaxationLength(),
-                t.corneringStiffnessPerLoad(),
-                t.slipStiffnessPerLoad());
     }
 
     private static void tyre(

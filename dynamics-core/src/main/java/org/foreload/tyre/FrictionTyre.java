@@ -57,6 +57,19 @@ public record FrictionTyre(
                 slipStiffnessPerLoad);
     }
 
+    @Override
+    public FrictionTyre withFriction(double factor) {
+        return new FrictionTyre(
+                curve,
+                frictionX * factor,
+                frictionY * factor,
+                loadSensitivity,
+                referenceLoad,
+                relaxationLength,
+                corneringStiffnessPerLoad,
+                slipStiffnessPerLoad);
+    }
+
     /** Factor by which friction and stiffness per load differ from their values at the reference load. */
     private double loadFactor(double load) {
         return Math.max(0, 1 - loadSensitivity * (load / referenceLoad - 1));

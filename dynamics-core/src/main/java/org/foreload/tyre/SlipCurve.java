@@ -284,35 +284,25 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return slope(x) * x * (x * x - square) + square * value(x);
         }
 
-        /** Solves Bx − E(Bx − atan Bx) = target, monotone in x, by Newton's method kept inside a bracket. */
+        /** Solves Bx − E(Bx − atan Bx) = target, monotone in x, by halving: once for each curve. */
         private double slipForArgument(double target) {
-            if (target == 0 || curvatureFactor == 0) {
-                return target * shapeFactor;
-            }
             double low = 0;
-            double high = Math.max(target, 1);
-            while (argument(high * shapeFactor) < target) {
+            double high = shapeFactor;
+            while (argument(high) < target) {
+                low = high;
                 high *= 2;
             }
-            double bx = Math.min(target, high);
-            for (int i = 0; i < 60; i++) {
-                double excess = argument(bx * shapeFactor) - target;
-                if (excess > 0) {
-                    high = bx;
+            double middle = (low + high) / 2;
+            // Until no double lies between the two.
+            while (middle > low && middle < high) {
+                if (argument(middle) < target) {
+                    low = middle;
                 } else {
-                    low = bx;
+                    high = middle;
                 }
-                double slope = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
-                double next = bx - excess / slope;
-                if (!(next > low && next < high)) {
-                    next = (low + high) / 2;
-                }
-                if (Math.abs(next - bx) <= 1e-14 * (1 + bx)) {
-                    return next * shapeFactor;
-                }
-                bx = next;
+                middle = (low + high) / 2;
             }
-            return bx * shapeFactor;
+            return middle;
         }
 
         @Override

@@ -94,4 +94,14 @@ public interface Tyre {
     default double lateralSlipFor(double fraction, double load) {
         return ImposedForce.lateralSlipFor(this, fraction, load);
     }
+
+    /**
+     * The same tyre on a road of other friction: peaks grow by the factor, stiffnesses stay.
+     *
+     * @param factor friction over that of this tyre, above 0
+     * @throws org.foreload.conventions.InvalidValueException if the factor is not above 0
+     */
+    default Tyre withFriction(double factor) {
+        return new SimilarTyre(this, factor);
+    }
 }

@@ -70,6 +70,7 @@ class LapTest {
         Lap lap = new Lap(List.of(none, nothing), true);
         assertEquals(List.of(nothing, none), lap.ranked());
         assertEquals(0, lap.gain());
+        assertEquals(List.of(none), lap.uncounted());
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
+import org.foreload.tyre.BareTyre;
 import org.junit.jupiter.api.Test;
 
 class RiskStudyTest {
@@ -86,18 +87,39 @@ class RiskStudyTest {
         assertTrue(held >= 18, held + " of " + repetitions);
     }
 
+    /** Braking far too early is slow and no failure, unlike the same plan followed to the letter. */
     @Test
-    void anUnsteadyFootNeverPressesAgain() {
-        UnsteadyRelease release = new UnsteadyRelease(ReleaseShapes.TWO_STAGE, 3, 1);
-        double before = release.remaining(0);
-        assertEquals(1, before);
-        for (int i = 1; i <= 1000; i++) {
-            double after = release.remaining(i / 1000.0);
-            assertTrue(after <= before);
-            before = after;
-        }
-        assertEquals(0, before);
-        assertEquals(ReleaseShapes.TWO_STAGE_PLATEAU, release.remaining(release.kinks()[0]), 1e-9);
+    void whoBrakesFarTooEarlyComesOffTheBrake() {
+        BrakePlan early = LATEST.withBrakePoint(LATEST.brakePoint() - 60);
+        assertTrue(!STUDY.simulator().probe(early).made());
+        Risk risk = risk(Scatter.NONE, 2, 1, early);
+        assertEquals(0, risk.failed().count());
+        assertTrue(risk.meanTime() > STUDY.simulator().probe(LATEST).time() + 1);
+    }
+
+    /** The ripple of the draws is that of the simulator's own pedal, and it is all that strays here. */
+    @Test
+    void anUnsteadyFootAloneChangesTheTimeButLittle() {
+        Scatter rippled = new Scatter("ripple only", 0, 0, 0, 0.04, 0);
+        BrakePlan early = LATEST.withBrakePoint(LATEST.brakePoint() - 10);
+        Risk risk = risk(rippled, 32, 1, early);
+        double calm = STUDY.simulator().probe(early).time();
+        assertTrue(risk.timeDeviation() > 0 && risk.timeDeviation() < 0.02 * calm, risk.toString());
+    }
+
+    /** A car on tyres of the user's own feels the grip scatter like any other. */
+    @Test
+    void gripScattersOnATyreFromOutside() {
+        var car = STUDY.simulator().car();
+        var own = CornerStudy.of(
+                car.withTyres(BareTyre.of(car.frontTyre()), BareTyre.of(car.rearTyre())),
+                STUDY.simulator().corner());
+        Scatter slippery = new Scatter("grip only", 0, 0, 0, 0, 0.05);
+        BrakePlan early = LATEST.withBrakePoint(LATEST.brakePoint() - 5);
+        Risk plain = new RiskStudy(STUDY, slippery, 16, 1).of(early);
+        Risk wrapped = new RiskStudy(own, slippery, 16, 1).of(early);
+        assertEquals(plain.meanTime(), wrapped.meanTime(), 1e-3 * plain.meanTime());
+        assertTrue(wrapped.timeDeviation() > 0);
     }
 
     @Test

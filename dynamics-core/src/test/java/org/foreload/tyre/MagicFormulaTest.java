@@ -1,16 +1,20 @@
 package org.foreload.tyre;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The table behind the Magic Formula against the formula, its readable twin. */
 class MagicFormulaTest {
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void theTableIsTheFormula(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -20,7 +24,7 @@ class MagicFormulaTest {
         assertEquals(curve.formulaSlope(slip), curve.slope(slip), 1e-5);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 200)
     void nothingIsMoreThanTheLargestShare(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -30,6 +34,59 @@ class MagicFormulaTest {
         double best = share(curve, lateral, curve.lengthOfLargestShare(lateral));
         assertEquals(best, curve.largestShare(lateral), 1e-6);
         assertTrue(share(curve, lateral, lateral * stretch) <= best + 1e-9);
+    }
+
+    /** With E = 0 the peak is where C·atan(x/C) is a right angle: x = C·tan(π/2C). */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.1, 1.3, 1.65, 1.9})
+    void thePeakIsThatOfTheClosedForm(double shape) {
+        double peak = shape * Math.tan(Math.PI / 2 / shape);
+        assertEquals(peak, new SlipCurve.MagicFormula(shape, 0).peakSlip(), 1e-12 * peak);
+    }
+
+    /** Whatever E is, the curve is highest where its slope is zero, and it is 1 there. */
+    @Property(tries = 200)
+    void theCurveIsOneAndLevelAtItsPeak(
+            @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
+            @ForAll @DoubleRange(min = -5, max = 0.95) double curvature) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double peak = curve.peakSlip();
+        assertEquals(1, curve.formula(peak), 1e-12);
+        assertEquals(0, curve.formulaSlope(peak), 1e-7);
+        assertEquals(peak, curve.inverse(1), 0);
+        assertEquals(0.4, curve.formula(curve.inverse(0.4)), 1e-8);
+    }
+
+    /** The slope of the largest share is zero: a little more or less slip carries less. */
+    @Property(tries = 200)
+    void theLargestShareIsAMaximum(
+            @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
+            @ForAll @DoubleRange(min = -5, max = 0.9) double curvature,
+            @ForAll @DoubleRange(min = 0.01, max = 30) double lateral) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double length = curve.lengthOfLargestShare(lateral);
+        assertTrue(length >= Math.max(lateral, curve.peakSlip()));
+        if (length < 300 * (lateral + curve.peakSlip())) {
+            double best = share(curve, lateral, length);
+            double away = 1e-2 * (length - lateral);
+            assertTrue(share(curve, lateral, length + away) < best, "more carries more");
+            assertTrue(share(curve, lateral, length - away) < best, "less carries more");
+        }
+    }
+
+    @Test
+    void curvesOfEqualFactorsAreEqual() {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(1.5, -0.5);
+        assertEquals(1.5, curve.shapeFactor());
+        assertEquals(-0.5, curve.curvatureFactor());
+        assertEquals(curve, new SlipCurve.MagicFormula(1.5, -0.5));
+        assertEquals(curve.hashCode(), new SlipCurve.MagicFormula(1.5, -0.5).hashCode());
+        assertNotEquals(curve, new SlipCurve.MagicFormula(1.5, -0.4));
+        assertNotEquals(curve, new SlipCurve.MagicFormula(1.4, -0.5));
+        assertNotEquals(curve, new SlipCurve.Brush());
+        assertNotEquals(curve.hashCode(), new SlipCurve.MagicFormula(1.4, -0.5).hashCode());
+        assertNotEquals(curve.hashCode(), new SlipCurve.MagicFormula(1.5, -0.4).hashCode());
+        assertEquals("MagicFormula[shapeFactor=1.5, curvatureFactor=-0.5]", curve.toString());
     }
 
     private static double share(SlipCurve curve, double lateral, double length) {

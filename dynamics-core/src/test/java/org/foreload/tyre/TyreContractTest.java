@@ -40,7 +40,7 @@ class TyreContractTest {
                         Arbitraries.of(false, true))
                 .as((curve, muX, muY, sensitivity, reference, cornering, slip, bare) -> {
                     Tyre tyre = new FrictionTyre(curve, muX, muY, sensitivity, reference, 0.4, cornering, slip);
-                    return bare ? new ForceOnly(tyre) : tyre;
+                    return bare ? BareTyre.of(tyre) : tyre;
                 });
     }
 
@@ -140,38 +140,5 @@ class TyreContractTest {
                 1,
                 Math.hypot(force.longitudinal() / tyre.peakForceX(load), force.lateral() / tyre.peakForceY(load)),
                 1e-9);
-    }
-
-    /** A model that brings nothing but the six methods without a body. */
-    private record ForceOnly(Tyre tyre) implements Tyre {
-        @Override
-        public double peakFrictionX(double load) {
-            return tyre.peakFrictionX(load);
-        }
-
-        @Override
-        public double peakFrictionY(double load) {
-            return tyre.peakFrictionY(load);
-        }
-
-        @Override
-        public double corneringStiffness(double load) {
-            return tyre.corneringStiffness(load);
-        }
-
-        @Override
-        public double slipStiffness(double load) {
-            return tyre.slipStiffness(load);
-        }
-
-        @Override
-        public double relaxationLength() {
-            return tyre.relaxationLength();
-        }
-
-        @Override
-        public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
-            return tyre.force(longitudinalSlip, lateralSlip, load);
-        }
     }
 }

@@ -24,41 +24,23 @@ class TyreLawsTest {
         }
     }
 
-    /** A tyre of the library whose force is spoilt. */
-    private record Spoilt(Tyre tyre, UnaryOperator<TyreForce> spoil) implements Tyre {
-        @Override
-        public double peakFrictionX(double load) {
-            return tyre.peakFrictionX(load);
-        }
-
-        @Override
-        public double peakFrictionY(double load) {
-            return tyre.peakFrictionY(load);
-        }
-
-        @Override
-        public double corneringStiffness(double load) {
-            return tyre.corneringStiffness(load);
-        }
-
-        @Override
-        public double slipStiffness(double load) {
-            return tyre.slipStiffness(load);
-        }
-
-        @Override
-        public double relaxationLength() {
-            return 0;
-        }
-
-        @Override
-        public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
-            return spoil.apply(tyre.force(longitudinalSlip, lateralSlip, load));
-        }
+    /** An imposed force must leave what its slip leaves: a model that forgets it breaks only this law. */
+    @Test
+    void aForgottenBrakeForceIsNamed() {
+        Tyre tyre = tyre(new SlipCurve.Brush());
+        Tyre forgetful = new BareTyre(tyre, UnaryOperator.identity()) {
+            @Override
+            public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
+                return tyre.lateralForce(lateralSlip, 0, load);
+            }
+        };
+        List<String> broken = TyreLaws.broken(forgetful, LOADS);
+        assertTrue(broken.stream().allMatch(line -> line.startsWith("an imposed force leaves")), broken.toString());
+        assertTrue(!broken.isEmpty());
     }
 
     private static void assertBreaks(String law, UnaryOperator<TyreForce> spoil) {
-        List<String> broken = TyreLaws.broken(new Spoilt(tyre(new SlipCurve.Brush()), spoil), LOADS);
+        List<String> broken = TyreLaws.broken(new BareTyre(tyre(new SlipCurve.Brush()), spoil), LOADS);
         assertTrue(broken.stream().anyMatch(line -> line.startsWith(law)), law + " is not among " + broken);
     }
 
@@ -70,6 +52,9 @@ class TyreLawsTest {
         assertBreaks("force stays inside", f -> new TyreForce(1.01 * f.longitudinal(), 1.01 * f.lateral()));
         assertBreaks("small-slip slopes", f -> new TyreForce(f.longitudinal(), 0.9 * f.lateral()));
         assertBreaks("force opposes slip", f -> new TyreForce(f.longitudinal(), -f.lateral()));
+        assertBreaks("small-slip slopes", f -> new TyreForce(0.9 * f.longitudinal(), f.lateral()));
         assertBreaks("small-slip slopes", f -> new TyreForce(Double.NaN, f.lateral()));
+        assertBreaks("force is odd", f -> new TyreForce(f.longitudinal() + 5, f.lateral()));
+        assertBreaks("force opposes slip", f -> new TyreForce(-f.longitudinal(), f.lateral()));
     }
 }

@@ -25,6 +25,7 @@ public final class Main {
      */
     public static void main(String[] args) {
         Locale.setDefault(Locale.ROOT);
+        System.setProperty("java.awt.headless", "true");
         Stop stop = new Stop();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop.request(LONGEST_WAIT), "foreload-stop"));
         // The raw streams: text is always UTF-8, and a reader that goes away shows as an exception, not silently.

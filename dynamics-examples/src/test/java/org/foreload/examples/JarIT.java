@@ -49,6 +49,18 @@ class JarIT {
     }
 
     @Test
+    void itDrawsInBothFormats() throws IOException, InterruptedException {
+        for (String name : List.of("picture.svg", "picture.png")) {
+            Path file = directory.resolve(name);
+            Call call = call("loads", "--picture", file.toString());
+            assertEquals("", call.err());
+            assertEquals(0, call.status());
+            assertTrue(Files.size(file) > 10_000, name);
+        }
+        assertTrue(Files.readString(directory.resolve("picture.svg")).contains("deceleration, m/s²"));
+    }
+
+    @Test
     void itKnowsItsVersion() throws IOException, InterruptedException {
         assertTrue(call("--version").out().matches("foreload \\d.*\\R"));
     }

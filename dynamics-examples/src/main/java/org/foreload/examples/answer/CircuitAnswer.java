@@ -19,6 +19,7 @@ public final class CircuitAnswer {
         Report programs = new Report(car.name() + " on " + circuit.name())
                 .with("lap_gain_s", lap.gain())
                 .with("complete", lap.complete())
+                .with("corners_not_counted", String.join(", ", uncounted(lap)))
                 .with("corners", "Corner by corner", rows(lap, lap.corners()));
         Report people = new Report(car.name() + " on " + circuit.name())
                 .headline("The best releases gain " + Numbers.rounded(lap.gain(), 2)
@@ -26,11 +27,21 @@ public final class CircuitAnswer {
                 .with("lap_gain_s", lap.gain())
                 .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
                 .note(Words.TRAIL_SHARE);
+        if (!lap.uncounted().isEmpty()) {
+            people = people.headline("Not counted, because no release or no straight-line braking was found that makes "
+                    + "them: " + String.join(", ", uncounted(lap)) + ".");
+        }
         if (!lap.complete()) {
             people = people.headline("Stopped early: " + lap.corners().size() + " of "
                     + circuit.corners().size() + " corners were looked at.");
         }
         return programs.shownAs(people);
+    }
+
+    private static List<String> uncounted(Lap lap) {
+        return lap.uncounted().stream()
+                .map(corner -> (lap.corners().indexOf(corner) + 1) + " (" + corner.name() + ")")
+                .toList();
     }
 
     private static List<Report> rows(Lap lap, List<CornerGain> corners) {

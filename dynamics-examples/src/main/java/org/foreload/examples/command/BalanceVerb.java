@@ -11,6 +11,7 @@ import org.foreload.balance.BalanceStudy;
 import org.foreload.conventions.Gravity;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.grip.BrakeDistribution;
@@ -134,6 +135,7 @@ final class BalanceVerb implements Verb {
         Corner corner = study.simulator().corner();
         Balance balance =
                 sweepOptions.run(console, sweep -> BalanceStudy.standard().run(study, axis, sweep));
+        common.picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
         Report report = new Report(car.name() + " in " + corner.name())

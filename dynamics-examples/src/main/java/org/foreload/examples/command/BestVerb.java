@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.BestAnswer;
+import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.lap.Lap;
@@ -80,6 +81,7 @@ final class BestVerb implements Verb {
             Optional<EntryResult> baseline = Lap.baseline(study, studyOptions.buildUpTime());
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
+            common.picture().draw(() -> SweepPictures.best(study, optimum, baseline, remainder));
             return BestAnswer.of(study, optimum, baseline, remainder);
         });
     }

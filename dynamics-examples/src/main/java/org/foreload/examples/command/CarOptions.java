@@ -15,6 +15,7 @@ final class CarOptions {
 
     @Option(
             names = "--demo-car",
+            completionCandidates = Candidates.Cars.class,
             paramLabel = "<name>",
             description = "An embedded car instead: road, light or downforce. Default: light.")
     private String demo;

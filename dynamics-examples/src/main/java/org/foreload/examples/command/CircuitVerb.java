@@ -7,6 +7,7 @@ import org.foreload.examples.demo.Demos;
 import org.foreload.examples.file.CarFile;
 import org.foreload.examples.file.CircuitFile;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.CircuitPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.lap.Circuit;
@@ -79,6 +80,7 @@ final class CircuitVerb implements Verb {
                     searchOptions.search(studyOptions.buildUpTime()),
                     searchOptions.threads(),
                     progress);
+            common.picture().draw(() -> CircuitPictures.of(car, circuit, lap));
             return CircuitAnswer.of(car, circuit, lap);
         }
     }

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import org.foreload.examples.output.Format;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options that every verb has. */
@@ -10,9 +11,13 @@ final class CommonOptions {
             names = "--format",
             paramLabel = "<format>",
             defaultValue = "table",
+            completionCandidates = Candidates.Formats.class,
             description =
                     "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
     private Format format;
+
+    @Mixin
+    private PictureOptions picture;
 
     @Option(names = "--debug", description = "Show the stack trace when something fails.")
     private boolean debug;
@@ -25,5 +30,10 @@ final class CommonOptions {
 
     Format format() {
         return format;
+    }
+
+    /** Where to draw. */
+    PictureOptions picture() {
+        return picture;
     }
 }

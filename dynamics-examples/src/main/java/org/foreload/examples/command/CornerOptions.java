@@ -18,6 +18,7 @@ final class CornerOptions {
 
     @Option(
             names = "--demo-corner",
+            completionCandidates = Candidates.Corners.class,
             paramLabel = "<name>",
             description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
     private String demo;

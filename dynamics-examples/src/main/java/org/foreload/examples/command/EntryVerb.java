@@ -2,10 +2,13 @@ package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -70,9 +73,14 @@ final class EntryVerb implements Verb {
         return new Blame(carOptions, cornerOptions).compute(() -> {
             CornerStudy study = studyOptions.study(car, corner);
             BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
-            return releaseOptions.brakePointGiven()
-                    ? EntryAnswer.given(study, study.simulator().run(plan), all)
-                    : EntryAnswer.latest(study, study.latest(plan), all);
+            if (releaseOptions.brakePointGiven()) {
+                EntryResult entry = study.simulator().run(plan);
+                common.picture().draw(() -> EntryPictures.of(study, entry));
+                return EntryAnswer.given(study, entry, all);
+            }
+            Finding finding = study.latest(plan);
+            common.picture().draw(() -> EntryPictures.of(study, finding.entry()));
+            return EntryAnswer.latest(study, finding, all);
         });
     }
 }

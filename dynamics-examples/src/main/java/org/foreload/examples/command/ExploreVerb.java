@@ -8,6 +8,7 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.ExploreAnswer;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
@@ -164,6 +165,7 @@ final class ExploreVerb implements Verb {
             Optional<Remainder> remainder = why && sweep.complete()
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
                     : Optional.empty();
+            common.picture().draw(() -> SweepPictures.explored(study, sweep));
             return ExploreAnswer.of(study, sweep, all, remainder);
         });
     }

@@ -150,6 +150,7 @@ public final class Foreload {
             return;
         }
         Verb verb = (Verb) request.subcommand().commandSpec().userObject();
+        verb.common().picture().check();
         Report report = verb.report(console);
         out.print(verb.common().format().render(report));
     }

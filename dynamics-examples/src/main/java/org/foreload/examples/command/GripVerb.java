@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.GripPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.grip.Axle;
@@ -88,6 +89,7 @@ final class GripVerb implements Verb {
                 .with("hardest_deceleration_mps2", hardest)
                 .with("rows", "Lateral capacity against deceleration", rows(grip, hardest))
                 .with("gg", "g-g diagram: how hard it can corner at each longitudinal acceleration", gg(boundary));
+        common.picture().draw(() -> GripPictures.of(car, speed));
         return notes(report, grip);
     }
 

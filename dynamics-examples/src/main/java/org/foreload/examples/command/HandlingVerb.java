@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.foreload.examples.gallery.CarPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.handling.Eigenvalue;
@@ -108,6 +109,7 @@ final class HandlingVerb implements Verb {
                         "The same with the lags of tyres and roll",
                         rows(handling.laggedEigenvalues()))
                 .with("braking", "The same turn braked more and more", braking(car));
+        common.picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
         return report.note(note(handling));
     }
 

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.foreload.examples.gallery.IdealPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.ideal.IdealEntry;
@@ -86,6 +87,7 @@ final class IdealVerb implements Verb {
                 .with("trail_share", profile.trailShare())
                 .with("outcome", "made it")
                 .with("profile", "The entry along the line", rows(profile));
+        common.picture().draw(() -> IdealPictures.of(car, corner, profile));
         return report.note(note(profile));
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import org.foreload.examples.gallery.CarPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.grip.Axle;
@@ -92,6 +93,7 @@ final class LoadsVerb implements Verb {
                 .with("front_adhesion_utilisation", use.front().adhesion())
                 .with("rear_adhesion_utilisation", use.rear().adhesion())
                 .with("limiting_axle", Choices.word(use.limitingAxle()));
+        common.picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
         return report.note(note(use, loads));
     }
 

@@ -5,6 +5,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.path.Corner;
@@ -165,6 +166,7 @@ final class PedalVerb implements Verb {
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
         List<PedalStudy.Result> results =
                 sweepOptions.run(console, sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
+        common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("release", PlanOptions.report(plan))
                 .with("attempts", attempts)

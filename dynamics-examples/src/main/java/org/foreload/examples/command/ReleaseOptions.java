@@ -35,6 +35,7 @@ final class ReleaseOptions {
     @Option(
             names = "--release-shape",
             paramLabel = "<shape>",
+            completionCandidates = Candidates.ShapeNames.class,
             defaultValue = "linear",
             description =
                     "How the brake comes off: linear, progressive (quick, then slow), late (slow, then quick), circle, "
@@ -59,6 +60,11 @@ final class ReleaseOptions {
     /** Whether the brake point was given. */
     boolean brakePointGiven() {
         return brakePoint != null;
+    }
+
+    /** Whether the peak deceleration was given. */
+    boolean peakGiven() {
+        return peak != null;
     }
 
     /** The shape; read before anything is computed. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.RiskAnswer;
+import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Optimum;
@@ -111,6 +112,7 @@ final class RiskVerb implements Verb {
             List<BrakePlan> plans = given ? List.of(told(study, shape)) : searched(console, study);
             Risk risk = judged(console, risks, plans.get(0));
             Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();
+            common.picture().draw(() -> RiskPictures.of(study, risk, choice, accepted));
             return RiskAnswer.of(study, scatter, risk, choice, cost, accepted);
         });
     }

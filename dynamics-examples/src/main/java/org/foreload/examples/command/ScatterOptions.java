@@ -41,7 +41,8 @@ final class ScatterOptions {
     @Option(
             names = "--pedal-ripple",
             paramLabel = "<share>",
-            description = "How unsteadily the foot comes off: standard deviation of the swing of its rate, as a share.")
+            description =
+                    "How unsteadily the foot presses: standard deviation of the swing of the brake demand, as a share.")
     private Double ripple;
 
     @Option(

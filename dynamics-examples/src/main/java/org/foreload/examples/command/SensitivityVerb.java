@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.SensitivityAnswer;
+import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.path.Corner;
@@ -69,8 +70,9 @@ final class SensitivityVerb implements Verb {
             EntryResult best =
                     Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
             try (ShownProgress progress = console.progress(searchOptions.quiet())) {
-                return SensitivityAnswer.of(
-                        study, best, Sensitivity.of(study, best, new Sweep(searchOptions.threads(), progress)));
+                Sensitivity sensitivity = Sensitivity.of(study, best, new Sweep(searchOptions.threads(), progress));
+                common.picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
+                return SensitivityAnswer.of(study, best, sensitivity);
             }
         });
     }

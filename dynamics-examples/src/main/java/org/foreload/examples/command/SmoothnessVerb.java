@@ -6,8 +6,10 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.picture.Picture;
 import org.foreload.path.Corner;
 import org.foreload.stability.PitchResponse;
 import org.foreload.stability.Smoothness;
@@ -152,6 +154,8 @@ final class SmoothnessVerb implements Verb {
         BrakePlan plan = planOptions.plan(study);
         EntryResult calm = study.simulator().run(plan);
         Smoothness smoothness = Smoothness.of(study.simulator(), calm, disturbance);
+        List<Ripple> ripples = ripples(console, study, calm);
+        common.picture().draw(() -> picture(study, smoothness, ripples));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)
@@ -166,7 +170,10 @@ final class SmoothnessVerb implements Verb {
                 .with("pitch_resonance_hz", resonance)
                 .with("measured_resonance_hz", pitch.resonance(lowest, highest))
                 .with("damped_pitch_frequency_hz", pitch.expectedRing())
-                .with("rows", "A ripple of this size over frequency", rows(console, study, calm, pitch));
+                .with(
+                        "rows",
+                        "A ripple of this size over frequency",
+                        ripples.stream().map(one -> row(pitch, one)).toList());
         return report.note(note(pitch));
     }
 
@@ -184,21 +191,38 @@ final class SmoothnessVerb implements Verb {
         Options.within("--frequencies", frequencies, 2, MOST_FREQUENCIES, "");
     }
 
-    private List<Report> rows(Console console, CornerStudy study, EntryResult calm, PitchResponse pitch) {
+    /** What a ripple of one frequency, Hz, does. */
+    private record Ripple(double frequency, Smoothness effect) {}
+
+    private static Picture picture(CornerStudy study, Smoothness smoothness, List<Ripple> ripples) {
+        return PedalPictures.smoothness(
+                study,
+                smoothness,
+                ripples.stream().mapToDouble(Ripple::frequency).toArray(),
+                ripples.stream()
+                        .mapToDouble(one -> one.effect().frontLoadRipple())
+                        .toArray());
+    }
+
+    private List<Ripple> ripples(Console console, CornerStudy study, EntryResult calm) {
         double ratio = Math.pow(highest / lowest, 1.0 / (frequencies - 1));
         List<Double> list = IntStream.range(0, frequencies)
                 .mapToObj(i -> lowest * Math.pow(ratio, i))
                 .toList();
-        return sweepOptions.run(console, sweep -> sweep.run(list, one -> row(study, calm, pitch, one))).stream()
+        return sweepOptions.run(console, sweep -> sweep.run(list, one -> ripple(study, calm, one))).stream()
                 .flatMap(row -> row.stream())
                 .toList();
     }
 
-    private Report row(CornerStudy study, EntryResult calm, PitchResponse pitch, double one) {
-        Smoothness at = Smoothness.of(study.simulator(), calm, new PedalDisturbance.Ripple(size, one));
+    private Ripple ripple(CornerStudy study, EntryResult calm, double one) {
+        return new Ripple(one, Smoothness.of(study.simulator(), calm, new PedalDisturbance.Ripple(size, one)));
+    }
+
+    private static Report row(PitchResponse pitch, Ripple ripple) {
+        Smoothness at = ripple.effect();
         return new Report()
-                .with("frequency_hz", one)
-                .with("gain", pitch.gain(one))
+                .with("frequency_hz", ripple.frequency())
+                .with("gain", pitch.gain(ripple.frequency()))
                 .with("front_load_ripple_n", at.frontLoadRipple())
                 .with("front_grip_lost", at.frontGripLost())
                 .with("distance_off_line_m", at.distanceOffLine())

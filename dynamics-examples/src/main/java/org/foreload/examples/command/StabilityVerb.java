@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.path.Corner;
 import org.foreload.stability.EntryStability;
@@ -65,6 +66,7 @@ final class StabilityVerb implements Verb {
         BrakePlan plan = planOptions.plan(study);
         EntryResult entry = study.simulator().run(plan);
         EntryStability stability = EntryStability.of(car, entry);
+        common.picture().draw(() -> PedalPictures.stability(study, entry, stability));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("release", PlanOptions.report(plan))
                 .with("outcome", entry.outcome().words())

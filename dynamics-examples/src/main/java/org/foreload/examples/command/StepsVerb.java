@@ -1,8 +1,11 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.StepsAnswer;
+import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.path.Corner;
@@ -25,8 +28,9 @@ import picocli.CommandLine.Option;
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
                     + "repeat.",
             "",
-            "The present release is told by --brake-point and --release-…; without a brake point it is the latest one with "
-                    + "which this driver stays within the accepted risk. Steps end where the rest would be too risky for this "
+            "The present release is told by --brake-point, --peak-deceleration and --release-…; without a brake point it is "
+                    + "the latest one, and without a peak the hardest one, with which this driver stays within the accepted "
+                    + "risk. Steps end where the rest would be too risky for this "
                     + "driver: then a steadier foot is the next thing to practise."
         },
         optionListHeading = "%nOptions:%n",
@@ -48,6 +52,9 @@ final class StepsVerb implements Verb {
     private static final double BACK_STEP = 2;
 
     private static final double FARTHEST_BACK = 60;
+
+    /** Shares of the usual peak that are tried, hardest first, where none is given. */
+    private static final double[] PEAKS = {1, 0.9, 0.8, 0.7};
 
     @Option(
             names = "--steps",
@@ -106,7 +113,9 @@ final class StepsVerb implements Verb {
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
-            return StepsAnswer.of(study, scatter, plan(console, risks, now, target), accepted);
+            PracticeSteps steps = plan(console, risks, now, target);
+            common.picture().draw(() -> RiskPictures.steps(study, steps, accepted));
+            return StepsAnswer.of(study, scatter, steps, accepted);
         });
     }
 
@@ -124,17 +133,28 @@ final class StepsVerb implements Verb {
         if (releaseOptions.brakePointGiven()) {
             return plan;
         }
-        Finding finding = study.latest(plan);
-        if (finding.found()) {
-            double latest = finding.entry().plan().brakePoint();
-            for (double back = 0; back <= FARTHEST_BACK; back += BACK_STEP) {
-                BrakePlan earlier = plan.withBrakePoint(latest - back);
-                if (risks.of(earlier).failed().value() <= accepted) {
-                    return earlier;
-                }
+        for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
+            Optional<BrakePlan> safe = safe(study, risks, plan.withPeakDeceleration(share * plan.peakDeceleration()));
+            if (safe.isPresent()) {
+                return safe.get();
             }
         }
         throw new ComputationException(
                 "no brake point of the present release keeps this driver within the accepted risk");
+    }
+
+    /** The release from the latest brake point with which this driver stays within the accepted risk. */
+    private Optional<BrakePlan> safe(CornerStudy study, RiskStudy risks, BrakePlan plan) {
+        Finding finding = study.latest(plan);
+        if (!finding.found()) {
+            return Optional.empty();
+        }
+        double latest = finding.entry().plan().brakePoint();
+        return DoubleStream.iterate(0, back -> back <= FARTHEST_BACK, back -> back + BACK_STEP)
+                .mapToObj(back -> plan.withBrakePoint(latest - back))
+                .filter(earlier ->
+                        earlier.brakePoint() > study.simulator().corner().path().start())
+                .filter(earlier -> risks.of(earlier).failed().value() <= accepted)
+                .findFirst();
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.examples.file.InputException;
+import org.foreload.examples.gallery.CheckPictures;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
 import org.foreload.validation.Catalogue;
@@ -83,6 +84,7 @@ final class ValidateVerb implements Verb {
             write(folder.resolve("validation.md"), ReportPage.write(results));
             write(folder.resolve("validation.svg"), ErrorChart.draw(results));
         }
+        common.picture().draw(() -> CheckPictures.of(results));
         return common.format() == Format.TABLE ? counts(results) : everyCheck(results);
     }
 

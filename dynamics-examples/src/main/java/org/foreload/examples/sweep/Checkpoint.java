@@ -71,7 +71,8 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
             channel.truncate(0);
             append(head);
         } else {
-            String[] lines = new String(bytes, 0, whole, StandardCharsets.UTF_8).split("\n");
+            // Without the last end of line; empty lines count, and are refused.
+            String[] lines = new String(bytes, 0, whole - 1, StandardCharsets.UTF_8).split("\n", -1);
             compare(object(lines[0], 1), request);
             for (int i = 1; i < lines.length; i++) {
                 read(object(lines[i], i + 1), i + 1);
@@ -232,9 +233,12 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     }
 
     private void read(ObjectNode line, int number) {
-        boolean found = line.path("found").asBoolean();
+        if (!line.path("found").isBoolean() || !line.path("shape").isTextual()) {
+            throw refusal("line " + number, null, "must have a shape and say whether a brake point was found");
+        }
+        boolean found = line.path("found").booleanValue();
         Key key = new Key(
-                line.path("shape").asText(),
+                line.path("shape").textValue(),
                 finite(line, "peak_deceleration_mps2", number),
                 finite(line, "start_m", number),
                 finite(line, "end_m", number),

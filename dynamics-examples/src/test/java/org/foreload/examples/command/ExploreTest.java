@@ -251,7 +251,8 @@ class ExploreTest {
 
     @Test
     void whatIsNoCheckpointIsRefusedAndLeftAlone() throws IOException {
-        for (String text : new String[] {"precious", "precious\n", "{}\n", "{\"foreload_checkpoint\": 9}\n"}) {
+        for (String text :
+                new String[] {"precious", "precious\n", "\n", "\n\nx", "{}\n", "{\"foreload_checkpoint\": 9}\n"}) {
             Path file = Files.writeString(directory.resolve("other.txt"), text);
             few("--checkpoint " + file).refusedNaming(file + ": ");
             assertEquals(text, Files.readString(file));
@@ -265,9 +266,13 @@ class ExploreTest {
         Path file = directory.resolve("sweep.jsonl");
         few("--checkpoint " + file);
         List<String> lines = Files.readString(file).lines().toList();
-        for (String bad :
-                new String[] {"x", "[]", lines.get(2).replaceAll("\"brake_point_m\":[^,]*", "\"brake_point_m\":\"NaN\"")
-                }) {
+        for (String bad : new String[] {
+            "",
+            "x",
+            "[]",
+            lines.get(2).replaceFirst("\"shape\"", "\"form\""),
+            lines.get(2).replaceAll("\"brake_point_m\":[^,]*", "\"brake_point_m\":\"NaN\"")
+        }) {
             Files.writeString(file, lines.get(0) + "\n" + lines.get(1) + "\n" + bad + "\n");
             few("--checkpoint " + file).refusedNaming(file + ": line 3");
         }

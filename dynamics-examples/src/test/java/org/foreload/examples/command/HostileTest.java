@@ -73,7 +73,7 @@ class HostileTest {
         for (String field : new String[] {"mass_kg", "wheelbase_m", "yaw_inertia_kg_m2", "power_w", "front_track_m"}) {
             String text = road().replaceFirst("\"" + field + "\": [0-9.]+", "\"" + field + "\": " + number);
             Path car = Files.writeString(directory.resolve("car.json"), text);
-            for (String verb : new String[] {"loads", "grip"}) {
+            for (String verb : new String[] {"loads", "grip", "ideal"}) {
                 Run run = Run.of(verb, "--car", car.toString());
                 assertTrue(run.status() >= 0 && run.status() <= 2, verb);
                 assertTrue(!run.err().contains("\tat "), run.err());
@@ -81,6 +81,18 @@ class HostileTest {
                 assertTrue(run.status() != 1, () -> verb + " " + field + " " + number + ": " + run.err());
             }
         }
+    }
+
+    /** So heavy to turn that no speed above a standstill takes the bend; the search for one must end. */
+    @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    @ParameterizedTest
+    @ValueSource(strings = {"1.2e14", "1.2e20", "1.2e29", "1.7e308"})
+    void aCarThatCannotBeTurnedMakesNoCorner(String inertia) throws IOException {
+        String text = road().replaceFirst("\"yaw_inertia_kg_m2\": [0-9.]+", "\"yaw_inertia_kg_m2\": " + inertia);
+        Path car = Files.writeString(directory.resolve("car.json"), text);
+        Run run = Run.of("ideal", "--car", car.toString());
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("it would have to stand still"), run.err());
     }
 
     @Test

@@ -38,7 +38,7 @@ class CarFileTest {
         return SampleCars.cars();
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsReadBack(@ForAll("cars") Car car) {
         assertEquals(car, CarFile.parse(CarFile.write(car), "car.json").value());
     }

@@ -36,7 +36,7 @@ class CornerFileTest {
         return SampleCars.corners();
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsReadBack(@ForAll("corners") DrawnCorner corner) {
         assertEquals(corner, CornerFile.parseDrawn(CornerFile.write(corner), "corner.json"));
     }

@@ -1,9 +1,7 @@
-package org.foreload.examples.file;
+package org.foreload.examples.fuzz;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import org.foreload.examples.file.CornerFile;
+import org.foreload.examples.file.InputException;
 
 /** Any bytes behind {@code centre_line_csv} make a corner or a refusal. */
 public final class CentreLineFuzz {
@@ -11,27 +9,18 @@ public final class CentreLineFuzz {
     /** More bytes are cut off: fitting a long line takes its time, and reading it is the same in every row. */
     private static final int MOST = 2000;
 
-    private static final Path FOLDER = folder();
-
     private static final String CORNER = "{\"name\": \"fuzz\", \"approach_speed_mps\": 30, \"approach_length_m\": 100,"
             + " \"exit_length_m\": 100, \"half_width_m\": 5, \"centre_line_csv\": \"line.csv\"}";
 
     private CentreLineFuzz() {}
 
-    private static Path folder() {
-        try {
-            return Files.createTempDirectory("centre-line-fuzz");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     /** One input of the fuzzer. */
-    public static void fuzzerTestOneInput(byte[] data) throws IOException {
+    public static void fuzzerTestOneInput(byte[] data) {
         byte[] bytes = data.length > MOST ? java.util.Arrays.copyOf(data, MOST) : data;
-        Files.write(FOLDER.resolve("line.csv"), bytes);
+        Scratch.write("line.csv", bytes);
         try {
-            CornerFuzz.read(CornerFile.parse(CORNER, "fuzz.json", FOLDER).value());
+            CornerFuzz.read(
+                    CornerFile.parse(CORNER, "fuzz.json", Scratch.directory()).value());
         } catch (InputException refused) {
             OneLineCheck.of(refused);
         }

@@ -1,4 +1,6 @@
-package org.foreload.examples.file;
+package org.foreload.examples.fuzz;
+
+import org.foreload.examples.file.InputException;
 
 /** A refusal is one line. */
 final class OneLineCheck {

@@ -1,0 +1,101 @@
+package org.foreload.tyre;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The quick searches of {@link FrictionTyre} against the slow ones that any tyre has: halving on the force of combined
+ * slip alone, without a derivative or a table.
+ */
+class CombinedSlipTest {
+
+    private static final double LOAD = 3500;
+
+    /** The largest share is found by halving a maximum, which knows its place to the root of the accuracy. */
+    private static final double AT_THE_LIMIT = 2e-3;
+
+    private static final double[] SLIPS = {-0.3, -0.08, -0.02, 0.003, 0.01, 0.04, 0.1, 0.22};
+
+    static Stream<FrictionTyre> tyres() {
+        return Stream.of(
+                        new SlipCurve.Linear(),
+                        new SlipCurve.Brush(),
+                        new SlipCurve.MagicFormula(1.2, 0.4),
+                        new SlipCurve.MagicFormula(1.5, -0.6),
+                        new SlipCurve.MagicFormula(1.9, -3))
+                .map(curve -> new FrictionTyre(curve, 1.15, 0.95, 0.08, 3000, 0.3, 17, 23));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void anImposedForceLeavesTheSame(FrictionTyre tyre) {
+        Tyre slow = BareTyre.of(tyre);
+        double peak = tyre.peakForceY(LOAD);
+        for (double slip : SLIPS) {
+            double limit = slow.rollingForceLimit(slip, LOAD);
+            for (double share : new double[] {0, 1e-6, 0.1, 0.35, 0.6, 0.8, 0.9, 0.97}) {
+                for (double force : new double[] {share * limit, -share * limit}) {
+                    assertEquals(
+                            slow.lateralForce(slip, force, LOAD),
+                            tyre.lateralForce(slip, force, LOAD),
+                            1e-6 * peak,
+                            () -> tyre.curve() + " at " + slip + ", " + share);
+                }
+            }
+        }
+    }
+
+    /** A curve that falls has a most that it can carry; asked for more, it gives what is left there. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void moreThanAWheelHasLeavesWhatItsMostLeaves(FrictionTyre tyre) {
+        Tyre slow = BareTyre.of(tyre);
+        if (tyre.curve() instanceof SlipCurve.MagicFormula) {
+            for (double slip : List.of(0.02, 0.06, 0.15)) {
+                double limit = slow.rollingForceLimit(slip, LOAD);
+                assertEquals(limit, tyre.rollingForceLimit(slip, LOAD), 1e-6 * limit);
+                double left = slow.lateralForce(slip, 1.2 * limit, LOAD);
+                assertEquals(left, tyre.lateralForce(slip, 1.2 * limit, LOAD), AT_THE_LIMIT * tyre.peakForceY(LOAD));
+                assertEquals(
+                        tyre.lateralForce(slip, 1.2 * limit, LOAD), tyre.lateralForce(slip, 5 * limit, LOAD), 1e-9);
+            }
+        }
+    }
+
+    /** A curve that never falls can carry all but nothing of its peak; beyond it nothing is left. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void theWholePeakLeavesNothingOnACurveThatNeverFalls(FrictionTyre tyre) {
+        if (!(tyre.curve() instanceof SlipCurve.MagicFormula)) {
+            double peak = tyre.peakForceX(LOAD);
+            assertEquals(0, tyre.lateralForce(0.1, peak, LOAD));
+            assertEquals(0, tyre.lateralForce(0.1, 2 * peak, LOAD));
+            // Sliding wholly, the force lies on the friction circle: the rest of a share of 0.8 is 0.6.
+            assertEquals(0.6 * tyre.peakForceY(LOAD), tyre.lateralForce(0.5, 0.8 * peak, LOAD), 1e-9 * peak);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void withoutLateralSlipThereIsNoLateralForce(FrictionTyre tyre) {
+        for (double share : new double[] {0, 0.5, 1, 1.5}) {
+            assertEquals(0, tyre.lateralForce(0, share * tyre.peakForceX(LOAD), LOAD));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void aFractionOfThePeakIsFoundAtTheSameSlip(FrictionTyre tyre) {
+        Tyre slow = BareTyre.of(tyre);
+        for (double fraction : new double[] {0.05, 0.3, 0.6, 0.9, 0.99}) {
+            double slip = tyre.lateralSlipFor(fraction, LOAD);
+            assertEquals(slow.lateralSlipFor(fraction, LOAD), slip, 1e-7, () -> tyre.curve() + " " + fraction);
+            assertTrue(slip > 0);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package org.foreload.examples.fuzz;
+
+import java.nio.charset.StandardCharsets;
+import org.foreload.examples.file.CircuitFile;
+import org.foreload.examples.file.InputException;
+import org.foreload.lap.Circuit;
+
+/** Any bytes make a circuit or a refusal; the lines of its corners can be read everywhere. */
+public final class CircuitFuzz {
+
+    private CircuitFuzz() {}
+
+    /** One input of the fuzzer. */
+    public static void fuzzerTestOneInput(byte[] data) {
+        try {
+            Circuit circuit = CircuitFile.parse(
+                            new String(data, StandardCharsets.UTF_8), "fuzz.json", Scratch.directory())
+                    .value();
+            circuit.corners().forEach(CornerFuzz::read);
+        } catch (InputException refused) {
+            OneLineCheck.of(refused);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.foreload.examples.command;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Format;
+
+/** What a shell may complete after an option. */
+final class Candidates {
+
+    private Candidates() {}
+
+    /** Words of {@code --format}. */
+    static final class Formats extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Formats() {
+            super(Arrays.stream(Format.values()).map(Choices::word).toList());
+        }
+    }
+
+    /** Names of demo cars. */
+    static final class Cars extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Cars() {
+            super(Demos.CARS);
+        }
+    }
+
+    /** Names of demo corners. */
+    static final class Corners extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Corners() {
+            super(Demos.CORNERS);
+        }
+    }
+
+    /** Names of release shapes. */
+    static final class ShapeNames extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        ShapeNames() {
+            super(Shapes.names());
+        }
+    }
+}

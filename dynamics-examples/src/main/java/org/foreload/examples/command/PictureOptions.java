@@ -1,0 +1,37 @@
+package org.foreload.examples.command;
+
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.PictureFile;
+import picocli.CommandLine.Option;
+
+/** Whether and where the answer is drawn. */
+final class PictureOptions {
+
+    private static final String NAME = "--picture";
+
+    @Option(
+            names = NAME,
+            paramLabel = "<file>",
+            description = "Also draw the answer into this file, which ends with .svg or .png.")
+    private Path file;
+
+    /**
+     * Refuses a place that cannot be drawn to, before anything is computed.
+     *
+     * @throws org.foreload.examples.file.InputException if it cannot
+     */
+    void check() {
+        if (file != null) {
+            PictureFile.at(NAME, file);
+        }
+    }
+
+    /** Draws, if that was asked for. */
+    void draw(Supplier<Picture> picture) {
+        if (file != null) {
+            PictureFile.at(NAME, file).write(picture.get());
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package org.foreload.examples.gallery;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.BarChart;
+import org.foreload.examples.picture.BarChart.Bar;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style.Ink;
+import org.foreload.lap.Circuit;
+import org.foreload.lap.Lap;
+import org.foreload.lap.Lap.CornerGain;
+import org.foreload.vehicle.Car;
+
+/** Where a lap gains. */
+public final class CircuitPictures {
+
+    private CircuitPictures() {}
+
+    /** Time gained in each corner, and the trail share that gains it, in driving order. */
+    public static Picture of(Car car, Circuit circuit, Lap lap) {
+        List<Bar> gains = new ArrayList<>();
+        List<Bar> shares = new ArrayList<>();
+        for (int i = 0; i < lap.corners().size(); i++) {
+            CornerGain corner = lap.corners().get(i);
+            double trail = 100 * corner.best().map(EntryResult::trailShare).orElse(Double.NaN);
+            gains.add(Bar.of(i + 1 + " " + corner.name(), corner.gain(), words("%.2f s", corner.gain()), Ink.BLUE));
+            shares.add(Bar.of(String.valueOf(i + 1), trail, words("%.0f %%", trail), Ink.ORANGE));
+        }
+        String most = lap.ranked().stream()
+                .filter(corner -> !Double.isNaN(corner.gain()))
+                .findFirst()
+                .map(corner -> Say.of(" Most is to be gained in %s: %.2f s.", corner.name(), corner.gain()))
+                .orElse("");
+        return new Picture(
+                "Where the lap gains: " + car.name() + " on " + circuit.name(),
+                Say.of(
+                                "The best releases gain %.2f s in %d corners on braking in a straight line only.",
+                                lap.gain(),
+                                lap.corners().stream()
+                                        .filter(corner -> !Double.isNaN(corner.gain()))
+                                        .count())
+                        + most,
+                List.of(
+                        List.of(new BarChart("Gain on straight-line braking", Axis.of("time gained", "s"), gains)),
+                        List.of(new BarChart(
+                                "Slowing that is done while turning",
+                                Axis.of("trail share, by corner", "%"),
+                                shares))));
+    }
+
+    private static String words(String pattern, double value) {
+        return Double.isNaN(value) ? "none makes it" : Say.of(pattern, value);
+    }
+}

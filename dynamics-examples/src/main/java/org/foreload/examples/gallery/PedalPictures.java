@@ -1,0 +1,145 @@
+package org.foreload.examples.gallery;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.BarChart;
+import org.foreload.examples.picture.BarChart.Bar;
+import org.foreload.examples.picture.ChartStack;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.Style.Ink;
+import org.foreload.examples.picture.Style.Marker;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.PedalStudy;
+import org.foreload.stability.Smoothness;
+import org.foreload.stability.StabilityRow;
+import org.foreload.strategy.CornerStudy;
+
+/** What the foot does to the car: stability along an entry, an unsteady pedal, two kinds of pedal. */
+public final class PedalPictures {
+
+    private static final double KILO = 1e-3;
+    private static final Axis DISTANCE = Axis.of("distance along the line, 0 at turn-in", "m");
+
+    private PedalPictures() {}
+
+    /** Growth rate of a push and what both axles have left, along an entry. */
+    public static Picture stability(CornerStudy study, EntryResult entry, EntryStability stability) {
+        Stretch part = Stretch.of(entry, study.simulator().apex());
+        List<StabilityRow> rows = stability.rows().stream()
+                .filter(row -> row.station() >= part.from() && row.station() <= part.to())
+                .toList();
+        double[] s = rows.stream().mapToDouble(StabilityRow::station).toArray();
+        XyChart growth = XyChart.of(DISTANCE, Axis.of("growth of a push", "1/s"))
+                .line("", s, rows.stream().mapToDouble(StabilityRow::growthRate).toArray(), Style.FIRST)
+                .line(
+                        "least stable on the way in",
+                        new double[] {stability.least().row().station()},
+                        new double[] {stability.least().row().growthRate()},
+                        Style.points(Ink.BLACK, Marker.TRIANGLE))
+                .markY(0, "above: unstable")
+                .tall(250);
+        XyChart margins = XyChart.of(DISTANCE, Axis.of("grip left", "%").between(0, Double.NaN))
+                .line(
+                        "front axle",
+                        s,
+                        rows.stream()
+                                .mapToDouble(row -> 100 * row.frontMargin())
+                                .toArray(),
+                        Style.FIRST)
+                .line(
+                        "rear axle",
+                        s,
+                        rows.stream().mapToDouble(row -> 100 * row.rearMargin()).toArray(),
+                        Style.SECOND)
+                .tall(210);
+        return Picture.of(
+                "Where it is least stable: " + Say.where(study),
+                stability.verdict() + " " + Say.how(entry),
+                ChartStack.of(EntryPictures.marked(growth, study, entry), EntryPictures.marked(margins, study, entry)));
+    }
+
+    /**
+     * The front load under a calm and under an unsteady foot, and what ripples of other frequencies do to it.
+     *
+     * @param smoothness the two entries
+     * @param frequencies Hz
+     * @param ripples front load ripple, N, at each frequency
+     */
+    public static Picture smoothness(CornerStudy study, Smoothness smoothness, double[] frequencies, double[] ripples) {
+        EntryResult calm = smoothness.calm();
+        Stretch steady = Stretch.of(calm, study.simulator().apex());
+        Stretch shaken = steady.of(smoothness.disturbed().profile().orElseThrow());
+        XyChart brake =
+                both(Axis.of("brake", "m/s²"), steady, shaken, "brake_mps2", 1).tall(190);
+        XyChart load = both(Axis.of("front axle load", "kN"), steady, shaken, "front_axle_load_n", KILO)
+                .tall(230);
+        XyChart over = XyChart.of(Axis.of("frequency of the ripple", "Hz"), Axis.of("swing of the front load", "N"))
+                .heading("A ripple of this size over its frequency")
+                .line("", frequencies, ripples, Style.FIRST.with(Marker.DISC))
+                .tall(230);
+        String lost = Double.isNaN(smoothness.timeLost())
+                ? " One of the two does not make the corner: "
+                        + smoothness.disturbed().outcome().words() + "."
+                : Say.of(" It changes the time by %+.3f s.", smoothness.timeLost());
+        return Picture.of(
+                "What an unsteady foot costs: " + Say.where(study),
+                Say.of(
+                                "The unsteady foot swings the front load by %.0f N to each side, takes up to %.1f %% of the "
+                                        + "front grip and moves the car %.2f m.",
+                                smoothness.frontLoadRipple(),
+                                100 * smoothness.frontGripLost(),
+                                smoothness.distanceOffLine())
+                        + lost,
+                ChartStack.of(EntryPictures.marked(brake, study, calm), EntryPictures.marked(load, study, calm)),
+                over);
+    }
+
+    private static XyChart both(Axis axis, Stretch calm, Stretch shaken, String column, double factor) {
+        return XyChart.of(DISTANCE, axis)
+                .line("unsteady", shaken.stations(), Say.times(factor, shaken.column(column)), Style.SECOND)
+                .line("calm", calm.stations(), Say.times(factor, calm.column(column)), Style.FIRST);
+    }
+
+    /** Brake scatter and outcomes of each pedal under the same leg. */
+    public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results, int attempts) {
+        List<Bar> scatter = new ArrayList<>();
+        List<Bar> outcomes = new ArrayList<>();
+        StringBuilder words = new StringBuilder();
+        for (PedalStudy.Result result : results) {
+            String name = result.pedal().name();
+            double percent = 100 * result.brakeScatter();
+            scatter.add(Bar.of(name, percent, Say.of("%.1f %%", percent), Ink.BLUE));
+            for (Outcome outcome : Outcome.values()) {
+                int count = result.count(outcome);
+                if (count > 0) {
+                    outcomes.add(Bar.of(
+                            name + ": " + outcome.words(),
+                            100.0 * count / attempts,
+                            Say.of("%d of %d", count, attempts),
+                            outcome == Outcome.MADE_IT ? Ink.BLUE : Ink.VERMILION));
+                }
+            }
+            words.append(Say.of(
+                    "The %s one scatters by %.1f %% of the peak; %d of %d made it%s. ",
+                    name,
+                    percent,
+                    result.count(Outcome.MADE_IT),
+                    attempts,
+                    Double.isNaN(result.meanTime()) ? "" : Say.of(", in %.2f s on average", result.meanTime())));
+        }
+        return Picture.of(
+                "Two pedals under the same leg: " + Say.where(study),
+                words + "Size only; no claim about any real leg. " + Say.plan(plan) + ".",
+                new BarChart("Scatter of the brake", Axis.of("share of the peak", "%"), scatter),
+                new BarChart(
+                        "How the attempts end",
+                        Axis.of("share of attempts", "%").between(0, 100),
+                        outcomes));
+    }
+}

@@ -1,0 +1,160 @@
+package org.foreload.examples.gallery;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.foreload.balance.AdhesionUse;
+import org.foreload.balance.Balance;
+import org.foreload.balance.BalanceAxis;
+import org.foreload.balance.BalanceRow;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.BarChart;
+import org.foreload.examples.picture.BarChart.Bar;
+import org.foreload.examples.picture.Panel;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.Style.Ink;
+import org.foreload.examples.picture.Style.Marker;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.sensitivity.Sensitivity;
+import org.foreload.sensitivity.Sensitivity.Row;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.vehicle.Car;
+
+/** Which number of a car matters, and which balance to choose. */
+public final class SetupPictures {
+
+    /** Most bars of a tornado. */
+    private static final int MOST_BARS = 24;
+
+    private SetupPictures() {}
+
+    /** What one change of each number does to the best time, the largest first. */
+    public static Picture tornado(CornerStudy study, EntryResult best, Sensitivity sensitivity) {
+        List<Row> rows = sensitivity.rows().stream()
+                .filter(row -> !Double.isNaN(row.timeChange()))
+                .limit(MOST_BARS)
+                .toList();
+        List<Bar> bars = rows.stream()
+                .map(row -> Bar.of(
+                        more(row),
+                        1000 * row.timeChange(),
+                        Say.of("%+.1f%s", 1000 * row.timeChange(), row.steady() ? "" : " *"),
+                        row.timeChange() > 0 ? Ink.VERMILION : Ink.BLUE))
+                .toList();
+        String first = rows.isEmpty()
+                ? ""
+                : Say.of(
+                        " Most matters %s, which changes the time by %+.1f ms.",
+                        more(rows.get(0)), 1000 * rows.get(0).timeChange());
+        return Picture.of(
+                "What a little more of each number does: " + Say.where(study),
+                Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
+                        + first
+                        + " A star: half the change does not do half of it."
+                        + (sensitivity.rows().size() > rows.size()
+                                ? Say.of(
+                                        " Shown are %d of %d numbers.",
+                                        rows.size(), sensitivity.rows().size())
+                                : ""),
+                new BarChart("", Axis.of("change of time", "ms"), bars));
+    }
+
+    /** {@code mass_kg +10 kg}. */
+    private static String more(Row row) {
+        return (row.parameter() + " +" + Numbers.shortest(row.change()) + " " + row.unit()).strip();
+    }
+
+    /** Best time at each value of a balance sweep, and for the brake share what each axle asks of the road. */
+    public static Picture balance(CornerStudy study, Balance balance) {
+        boolean brake = balance.axis().parameter().name().equals(BalanceAxis.BRAKE_SHARE.name());
+        List<Panel> panels = new ArrayList<>();
+        panels.add(times(balance));
+        String words = balance.reason();
+        if (brake) {
+            Car car = balance.recommended()
+                    .map(BalanceRow::car)
+                    .orElse(study.simulator().car());
+            panels.add(adhesion(car));
+            words +=
+                    " Right: adhesion that each axle needs with that share; where the rear needs more, it locks first.";
+        }
+        return new Picture("Which balance: " + Say.where(study), words, List.of(panels));
+    }
+
+    private static XyChart times(Balance balance) {
+        String name = balance.axis().parameter().name();
+        String unit = balance.axis().parameter().unit();
+        XyChart chart = XyChart.of(
+                        Axis.of(words(name), unit.isEmpty() ? "–" : unit), Axis.of("time of the best entry", "s"))
+                .heading("Time, and what a foot 5 % harder does")
+                .tall(360);
+        chart = rows(chart, "", balance, row -> row.made(), Style.FIRST);
+        chart = rows(
+                chart,
+                "makes it, too",
+                balance,
+                row -> row.made() && row.forgivesHarder(),
+                Style.points(Ink.BLUE, Marker.DISC));
+        chart = rows(
+                chart,
+                "spins",
+                balance,
+                row -> row.made() && row.spinsIfHarder(),
+                Style.points(Ink.BLACK, Marker.CROSS));
+        chart = rows(
+                chart,
+                "fails otherwise",
+                balance,
+                row -> row.made() && !row.spinsIfHarder() && !row.forgivesHarder(),
+                Style.points(Ink.VERMILION, Marker.TRIANGLE));
+        if (balance.own() >= balance.axis().values().get(0)
+                && balance.own()
+                        <= balance.axis().values().get(balance.axis().values().size() - 1)) {
+            chart = chart.markX(balance.own(), "as it is");
+        }
+        return balance.recommended().isPresent()
+                ? chart.markX(balance.recommended().get().value(), "recommended")
+                : chart;
+    }
+
+    private static String words(String parameter) {
+        return parameter.replaceAll("_m$", "").replace('_', ' ');
+    }
+
+    private static XyChart rows(XyChart chart, String name, Balance balance, Predicate<BalanceRow> which, Style style) {
+        List<BalanceRow> some = balance.rows().stream().filter(which).toList();
+        return some.isEmpty()
+                ? chart
+                : chart.line(
+                        name,
+                        some.stream().mapToDouble(BalanceRow::value).toArray(),
+                        some.stream().mapToDouble(BalanceRow::time).toArray(),
+                        style);
+    }
+
+    private static XyChart adhesion(Car car) {
+        List<AdhesionUse.Row> rows = AdhesionUse.of(car).rows();
+        double[] rate = rows.stream().mapToDouble(AdhesionUse.Row::rate).toArray();
+        return XyChart.of(Axis.of("braking rate", "g"), Axis.of("adhesion needed", "share of load"))
+                .heading("In a straight line, without air")
+                .line(
+                        "front axle",
+                        rate,
+                        rows.stream().mapToDouble(AdhesionUse.Row::front).toArray(),
+                        Style.FIRST)
+                .line(
+                        "rear axle",
+                        rate,
+                        rows.stream().mapToDouble(AdhesionUse.Row::rear).toArray(),
+                        Style.SECOND)
+                .line(
+                        "both alike",
+                        rate,
+                        rows.stream().mapToDouble(AdhesionUse.Row::ideal).toArray(),
+                        Style.AIDE)
+                .tall(360);
+    }
+}

@@ -1,0 +1,280 @@
+package org.foreload.examples.gallery;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.BarChart;
+import org.foreload.examples.picture.BarChart.Bar;
+import org.foreload.examples.picture.Panel;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.Style.Dash;
+import org.foreload.examples.picture.Style.Ink;
+import org.foreload.examples.picture.Style.Marker;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.gap.TimeSplit;
+import org.foreload.optimum.Optimum;
+import org.foreload.optimum.Remainder;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+
+/** Which release is best, and what the others do. */
+public final class SweepPictures {
+
+    /** How the peaks of a sweep are told apart; after the last the first comes again. */
+    private static final List<Style> PEAKS = List.of(
+            Style.points(Ink.BLUE, Marker.DISC),
+            Style.points(Ink.VERMILION, Marker.TRIANGLE),
+            Style.points(Ink.GREEN, Marker.SQUARE),
+            Style.points(Ink.PURPLE, Marker.DIAMOND));
+
+    /** Where failures stand above the slowest, and how far from each other, as shares of the spread of times. */
+    private static final double FAILURES = 0.12;
+
+    private static final double FAILURE_STEP = 0.07;
+
+    private SweepPictures() {}
+
+    /** The best of a sweep, its landscape, and where the best gains on braking in a straight line only. */
+    public static Picture explored(CornerStudy study, Exploration sweep) {
+        List<List<Panel>> rows = new ArrayList<>();
+        Optional<EntryResult> best = sweep.best().map(Candidate::entry);
+        best.ifPresent(entry -> rows.add(List.of(EntryPictures.planPanel(study, entry))));
+        rows.add(List.of(releaseEnds(sweep), inHand(sweep)));
+        String gained = gapRow(study, best, sweep.baseline().map(Candidate::entry), rows);
+        return new Picture(
+                "Which release is best: " + Say.where(study),
+                found(sweep) + " " + landscapeWords(sweep) + gained,
+                rows);
+    }
+
+    /** The landscape of a sweep alone. */
+    public static Picture landscape(CornerStudy study, Exploration sweep) {
+        return new Picture(
+                "Every release of the sweep: " + Say.where(study),
+                found(sweep) + " " + landscapeWords(sweep),
+                List.of(List.of(releaseEnds(sweep), inHand(sweep))));
+    }
+
+    /** The best release of any shape, beside straight-line braking and the best of the simple shapes. */
+    public static Picture best(
+            CornerStudy study, Optimum optimum, Optional<EntryResult> baseline, Optional<Remainder> remainder) {
+        EntryResult best = optimum.entry().orElseThrow();
+        List<List<Panel>> rows = new ArrayList<>();
+        rows.add(List.of(EntryPictures.planPanel(study, best)));
+        rows.add(List.of(EntryPictures.coursePanel(study, best)));
+        String gained = gapRow(study, Optional.of(best), baseline, rows);
+        List<Panel> bars = new ArrayList<>();
+        bars.add(families(optimum, best));
+        remainder.ifPresent(one -> bars.add(causes(one)));
+        rows.add(bars);
+        return new Picture(
+                "The best release: " + Say.where(study),
+                Say.how(best)
+                        + Say.of(
+                                " That is %.1f %% above the ideal bound of %.2f s.",
+                                100 * optimum.aboveBound(), optimum.boundTime())
+                        + gained,
+                rows);
+    }
+
+    private static String found(Exploration sweep) {
+        return sweep.best()
+                .map(best -> "Best of " + sweep.candidates().size() + " releases: " + Say.how(best.entry()))
+                .orElse("None of " + sweep.candidates().size()
+                        + " releases makes this corner with the margin asked for.");
+    }
+
+    private static String landscapeWords(Exploration sweep) {
+        long failed =
+                sweep.candidates().stream().filter(one -> !one.entry().made()).count();
+        return "Each mark of the landscape is one release from its own latest brake point; the lower, the quicker; "
+                + failed + " that fail stand above the line, by the way they do, as do the slowest.";
+    }
+
+    /** Adds the gap curve, where there are two entries to compare; answers what it says. */
+    private static String gapRow(
+            CornerStudy study, Optional<EntryResult> best, Optional<EntryResult> other, List<List<Panel>> rows) {
+        if (best.isEmpty()
+                || other.isEmpty()
+                || !best.get().made()
+                || !other.get().made()
+                || best.get().equals(other.get())
+                || other.get().profile().isEmpty()) {
+            return "";
+        }
+        TimeSplit split =
+                TimeSplit.between(study.simulator().car(), study.simulator().apex(), best.get(), other.get());
+        rows.add(List.of(EntryPictures.gapPanel(study, best.get(), split)
+                .heading("Time ahead of braking in a straight line only")));
+        return " Against braking in a straight line only: " + split.sentence();
+    }
+
+    private static XyChart releaseEnds(Exploration sweep) {
+        return landscape(
+                sweep,
+                sweep.candidates(),
+                Axis.of("station at which the brake is off", "m"),
+                one -> one.entry().plan().release().end());
+    }
+
+    private static XyChart inHand(Exploration sweep) {
+        List<Candidate> made = sweep.candidates().stream()
+                .filter(one -> one.made() && Double.isFinite(one.inHand()))
+                .toList();
+        XyChart chart = landscape(sweep, made, Axis.of("brake point in hand", "m"), Candidate::inHand)
+                .heading("Time against what is in hand");
+        List<Candidate> front = made.stream()
+                .filter(Candidate::onFront)
+                .sorted((a, b) -> Double.compare(a.inHand(), b.inHand()))
+                .toList();
+        return chart.line(
+                "not beaten in both",
+                values(front, Candidate::inHand),
+                values(front, one -> one.entry().time()),
+                new Style(Ink.BLACK, Dash.THIN, Marker.NONE));
+    }
+
+    /**
+     * Time up to which releases are told apart, s: slower ones would press the others together. All of them, unless a
+     * few stand far off.
+     */
+    private static double slowest(Exploration sweep) {
+        double[] times = sweep.candidates().stream()
+                .map(Candidate::entry)
+                .filter(EntryResult::made)
+                .mapToDouble(EntryResult::time)
+                .sorted()
+                .toArray();
+        if (times.length == 0) {
+            return sweep.boundTime();
+        }
+        double most = times[(int) (SHOWN * (times.length - 1))];
+        double reach = most + (most - times[0]) / 2;
+        return times[times.length - 1] <= reach ? times[times.length - 1] : most;
+    }
+
+    private static final double SHOWN = 0.9;
+
+    private static XyChart landscape(
+            Exploration sweep, List<Candidate> candidates, Axis axis, ToDoubleFunction<Candidate> place) {
+        double slowest = slowest(sweep);
+        XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
+                .heading("Time against release end and peak")
+                .tall(380);
+        Map<Double, List<Candidate>> peaks = new TreeMap<>();
+        for (Candidate one : candidates) {
+            if (one.made() && one.entry().time() <= slowest) {
+                peaks.computeIfAbsent(one.entry().plan().peakDeceleration(), peak -> new ArrayList<>())
+                        .add(one);
+            }
+        }
+        int index = 0;
+        for (Map.Entry<Double, List<Candidate>> peak : peaks.entrySet()) {
+            chart = chart.line(
+                    Say.of("to %.1f m/s²", peak.getKey()),
+                    values(peak.getValue(), place),
+                    values(peak.getValue(), one -> one.entry().time()),
+                    PEAKS.get(index++ % PEAKS.size()));
+        }
+        chart = marks(
+                chart,
+                "without the margin",
+                candidates,
+                one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
+                place,
+                one -> one.entry().time(),
+                Style.points(Ink.GREY, Marker.PLUS));
+        return failures(chart, sweep, slowest, candidates, place);
+    }
+
+    /** Entries without a time, and far slower ones, above the others: one height and one mark for each way to end. */
+    private static XyChart failures(
+            XyChart chart,
+            Exploration sweep,
+            double slowest,
+            List<Candidate> candidates,
+            ToDoubleFunction<Candidate> place) {
+        if (candidates.stream()
+                .allMatch(one -> one.entry().made() && one.entry().time() <= slowest)) {
+            return chart;
+        }
+        double quickest = sweep.candidates().stream()
+                .map(Candidate::entry)
+                .filter(EntryResult::made)
+                .mapToDouble(EntryResult::time)
+                .min()
+                .orElse(slowest);
+        double spread = slowest > quickest ? slowest - quickest : 1;
+        XyChart more = marks(
+                chart.markY(slowest + FAILURES / 2 * spread, ""),
+                Say.of("slower than %.1f s", slowest),
+                candidates,
+                one -> one.entry().made() && one.entry().time() > slowest,
+                place,
+                one -> slowest + FAILURES * spread,
+                Style.points(Ink.GREY, Marker.BOX));
+        int row = 1;
+        for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP)) {
+            double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
+            Marker marker =
+                    outcome == Outcome.RAN_WIDE ? Marker.CROSS : outcome == Outcome.SPUN ? Marker.RING : Marker.BAR;
+            more = marks(
+                    more,
+                    outcome.words(),
+                    candidates,
+                    one -> one.entry().outcome() == outcome,
+                    place,
+                    one -> height,
+                    Style.points(Ink.BLACK, marker));
+            row++;
+        }
+        return more;
+    }
+
+    private static XyChart marks(
+            XyChart chart,
+            String name,
+            List<Candidate> candidates,
+            Predicate<Candidate> which,
+            ToDoubleFunction<Candidate> place,
+            ToDoubleFunction<Candidate> height,
+            Style style) {
+        List<Candidate> some = candidates.stream().filter(which).toList();
+        return some.isEmpty() ? chart : chart.line(name, values(some, place), values(some, height), style);
+    }
+
+    private static double[] values(List<Candidate> candidates, ToDoubleFunction<Candidate> read) {
+        return candidates.stream().mapToDouble(read).toArray();
+    }
+
+    private static BarChart families(Optimum optimum, EntryResult best) {
+        return new BarChart(
+                "Best of each simple shape",
+                Axis.of("slower than the best", "ms"),
+                optimum.families().stream()
+                        .map(family -> {
+                            double lost = 1000 * (family.entry().time() - best.time());
+                            return Bar.of(family.shape(), lost, Say.of("%.0f ms", lost), Ink.BLUE);
+                        })
+                        .toList());
+    }
+
+    private static BarChart causes(Remainder remainder) {
+        return new BarChart(
+                "Above the ideal bound because of",
+                Axis.of("time", "ms"),
+                remainder.parts().stream()
+                        .map(part -> Bar.of(
+                                part.cause(), 1000 * part.time(), Say.of("%.0f ms", 1000 * part.time()), Ink.VERMILION))
+                        .toList());
+    }
+}

@@ -1,0 +1,39 @@
+package org.foreload.examples.picture;
+
+import java.util.Objects;
+
+/**
+ * An axis.
+ *
+ * @param label what it shows
+ * @param unit its unit; never empty: {@code %}, {@code share} or {@code –} for plain numbers
+ * @param low where it begins; NaN to begin where the data do
+ * @param high where it ends; NaN to end where the data do
+ */
+public record Axis(String label, String unit, double low, double high) {
+
+    /** Checks that there is a label and a unit. */
+    public Axis {
+        if (label.isBlank() || Objects.requireNonNull(unit).isBlank()) {
+            throw new IllegalArgumentException("an axis needs a label and a unit");
+        }
+        if (high <= low) {
+            throw new IllegalArgumentException("an axis must rise: from " + low + " to " + high);
+        }
+    }
+
+    /** An axis as long as the data. */
+    public static Axis of(String label, String unit) {
+        return new Axis(label, unit, Double.NaN, Double.NaN);
+    }
+
+    /** The same axis between two ends, of which NaN leaves one open. */
+    public Axis between(double from, double to) {
+        return new Axis(label, unit, from, to);
+    }
+
+    /** Label and unit. */
+    public String text() {
+        return label + ", " + unit;
+    }
+}

@@ -1,0 +1,126 @@
+package org.foreload.examples.program;
+
+import static org.foreload.examples.program.Story.each;
+import static org.foreload.examples.program.Story.evenly;
+import static org.foreload.examples.program.Story.say;
+
+import java.util.Locale;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance.Ripple;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.ChartStack;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.stability.PitchResponse;
+import org.foreload.stability.Smoothness;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+
+/** Why does smoothness matter: what does a foot that swings do to the front tyres? */
+public final class SmoothFoot {
+
+    /** Amplitude of the swing as a part of the brake. */
+    static final double SIZE = 0.2;
+
+    /** Distance, m, by which the car brakes earlier than it has to: an entry with something in hand. */
+    static final double EARLIER = 10;
+
+    private SmoothFoot() {}
+
+    static Car car() {
+        return Demos.car("car", "road").value();
+    }
+
+    static CornerStudy study() {
+        return CornerStudy.of(car(), Demos.corner("corner", "medium").value());
+    }
+
+    /** A trailed entry that brakes at the last moment. */
+    static BrakePlan latest(CornerStudy study) {
+        Release release = new Release(
+                ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
+        return study.latest(new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, release))
+                .entry()
+                .plan();
+    }
+
+    /**
+     * Tells the story.
+     *
+     * @param args where to put the picture, an SVG file; may be left out
+     */
+    public static void main(String[] args) {
+        CornerStudy study = study();
+        BrakePlan last = latest(study);
+        BrakePlan plan = last.withBrakePoint(last.brakePoint() - EARLIER);
+        PitchResponse pitch = PitchResponse.of(car());
+        double resonance = pitch.expectedResonance();
+        say(
+                "%s in %s, braked %.0f m before it has to; a foot that swings by %.0f %%.",
+                car().name(), study.simulator().corner().name(), EARLIER, 100 * SIZE);
+        say(
+                "%nswings per s  load answers, times  front load swings N  front grip lost %%  what comes of it  at the last moment");
+        double lost = 0;
+        for (double frequency : new double[] {0.5, resonance, 2.5, 5}) {
+            Ripple swing = new Ripple(SIZE, frequency);
+            Smoothness ripple = Smoothness.of(study.simulator(), plan, swing);
+            EntryResult late = study.simulator().run(last.with(swing));
+            lost = ripple.disturbed().made() ? Math.max(lost, ripple.frontGripLost()) : lost;
+            say(
+                    "%12.2f  %19.2f  %19.0f  %17.1f  %16s  %s",
+                    frequency,
+                    pitch.gain(frequency),
+                    ripple.frontLoadRipple(),
+                    100 * ripple.frontGripLost(),
+                    ripple.disturbed().outcome().words(),
+                    late.outcome().words());
+        }
+        say(
+                "%nAt its highest the swing asks for a fifth more brake. A slow swing stays there long enough for a wheel to lock. The");
+        say(
+                "body pitches on its springs, and at %.2f swings a second, its own rhythm, the front load moves %.2f times as far as the",
+                resonance, pitch.gain(resonance));
+        say(
+                "braking says. A quick foot the load does not follow at all: the brake asks for more, and the load that should carry");
+        say(
+                "it is not there. Even where nothing locks, the front loses up to %.0f %% of its grip for a moment.",
+                100 * lost);
+
+        Smoothness worst = Smoothness.of(study.simulator(), plan, new Ripple(SIZE, resonance));
+        Trace calm = worst.calm().profile().orElseThrow();
+        Trace shaken = worst.disturbed().profile().orElseThrow();
+        Axis along = Axis.of("distance from turn-in", "m")
+                .between(plan.brakePoint() - 10, plan.release().end() + 20);
+        XyChart brake = XyChart.of(along, Axis.of("brake", "m/s²"))
+                .line("steady foot", calm, "s_m", "brake_mps2", Style.FIRST)
+                .line(
+                        String.format(Locale.ROOT, "foot that swings at %.2f Hz", resonance),
+                        shaken,
+                        "s_m",
+                        "brake_mps2",
+                        Style.SECOND)
+                .markX(0, "turn-in")
+                .tall(200);
+        XyChart load = XyChart.of(along, Axis.of("front axle load", "N"))
+                .line("", calm, "s_m", "front_axle_load_n", Style.FIRST)
+                .line("", shaken, "s_m", "front_axle_load_n", Style.SECOND)
+                .tall(200);
+        double[] f = evenly(0.3, 6, 58);
+        XyChart answer = XyChart.of(
+                        Axis.of("swings per second", "Hz"),
+                        Axis.of("load answers", "times").between(0, Double.NaN))
+                .line("", f, each(f, pitch::gain), Style.FIRST)
+                .markX(resonance, "resonance")
+                .tall(200);
+        String caption =
+                "A foot that swings in the body's own rhythm shakes the front load further than its braking asks for.";
+        Picture.of("Why smoothness matters", caption, ChartStack.of(brake, load), answer)
+                .save(Story.picture(args, "smooth-foot.svg"));
+    }
+}

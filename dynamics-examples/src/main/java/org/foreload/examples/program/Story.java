@@ -1,0 +1,40 @@
+package org.foreload.examples.program;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+
+/** What all programs of this package need: a sentence, a column of numbers, a place for the picture. */
+final class Story {
+
+    private Story() {}
+
+    /** Prints a line in UTF-8, with decimal points, wherever it runs. */
+    static void say(String format, Object... numbers) {
+        byte[] line =
+                (String.format(Locale.ROOT, format, numbers) + System.lineSeparator()).getBytes(StandardCharsets.UTF_8);
+        System.out.write(line, 0, line.length);
+        System.out.flush();
+    }
+
+    /** Where the picture goes: the first argument, or the working directory. */
+    static Path picture(String[] args, String name) {
+        return Path.of(args.length > 0 ? args[0] : name);
+    }
+
+    /** Evenly spaced numbers, both ends included. */
+    static double[] evenly(double from, double to, int count) {
+        double[] values = new double[count];
+        for (int i = 0; i < count; i++) {
+            values[i] = from + (to - from) * i / (count - 1);
+        }
+        return values;
+    }
+
+    /** A function of each number. */
+    static double[] each(double[] values, DoubleUnaryOperator function) {
+        return DoubleStream.of(values).map(function).toArray();
+    }
+}

@@ -1,0 +1,94 @@
+package org.foreload.examples.program;
+
+import static org.foreload.examples.program.Story.each;
+import static org.foreload.examples.program.Story.evenly;
+import static org.foreload.examples.program.Story.say;
+
+import java.util.List;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.own.ExponentialTyre;
+import org.foreload.examples.picture.Axis;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Style;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.grip.BrakingGrip;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Corner;
+import org.foreload.tyre.Tyre;
+import org.foreload.tyre.TyreLaws;
+import org.foreload.vehicle.Car;
+
+/** What does a tyre of your own change, and does it keep the laws that the library builds on? */
+public final class YourOwnTyre {
+
+    /** Wheel load at which forces are told, N. */
+    static final double LOAD = 2000;
+
+    private YourOwnTyre() {}
+
+    static Tyre own() {
+        return new ExponentialTyre(1.15, 18, 22, 0.3);
+    }
+
+    static Car car() {
+        return Demos.car("car", "light").value();
+    }
+
+    static Car onOwnTyres() {
+        return car().withTyres(own(), own());
+    }
+
+    /** Force sideways, N, of a rolling wheel at a slip angle in degrees; positive for a positive angle. */
+    static double sideways(Tyre tyre, double degrees) {
+        return Math.abs(tyre.force(0, Math.tan(Math.toRadians(degrees)), LOAD).lateral());
+    }
+
+    /**
+     * Tells the story.
+     *
+     * @param args where to put the picture, an SVG file; may be left out
+     */
+    public static void main(String[] args) {
+        List<String> broken = TyreLaws.broken(own(), 500, 2000, 6000);
+        say("A tyre of my own: %s.", own());
+        say("Laws of tyres that it breaks: %s.", broken.isEmpty() ? "none" : String.join("; ", broken));
+        Tyre theirs = car().frontTyre();
+        say("%nslip angle °  my tyre N  the car's front tyre N, both at %.0f N of load", LOAD);
+        for (double angle : new double[] {1, 2, 4, 8, 12}) {
+            say("%12.0f  %9.0f  %22.0f", angle, sideways(own(), angle), sideways(theirs, angle));
+        }
+        Corner corner = Demos.corner("corner", "medium").value();
+        say("%nThe fastest entry into %s, and what a gentle brake is worth:", corner.name());
+        say("%-22s  entry s  slowest m/s  slowed while turning  d* m/s²  front grip gained", "");
+        tell("on its own tyres", car(), corner);
+        tell("on mine", onOwnTyres(), corner);
+        say(
+                "%nMy curve is another all the way, and yet these answers are nearly the same: they ask only for a tyre's peaks, and");
+        say(
+                "the peaks sideways are %.2f and %.2f. How a tyre gets there counts when an entry is simulated: OwnTyre, in the",
+                own().peakFrictionY(LOAD), theirs.peakFrictionY(LOAD));
+        say("package own, drives one.");
+
+        double[] angle = evenly(0, 12, 121);
+        XyChart chart = XyChart.of(Axis.of("slip angle", "°"), Axis.of("force sideways", "N"))
+                .line("my tyre", angle, each(angle, a -> sideways(own(), a)), Style.FIRST)
+                .line("the car's front tyre", angle, each(angle, a -> sideways(theirs, a)), Style.SECOND);
+        String caption = "My tyre only nears its greatest force; the car's tyre rises more steeply to a peak, and "
+                + "then falls a little.";
+        Picture.of("Your own tyre", caption, chart).save(Story.picture(args, "your-own-tyre.svg"));
+    }
+
+    private static void tell(String name, Car car, Corner corner) {
+        IdealProfile ideal = IdealEntry.solve(car, corner);
+        BrakingGrip grip = BrakingGrip.of(car, 25);
+        say(
+                "%-22s  %7.2f  %11.1f  %18.0f %%  %7.2f  %15.1f %%",
+                name,
+                ideal.time(),
+                ideal.minimumSpeed(),
+                100 * ideal.trailShare(),
+                grip.bestDeceleration(),
+                100 * grip.bestFrontGain());
+    }
+}

@@ -1,0 +1,110 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verbs that take longest, each run to its end on a short corner with the simple shapes only. */
+class LongVerbsTest {
+
+    private static final String CORNER = """
+            {"name": "short", "approach_speed_mps": 28, "approach_length_m": 110, "exit_length_m": 25, "half_width_m": 5,
+             "segments": [{"type": "spiral", "length_m": 15, "end_radius_m": 35, "turn": "left"},
+                          {"type": "arc", "length_m": 25, "radius_m": 35, "turn": "left"},
+                          {"type": "spiral", "length_m": 15, "start_radius_m": 35, "turn": "left"}]}
+            """;
+
+    @TempDir
+    private Path directory;
+
+    private JsonNode answer(String verb, String file, String... more) throws IOException {
+        List<String> words = new ArrayList<>(List.of(verb));
+        words.add(verb.equals("circuit") ? "--circuit" : "--corner");
+        words.add(Files.writeString(directory.resolve("file.json"), file).toString());
+        words.addAll(List.of("--restarts", "0", "--quiet", "--tolerance", "1e-4", "--format", "json"));
+        words.addAll(List.of(more));
+        return Run.json(words.toArray(String[]::new));
+    }
+
+    private static List<JsonNode> rows(JsonNode answer, String name) {
+        return StreamSupport.stream(answer.get(name).spliterator(), false).toList();
+    }
+
+    @Test
+    void sensitivityIsSortedAndKnowsThatLessGripIsSlower() throws IOException {
+        List<JsonNode> rows = rows(answer("sensitivity", CORNER), "rows");
+        double before = Double.POSITIVE_INFINITY;
+        for (JsonNode row : rows) {
+            double change = Math.abs(row.get("time_change_s").asDouble());
+            assertTrue(change <= before, row.toString());
+            before = change;
+        }
+        JsonNode friction = rows.stream()
+                .filter(row -> row.get("parameter").asText().equals("friction_scale"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(friction.get("time_change_s").asDouble() < 0, friction.toString());
+    }
+
+    @Test
+    void stepsKeepWithinTheAcceptedRisk() throws IOException {
+        JsonNode answer = answer(
+                "steps",
+                CORNER,
+                "--samples",
+                "16",
+                "--driver",
+                "novice",
+                "--release-shape",
+                "abrupt",
+                "--release-end",
+                "0",
+                "--steps",
+                "2",
+                "--accept",
+                "0.1");
+        List<JsonNode> steps = rows(answer, "steps");
+        assertTrue(steps.size() >= 1);
+        for (JsonNode step : steps) {
+            assertTrue(step.get("failure_probability").asDouble() <= 0.1, step.toString());
+            assertTrue(!step.get("goes_first").asText().isBlank());
+        }
+    }
+
+    @Test
+    void aLapIsTheSumOfItsCorners() throws IOException {
+        String other = CORNER.replace("short", "other").replace("left", "right");
+        JsonNode lap = answer("circuit", "{\"name\": \"ring\", \"corners\": [" + CORNER + ", " + other + "]}");
+        List<JsonNode> corners = rows(lap, "corners");
+        assertEquals(2, corners.size());
+        double sum = corners.stream()
+                .mapToDouble(corner -> corner.get("gain_s").asDouble())
+                .sum();
+        assertEquals(sum, lap.get("lap_gain_s").asDouble(), 1e-12);
+        assertTrue(sum > 0);
+        assertEquals("", lap.get("corners_not_counted").asText());
+        assertTrue(corners.get(1).get("approach_speed_mps").asDouble() != 28);
+    }
+
+    @Test
+    void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
+        JsonNode risk = answer("risk", CORNER, "--curve", "--samples", "8", "--driver", "practised", "--accept", "0.2");
+        List<JsonNode> curve = rows(risk, "curve");
+        assertTrue(curve.size() >= 2, curve.toString());
+        for (int i = 1; i < curve.size(); i++) {
+            assertTrue(curve.get(i).get("failure_probability").asDouble()
+                    >= curve.get(i - 1).get("failure_probability").asDouble());
+            assertTrue(curve.get(i).get("mean_time_s").asDouble()
+                    <= curve.get(i - 1).get("mean_time_s").asDouble());
+        }
+    }
+}

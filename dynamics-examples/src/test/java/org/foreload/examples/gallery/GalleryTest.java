@@ -1,0 +1,281 @@
+package org.foreload.examples.gallery;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
+import org.foreload.examples.demo.Demos;
+import org.foreload.examples.picture.BarChart;
+import org.foreload.examples.picture.ChartStack;
+import org.foreload.examples.picture.Panel;
+import org.foreload.examples.picture.Picture;
+import org.foreload.examples.picture.Svg;
+import org.foreload.examples.picture.XyChart;
+import org.foreload.examples.picture.XyChart.Series;
+import org.foreload.gap.TimeSplit;
+import org.foreload.grip.BrakingGrip;
+import org.foreload.path.Path;
+import org.foreload.risk.Choice;
+import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.Risk;
+import org.foreload.sensitivity.Sensitivity;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.SweepPlan;
+import org.foreload.study.Proportion;
+import org.foreload.study.Sweep;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The numbers in the pictures are those of the library; one entry and one small sweep serve all tests. */
+class GalleryTest {
+
+    private static Car car;
+    private static CornerStudy study;
+    private static EntryResult entry;
+    private static EntryResult straight;
+    private static Exploration sweep;
+
+    @BeforeAll
+    static void drive() {
+        car = Demos.car("car", "road").value();
+        study = CornerStudy.of(car, Demos.corner("corner", "hairpin").value());
+        SweepPlan few = new SweepPlan(
+                List.of(ReleaseShapes.LINEAR), List.of(0.75, 0.95), List.of(-0.1), List.of(0.7, 1.4), 0.25);
+        sweep = study.explore(few, new Sweep(2, Sweep.Progress.SILENT));
+        entry = sweep.best().orElseThrow().entry();
+        straight = sweep.baseline().orElseThrow().entry();
+    }
+
+    private static List<XyChart> charts(Picture picture) {
+        List<XyChart> charts = new ArrayList<>();
+        for (List<Panel> row : picture.rows()) {
+            for (Panel panel : row) {
+                if (panel instanceof ChartStack stack) {
+                    charts.addAll(stack.charts());
+                } else if (panel instanceof XyChart chart) {
+                    charts.add(chart);
+                }
+            }
+        }
+        return charts;
+    }
+
+    private static Series series(XyChart chart, String name) {
+        return chart.series().stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Each number of a series stands in a column of the profile, at its station. */
+    private static void assertFromProfile(Series series, String column, double factor) {
+        Trace trace = entry.profile().orElseThrow();
+        double[] stations = trace.column("s_m").values();
+        double[] xs = series.xs();
+        double[] ys = series.ys();
+        assertTrue(xs.length > 50);
+        for (int i = 0; i < xs.length; i++) {
+            int row = Arrays.binarySearch(stations, xs[i]);
+            assertTrue(row >= 0, "no station " + xs[i]);
+            assertEquals(factor * trace.column(column).at(row), ys[i], 1e-12 * Math.abs(ys[i]));
+        }
+    }
+
+    @Test
+    void theCourseIsTheProfile() {
+        List<XyChart> charts = charts(EntryPictures.course(study, entry));
+        assertFromProfile(series(charts.get(0), "the car"), "deceleration_mps2", 1);
+        assertFromProfile(series(charts.get(0), "asked of the brakes"), "brake_mps2", 1);
+        assertFromProfile(series(charts.get(1), ""), "speed_mps", 1);
+        assertFromProfile(series(charts.get(2), "front axle"), "front_utilisation", 100);
+        assertFromProfile(series(charts.get(2), "rear axle"), "rear_utilisation", 100);
+        assertEquals(1, charts.stream().map(chart -> chart.x()).distinct().count());
+    }
+
+    @Test
+    void wheelLoadsAreTheProfiles() {
+        XyChart chart = charts(EntryPictures.wheelLoads(study, entry)).get(0);
+        assertFromProfile(series(chart, "front left"), "front_left_load_n", 1e-3);
+        assertFromProfile(series(chart, "rear right"), "rear_right_load_n", 1e-3);
+    }
+
+    /** The edges are half the width from the line, on both sides, and the foot comes down on the line driven. */
+    @Test
+    void thePlanIsTheCorner() {
+        XyChart chart = charts(EntryPictures.plan(study, entry)).get(0);
+        Path path = study.simulator().corner().path();
+        Path.Point origin = path.position(0);
+        Series left = series(chart, "edge of the track");
+        Series line = series(chart, "line driven");
+        double nearest = Double.POSITIVE_INFINITY;
+        Path.Point apex = path.position(study.simulator().apex());
+        for (int i = 0; i < left.xs().length; i++) {
+            nearest = Math.min(
+                    nearest, Math.hypot(left.xs()[i] - apex.x() + origin.x(), left.ys()[i] - apex.y() + origin.y()));
+        }
+        assertEquals(path.widthLeft(study.simulator().apex()), nearest, 0.2);
+        Series down = chart.series().stream()
+                .filter(one -> one.name().startsWith("foot down"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(entry.plan().brakePoint(), down.xs()[0], 0.01);
+        assertTrue(chart.equalScale());
+        assertTrue(line.xs().length > 50);
+    }
+
+    /** The way through the ellipse is as far from the middle as the grip used, and never turns against the corner. */
+    @Test
+    void theEllipseHoldsTheGripUsed() {
+        XyChart chart = charts(EntryPictures.ellipse(study, entry)).get(0);
+        Series front = series(chart, "front axle");
+        Trace trace = entry.profile().orElseThrow();
+        double most = 0;
+        for (int i = 0; i < trace.rows(); i++) {
+            double s = trace.column("s_m").at(i);
+            if (s >= entry.plan().brakePoint() && s <= study.simulator().apex()) {
+                most = Math.max(most, trace.column("front_utilisation").at(i));
+            }
+        }
+        double farthest = 0;
+        for (int i = 0; i < front.xs().length; i++) {
+            farthest = Math.max(farthest, Math.hypot(front.xs()[i], front.ys()[i]));
+        }
+        assertEquals(100 * most, farthest, 1e-9);
+        assertTrue(Arrays.stream(front.ys()).min().orElseThrow() < -50, "braking is below");
+    }
+
+    @Test
+    void theGapCurveEndsAtTheDifferenceOfTimes() {
+        XyChart chart = charts(EntryPictures.gap(study, entry, straight)).get(0);
+        double[] gap = chart.series().get(0).ys();
+        assertEquals(straight.time() - entry.time(), gap[gap.length - 1], 1e-9);
+        assertEquals(
+                TimeSplit.between(car, study.simulator().apex(), entry, straight)
+                        .sentence(),
+                EntryPictures.gap(study, entry, straight).caption());
+    }
+
+    /** Every release of the sweep is one mark of the landscape: at its own time, or above the line if it has none. */
+    @Test
+    void theLandscapeHoldsEveryReleaseOnce() {
+        XyChart chart = charts(SweepPictures.landscape(study, sweep)).get(0);
+        int marks = 0;
+        for (Series series : chart.series()) {
+            for (int i = 0; i < series.xs().length; i++) {
+                marks++;
+                double end = series.xs()[i];
+                double time = series.ys()[i];
+                assertTrue(sweep.candidates().stream()
+                        .filter(one -> one.entry().plan().release().end() == end)
+                        .anyMatch(one -> one.entry().made()
+                                ? one.entry().time() == time || series.name().startsWith("slower")
+                                : series.name().equals(one.entry().outcome().words())));
+            }
+        }
+        assertEquals(sweep.candidates().size(), marks);
+    }
+
+    @Test
+    void theTradeOffIsThatOfTheSweep() {
+        XyChart chart = charts(SweepPictures.landscape(study, sweep)).get(1);
+        Series front = series(chart, "not beaten in both");
+        assertEquals(sweep.candidates().stream().filter(Candidate::onFront).count(), front.xs().length);
+        assertEquals(entry.time(), Arrays.stream(front.ys()).min().orElseThrow());
+    }
+
+    @Test
+    void theFrontCapacityIsHighestAtTheMark() {
+        BrakingGrip grip = BrakingGrip.of(car, 30);
+        XyChart chart = GripPictures.capacity(grip, 8);
+        Series front = series(chart, "front axle");
+        assertEquals(grip.bestDeceleration(), chart.marks().get(0).at());
+        double most = Arrays.stream(front.ys()).max().orElseThrow();
+        assertTrue(1e-3 * grip.frontCapacity(grip.bestDeceleration()) >= most);
+        for (int i = 0; i < front.xs().length; i += 10) {
+            assertEquals(1e-3 * grip.frontCapacity(front.xs()[i]), front.ys()[i]);
+        }
+    }
+
+    private static Risk risk(double brakePoint, int failed, double time) {
+        BrakePlan plan = new BrakePlan(brakePoint, 6, 0.25, new Release(ReleaseShapes.LINEAR, 0, 20));
+        return new Risk(
+                plan,
+                new Proportion(failed, 50),
+                Map.of(
+                        Outcome.MADE_IT, new Proportion(50 - failed, 50),
+                        Outcome.RAN_WIDE, new Proportion(failed, 50),
+                        Outcome.SPUN, new Proportion(0, 50),
+                        Outcome.LOCKED_UP, new Proportion(0, 50)),
+                time,
+                0.1);
+    }
+
+    /** Of three plans one is beaten in time and risk; the interval is Wilson's of the counts. */
+    @Test
+    void theRiskCurveHoldsThePlansThatNoneBeats() {
+        Choice choice = new Choice(List.of(risk(-90, 1, 20.0), risk(-85, 5, 19.0), risk(-80, 9, 19.5)), true);
+        Picture picture = RiskPictures.of(study, choice.tried().get(1), Optional.of(choice), 0.05);
+        XyChart chart = charts(picture).get(0);
+        Series curve = series(chart, "quickest at this risk, with 95 % interval");
+        assertArrayEquals(new double[] {2, 10}, curve.xs(), 1e-12);
+        assertArrayEquals(new double[] {20, 19}, curve.ys(), 1e-12);
+        assertArrayEquals(new double[] {18}, series(chart, "beaten in both").xs(), 1e-12);
+        BarChart endings = (BarChart) picture.rows().get(0).get(0);
+        assertEquals(100 * new Proportion(5, 50).high(), endings.bars().get(1).high(), 1e-12);
+        assertTrue(picture.caption().contains("5 of 50"), picture.caption());
+        assertTrue(picture.caption().contains("20.000 s"), picture.caption());
+    }
+
+    @Test
+    void theStepsStandInTheirOrder() {
+        PracticeSteps plan = new PracticeSteps(
+                List.of(
+                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, "front", "push"),
+                        new PracticeSteps.Step(risk(-85, 2, 19.4), 5, 0, 0.6, "front", "push")),
+                0.5);
+        Picture picture = RiskPictures.steps(study, plan, 0.05);
+        List<XyChart> charts = charts(picture);
+        assertArrayEquals(
+                new double[] {-90, -85}, series(charts.get(0), "foot down").ys());
+        assertArrayEquals(
+                new double[] {20.0, 19.4}, charts.get(1).series().get(0).ys());
+        assertTrue(picture.caption().contains("0.600 s"), picture.caption());
+        Svg.parse(picture.svg());
+    }
+
+    /**
+     * The tornado's bars are the rows of the sensitivity, in milliseconds and in their order; what has no time is left
+     * out.
+     */
+    @Test
+    void theTornadoHoldsTheRows() {
+        Sensitivity sensitivity = new Sensitivity(
+                List.of(
+                        new Sensitivity.Row("mass_kg", "kg", 10, 0.05, 0, 0, 0, true),
+                        new Sensitivity.Row("power_w", "W", 5000, -0.02, 0, 0, 0, false),
+                        new Sensitivity.Row("drag_area_m2", "m²", 0.02, Double.NaN, 0, 0, 0, false)),
+                true);
+        Picture picture = SetupPictures.tornado(study, entry, sensitivity);
+        BarChart tornado = (BarChart) picture.rows().get(0).get(0);
+        assertEquals(
+                List.of("mass_kg +10 kg", "power_w +5000 W"),
+                tornado.bars().stream().map(BarChart.Bar::name).toList());
+        assertEquals(50, tornado.bars().get(0).value(), 1e-9);
+        assertEquals(-20, tornado.bars().get(1).value(), 1e-9);
+        assertEquals("-20.0 *", tornado.bars().get(1).words());
+    }
+}

@@ -1,0 +1,151 @@
+package org.foreload.examples.program;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.foreload.balance.BalanceRow;
+import org.foreload.examples.demo.Demos;
+import org.foreload.grip.BrakingGrip;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Each program runs, says the numbers that are computed here by another way, and leaves its picture. */
+class ProgramsRunTest {
+
+    private static final Map<String, Consumer<String[]>> QUICK = Map.of(
+            "FrictionCircle", FrictionCircle::main,
+            "GentleBrake", GentleBrake::main,
+            "HairpinAndFastCorner", HairpinAndFastCorner::main,
+            "PerfectRelease", PerfectRelease::main,
+            "YourOwnTyre", YourOwnTyre::main);
+
+    @TempDir
+    private Path directory;
+
+    private String told(Consumer<String[]> program) throws IOException {
+        Path picture = directory.resolve("picture.svg");
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        PrintStream before = System.out;
+        PrintStream errors = System.err;
+        try (PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8)) {
+            System.setOut(out);
+            System.setErr(out);
+            program.accept(new String[] {picture.toString()});
+        } finally {
+            System.setOut(before);
+            System.setErr(errors);
+        }
+        String svg = Files.readString(picture);
+        assertTrue(svg.contains("<svg") && svg.contains("<desc"), svg);
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+
+    private static void says(String told, String wanted) {
+        assertTrue(told.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
+    }
+
+    @Test
+    void nothingIsLeftOpen() throws IOException {
+        for (var program : QUICK.entrySet()) {
+            String told = told(program.getValue());
+            assertFalse(told.contains("NaN") || told.contains("Infinity"), told);
+        }
+    }
+
+    /** The largest capacity at the limit is the grip study's own answer; the axles' limits add to the whole car's. */
+    @Test
+    void gentleBrakeTellsTheLibrarysBestDeceleration() throws IOException {
+        String told = told(GentleBrake::main);
+        Car car = Demos.car("car", "road").value();
+        BrakingGrip grip = BrakingGrip.of(car, GentleBrake.SPEED);
+        double best = grip.bestDeceleration();
+        says(told, number("braking %.2f: front alone", best));
+        says(told, number("so the car %.2f", grip.lateralAcceleration(0)));
+        says(told, number("so the car %.2f", grip.lateralAcceleration(best)));
+    }
+
+    @Test
+    void hairpinAndFastCornerTellTheIdealShares() throws IOException {
+        String told = told(HairpinAndFastCorner::main);
+        Car car = Demos.car("car", "light").value();
+        for (String corner : Demos.CORNERS) {
+            double share = IdealEntry.solve(car, Demos.corner("corner", corner).value())
+                    .trailShare();
+            says(told, number("%.0f %%\n", 100 * share).replace("\n", System.lineSeparator()));
+        }
+    }
+
+    /** 2·v·sin(φ/2)/A for 90° at 30 m/s with a friction of 1.1: the change of velocity over the grip. */
+    @Test
+    void perfectReleaseTellsTheShortestTime() throws IOException {
+        String time = number("%.3f s", Math.sqrt(2) * 30 / (1.1 * 9.81));
+        String told = told(PerfectRelease::main);
+        says(told, "Time: " + time);
+        says(told, "finds " + time);
+    }
+
+    @Test
+    void tooMuchTellsHowTheEntriesEnd() throws IOException {
+        String told = told(TooMuch::main);
+        TooMuch.Entries entries = TooMuch.entries();
+        says(
+                told,
+                entries.right().outcome().words()
+                        + number(" in %.2f s", entries.right().time()));
+        says(told, entries.held().cause());
+        says(told, entries.heldRearward().cause());
+    }
+
+    @Test
+    void whyTheRearGoesTellsOfTheSpin() throws IOException {
+        String told = told(WhyTheRearGoes::main);
+        says(told, "eased off in time: made it");
+        says(told, "held for too long: spun");
+    }
+
+    @Test
+    void brakeBalanceTellsEachTime() throws IOException {
+        String told = told(BrakeBalance::main);
+        for (BalanceRow row : BrakeBalance.balance().rows()) {
+            says(told, number("%11.2f  ", row.value()));
+            says(told, number("  %12.2f  ", row.time()));
+        }
+    }
+
+    /** Transmissibility of a spring and a damper at its resonance: 1/(2ζ√(1 − ζ²)), den Hartog's text, ζ of the car. */
+    @Test
+    void smoothFootTellsTheResonance() throws IOException {
+        double damping = SmoothFoot.car().suspension().pitch().dampingRatio();
+        double gain = 1 / (2 * damping * Math.sqrt(1 - damping * damping));
+        String told = told(SmoothFoot::main);
+        says(told, number("moves %.2f times", gain).replace("moves", "").strip());
+        says(told, "locked up");
+        says(told, "made it");
+    }
+
+    @Test
+    void embedItTellsOfItsProgressAndAnswersInJson() throws IOException {
+        String told = told(EmbedIt::main);
+        says(told, "7 of 7");
+        var json = new com.fasterxml.jackson.databind.ObjectMapper().readTree(told.substring(told.indexOf('{')));
+        assertTrue(json.get("complete").asBoolean());
+        assertTrue(json.get("gain_s").asDouble() > 0);
+        assertEquals("progressive", json.at("/best/shape").asText());
+    }
+}

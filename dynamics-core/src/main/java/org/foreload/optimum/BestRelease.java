@@ -20,26 +20,26 @@ import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 
 /**
- * Searches for the best release of a car in a corner: peak, start, end and a free shape, each release from its own
- * latest brake point.
+ * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
- * <p>In three rounds: a coarse sweep of the simple shapes and of the one that the ideal entry uses; the best of each
- * shape, searched nearby; then from the best of these several searches over free shapes, wide ones first and each then
- * nearby. The same numbers give the same release, bit for bit, on any number of threads.
+ * <p>First a coarse sweep of the simple shapes and of the one that the ideal entry uses; then the best of each shape,
+ * searched nearby; then several searches over free shapes from the best of these, and as many again from the best of
+ * those, each wide first and then nearby. The same numbers give the same release, bit for bit, on any number of
+ * threads.
  *
- * @param seed of the random draws; restart i draws with the seed plus i
- * @param restarts searches over free shapes, each with its own draws, in turn from the best two shapes; 0 to stay with
- *     the simple ones, which is several times quicker
- * @param evaluations releases looked at by each of them
+ * @param seed of the random draws; each search has its own, made from this one
+ * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
+ *     simple ones, which is several times quicker
+ * @param evaluations entries looked at by each of them
  * @param buildUpTime time in which the foot reaches the peak, s
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /** Three restarts of 450 releases, a foot that takes a quarter of a second. */
-    public static final BestRelease STANDARD = new BestRelease(1, 3, 450, 0.25);
+    /** Four restarts of 900 entries in each of two rounds, a foot that takes a quarter of a second. */
+    public static final BestRelease STANDARD = new BestRelease(1, 4, 900, 0.25);
 
     /** Simple shapes only. */
-    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 450, 0.25);
+    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 900, 0.25);
 
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
@@ -53,23 +53,26 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final double[] STARTS = {-0.2, 0.1};
     private static final double[] ENDS = {0.35, 0.7, 1.2};
 
-    /** Releases looked at in the search within a simple shape, which has three variables. */
-    private static final int SIMPLE_EVALUATIONS = 80;
+    /** Entries looked at in the search within a simple shape, which has four variables. */
+    private static final int SIMPLE_EVALUATIONS = 120;
 
     /** Share of its releases that a restart looks at far and wide, before it searches nearby. */
-    private static final double WIDE_SHARE = 0.6;
+    private static final double WIDE_SHARE = 0.8;
 
     /** Share of the drift allowed with which a search begins. */
     private static final double START_DRIFT = 0.7;
 
-    /** Spread of the first generation, in the units of the space: around a start that is good already. */
-    private static final double SPREAD = 0.5;
+    /** Spread of the first generation of the first round, in the units of the space: the start is good already. */
+    private static final double WIDE = 0.5;
+
+    /**
+     * The same of the second round, which sets out from the best of the first: valleys next to each other differ
+     * little.
+     */
+    private static final double NARROW = 0.3;
 
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
     private static final int STARTS_USED = 2;
-
-    /** Radii of the searches nearby, one after another; the second sets out anew where the first gave up. */
-    private static final double[] RADII = {0.6, 0.25};
 
     /** Checks the numbers. */
     public BestRelease {
@@ -79,7 +82,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double driftShare, double time) {}
+    private record Tried(ReleaseShape shape, BrakePlan plan, double time) {}
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -97,7 +100,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<BrakePlan> coarse = coarse(study);
         IdealRelease.of(study, buildUpTime).ifPresent(coarse::add);
         Rounds rounds = new Rounds(
-                threads, progress, coarse.size() + (SIMPLE.size() + 1) * SIMPLE_EVALUATIONS + restarts * evaluations);
+                threads,
+                progress,
+                coarse.size() + (SIMPLE.size() + 1) * SIMPLE_EVALUATIONS + 2 * restarts * evaluations);
         List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
@@ -113,12 +118,26 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> free = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), seed + i, rounds));
-        return answer(study, simple.isEmpty() ? tried : simple, free, ranked, rounds.complete());
+        List<Tried> wide = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), WIDE, draws(i), rounds));
+        List<Tried> second = wide.stream()
+                .sorted(Comparator.comparingDouble(Tried::time))
+                .limit(STARTS_USED)
+                .toList();
+        List<Tried> free = rounds.run(
+                second.isEmpty() ? List.of() : numbers,
+                i -> free(study, second.get(i % second.size()), NARROW, draws(restarts + i), rounds));
+        return answer(study, simple.isEmpty() ? tried : simple, wide, free, rounds.complete());
     }
 
+    /** Seed of one search, of its own for any two seeds. */
+    private long draws(int search) {
+        return seed * MOST_DRAWS + search;
+    }
+
+    private static final long MOST_DRAWS = 2001;
+
     private Optimum answer(
-            CornerStudy study, List<Tried> simple, List<Tried> free, List<Tried> ranked, boolean complete) {
+            CornerStudy study, List<Tried> simple, List<Tried> wide, List<Tried> free, boolean complete) {
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
@@ -132,11 +151,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Restart> restarted = new ArrayList<>();
         for (int i = 0; i < free.size(); i++) {
             restarted.add(new Restart(
-                    seed + i,
-                    ranked.get(i % ranked.size()).shape().name(),
-                    free.get(i).time()));
+                    draws(restarts + i), free.get(i).shape().name(), free.get(i).time()));
         }
-        List<Tried> byTime = Stream.concat(free.stream(), simple.stream())
+        List<Tried> byTime = Stream.of(free, wide, simple)
+                .flatMap(List::stream)
                 .filter(one -> !Double.isNaN(one.time()))
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .toList();
@@ -150,17 +168,27 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
 
-    /** The entry of a release by the full search, or from the brake point of the quick one if that is quicker. */
+    /** The entry of a release from the brake point that the search found, or from the latest one if that is quicker. */
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
         Finding latest = study.latest(plan);
-        EntryResult own = study.simulator().run(plan.withBrakePoint(plan.brakePoint() - ON_THE_SAFE_SIDE));
-        Optional<Finding> quick =
-                study.allowance().met(own) ? Optional.of(new Finding(own, true, latest.inHand())) : Optional.empty();
-        return quicker(Optional.of(latest).filter(Finding::found), quick);
+        if (!latest.found()) {
+            return Optional.empty();
+        }
+        double last = latest.entry().plan().brakePoint();
+        for (double back = 0; back <= FARTHEST_BACK; back += STEP_BACK) {
+            EntryResult own = study.simulator().run(plan.withBrakePoint(Math.min(last, plan.brakePoint() - back)));
+            if (study.allowance().met(own)) {
+                double inHand = latest.inHand() + last - own.plan().brakePoint();
+                return quicker(Optional.of(latest), Optional.of(new Finding(own, true, inHand)));
+            }
+        }
+        return Optional.of(latest);
     }
 
-    /** The quick search reads brake points between trials; this much earlier, m, the margin is kept for certain. */
-    private static final double ON_THE_SAFE_SIDE = 0.02;
+    /** The search may end a little beyond what is allowed, or on what only its coarser entries make; m. */
+    private static final double STEP_BACK = 0.02;
+
+    private static final double FARTHEST_BACK = 0.2;
 
     private static Optional<Finding> quicker(Optional<Finding> a, Optional<Finding> b) {
         return Stream.of(a, b)
@@ -190,41 +218,28 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     private static Tried first(CornerStudy study, BrakePlan plan, Rounds rounds) {
-        QuickBrakePoint.Answer answer = new QuickBrakePoint(study).find(plan);
+        QuickBrakePoint quick = new QuickBrakePoint(study);
+        QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan), START_DRIFT);
         rounds.count();
-        return new Tried(plan.release().shape(), plan.withBrakePoint(answer.brakePoint()), 1, answer.time());
+        return new Tried(plan.release().shape(), plan.withBrakePoint(answer.brakePoint()), answer.cost());
     }
 
     /** The best of one simple shape. */
     private static Tried within(CornerStudy study, Tried start, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), START_DRIFT, Optional.of(start.shape()));
-        return nearby(cost, cost.start(), start.shape(), SIMPLE_EVALUATIONS, rounds);
+        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
+        Nearby found = Nearby.search(cost, cost.start(), SIMPLE_EVALUATIONS, rounds);
+        return new Tried(start.shape(), found.plan(), found.time());
     }
 
-    private Tried free(CornerStudy study, Tried start, long ownSeed, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), start.driftShare(), Optional.empty());
+    private Tried free(CornerStudy study, Tried start, double reach, long ownSeed, Rounds rounds) {
+        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
         ReleaseSpace space = cost.space();
         double[] spread = new double[space.size()];
-        java.util.Arrays.fill(spread, SPREAD);
+        java.util.Arrays.fill(spread, reach);
         int wide = (int) (WIDE_SHARE * evaluations);
         Search.Found found = new Search(space.low(), space.high(), wide, rounds::stopped)
                 .wide(rounds.counting(cost), cost.start(), spread, ownSeed);
-        return nearby(cost, found.point(), start.shape(), evaluations - wide, rounds);
-    }
-
-    private static Tried nearby(ReleaseCost cost, double[] start, ReleaseShape shape, int most, Rounds rounds) {
-        ReleaseSpace space = cost.space();
-        double[] point = start;
-        double time = Double.NaN;
-        int left = most;
-        for (int i = 0; i < RADII.length && left > 0; i++) {
-            Search.Found found = new Search(space.low(), space.high(), left, rounds::stopped)
-                    .nearby(rounds.counting(cost), point, RADII[i]);
-            point = found.point();
-            time = found.cost();
-            left -= found.evaluations();
-        }
-        rounds.skip(Math.max(0, left));
-        return new Tried(shape, cost.plan(point), ReleaseSpace.driftShare(point), time);
+        Nearby near = Nearby.search(cost, found.point(), evaluations - wide, rounds);
+        return new Tried(start.shape(), near.plan(), near.time());
     }
 }

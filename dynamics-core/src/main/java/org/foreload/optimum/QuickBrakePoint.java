@@ -1,6 +1,8 @@
 package org.foreload.optimum;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Margins;
@@ -59,16 +61,32 @@ public final class QuickBrakePoint {
      * @param brakePoint m
      * @param time s, at the margin exactly; NaN if none was found
      * @param excess over what is allowed, as a share of it, where none was found: how far off it was
+     * @param lockReserve share by which the brake could be harder before a wheel stops; 0 where one does
      */
-    public record Answer(double brakePoint, double time, double excess) {}
+    public record Answer(double brakePoint, double time, double excess, double lockReserve) {
 
-    private record Trial(double point, double time, double excess, boolean locked) {
+        /**
+         * Time, s, with a price on a brake that is too near to stopping a wheel; NaN if no brake point was found. The
+         * price rises from nothing, so that a search that runs along this limit meets a crease and no cliff.
+         */
+        public double cost() {
+            return time + lockPrice(lockReserve);
+        }
+    }
+
+    /** One entry from one brake point. */
+    record Trial(double point, double time, double excess, double lockReserve, boolean locked) {
         boolean met() {
             return excess <= 0;
         }
 
         boolean made() {
             return excess < NOT_MADE;
+        }
+
+        /** Time, s, with prices on an excess over what is allowed and on a brake too near to stopping a wheel. */
+        double cost() {
+            return time + ReleaseCost.price(excess) + lockPrice(lockReserve);
         }
     }
 
@@ -104,12 +122,12 @@ public final class QuickBrakePoint {
             least = Math.min(least, trial.excess());
             locked = trial.locked() ? locked + 1 : 0;
             if (locked == HOPELESS) {
-                return new Answer(guess, Double.NaN, least);
+                return new Answer(guess, Double.NaN, least, 0);
             }
             if (trial.met()) {
                 low = trial;
                 if (high == null && point >= latest) {
-                    return new Answer(point, trial.time(), 0);
+                    return new Answer(point, trial.time(), 0, trial.lockReserve());
                 }
             } else {
                 high = trial;
@@ -120,7 +138,7 @@ public final class QuickBrakePoint {
             point = Math.min(latest, point + move(trial, step));
             step *= 2;
             if (!(Math.abs(point - guess) <= FARTHEST) || point < earliest) {
-                return new Answer(guess, Double.NaN, least);
+                return new Answer(guess, Double.NaN, least, 0);
             }
         }
         return narrowed(plan, low, high, driftShare);
@@ -165,27 +183,59 @@ public final class QuickBrakePoint {
             halve = high.point() - low.point() > width / 2 && i > 0;
         }
         if (!high.made()) {
-            return new Answer(low.point(), low.time(), 0);
+            return new Answer(low.point(), low.time(), 0, low.lockReserve());
         }
         double share = -low.excess() / (high.excess() - low.excess());
         return new Answer(
-                low.point() + share * (high.point() - low.point()), low.time() + share * (high.time() - low.time()), 0);
+                between(low.point(), high.point(), share),
+                between(low.time(), high.time(), share),
+                0,
+                between(low.lockReserve(), high.lockReserve(), share));
     }
 
-    private Trial trial(BrakePlan plan, double point, double driftShare) {
+    private static double lockPrice(double reserve) {
+        return LOCK_PRICE * Math.max(0, LOCK_RESERVE - reserve);
+    }
+
+    private static double between(double a, double b, double share) {
+        return share == 0 ? a : a + share * (b - a);
+    }
+
+    /** Hardest braking, m/s², in a straight line that keeps the reserve. */
+    double hardest(double buildUpTime, double lockLimit) {
+        double peak = FIRST_PEAK * lockLimit;
+        for (int i = 0; i < PEAK_ROUNDS; i++) {
+            BrakePlan straight = new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
+            EntryResult entry = simulator.probe(straight.withBrakePoint(full.estimate(straight)));
+            double reserve = Math.min(MOST_RESERVE, entry.lockReserve());
+            peak *= (1 + reserve) / (1 + LOCK_RESERVE);
+        }
+        return peak;
+    }
+
+    /** Share of the locking limit with which the search for the hardest braking begins: no wheel stops with it. */
+    private static final double FIRST_PEAK = 0.7;
+
+    /** Rounds of that search: each leaves a small part of the error, since load follows force. */
+    private static final int PEAK_ROUNDS = 4;
+
+    /** The reserve that is believed at most in one round. */
+    private static final double MOST_RESERVE = 0.3;
+
+    /** Drives from one brake point. */
+    Trial trial(BrakePlan plan, double point, double driftShare) {
         BrakePlan moved = plan.withBrakePoint(point);
         EntryResult entry = onlyDrift ? simulator.probe(moved) : simulator.run(moved);
         return new Trial(
                 point,
                 entry.time(),
                 entry.made() ? excess(entry, driftShare) : NOT_MADE,
+                entry.lockReserve(),
                 entry.outcome() == Outcome.LOCKED_UP);
     }
 
     private double excess(EntryResult entry, double driftShare) {
-        double excess = Math.max(
-                entry.farthestOffset() / (driftShare * allowance.drift()) - 1,
-                (LOCK_RESERVE - entry.lockReserve()) * LOCK_WEIGHT);
+        double excess = entry.farthestOffset() / (driftShare * allowance.drift()) - 1;
         if (!onlyDrift) {
             Margins margins = entry.margins().orElseThrow();
             excess = Math.max(excess, allowance.edge() - margins.edge());
@@ -205,8 +255,10 @@ public final class QuickBrakePoint {
      */
     private static final double LOCK_RESERVE = 0.01;
 
-    /** Five hundredths of brake force count as much as the whole drift that is allowed. */
-    private static final double LOCK_WEIGHT = 20;
+    /**
+     * Seconds per share of brake force that the reserve is short: some times what harder braking on the straight gains.
+     */
+    private static final double LOCK_PRICE = 5;
 
     /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
     private static final double MARGIN_WEIGHT = 10;

@@ -1,7 +1,5 @@
 package org.foreload.optimum;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
@@ -9,39 +7,48 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.strategy.CornerStudy;
 
 /**
- * Time of a release from its own latest brake point, as a function of its point in the space of releases. It remembers
- * what it has seen to guess brake points better: that saves trials and moves times by less than a tenth of a
- * millisecond. So it belongs to one search, which is then repeatable to the bit.
+ * Time of an entry as a function of its point in the space of brake plans, with prices on what is not allowed: one
+ * entry for each point. The latest brake point of a release is seldom its quickest, and as the limits change from one
+ * place of the corner to another the latest one jumps; with the brake point free, time is smooth.
  */
 final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     /**
-     * Seconds by which a release that makes the corner from no brake point counts as slower than the start of the
-     * search: enough to be turned away from, too little to be all that a search sees of a neighbourhood.
+     * Seconds by which an entry that does not make the corner counts as slower than the start of the search: enough to
+     * be turned away from, too little to be all that a search sees of a neighbourhood.
      */
-    private static final double HOPELESS = 0.2;
+    private static final double NOT_MADE = 0.2;
+
+    /** Seconds per unit of distance from the start by which such entries rise: back is where the corner is made. */
+    private static final double WAY_BACK = 0.01;
+
+    /**
+     * Seconds per excess over what is allowed: more than a drift or a margin can gain, so that a search ends within
+     * what is allowed or as good as on its edge.
+     */
+    private static final double EXCESS_PRICE = 1;
 
     private final ReleaseSpace space;
     private final QuickBrakePoint quick;
-    private final double hopeless;
+    private final double notMade;
     private final double[] start;
-    private final List<double[]> points = new ArrayList<>();
-    private final List<Double> shifts = new ArrayList<>();
 
     /**
      * @param study car, corner, driver
-     * @param known a plan with its brake point: guesses for other plans are moved as this one's would have to be
-     * @param driftShare share of the drift allowed that this plan uses
+     * @param known a plan with its brake point
      * @param shape the shape, where the search is within one family
      */
-    ReleaseCost(CornerStudy study, BrakePlan known, double driftShare, Optional<ReleaseShape> shape) {
-        space = new ReleaseSpace(study.lockLimit(), study.simulator().apex(), known.buildUpTime(), shape);
+    ReleaseCost(CornerStudy study, BrakePlan known, Optional<ReleaseShape> shape) {
         quick = new QuickBrakePoint(study);
-        start = space.point(known, driftShare);
-        points.add(start);
-        shifts.add(known.brakePoint() - quick.estimate(known));
-        double time = quick.find(known, known.brakePoint(), driftShare).time();
-        hopeless = HOPELESS + (Double.isNaN(time) ? 2 * study.bound().time() : time);
+        space = new ReleaseSpace(
+                study.lockLimit(),
+                quick.hardest(known.buildUpTime(), study.lockLimit()),
+                study.simulator().apex(),
+                known.buildUpTime(),
+                shape);
+        start = space.point(known, known.brakePoint() - quick.estimate(known));
+        QuickBrakePoint.Trial trial = quick.trial(known, known.brakePoint(), 1);
+        notMade = NOT_MADE + (trial.made() ? trial.time() : 2 * study.bound().time());
     }
 
     /** The point of the known plan. */
@@ -55,44 +62,27 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     @Override
     public double applyAsDouble(double[] point) {
-        QuickBrakePoint.Answer answer = answer(point);
-        return Double.isNaN(answer.time()) ? hopeless + EXCESS_WEIGHT * answer.excess() : answer.time();
+        BrakePlan plan = plan(point);
+        QuickBrakePoint.Trial trial = quick.trial(plan, plan.brakePoint(), 1);
+        return trial.made() ? trial.cost() : notMade + WAY_BACK * distance(point);
     }
 
-    /** Seconds per excess: leads a search that starts among hopeless releases out of them. */
-    private static final double EXCESS_WEIGHT = 0.01;
+    private double distance(double[] point) {
+        double sum = 0;
+        for (int i = 0; i < point.length; i++) {
+            sum += (point[i] - start[i]) * (point[i] - start[i]);
+        }
+        return Math.sqrt(sum);
+    }
 
-    /** The plan at a point, from its latest brake point as far as the quick search knows it. */
+    /** The plan at a point. */
     BrakePlan plan(double[] point) {
-        return space.plan(point).withBrakePoint(answer(point).brakePoint());
-    }
-
-    private QuickBrakePoint.Answer answer(double[] point) {
         BrakePlan plan = space.plan(point);
-        double estimate = quick.estimate(plan);
-        QuickBrakePoint.Answer answer = quick.find(plan, estimate + shiftNear(point), ReleaseSpace.driftShare(point));
-        if (!Double.isNaN(answer.time())) {
-            points.add(point.clone());
-            shifts.add(answer.brakePoint() - estimate);
-        }
-        return answer;
+        return plan.withBrakePoint(quick.estimate(plan) + ReleaseSpace.shift(point));
     }
 
-    /** How far the brake point lay from its estimate at the nearest point seen. */
-    private double shiftNear(double[] point) {
-        double nearest = Double.POSITIVE_INFINITY;
-        double shift = 0;
-        for (int k = 0; k < points.size(); k++) {
-            double[] seen = points.get(k);
-            double distance = 0;
-            for (int i = 0; i < point.length; i++) {
-                distance += (point[i] - seen[i]) * (point[i] - seen[i]);
-            }
-            if (distance < nearest) {
-                nearest = distance;
-                shift = shifts.get(k);
-            }
-        }
-        return shift;
+    /** Price, s, of an excess. */
+    static double price(double excess) {
+        return EXCESS_PRICE * Math.max(0, excess);
     }
 }

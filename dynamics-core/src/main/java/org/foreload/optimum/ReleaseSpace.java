@@ -9,8 +9,8 @@ import org.foreload.braking.SplineRelease;
 
 /**
  * Brake plans as points, one unit of each variable about as far as the next: peak, start, length, and the shape as the
- * logarithms of its steps, so that every point is a release that never rises. The brake point is no variable: each
- * release has its own, the latest with the share of the allowed drift that is used, which is a variable.
+ * logarithms of its steps, so that every point is a release that never rises. The brake point is counted from where a
+ * car of constant brake force would have to brake for the same release, so that it hardly depends on the others.
  */
 final class ReleaseSpace {
 
@@ -20,24 +20,28 @@ final class ReleaseSpace {
     private static final int PEAK = 0;
     private static final int START = 1;
     private static final int LENGTH = 2;
-    private static final int DRIFT = 3;
+    private static final int SHIFT = 3;
     private static final int SHAPE = 4;
 
     /**
      * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and
-     * of the share of the drift allowed that is used.
+     * of the brake point in metres.
      */
-    private static final double[] UNITS = {0.05, 0.15, 0.15, 0.2};
+    private static final double[] UNITS = {0.05, 0.15, 0.15, 0.4};
 
     /** One unit of the logarithm of a step. */
     private static final double STEP_UNIT = 0.4;
 
-    private static final double[] LOWEST = {0.15, -3, 0.05, 0.25};
-    private static final double[] HIGHEST = {1.2, 1.5, 4.5, 1};
+    private static final double[] LOWEST = {0.15, -3, 0.05, -60};
+    private static final double[] HIGHEST = {Double.NaN, 1.5, 4.5, 60};
+
+    /** The highest peak is at least this many times the lowest. */
+    private static final double LEAST_ROOM = 2;
 
     /** The logarithm of a step lies within this of the last step's. */
     private static final double STEP_RANGE = 6;
 
+    private final double hardest;
     private final double limit;
     private final double apex;
     private final double buildUpTime;
@@ -46,11 +50,13 @@ final class ReleaseSpace {
 
     /**
      * @param limit deceleration at which a wheel locks in a straight line, m/s²
+     * @param hardest highest peak, m/s²: with more, a wheel would stop in a straight line
      * @param apex distance from turn-in to the apex, m
      * @param buildUpTime time in which the foot reaches the peak, s
      * @param fixed the shape, where the search is within one family; empty for a free one
      */
-    ReleaseSpace(double limit, double apex, double buildUpTime, Optional<ReleaseShape> fixed) {
+    ReleaseSpace(double limit, double hardest, double apex, double buildUpTime, Optional<ReleaseShape> fixed) {
+        this.hardest = Math.max(LEAST_ROOM * LOWEST[PEAK], hardest / limit);
         this.limit = limit;
         this.apex = apex;
         this.buildUpTime = buildUpTime;
@@ -67,7 +73,9 @@ final class ReleaseSpace {
     }
 
     double[] high() {
-        return bounds(HIGHEST, STEP_RANGE);
+        double[] bounds = bounds(HIGHEST, STEP_RANGE);
+        bounds[PEAK] = hardest / UNITS[PEAK];
+        return bounds;
     }
 
     private double[] bounds(double[] ends, double steps) {
@@ -103,19 +111,22 @@ final class ReleaseSpace {
         return new SplineRelease("free", inner);
     }
 
-    /** Share of the drift allowed that is used at a point. */
-    static double driftShare(double[] x) {
-        return x[DRIFT] * UNITS[DRIFT];
+    /** How much later, m, than its estimate the brake point at a point is. */
+    static double shift(double[] x) {
+        return x[SHIFT] * UNITS[SHIFT];
     }
 
-    /** The point nearest to a plan that uses this share of the drift: its shape read at the spline's places. */
-    double[] point(BrakePlan plan, double driftShare) {
+    /**
+     * The point nearest to a plan whose brake point is so much later than its estimate: its shape read at the spline's
+     * places.
+     */
+    double[] point(BrakePlan plan, double shift) {
         Release release = plan.release();
         double[] x = new double[size];
         x[PEAK] = plan.peakDeceleration() / limit / UNITS[PEAK];
         x[START] = release.start() / apex / UNITS[START];
         x[LENGTH] = (release.end() - release.start()) / apex / UNITS[LENGTH];
-        x[DRIFT] = driftShare / UNITS[DRIFT];
+        x[SHIFT] = shift / UNITS[SHIFT];
         if (fixed.isEmpty()) {
             readShape(release.shape(), x);
         }

@@ -3,11 +3,11 @@ package org.foreload.optimum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.Tyre;
@@ -51,11 +51,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Friction share of an exit driven to the limit. */
     private static final double WHOLE = 0.999;
 
-    /** Releases looked at for each cause. */
-    private static final int EVALUATIONS = 160;
-
-    /** Radii of the searches, as for the best release. */
-    private static final double[] RADII = {1, 0.4};
+    /** Entries looked at in each search. */
+    private static final int EVALUATIONS = 250;
 
     /** Gap between entry and bound, s. */
     public double gap() {
@@ -65,112 +62,119 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** One cause switched off: in words, the study without it, and the time in which the foot reaches the peak. */
     private record Variant(String cause, CornerStudy study, double buildUpTime) {}
 
-    private record Found(BrakePlan plan, double driftShare, double time) {}
-
     /**
-     * Explains an entry, some six hundred releases long.
+     * Explains an entry, some three thousand entries long.
      *
      * @param study car, corner and driver that it was made with
      * @param entry an entry that made the corner, from its latest brake point
      * @param threads number of threads
-     * @param progress told of the releases looked at; a stop leaves the parts less well searched for
+     * @param progress told of the entries looked at; a stop leaves the parts less well searched for
      */
     public static Remainder of(CornerStudy study, EntryResult entry, int threads, Sweep.Progress progress) {
         List<Variant> variants = variants(study, entry.plan().buildUpTime());
-        Rounds rounds = new Rounds(threads, progress, variants.size() * EVALUATIONS);
-        double driftShare =
-                Math.min(1, entry.farthestOffset() / study.allowance().drift());
-        Found own = new Found(entry.plan(), driftShare, entry.time());
-        List<Found> found = rounds.run(variants, variant -> search(variant, own, rounds));
+        Rounds rounds = new Rounds(threads, progress, (3 * variants.size() - 2) * EVALUATIONS);
+        Nearby own = new Nearby(entry.plan(), entry.time());
+        List<Nearby> first = rounds.run(variants, variant -> search(variant, List.of(own), rounds));
+        List<Integer> numbers = IntStream.range(0, first.size()).boxed().toList();
+        List<Nearby> found =
+                rounds.run(numbers, i -> better(variants.get(i), first.get(i), neighbours(first, i), rounds));
         List<Part> parts = new ArrayList<>();
         double last = entry.time();
-        Found before = own;
         for (int i = 0; i < found.size(); i++) {
-            Found here = better(variants.get(i), found.get(i), before, rounds);
-            parts.add(new Part(variants.get(i).cause(), last - here.time()));
-            last = here.time();
-            before = here;
+            double here = found.get(i).time();
+            parts.add(new Part(variants.get(i).cause(), last - here));
+            last = here;
         }
         parts.add(new Part(
                 "driver, sideslip and cornering drag", last - study.bound().time()));
         return new Remainder(study.bound().time(), entry.time(), parts, rounds.complete());
     }
 
-    /** The search may have ended on a worse release than the one that was best before the cause was switched off. */
-    private static Found better(Variant variant, Found found, Found before, Rounds rounds) {
-        if (found.time() <= before.time()) {
-            return found;
+    /** What the searches with one cause more and with one cause less came to: good places to begin, both. */
+    private static List<Nearby> neighbours(List<Nearby> found, int i) {
+        List<Nearby> neighbours = new ArrayList<>();
+        if (i > 0) {
+            neighbours.add(found.get(i - 1));
         }
-        Found again = search(variant, before, rounds);
-        return again.time() < found.time() ? again : found;
+        if (i + 1 < found.size()) {
+            neighbours.add(found.get(i + 1));
+        }
+        return neighbours;
+    }
+
+    private static Nearby better(Variant variant, Nearby found, List<Nearby> neighbours, Rounds rounds) {
+        Nearby best = found;
+        for (Nearby neighbour : neighbours) {
+            Nearby again = search(variant, List.of(neighbour, found), rounds);
+            best = again.time() < best.time() ? again : best;
+        }
+        return best;
     }
 
     private static List<Variant> variants(CornerStudy study, double buildUpTime) {
         Car car = study.simulator().car();
-        Car rigid = withoutLags(car);
+        Car stiff = withoutBodyLags(car);
+        Car rigid = stiff.withTyres(withoutLag(car.frontTyre()), withoutLag(car.rearTyre()));
         DriverSettings driver = study.simulator().driver();
         DriverSettings quickFoot = driver.withBrakeLag(Math.min(AT_ONCE, driver.brakeLag()));
         DriverSettings wholeExit = quickFoot.withExitFriction(Math.max(WHOLE, driver.exitFriction()));
         double sudden = Math.min(SUDDEN, buildUpTime);
         return List.of(
                 new Variant("release shape", study, buildUpTime),
-                new Variant("tyre, pitch and roll lags", study.with(rigid, driver), buildUpTime),
+                new Variant("pitch and roll lags", study.with(stiff, driver), buildUpTime),
+                new Variant("tyre lags", study.with(rigid, driver), buildUpTime),
                 new Variant("brake build-up and lag", study.with(rigid, quickFoot), sudden),
                 new Variant("margin kept on the exit", study.with(rigid, wholeExit), sudden));
     }
 
-    private static Found search(Variant variant, Found from, Rounds rounds) {
-        Found start = start(variant, from, rounds);
-        ReleaseCost cost = new ReleaseCost(variant.study(), start.plan(), start.driftShare(), Optional.empty());
-        ReleaseSpace space = cost.space();
-        double[] point = cost.start();
-        double time = Double.NaN;
-        int left = EVALUATIONS - PEAKS.length - 1;
-        for (int i = 0; i < RADII.length && left > 0; i++) {
-            Search.Found found = new Search(space.low(), space.high(), left, rounds::stopped)
-                    .nearby(rounds.counting(cost), point, RADII[i]);
-            point = found.point();
-            time = found.cost();
-            left -= found.evaluations();
-        }
-        rounds.skip(left);
-        return new Found(cost.plan(point), ReleaseSpace.driftShare(point), time);
+    private static Nearby search(Variant variant, List<Nearby> from, Rounds rounds) {
+        BrakePlan start = start(variant, from);
+        ReleaseCost cost = new ReleaseCost(variant.study(), start, Optional.empty());
+        return Nearby.search(cost, cost.start(), EVALUATIONS, rounds);
     }
 
     /** Shares of the peak that a search tries to begin with: what was hard braking before may lock a wheel now. */
     private static final double[] PEAKS = {1, 0.95, 0.88, 0.8};
 
-    /** The quickest of a few plans to begin with: the one before with its peak or less, and the ideal's own. */
-    private static Found start(Variant variant, Found from, Rounds rounds) {
+    /** Share of the drift allowed with which a search begins. */
+    private static final double START_DRIFT = 0.7;
+
+    /** The quickest of a few plans to begin with: those given with their peak or less, and the ideal's own. */
+    private static BrakePlan start(Variant variant, List<Nearby> from) {
         QuickBrakePoint quick = new QuickBrakePoint(variant.study());
-        BrakePlan before = from.plan();
-        List<BrakePlan> plans = new ArrayList<>();
-        for (double share : PEAKS) {
-            plans.add(new BrakePlan(
-                    before.brakePoint(), before.peakDeceleration() * share, variant.buildUpTime(), before.release()));
-        }
-        IdealRelease.of(variant.study(), variant.buildUpTime()).ifPresent(plans::add);
-        double shift = before.brakePoint() - quick.estimate(before);
-        Found best = new Found(plans.get(0), from.driftShare(), Double.POSITIVE_INFINITY);
-        for (BrakePlan plan : plans) {
-            QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan) + shift, from.driftShare());
-            if (answer.time() < best.time()) {
-                best = new Found(plan.withBrakePoint(answer.brakePoint()), from.driftShare(), answer.time());
+        BrakePlan best = from.get(0).plan();
+        double least = Double.POSITIVE_INFINITY;
+        for (Nearby one : from) {
+            BrakePlan before = one.plan();
+            double shift = before.brakePoint() - quick.estimate(before);
+            for (double share : PEAKS) {
+                BrakePlan plan =
+                        new BrakePlan(0, before.peakDeceleration() * share, variant.buildUpTime(), before.release());
+                QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan) + shift, START_DRIFT);
+                if (answer.cost() < least) {
+                    least = answer.cost();
+                    best = plan.withBrakePoint(answer.brakePoint());
+                }
             }
-            rounds.count();
+        }
+        Optional<BrakePlan> ideal = IdealRelease.of(variant.study(), variant.buildUpTime());
+        if (ideal.isPresent()) {
+            QuickBrakePoint.Answer answer = quick.find(ideal.get(), quick.estimate(ideal.get()), START_DRIFT);
+            if (answer.cost() < least) {
+                best = ideal.get().withBrakePoint(answer.brakePoint());
+            }
         }
         return best;
     }
 
-    private static Car withoutLags(Car car) {
+    private static Car withoutBodyLags(Car car) {
         Suspension suspension = car.suspension();
         return car.with(new Suspension(
-                        suspension.frontRollStiffnessShare(),
-                        suspension.frontRollCenterHeight(),
-                        suspension.rearRollCenterHeight(),
-                        Suspension.Response.RIGID,
-                        Suspension.Response.RIGID))
-                .withTyres(withoutLag(car.frontTyre()), withoutLag(car.rearTyre()));
+                suspension.frontRollStiffnessShare(),
+                suspension.frontRollCenterHeight(),
+                suspension.rearRollCenterHeight(),
+                Suspension.Response.RIGID,
+                Suspension.Response.RIGID));
     }
 
     private static Tyre withoutLag(Tyre tyre) {

@@ -20,17 +20,17 @@ final class SearchOptions {
     @Option(
             names = "--restarts",
             paramLabel = "<n>",
-            defaultValue = "3",
+            defaultValue = "4",
             description =
-                    "Searches over free release shapes, 0 to 100; 0 stays with the simple shapes and is several times "
-                            + "quicker. Default: 3.")
+                    "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and is several times "
+                            + "quicker. Default: 4.")
     private int restarts;
 
     @Option(
             names = "--evaluations",
             paramLabel = "<n>",
-            defaultValue = "450",
-            description = "Releases looked at by each of these searches, 20 to 100000. Default: 450.")
+            defaultValue = "900",
+            description = "Entries looked at by each of these searches, 20 to 100000. Default: 900.")
     private int evaluations;
 
     @Option(

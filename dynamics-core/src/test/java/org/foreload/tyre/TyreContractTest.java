@@ -85,6 +85,7 @@ class TyreContractTest {
         assertEquals(TyreForce.NONE, tyre.force(longitudinal, lateral, load));
         assertEquals(0, tyre.lateralForce(lateral, 100, load));
         assertEquals(0, tyre.rollingForceLimit(lateral, load));
+        assertEquals(TyreForce.NONE, tyre.lockedForce(lateral, load));
     }
 
     @Property
@@ -127,6 +128,16 @@ class TyreContractTest {
             @ForAll @DoubleRange(min = 100, max = 9000) double load) {
         double slip = tyre.lateralSlipFor(fraction, load);
         assertEquals(fraction, tyre.force(0, slip, load).lateral() / tyre.peakForceY(load), 1e-6);
+    }
+
+    @Property
+    void aLockedWheelBrakesAgainstItsMotion(
+            @ForAll("tyres") Tyre tyre,
+            @ForAll @DoubleRange(min = -0.8, max = 0.8) double lateral,
+            @ForAll @DoubleRange(min = 100, max = 9000) double load) {
+        TyreForce force = tyre.lockedForce(lateral, load);
+        assertTrue(force.longitudinal() > 0);
+        assertTrue(force.lateral() * lateral >= 0);
     }
 
     @Property

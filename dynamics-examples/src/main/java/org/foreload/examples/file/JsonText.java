@@ -52,6 +52,9 @@ final class JsonText {
                 }
             } catch (JsonProcessingException e) {
                 throw refusal(e, parser, file);
+            } catch (NumberFormatException e) {
+                // Exponents beyond what BigDecimal knows.
+                throw new InputException(file, parser.currentName(), parser.getText(), "must be a finite number");
             }
             if (node == null || node.isMissingNode()) {
                 throw new InputException(file, null, null, "is empty; it must hold a JSON object");

@@ -83,6 +83,16 @@ class HostileTest {
         }
     }
 
+    /** An exponent that no number type holds is still only a number that is too large. */
+    @Test
+    void aNumberWithAnEndlessExponentIsRefusedByItsField() throws IOException {
+        String number = "4e" + "9".repeat(40);
+        Path car = Files.writeString(
+                directory.resolve("car.json"), road().replaceFirst("\"mass_kg\": [0-9.]+", "\"mass_kg\": " + number));
+        Run.of("loads", "--car", car.toString())
+                .refusedWith(car + ": mass_kg: " + number + ": must be a finite number");
+    }
+
     /** So heavy to turn that no speed above a standstill takes the bend; the search for one must end. */
     @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     @ParameterizedTest

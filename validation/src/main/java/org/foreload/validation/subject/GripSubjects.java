@@ -1,11 +1,16 @@
 package org.foreload.validation.subject;
 
+import java.util.List;
 import java.util.Map;
 import org.foreload.conventions.Gravity;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GripLimits;
 import org.foreload.grip.GripUse;
 import org.foreload.grip.Motion;
+import org.foreload.path.Path;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
 
 /** What a whole car could do at most in a steady corner. */
@@ -31,7 +36,8 @@ final class GripSubjects {
                         in -> 100
                                 * BrakingGrip.of(Bench.car(in), in.number("speed_mps", 20))
                                         .bestFrontGain(),
-                "axle-demand", GripSubjects::axleDemand);
+                "axle-demand", GripSubjects::axleDemand,
+                "spiral-hold", GripSubjects::spiralHold);
     }
 
     private static boolean holds(Car car, double speed, double radius, double slope) {
@@ -57,6 +63,24 @@ final class GripSubjects {
     private static double unlimitedRadius(Inputs in) {
         Car car = Bench.car(in);
         return 1 / Bench.lastTrue(curvature -> holds(car, FASTEST, 1 / curvature, 0), 1e-6, 1);
+    }
+
+    /**
+     * Station, m, up to which a car without drag holds a constant speed on a spiral: there an axle is full, which
+     * carries its share of the lateral acceleration and starts (front) or is spared (rear) the rotation.
+     */
+    private static double spiralHold(Inputs in) {
+        Car car = Bench.car(in);
+        double length = in.number("length_m");
+        Path line = SegmentPath.of(
+                0, List.of(Segment.spiralIn(length, in.number("end_radius_m"), Turn.LEFT)), 0, in.number("width_m", 5));
+        return Bench.lastTrue(
+                s -> GripLimits.of(car)
+                        .use(Motion.onLine(
+                                in.number("speed_mps"), 0, line.curvature(s), line.curvatureGradient(s), 0, 0))
+                        .feasible(),
+                1e-6,
+                Math.nextDown(length));
     }
 
     /** Lateral force asked of an axle while the car starts to turn. */

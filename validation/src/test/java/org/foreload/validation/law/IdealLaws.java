@@ -123,6 +123,21 @@ class IdealLaws {
         });
     }
 
+    /** No jump: a millionth of the friction, or of the approach speed, is worth next to nothing. */
+    @Property
+    void timeIsContinuousInFrictionAndSpeed(@ForAll Case one) {
+        solved(one.car(), one.corner()).ifPresent(profile -> {
+            Corner beside = new Corner(
+                    "beside",
+                    one.corner().approachSpeed() * (1 - 1e-6),
+                    one.corner().path());
+            IdealProfile slower = solved(one.car(), beside).orElseThrow();
+            assertEquals(profile.time(), slower.time(), STEPS * profile.time());
+            solved(one.car(), beside, COARSE.withFrictionScale(1 - 1e-6))
+                    .ifPresent(less -> assertEquals(profile.time(), less.time(), STEPS * profile.time()));
+        });
+    }
+
     private static void assertNotSlower(Optional<IdealProfile> better, IdealProfile than) {
         assertTrue(better.isPresent(), "a better car must make it, too");
         assertTrue(

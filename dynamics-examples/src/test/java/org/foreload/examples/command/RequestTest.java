@@ -90,7 +90,17 @@ class RequestTest {
     }
 
     private static final List<String> SLOW_VERBS = List.of(
-            "explore", "best", "sensitivity", "risk", "steps", "circuit", "balance", "smoothness", "pedal", "sheet", "validate");
+            "explore",
+            "best",
+            "sensitivity",
+            "risk",
+            "steps",
+            "circuit",
+            "balance",
+            "smoothness",
+            "pedal",
+            "sheet",
+            "validate");
 
     /** Verbs whose bare run takes many seconds have tests of their own, with less to do. */
     static List<String> quickVerbs() {

@@ -54,7 +54,8 @@ class SheetVerbTest {
                 "--brake-point=" + answer.get("brake_point_m").asText(),
                 "--peak-deceleration",
                 answer.get("release").get("peak_deceleration_mps2").asText(),
-                "--release-start=" + answer.get("release").get("release_start_m").asText(),
+                "--release-start="
+                        + answer.get("release").get("release_start_m").asText(),
                 "--release-end=" + answer.get("release").get("release_end_m").asText());
         assertEquals(entry.get("time_s").asDouble(), answer.get("time_s").asDouble(), 1e-9);
         String page = Files.readString(one);

@@ -5,7 +5,9 @@
  * of the cases, whatever the number of threads. A study that is stopped keeps what it has.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.study.Sweep} runs one computation for many cases, with
- * {@link org.foreload.study.Sweep.Progress} to watch and to stop it.
+ * {@link org.foreload.study.Sweep.Progress} to watch and to stop it; {@link org.foreload.study.Search} looks for the
+ * lowest cost in a box; {@link org.foreload.study.LowDiscrepancy} draws points that fill a cube evenly, and
+ * {@link org.foreload.study.Proportion} says how sure a counted probability is.
  *
  * <p><b>Valid when</b> the computation shares nothing that changes between cases. <b>Neglects</b> that cases may differ
  * much in cost. <b>Fails when</b> a case throws: the sweep ends with what it threw.

@@ -158,11 +158,11 @@ public final class Chord {
     /**
      * A feasible x near a starting point: downhill in utilisation until it is below the limit.
      *
-     * @param start where to look first
+     * @param start where to look first; where the utilisation is infinite, growing steps may leap over a narrow range
      * @param step first step, above zero
      * @param low smallest x to look at
      * @param high largest x to look at
-     * @return NaN if no x between is feasible
+     * @return NaN if none was found
      */
     public double feasibleNear(double start, double step, double low, double high) {
         double best = Math.max(low, Math.min(high, start));

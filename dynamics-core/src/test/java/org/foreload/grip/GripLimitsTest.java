@@ -14,8 +14,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.load.SampleCars;
-import org.foreload.tyre.Tyre;
-import org.foreload.tyre.TyreForce;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -196,11 +194,11 @@ class GripLimitsTest {
         GripUse use = GripLimits.of(car).use(motion);
         double scale = use.front().utilisation();
         Assume.that(scale < 100);
-        AxleUse scaled = GripLimits.of(car.withTyres(new Scaled(car.frontTyre(), scale * (1 + 1e-9)), car.rearTyre()))
+        AxleUse scaled = GripLimits.of(car.withTyres(car.frontTyre().withFriction(scale * (1 + 1e-9)), car.rearTyre()))
                 .use(motion)
                 .front();
         assertTrue(scaled.lateralCapacity() >= scaled.lateralDemand());
-        AxleUse less = GripLimits.of(car.withTyres(new Scaled(car.frontTyre(), scale * (1 - 1e-6)), car.rearTyre()))
+        AxleUse less = GripLimits.of(car.withTyres(car.frontTyre().withFriction(scale * (1 - 1e-6)), car.rearTyre()))
                 .use(motion)
                 .front();
         double inner = Math.min(use.loads().frontLeft(), use.loads().frontRight());
@@ -320,38 +318,5 @@ class GripLimitsTest {
     private static boolean feasible(GripLimits limits, double speed, double curvature, double a, double tolerance) {
         GripUse use = limits.use(Motion.onLine(speed, -a, curvature, 0, 0, 0));
         return use.utilisation() <= 1 + tolerance && use.powerUtilisation() <= 1 + tolerance;
-    }
-
-    /** A tyre with all friction scaled. */
-    private record Scaled(Tyre tyre, double scale) implements Tyre {
-        @Override
-        public double peakFrictionX(double load) {
-            return scale * tyre.peakFrictionX(load);
-        }
-
-        @Override
-        public double peakFrictionY(double load) {
-            return scale * tyre.peakFrictionY(load);
-        }
-
-        @Override
-        public double corneringStiffness(double load) {
-            return tyre.corneringStiffness(load);
-        }
-
-        @Override
-        public double slipStiffness(double load) {
-            return tyre.slipStiffness(load);
-        }
-
-        @Override
-        public double relaxationLength() {
-            return tyre.relaxationLength();
-        }
-
-        @Override
-        public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
-            return tyre.force(longitudinalSlip, lateralSlip, load);
-        }
     }
 }

@@ -149,7 +149,7 @@ public final class ReleasePanels {
         Axis off = Axis.of("brake off, metres after turn-in", "m")
                 .between(
                         least(entry -> entry.plan().release().end()) - ROOM * to,
-                        most(entry -> entry.plan().release().end()) + ROOM * to);
+                        Math.max(apex, most(entry -> entry.plan().release().end())) + 2 * ROOM * to);
         XyChart chart = XyChart.of(off, Axis.of("time lost", "s").between(-0.08 * worst, 1.1 * worst))
                 .line("made it", ends(made), lost(made, lost), Style.FIRST.with(Marker.DISC));
         if (failed.length > 0) {

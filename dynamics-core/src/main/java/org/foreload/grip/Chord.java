@@ -65,9 +65,9 @@ public final class Chord {
     }
 
     /**
-     * The last feasible x from a feasible one outwards, in growing steps.
+     * The last feasible x from a feasible one on, in growing steps.
      *
-     * @param inside a feasible x; itself the answer if it is at the limit or beyond
+     * @param inside a feasible x, or one that misses it by rounding; it may be the edge on the other side
      * @param step first step, with the sign of the direction
      * @param bound where to stop; returned if still feasible
      */

@@ -39,21 +39,22 @@ final class LimitSearch {
     }
 
     /**
-     * The last feasible x from a feasible one outwards, in growing steps; {@code inside} itself if it is at the limit
-     * or beyond.
+     * The last feasible x from a feasible one on, in growing steps: through what is feasible, if that begins at
+     * {@code inside}; {@code inside} itself if the first step leads out of it.
      *
+     * @param inside a feasible x, or one that misses it by rounding
      * @param step first step, with the sign of the direction
      * @param bound where to stop; returned if feasible
      */
     static double edgeFrom(DoubleUnaryOperator level, double inside, double step, double bound) {
-        if (!(level.applyAsDouble(inside) < 0)) {
-            return inside;
-        }
         double good = inside;
         double width = step;
         while (good != bound) {
             double x = Math.abs(width) < Math.abs(bound - good) ? good + width : bound;
             if (level.applyAsDouble(x) > 0) {
+                if (!(level.applyAsDouble(good) < 0)) {
+                    return good;
+                }
                 return new BracketingNthOrderBrentSolver(NARROW, NARROW, ACCURACY, ORDER)
                         .solve(
                                 Integer.MAX_VALUE,

@@ -46,6 +46,16 @@ class LimitSearchTest {
         assertEquals(4, LimitSearch.edgeFrom(x -> x - 3, 4, 0.5, 10), 0);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, 0.3, 2})
+    void fromOneEdgeItGoesThroughToTheOther(double step) {
+        for (int sign = -1; sign <= 1; sign += 2) {
+            double other = -sign * Math.nextUp(Math.sqrt(2));
+            assertEquals(
+                    sign * Math.sqrt(2), LimitSearch.edgeFrom(this::square, other, sign * step, sign * 1e6), 1e-10);
+        }
+    }
+
     /** A level that jumps: the edge is on the feasible side of the jump. */
     @Test
     void anEdgeAtAJump() {

@@ -37,16 +37,27 @@ class IdealEntryTest {
         return SampleCorners.possible();
     }
 
-    /** The profile, from the highest approach speed that works where the corner's own is too high. */
+    /**
+     * The profile, from the highest approach speed that works where the corner's own is too high. A wheel that lifts
+     * can make the speed that a refusal tells a little too high as well.
+     */
     private static IdealProfile solve(Car car, Corner corner) {
-        try {
-            return IdealEntry.solve(car, corner);
-        } catch (InvalidValueException tooFast) {
-            double highest = Double.parseDouble(tooFast.allowed().replaceAll("[^0-9.]*([0-9.]+(E-?[0-9]+)?).*", "$1"));
-            Assume.that(highest > 1);
-            return IdealEntry.solve(car, new Corner(corner.name(), 0.999999 * highest, corner.path()));
+        Corner slower = corner;
+        for (int refusals = 0; refusals < MOST_REFUSALS; refusals++) {
+            try {
+                return IdealEntry.solve(car, slower);
+            } catch (InvalidValueException tooFast) {
+                Assume.that(tooFast.allowed().startsWith("at most")); // There are corners that no speed makes.
+                double highest =
+                        Double.parseDouble(tooFast.allowed().replaceAll("[^0-9.]*([0-9.]+(E-?[0-9]+)?).*", "$1"));
+                Assume.that(highest > 1);
+                slower = new Corner(corner.name(), 0.999999 * highest, corner.path());
+            }
         }
+        throw new AssertionError("refused again and again: " + slower.approachSpeed());
     }
+
+    private static final int MOST_REFUSALS = 4;
 
     /**
      * Rule of the trade (common practice): after a heavy braking zone, a hairpin leaves 10 to 30 % of it to the turn.
@@ -174,18 +185,30 @@ class IdealEntryTest {
             double to = profile.speed(i + 1) * profile.speed(i + 1);
             double deceleration = (from - to) / (2 * length);
             assertEquals(deceleration, profile.deceleration(i), 1e-6);
-            GripUse use = limits.use(Motion.onLine(
-                    Math.sqrt((from + to) / 2),
-                    deceleration,
-                    path.curvature(s),
-                    path.curvatureGradient(s),
-                    path.grade(s),
-                    path.banking(s)));
+            double speed = Math.sqrt((from + to) / 2);
+            GripUse use = use(limits, path, s, speed, deceleration);
+            if (Double.isInfinite(use.utilisation())) {
+                // A wheel off the ground takes no brake at all: rounding decides on which side of none the step lies.
+                use = use(limits, path, s, speed, deceleration - BRAKE_ROUNDING);
+            }
             assertTrue(use.utilisation() <= 1 + 1e-6);
             assertTrue(use.powerUtilisation() <= 1 + 1e-6);
             assertEquals(use.front().utilisation(), profile.frontUtilisation(i), 1e-6);
             assertEquals(use.rear().utilisation(), profile.rearUtilisation(i), 1e-6);
         }
+    }
+
+    /** Deceleration, m/s², that is the rounding of a difference of two much larger ones. */
+    private static final double BRAKE_ROUNDING = 1e-9;
+
+    private static GripUse use(GripLimits limits, Path path, double s, double speed, double deceleration) {
+        return limits.use(Motion.onLine(
+                speed,
+                deceleration,
+                path.curvature(s),
+                path.curvatureGradient(s),
+                path.grade(s),
+                path.banking(s)));
     }
 
     /** The mirrored corner is driven in exactly the same way. */

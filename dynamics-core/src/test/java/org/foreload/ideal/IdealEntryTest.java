@@ -203,12 +203,7 @@ class IdealEntryTest {
 
     private static GripUse use(GripLimits limits, Path path, double s, double speed, double deceleration) {
         return limits.use(Motion.onLine(
-                speed,
-                deceleration,
-                path.curvature(s),
-                path.curvatureGradient(s),
-                path.grade(s),
-                path.banking(s)));
+                speed, deceleration, path.curvature(s), path.curvatureGradient(s), path.grade(s), path.banking(s)));
     }
 
     /** The mirrored corner is driven in exactly the same way. */

@@ -121,7 +121,7 @@ final class ExploreVerb implements Verb {
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
         try (ShownProgress progress = console.progress(quiet)) {
-            return Remainder.of(study, best, workers, progress);
+            return Remainder.of(study, best, Remainder.EACH, workers, progress);
         }
     }
 

@@ -77,16 +77,7 @@ public final class SplineRelease implements ReleaseShape {
 
     @Override
     public double remaining(double u) {
-        if (u <= 0) {
-            return 1;
-        }
-        if (u >= 1) {
-            return 0;
-        }
-        if (Double.isNaN(u)) {
-            return Double.NaN;
-        }
-        double along = u * (values.length - 1);
+        double along = Math.max(0, Math.min(1, u)) * (values.length - 1);
         int i = Math.min((int) along, values.length - 2);
         double x = along - i;
         double y = 1 - x;

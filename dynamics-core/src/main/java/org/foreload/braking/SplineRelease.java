@@ -91,16 +91,7 @@ public final class SplineRelease implements ReleaseShape {
 
     @Override
     public double remaining(double u) {
-        if (u <= 0) {
-            return 1;
-        }
-        if (u >= 1) {
-            return 0;
-        }
-        if (Double.isNaN(u)) {
-            return Double.NaN;
-        }
-        double along = (1 - Math.sqrt(1 - u)) * (values.length - 1);
+        double along = (1 - Math.sqrt(1 - Math.max(0, Math.min(1, u)))) * (values.length - 1);
         int i = Math.min((int) along, values.length - 2);
         double x = along - i;
         double y = 1 - x;

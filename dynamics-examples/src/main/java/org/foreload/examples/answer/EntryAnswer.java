@@ -86,7 +86,7 @@ public final class EntryAnswer {
                 .with("above_bound", aboveBound(study, entry));
     }
 
-    static String title(CornerStudy study) {
+    public static String title(CornerStudy study) {
         return study.simulator().car().name() + " in "
                 + study.simulator().corner().name();
     }

@@ -12,6 +12,9 @@ import org.foreload.strategy.CornerStudy;
 /** A practice plan as a report. */
 public final class StepsAnswer {
 
+    /** What the core says where nothing goes wrong. */
+    private static final String NO_TELL_TALE = "none";
+
     private StepsAnswer() {}
 
     /** The report of a plan for this driver, with the failure probability that was accepted. */
@@ -64,7 +67,8 @@ public final class StepsAnswer {
     public static String words(int number, Step step) {
         return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", carry the brake "
                 + shift(step.further(), "further", "less far") + "; " + change(step.gain()) + ". Too late: "
-                + step.goesFirst() + "; look for this: " + step.tellTale() + ".";
+                + step.goesFirst()
+                + (step.tellTale().equals(NO_TELL_TALE) ? "." : "; look for this: " + step.tellTale() + ".");
     }
 
     private static String shift(double metres, String more, String less) {

@@ -2,12 +2,12 @@ package org.foreload.examples.command;
 
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.Remainder;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How thoroughly the best release is searched for. */
 final class SearchOptions {
 
-    private static final int MOST_THREADS = 1024;
     private static final int MOST_RESTARTS = 100;
     private static final int MOST_EVALUATIONS = 100_000;
 
@@ -34,20 +34,14 @@ final class SearchOptions {
             description = "Entries looked at by each of these searches, 20 to 100000. Default: 1800.")
     private int evaluations;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "<n>",
-            description = "How much is computed at once; the answer is the same. Default: one for each processor.")
-    private Integer threads;
-
-    @Option(names = "--quiet", description = "Show no progress.")
-    private boolean quiet;
+    @Mixin
+    private SweepOptions sweepOptions;
 
     /** Refuses what cannot be, before anything is computed. */
     void check() {
         Options.within("--restarts", restarts, 0, MOST_RESTARTS, "");
         Options.within("--evaluations", evaluations, 20, MOST_EVALUATIONS, "");
-        Options.within("--threads", threads(), 1, MOST_THREADS, "");
+        sweepOptions.check();
     }
 
     BestRelease search(double buildUpTime) {
@@ -68,10 +62,10 @@ final class SearchOptions {
     }
 
     int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        return sweepOptions.threads();
     }
 
     boolean quiet() {
-        return quiet;
+        return sweepOptions.quiet();
     }
 }

@@ -166,7 +166,7 @@ public record SheetPage(
             Risk risk = steps.steps().get(i).risk();
             BrakePlan plan = risk.plan();
             words.add(StepsAnswer.words(i, steps.steps().get(i)) + " Foot down " + Words.place(plan.brakePoint())
-                    + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², off "
+                    + ", " + Words.press(plan) + ", off "
                     + Words.place(plan.release().end()) + "; "
                     + Words.percent(risk.failed().value()) + " failures.");
         }

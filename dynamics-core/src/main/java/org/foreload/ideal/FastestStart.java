@@ -24,6 +24,9 @@ final class FastestStart {
     /** First step of searches for a speed squared, as a share of it. */
     private static final double NEIGHBOUR_SPEED = 0.01;
 
+    /** Speed squared, m²/s², at which the road alone decides what can be driven: a centimetre per second. */
+    private static final double SLOW = 1e-4;
+
     /** Change of acceleration, m/s², with which the slope of the utilisation is read. */
     private static final double PROBE = 1e-5;
 
@@ -216,9 +219,11 @@ final class FastestStart {
             return acceleration;
         }
         // Slowly there is room for some gentle acceleration, unless the road itself is too steep.
-        double slow = Math.min(endBound, startBound) * NEIGHBOUR_SPEED;
+        double slow = Math.min(SLOW, Math.min(endBound, startBound) * NEIGHBOUR_SPEED);
+        double lowest = Math.max(-FARTHEST, (slow - startBound) / step);
+        double highest = Math.min(FARTHEST, (endBound - slow) / step);
         double a = grip.atSpeed(slow, frictionScale)
-                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, -FARTHEST, FARTHEST);
+                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, lowest, highest);
         if (!Double.isNaN(a)) {
             speedGuess = slow;
             highestAt(a);

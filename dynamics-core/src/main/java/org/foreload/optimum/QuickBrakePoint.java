@@ -253,12 +253,12 @@ public final class QuickBrakePoint {
      * Share by which the brake must be able to be harder before a wheel stops. A wheel that only just does not stop is
      * a matter of rounding, and one that does costs a tenth of a second.
      */
-    private static final double LOCK_RESERVE = 0.01;
+    private static final double LOCK_RESERVE = 0.003;
 
     /**
      * Seconds per share of brake force that the reserve is short: some times what harder braking on the straight gains.
      */
-    private static final double LOCK_PRICE = 5;
+    private static final double LOCK_PRICE = 15;
 
     /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
     private static final double MARGIN_WEIGHT = 10;

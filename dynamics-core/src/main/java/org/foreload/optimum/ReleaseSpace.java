@@ -141,8 +141,8 @@ final class ReleaseSpace {
     private static void readShape(ReleaseShape shape, double[] x) {
         double[] steps = new double[SHAPE_VALUES + 1];
         for (int i = 0; i < steps.length; i++) {
-            double before = shape.remaining(i / (SHAPE_VALUES + 1.0));
-            double after = i == SHAPE_VALUES ? 0 : shape.remaining((i + 1) / (SHAPE_VALUES + 1.0));
+            double before = shape.remaining(SplineRelease.place(i, SHAPE_VALUES + 1));
+            double after = i == SHAPE_VALUES ? 0 : shape.remaining(SplineRelease.place(i + 1, SHAPE_VALUES + 1));
             steps[i] = Math.max(SMALLEST_STEP, before - after);
         }
         for (int i = 0; i < SHAPE_VALUES; i++) {

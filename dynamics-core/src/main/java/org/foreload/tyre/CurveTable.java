@@ -11,11 +11,15 @@ final class CurveTable {
     private final double[] values;
     private final double[] slopes;
 
-    CurveTable(double start, double end, int perUnit, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
+    /**
+     * @param start where the first piece begins
+     * @param pieces number of pieces
+     * @param perUnit pieces in a unit of x
+     */
+    CurveTable(double start, int pieces, int perUnit, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
         this.start = start;
-        this.end = end;
+        this.end = start + (double) pieces / perUnit;
         this.perUnit = perUnit;
-        int pieces = (int) Math.round((end - start) * perUnit);
         this.values = new double[pieces + 1];
         this.slopes = new double[pieces + 1];
         for (int i = 0; i <= pieces; i++) {

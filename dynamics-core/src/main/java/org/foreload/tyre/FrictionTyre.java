@@ -87,12 +87,12 @@ public record FrictionTyre(
 
     @Override
     public double corneringStiffness(double load) {
-        return load > 0 ? corneringStiffnessPerLoad * loadFactor(load) * load : 0;
+        return corneringStiffnessPerLoad * loadFactor(load) * Math.max(0, load);
     }
 
     @Override
     public double slipStiffness(double load) {
-        return load > 0 ? slipStiffnessPerLoad * loadFactor(load) * load : 0;
+        return slipStiffnessPerLoad * loadFactor(load) * Math.max(0, load);
     }
 
     @Override
@@ -118,25 +118,23 @@ public record FrictionTyre(
     /**
      * {@inheritDoc}
      *
-     * <p>Here the search has one unknown, the length x of the normalised slip: curve(x)·√(1 − (y/x)²) must be the used
-     * share q of the longitudinal peak; the lateral share is then curve(x)·y/x.
+     * <p>Here the search has one unknown, the normalised longitudinal slip p: with x the length of (p, y), curve(x)·p/x
+     * must be the used share of the longitudinal peak; the lateral share is then curve(x)·y/x.
      */
     @Override
     public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
+        double y = Math.abs(normalisedY(lateralSlip));
         double peakX = peakForceX(load);
-        if (!(peakX > 0)) {
+        if (!(peakX > 0) || y == 0) {
             return 0;
         }
-        double share = Math.abs(longitudinalForce) / peakX;
-        double y = Math.abs(normalisedY(lateralSlip));
-        double length = CombinedSlip.length(curve, y, share);
-        double lateral = y > 0 ? curve.value(length) * y / length : 0;
-        return Math.copySign(peakForceY(load) * lateral, lateralSlip);
+        double length = new CombinedSlip(curve, y).lengthFor(Math.abs(longitudinalForce) / peakX);
+        return Math.copySign(peakForceY(load) * curve.value(length) * y / length, lateralSlip);
     }
 
     @Override
     public double rollingForceLimit(double lateralSlip, double load) {
-        return peakForceX(load) * CombinedSlip.largestShare(curve, Math.abs(normalisedY(lateralSlip)));
+        return peakForceX(load) * curve.largestShare(Math.abs(normalisedY(lateralSlip)));
     }
 
     /**

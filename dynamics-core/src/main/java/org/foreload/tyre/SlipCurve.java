@@ -1,5 +1,10 @@
 package org.foreload.tyre;
 
+import java.util.Objects;
+import org.foreload.conventions.Checks;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
 /**
  * The shape of a tyre: fraction of peak force over normalised slip. Normalised slip is slip times stiffness over peak
  * force, so every curve leaves zero with slope one, and its highest value is one.
@@ -66,10 +71,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     record Brush() implements SlipCurve {
         @Override
         public double value(double x) {
-            if (x >= 3) {
-                return 1;
-            }
-            double stick = 1 - x / 3;
+            double stick = Math.max(0, 1 - x / 3);
             return 1 - stick * stick * stick;
         }
 
@@ -106,24 +108,24 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
         private static final double ACCURACY = 1e-8;
 
-        /** Accuracy of a slip found for a force, as a share of the peak slip. */
-        private static final double INVERSE_ACCURACY = 1e-13;
+        /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
+        private static final double PEAK_ACCURACY = 1e-15;
+
+        /** Order of interpolation of the root finder, the library's own default. */
+        private static final int ORDER = 5;
 
         private final double shapeFactor;
         private final double curvatureFactor;
         private final double peakSlip;
 
-        /** Normalised slip at which the fine table, 256 pieces a unit, hands over to the coarse one, 8 a unit. */
-        private static final double FINE_END = 16;
-
-        /** Normalised slip up to which the coarse table reaches; beyond it the formula itself is used. */
-        private static final double COARSE_END = 144;
-
-        /** Normalised lateral slip up to which largest shares are tabulated. */
-        private static final double SHARES_END = 12;
-
+        /**
+         * Fine pieces up to a normalised slip of 16, then coarse ones up to 144; beyond it the formula itself is used.
+         */
         private final CurveTable fine;
+
         private final CurveTable coarse;
+
+        /** Largest shares, up to a normalised lateral slip of 12. */
         private final CurveTable shares;
 
         /**
@@ -132,13 +134,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
          * @throws org.foreload.conventions.InvalidValueException if a factor is outside
          */
         public MagicFormula(double shapeFactor, double curvatureFactor) {
-            this.shapeFactor = org.foreload.conventions.Checks.between("shape_factor", shapeFactor, 1, 2);
-            this.curvatureFactor =
-                    org.foreload.conventions.Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
+            this.shapeFactor = Checks.between("shape_factor", shapeFactor, 1, 2);
+            this.curvatureFactor = Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
-            this.fine = new CurveTable(0, FINE_END, 256, this::formula, this::formulaSlope);
-            this.coarse = new CurveTable(FINE_END, COARSE_END, 8, this::formula, this::formulaSlope);
-            this.shares = new CurveTable(0, SHARES_END, 64, this::searchedShare, this::searchedShareSlope);
+            this.fine = new CurveTable(0, 16 * 256, 256, this::formula, this::formulaSlope);
+            this.coarse = new CurveTable(16, 128 * 8, 8, this::formula, this::formulaSlope);
+            this.shares = new CurveTable(0, 12 * 64, 64, this::searchedShare, this::searchedShareSlope);
         }
 
         /** C. */
@@ -187,29 +188,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double inverse(double y) {
-            if (!(y < 1)) {
-                return peakSlip;
-            }
-            double low = 0;
-            double high = peakSlip;
-            double x = peakSlip * (1 - Math.cbrt(1 - y)); // as on the brush curve
-            for (int i = 0; i < 60; i++) {
-                double excess = value(x) - y;
-                if (excess > 0) {
-                    high = x;
-                } else {
-                    low = x;
-                }
-                double next = x - excess / slope(x);
-                if (!(next > low && next < high)) {
-                    next = (low + high) / 2;
-                }
-                if (Math.abs(next - x) <= INVERSE_ACCURACY * peakSlip) {
-                    return next;
-                }
-                x = next;
-            }
-            return x;
+            return y < 1
+                    ? RisingSearch.solve(this::value, this::slope, y, CombinedSlip.guess(this, y), 0, peakSlip)
+                    : peakSlip;
         }
 
         @Override
@@ -220,39 +201,18 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /**
          * {@inheritDoc}
          *
-         * <p>With the share curve(x)·√(1 − (y/x)²), its slope is zero where curve'(x)·x·(x² − y²) + y²·curve(x) = 0;
-         * false position (the Illinois rule) from the peak of the curve on.
+         * <p>With the share curve(x)·√(1 − (y/x)²), its slope is zero where curve'(x)·x·(x² − y²) + y²·curve(x) = 0,
+         * from the peak of the curve on.
          */
         @Override
         public double lengthOfLargestShare(double y) {
-            double square = y * y;
             double low = Math.max(y, peakSlip);
-            double atLow = rising(low, square);
-            double high = low;
-            double atHigh = atLow;
-            while (atHigh > 0 && high < FARTHEST * (y + peakSlip)) {
-                low = high;
-                atLow = atHigh;
-                high *= 1.25;
-                atHigh = rising(high, square);
-            }
-            for (int i = 0; i < 100 && high - low > ACCURACY * low; i++) {
-                double x = low + (high - low) * atLow / (atLow - atHigh);
-                double at = rising(x, square);
-                if (at > 0) {
-                    low = x;
-                    atLow = at;
-                    atHigh /= 2;
-                } else {
-                    high = x;
-                    atHigh = at;
-                    atLow /= 2;
-                }
-                if (Math.abs(at) <= ACCURACY * (1 + square)) {
-                    return x;
-                }
-            }
-            return high;
+            double high = FARTHEST * (y + peakSlip);
+            UnivariateFunction rising = x -> slope(x) * x * (x * x - y * y) + y * y * value(x);
+            return rising.value(high) < 0
+                    ? new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ORDER)
+                            .solve(Integer.MAX_VALUE, rising, low, high)
+                    : high;
         }
 
         @Override
@@ -280,29 +240,14 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return -value(length) * ratio / (length * Math.sqrt(1 - ratio * ratio));
         }
 
-        private double rising(double x, double square) {
-            return slope(x) * x * (x * x - square) + square * value(x);
-        }
-
-        /** Solves Bx − E(Bx − atan Bx) = target, monotone in x, by halving: once for each curve. */
+        /**
+         * Solves Bx − E(Bx − atan Bx) = target. The answer is at most C·target, where E is above 0 over 1 − E; twice
+         * that is looked at, so that rounding cannot put the end before the answer.
+         */
         private double slipForArgument(double target) {
-            double low = 0;
-            double high = shapeFactor;
-            while (argument(high) < target) {
-                low = high;
-                high *= 2;
-            }
-            double middle = (low + high) / 2;
-            // Until no double lies between the two.
-            while (middle > low && middle < high) {
-                if (argument(middle) < target) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-                middle = (low + high) / 2;
-            }
-            return middle;
+            double high = 2 * shapeFactor * target / Math.min(1, 1 - curvatureFactor);
+            return new BracketingNthOrderBrentSolver(PEAK_ACCURACY, 0, ORDER)
+                    .solve(Integer.MAX_VALUE, x -> argument(x) - target, 0, high);
         }
 
         @Override
@@ -314,7 +259,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public int hashCode() {
-            return 31 * Double.hashCode(shapeFactor) + Double.hashCode(curvatureFactor);
+            return Objects.hash(shapeFactor, curvatureFactor);
         }
 
         @Override

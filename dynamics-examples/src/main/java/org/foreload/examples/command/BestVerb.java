@@ -80,7 +80,7 @@ final class BestVerb implements Verb {
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
         try (ShownProgress progress = console.progress(searchOptions.quiet())) {
-            return Remainder.of(study, best, searchOptions.threads(), progress);
+            return Remainder.of(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }
 }

@@ -104,7 +104,7 @@ final class ExploreVerb implements Verb {
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
         try (ShownProgress progress = console.progress(sweepOptions.quiet())) {
-            return Remainder.of(study, best, workers, progress);
+            return Remainder.of(study, best, Remainder.EACH, workers, progress);
         }
     }
 

@@ -39,7 +39,8 @@ import picocli.CommandLine.Option;
         })
 final class SheetVerb implements Verb {
 
-    private static final int MOST_STEPS = 10;
+    /** With more of them the sheet would need a third page. */
+    private static final int MOST_STEPS = 6;
 
     private static final String OUT = "--out";
 
@@ -54,7 +55,7 @@ final class SheetVerb implements Verb {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "3",
-            description = "Number of practice steps, 1 to 10. Default: 3.")
+            description = "Number of practice steps, 1 to 6. Default: 3.")
     private int steps;
 
     @Option(

@@ -49,7 +49,7 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
     public double rearAdhesion(double rate) {
         double force = (1 - frontBrakeShare) * rate * wheelbase;
         double load = cgToFrontAxle - rate * cgHeight;
-        return force == 0 ? 0 : load > 0 ? force / load : Double.POSITIVE_INFINITY;
+        return force == 0 ? 0 : force / Math.max(0, load);
     }
 
     /**

@@ -3,6 +3,11 @@ package org.foreload.grip;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
 import org.foreload.vehicle.Car;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * What braking does to the lateral capacity of each axle in a steady corner at one speed.
@@ -18,10 +23,8 @@ import org.foreload.vehicle.Car;
  */
 public final class BrakingGrip {
 
-    /** Bracket of the best deceleration, m/s², at which the search stops; capacity is flat there. */
-    private static final double ACCURACY = 1e-7;
-
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+    /** Accuracy of the best deceleration, in m/s² and relative; capacity is flat there. */
+    private static final double ACCURACY = 1e-8;
 
     private final SteadyGrip grip;
     private final double best;
@@ -75,32 +78,19 @@ public final class BrakingGrip {
         return frontCapacity(best) / frontCapacity(0) - 1;
     }
 
-    /** Golden section: capacity rises and then falls with deceleration (see {@link LocalGrip}). */
+    /** Capacity rises and then falls with deceleration (see {@link LocalGrip}); it may end in a step. */
     private double findBest() {
-        double low = 0;
-        double high = Math.max(0, grip.brakingLimit(Axle.FRONT));
-        double inner = low + GOLDEN * (high - low);
-        double outer = high - GOLDEN * (high - low);
-        double atInner = grip.lateralLimit(Axle.FRONT, inner);
-        double atOuter = grip.lateralLimit(Axle.FRONT, outer);
-        while (high - low > ACCURACY) {
-            if (atInner >= atOuter) {
-                high = outer;
-                outer = inner;
-                atOuter = atInner;
-                inner = low + GOLDEN * (high - low);
-                atInner = grip.lateralLimit(Axle.FRONT, inner);
-            } else {
-                low = inner;
-                inner = outer;
-                atInner = atOuter;
-                outer = high - GOLDEN * (high - low);
-                atOuter = grip.lateralLimit(Axle.FRONT, outer);
-            }
+        double hardest = grip.brakingLimit(Axle.FRONT);
+        if (!(hardest > 0 && hardest < Double.POSITIVE_INFINITY)) {
+            return 0;
         }
-        // Where a wheel lifts, capacity may end in a step: the search closes in on it, and the lower side is the good
-        // one.
-        double best = grip.lateralLimit(Axle.FRONT, low) >= grip.lateralLimit(Axle.FRONT, high) ? low : high;
+        double best = new BrentOptimizer(ACCURACY, ACCURACY)
+                .optimize(
+                        new UnivariateObjectiveFunction(d -> grip.lateralLimit(Axle.FRONT, d)),
+                        GoalType.MAXIMIZE,
+                        new SearchInterval(0, hardest),
+                        MaxEval.unlimited())
+                .getPoint();
         return grip.lateralLimit(Axle.FRONT, best) > grip.lateralLimit(Axle.FRONT, 0) ? best : 0;
     }
 

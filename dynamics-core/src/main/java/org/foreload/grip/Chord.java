@@ -4,26 +4,8 @@ package org.foreload.grip;
  * A straight line through the feasible pairs of speed squared and acceleration at one place of the road, with a
  * parameter x along it. Since those pairs form a convex set (see {@link LocalGrip}), the feasible x are one interval,
  * and the utilisation falls before it and rises behind it: two searches answer everything.
- *
- * <p>The searches are own ones, because a search that runs ten thousand times per corner may not allocate and must
- * return the <em>feasible</em> end of its last bracket.
  */
 public final class Chord {
-
-    /** Closeness to the limit at which a search for an edge stops; far below what any tyre datum is known to. */
-    private static final double ACCURACY = 1e-10;
-
-    /** Bracket width, relative to the size of x, below which neither search can tell points apart. */
-    private static final double NARROW = 1e-12;
-
-    /** Bracket width, relative to the first step, at which the search for a feasible point gives up. */
-    private static final double NO_GAP = 1e-7;
-
-    /** Rounds after which every second one halves the bracket, whatever the shape of the excess. */
-    private static final int PATIENCE = 20;
-
-    /** Smaller part of the golden section. */
-    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
 
     private final LocalGrip grip;
     private final double limit;
@@ -54,10 +36,17 @@ public final class Chord {
         this.accelerationRate = accelerationRate;
     }
 
+    private double speedSquared(double x) {
+        return speedSquared + x * speedSquaredRate;
+    }
+
+    private double deceleration(double x) {
+        return -(acceleration + x * accelerationRate);
+    }
+
     /** Utilisation at x over the friction scale, minus one: zero at the limit, positive where infeasible. */
     public double excess(double x) {
-        return grip.utilisation(speedSquared + x * speedSquaredRate, -(acceleration + x * accelerationRate)) / limit
-                - 1;
+        return grip.utilisation(speedSquared(x), deceleration(x)) / limit - 1;
     }
 
     /** Whether x is feasible. */
@@ -66,145 +55,58 @@ public final class Chord {
     }
 
     /**
-     * The last feasible x on the way from a feasible to another one.
-     *
-     * @param inside a feasible x
-     * @param outside any x
-     * @return {@code outside} itself if that is feasible too
+     * How far x is from being feasible, without a plateau: utilisation, squeezed between −1 and 1 with 0 at the limit;
+     * where it is infinite, 1 and the load that is lacking, as a share of the weight.
      */
-    public double edge(double inside, double outside) {
-        double beyond = excess(outside);
-        return beyond <= 0 ? outside : edge(inside, excess(inside), outside, beyond);
-    }
-
-    /**
-     * The last feasible x on the way from a feasible to an infeasible one.
-     *
-     * @param inside a feasible x
-     * @param atInside its excess, zero or below
-     * @param outside an infeasible x
-     * @param atOutside its excess, above zero; may be infinite
-     */
-    public double edge(double inside, double atInside, double outside, double atOutside) {
-        // Regula falsi with the scaling of Anderson and Björck (BIT 13, 1973, from memory), aimed just inside the
-        // limit.
-        double aim = ACCURACY / 2;
-        double good = inside;
-        double atGood = atInside + aim;
-        double bad = outside;
-        double atBad = atOutside + aim;
-        if (atGood >= -aim) {
-            return good;
-        }
-        int lastSide = 0;
-        for (int i = 0; Math.abs(bad - good) > NARROW * Math.max(1, Math.abs(good)); i++) {
-            boolean halve = atBad == Double.POSITIVE_INFINITY || i >= PATIENCE && i % 2 == 0;
-            double x = halve ? (good + bad) / 2 : good - atGood * (bad - good) / (atBad - atGood);
-            if (x == good || x == bad) {
-                return good;
-            }
-            double value = excess(x) + aim;
-            if (Math.abs(value) <= aim) {
-                return x;
-            }
-            if (value < 0) {
-                atBad = lastSide < 0 ? atBad * scale(value, atGood) : atBad;
-                good = x;
-                atGood = value;
-                lastSide = -1;
-            } else {
-                atGood = lastSide > 0 ? atGood * scale(value, atBad) : atGood;
-                bad = x;
-                atBad = value;
-                lastSide = 1;
-            }
-        }
-        return good;
-    }
-
-    private static double scale(double value, double before) {
-        double scale = 1 - value / before;
-        return scale > 0 ? scale : 0.5;
+    private double level(double x) {
+        double excess = excess(x);
+        return LimitSearch.level(excess)
+                + (excess == Double.POSITIVE_INFINITY ? grip.lackingLoad(speedSquared(x), deceleration(x)) : 0);
     }
 
     /**
      * The last feasible x from a feasible one outwards, in growing steps.
      *
-     * @param inside a feasible x
+     * @param inside a feasible x; itself the answer if it is at the limit or beyond
      * @param step first step, with the sign of the direction
      * @param bound where to stop; returned if still feasible
      */
     public double edgeFrom(double inside, double step, double bound) {
-        double good = inside;
-        double atGood = excess(inside);
-        double width = step;
-        while (good != bound) {
-            double x = limitTo(good + width, bound, step);
-            double value = excess(x);
-            if (!(value <= 0)) {
-                return edge(good, atGood, x, value);
-            }
-            good = x;
-            atGood = value;
-            width *= 2;
-        }
-        return bound;
-    }
-
-    private static double limitTo(double x, double bound, double direction) {
-        return direction > 0 ? Math.min(x, bound) : Math.max(x, bound);
+        return LimitSearch.edgeFrom(this::level, inside, step, bound);
     }
 
     /**
-     * A feasible x near a starting point: downhill in utilisation until it is below the limit.
+     * A feasible x: the starting point if it is one, a neighbour of it, or else one that is found by going down in
+     * utilisation from wherever it is too high.
      *
-     * @param start where to look first; where the utilisation is infinite, growing steps may leap over a narrow range
-     * @param step first step, above zero
+     * <p>Nothing is leapt over: the search runs separately where the tyres drive and where they brake. On each side,
+     * and however far out, the utilisation, and where it is infinite the load that is lacking, fall towards what is
+     * feasible. So NaN means that the least utilisation of either side is above the limit. Only a wheel that has lifted
+     * while its axle has no longitudinal force to give, or has lost all friction under its load, bends this; then a
+     * narrow feasible range may be missed.
+     *
+     * @param start where to look first
+     * @param step distance of the neighbours that are looked at next
      * @param low smallest x to look at
      * @param high largest x to look at
-     * @return NaN if none was found
+     * @return NaN if there is none
      */
     public double feasibleNear(double start, double step, double low, double high) {
-        double best = Math.max(low, Math.min(high, start));
-        double atBest = excess(best);
-        double left = low;
-        double right = high;
-        // Walk downhill in growing steps, first up, then down, until the utilisation rises on both sides.
-        for (int sign = 1; sign >= -1 && atBest > 0; sign -= 2) {
-            double width = step;
-            boolean falling = true;
-            while (falling && atBest > 0) {
-                double x = Math.max(left, Math.min(right, best + sign * width));
-                double value = x == best ? Double.NaN : excess(x);
-                width *= 2;
-                if (value < atBest) {
-                    left = sign > 0 ? best : left;
-                    right = sign > 0 ? right : best;
-                    best = x;
-                    atBest = value;
-                } else if (!(value == Double.POSITIVE_INFINITY && atBest == value && x > left && x < right)) {
-                    left = sign > 0 ? left : x;
-                    right = sign > 0 ? x : right;
-                    falling = false;
-                }
+        double force = force(0);
+        double coasting = force / (force - force(1));
+        double middle = coasting >= low && coasting <= high ? coasting : low;
+        for (double x : new double[] {start, start - step, start + step, middle}) {
+            double within = Math.max(low, Math.min(high, x));
+            if (feasible(within)) {
+                return within;
             }
         }
-        // Golden section on what is left.
-        double narrow = NO_GAP * step;
-        while (atBest > 0 && atBest < Double.POSITIVE_INFINITY && right - left > narrow) {
-            boolean up = right - best > best - left;
-            double x = best + GOLDEN * (up ? right - best : left - best);
-            double value = excess(x);
-            if (value < atBest) {
-                left = up ? best : left;
-                right = up ? right : best;
-                best = x;
-                atBest = value;
-            } else {
-                left = up ? left : x;
-                right = up ? x : right;
-            }
-        }
-        return atBest <= 0 ? best : Double.NaN;
+        double below = LimitSearch.feasibleBetween(this::level, low, middle);
+        return Double.isNaN(below) ? LimitSearch.feasibleBetween(this::level, middle, high) : below;
+    }
+
+    /** Longitudinal force of all tyres, N: linear in x. */
+    private double force(double x) {
+        return grip.force(speedSquared(x), deceleration(x));
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.grip;
 
 import java.util.Optional;
+import org.foreload.conventions.Gravity;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.RoadPlane;
 import org.foreload.tyre.Tyre;
@@ -23,16 +24,10 @@ public final class LocalGrip {
     /** Accelerations beyond this, m/s², are not looked at: a hundred times gravity, more than any tyre gives. */
     private static final double FARTHEST = 1000;
 
-    /** Speed squared, m²/s², at which the power limit of a standing car is read: a millimetre per second. */
+    /**
+     * Speed squared, m²/s², at which the power limit of a standing car is read, 1 mm/s; at a standstill it is infinite.
+     */
     private static final double LOWEST = 1e-6;
-
-    /** Relative change at which the Newton searches of the power limit stop, and their largest fall in one round. */
-    private static final double CLOSE = 1e-14;
-
-    private static final double FALL = 0.01;
-
-    /** Rounds after which a Newton search stops in any case; from a far start it needs about ten. */
-    private static final int ROUNDS = 60;
 
     private final Tyre frontTyre;
     private final Tyre rearTyre;
@@ -134,6 +129,20 @@ public final class LocalGrip {
         return Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration));
     }
 
+    /**
+     * Load that an axle of infinite utilisation lacks to have both wheels on the road, as a share of the car's weight;
+     * the larger of both axles, zero where there is none.
+     */
+    double lackingLoad(double speedSquared, double deceleration) {
+        double front = frontUtilisation(speedSquared, deceleration) < Double.POSITIVE_INFINITY
+                ? 0
+                : Math.abs(frontTransfer.at(speedSquared, deceleration)) - frontLoad.at(speedSquared, deceleration) / 2;
+        double rear = rearUtilisation(speedSquared, deceleration) < Double.POSITIVE_INFINITY
+                ? 0
+                : Math.abs(rearTransfer.at(speedSquared, deceleration)) - rearLoad.at(speedSquared, deceleration) / 2;
+        return Math.max(0, Math.max(front, rear)) / (mass * Gravity.G);
+    }
+
     /** Highest longitudinal acceleration, m/s², for which the engine has the power; infinite at a standstill. */
     public double powerAcceleration(double speedSquared) {
         return (power / Math.sqrt(speedSquared) + force.at(speedSquared, 0)) / mass;
@@ -147,42 +156,36 @@ public final class LocalGrip {
      * @param step length of the step, m
      */
     public double powerAccelerationOverStep(double speedSquared, double step) {
-        // Newton for w in the middle: w₀ + step·a(w) − w is convex and falling, so it cannot overshoot from below.
-        double w = Math.max(speedSquared, LOWEST);
-        double drag = -force.perSpeedSquared() / mass;
-        for (int i = 0; i < ROUNDS; i++) {
-            double drive = power / (mass * Math.sqrt(w));
-            double value = speedSquared + step * (drive + force.at(w, 0) / mass) - w;
-            double slope = -step * (drive / (2 * w) + drag) - 1;
-            double next = Math.max(w - value / slope, FALL * w);
-            if (Math.abs(next - w) <= CLOSE * w) {
-                return powerAcceleration(next);
-            }
-            w = next;
-        }
-        return powerAcceleration(w);
+        // With v² for w in w = w₀ + step·(power/v + force(w))/mass, times v.
+        double perMass = step / mass;
+        double v = largestRoot(
+                1 - perMass * force.perSpeedSquared(), -speedSquared - perMass * force.constant(), perMass * power);
+        return powerAcceleration(Math.max(LOWEST, v * v));
     }
 
     /**
      * Highest speed squared, m²/s², at which the engine has the power for an acceleration in m/s²; infinite if always.
      */
     public double powerSpeedSquared(double acceleration) {
-        double constant = acceleration - force.constant() / mass;
-        double drag = -force.perSpeedSquared() / mass;
-        if (constant <= 0 && drag == 0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        // Newton for v in v·(constant + drag·v²) = power/mass, convex where it rises, from above the largest root.
-        double byDrag = Math.cbrt(power / (mass * drag));
-        double v = constant > 0 ? Math.min(power / (mass * constant), byDrag) : Math.sqrt(-constant / drag) + byDrag;
-        for (int i = 0; i < ROUNDS && v > 0; i++) {
-            double next = v - (v * (constant + drag * v * v) - power / mass) / (constant + 3 * drag * v * v);
-            if (Math.abs(next - v) <= CLOSE * v) {
-                return next * next;
-            }
-            v = next;
-        }
+        // Power is speed times mass·acceleration − force.
+        double v = largestRoot(-force.perSpeedSquared(), mass * acceleration - force.constant(), power);
         return v * v;
+    }
+
+    /** Largest v, zero or above, with cubic·v³ + linear·v = right, where cubic and right are zero or above. */
+    private static double largestRoot(double cubic, double linear, double right) {
+        if (cubic == 0) {
+            return linear > 0 ? right / linear : Double.POSITIVE_INFINITY;
+        }
+        // Newton from above: the left side is convex where it rises, so each step falls short of the root, until
+        // rounding takes over.
+        double next = Math.sqrt(Math.max(0, -linear / cubic)) + Math.cbrt(right / cubic);
+        double v;
+        do {
+            v = next;
+            next = v - ((cubic * v * v + linear) * v - right) / (3 * cubic * v * v + linear);
+        } while (next < v);
+        return v;
     }
 
     /**
@@ -217,7 +220,7 @@ public final class LocalGrip {
      */
     public Optional<AccelerationRange> accelerationRange(double speedSquared, double frictionScale) {
         Chord chord = atSpeed(speedSquared, frictionScale);
-        double inside = chord.feasibleNear(-coastingDeceleration(speedSquared), 1, -FARTHEST, FARTHEST);
+        double inside = chord.feasibleNear(0, 1, -FARTHEST, FARTHEST);
         if (Double.isNaN(inside)) {
             return Optional.empty();
         }

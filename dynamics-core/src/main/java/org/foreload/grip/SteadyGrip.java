@@ -9,17 +9,11 @@ import org.foreload.vehicle.Driveline;
 /** Axle utilisation in a steady corner (no yaw acceleration) on a flat road at one speed, against (d, lateral a). */
 final class SteadyGrip {
 
-    /** Largest relative step by which a search for a lateral limit may miss it. */
-    private static final double ACCURACY = 1e-11;
-
     /** Acceleration in m/s² beyond which an axle that carries no part of the longitudinal force counts as unlimited. */
     private static final double LIMIT = 1000;
 
     /** Lateral acceleration in m/s² beyond which nobody looks: some cars of impossible numbers have no limit at all. */
     private static final double UNLIMITED = 1e9;
-
-    /** Acceleration in m/s² that is none: a limit below it has no digits left to be found. */
-    private static final double NOTHING = 1e-12;
 
     private final Car car;
     private final LoadTransfer transfer;
@@ -62,24 +56,8 @@ final class SteadyGrip {
 
     /** Largest lateral acceleration, m/s², that one axle carries; zero if braking or driving alone is too much. */
     double lateralLimit(Axle axle, double deceleration) {
-        if (!(utilisation(axle, deceleration, 0) <= 1)) {
-            return 0;
-        }
-        double low = 0;
-        double high = Gravity.G;
-        while (utilisation(axle, deceleration, high) <= 1 && high < UNLIMITED) {
-            low = high;
-            high *= 2;
-        }
-        while (high - low > ACCURACY * high && high > NOTHING) {
-            double middle = (low + high) / 2;
-            if (utilisation(axle, deceleration, middle) <= 1) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return LimitSearch.edgeFrom(
+                lateral -> LimitSearch.level(utilisation(axle, deceleration, lateral) - 1), 0, Gravity.G, UNLIMITED);
     }
 
     /** Hardest deceleration, m/s², that one axle stands in a straight line. */
@@ -99,20 +77,10 @@ final class SteadyGrip {
     }
 
     private double straightLimit(Axle axle, double coasting, int sign) {
-        double low = 0;
-        double high = Gravity.G;
-        while (utilisation(axle, coasting + sign * high, 0) <= 1 && high < LIMIT) {
-            low = high;
-            high *= 2;
-        }
-        while (high - low > ACCURACY * high && high > NOTHING) {
-            double middle = (low + high) / 2;
-            if (utilisation(axle, coasting + sign * middle, 0) <= 1) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return coasting + sign * low;
+        return LimitSearch.edgeFrom(
+                deceleration -> LimitSearch.level(utilisation(axle, deceleration, 0) - 1),
+                coasting,
+                sign * Gravity.G,
+                coasting + sign * LIMIT);
     }
 }

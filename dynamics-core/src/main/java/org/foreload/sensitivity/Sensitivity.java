@@ -102,7 +102,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
         double driftShare =
                 Math.min(1, entry.farthestOffset() / study.allowance().drift());
-        Around around = new Around(study, setup(study, entry), driftShare, entries);
+        Around around = new Around(study, setup(study, entry), entries);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()
                 .flatMap(Optional::stream)
@@ -131,11 +131,9 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         private final Setup setup;
         private final double peakShare;
         private final double shift;
-        private final double driftShare;
         private final int entries;
 
-        Around(CornerStudy study, Setup setup, double driftShare, int entries) {
-            this.driftShare = driftShare;
+        Around(CornerStudy study, Setup setup, int entries) {
             this.entries = entries;
             this.study = study;
             this.setup = setup;
@@ -198,8 +196,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             BrakePlan scaled =
                     new BrakePlan(plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
-            QuickBrakePoint.Answer answer = quick.find(scaled, quick.estimate(scaled) + shift, driftShare);
-            BrakePlan start = scaled.withBrakePoint(answer.brakePoint());
+            BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
             Nearby best = Nearby.search(there, start, entries, () -> false);
             Point run = point(there.simulator().run(best.plan()));
             return run.made() ? new Point(best.time(), run.front(), run.rear(), run.edge()) : Point.NONE;

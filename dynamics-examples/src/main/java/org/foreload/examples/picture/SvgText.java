@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGeneratorContext.GraphicContextDefaults;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
@@ -22,6 +23,9 @@ final class SvgText {
 
     /** Decimals of a px: a hundredth is finer than any screen. */
     private static final int DECIMALS = 2;
+
+    /** Size of words that have none of their own, px; all have. */
+    private static final int DEFAULT_SIZE = 12;
 
     private final Document document;
     private final SVGGraphics2D graphics;
@@ -39,9 +43,7 @@ final class SvgText {
         this.height = height;
         this.name = name;
         document = document();
-        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-        context.setPrecision(DECIMALS);
-        context.setComment(null);
+        SVGGeneratorContext context = context(document);
         context.setIDGenerator(new SVGIDGenerator() {
             @Override
             public String generateID(String prefix) {
@@ -54,7 +56,18 @@ final class SvgText {
 
     /** A graphics that is measured without fonts and draws into nothing. */
     static Graphics2D nowhere() {
-        return new MeasuredGraphics(new SVGGraphics2D(document()));
+        return new MeasuredGraphics(new SVGGraphics2D(context(document()), false));
+    }
+
+    private static SVGGeneratorContext context(Document document) {
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setPrecision(DECIMALS);
+        context.setComment(null);
+        // Its own default would have to be looked up among the fonts of the machine, which may have none.
+        GraphicContextDefaults defaults = new GraphicContextDefaults();
+        defaults.setFont(FixedFont.plain(DEFAULT_SIZE));
+        context.setGraphicContextDefaults(defaults);
+        return context;
     }
 
     private static Document document() {
@@ -85,7 +98,6 @@ final class SvgText {
         root.setAttribute("id", name);
         root.setAttribute("viewBox", "0 0 " + width + " " + height);
         root.setAttribute("role", "img");
-        root.setAttribute("font-family", "sans-serif");
         Node first = root.getFirstChild();
         root.insertBefore(said("title", name + "t", title), first);
         root.setAttribute("aria-labelledby", name + "t");

@@ -88,9 +88,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         int total = variants.size() * (each.total() + most) + 2 * (variants.size() - 1) * most;
         Rounds rounds = new Rounds(threads, progress, total);
         Nearby known = new Nearby(entry.plan(), entry.time());
-        List<Nearby> own = variants.stream()
-                .map(variant -> own(variant, each, known, rounds))
-                .toList();
+        List<Nearby> own = rounds.run(variants, variant -> own(variant, each, known, rounds.within()));
         List<Nearby> first = rounds.run(
                 numbers(own),
                 i -> better(variants.get(i), own.get(i), List.of(i == 0 ? known : own.get(i)), most, rounds));

@@ -77,12 +77,14 @@ class BestReleaseStudyTest {
         double worstAt = 0;
         double squares = 0;
         int rows = 0;
+        int near = 0;
         for (int i = 0; i < stations.size(); i++) {
             double s = stations.at(i);
             if (s >= 0 && s <= study.simulator().apex()) {
                 double off = Math.abs(decelerations.at(i) - study.bound().decelerationAt(s));
                 squares += off * off;
                 rows++;
+                near += off <= NEAR ? 1 : 0;
                 if (off > worst) {
                     worst = off;
                     worstAt = s;
@@ -90,17 +92,23 @@ class BestReleaseStudyTest {
             }
         }
         StudyLog.line(
-                "point mass, %s: ideal %.4f s, best %.4f s, %.3f %% above; deceleration off by %.2f m/s2 at most, at %.1f m, %.2f m/s2 rms",
+                "point mass, %s: ideal %.4f s, best %.4f s, %.3f %% above; deceleration within %.1f m/s2 at %.0f %% of the"
+                        + " way, off by %.2f m/s2 at most, at %.1f m, %.2f m/s2 rms",
                 corner,
                 optimum.boundTime(),
                 entry.time(),
                 100 * optimum.aboveBound(),
+                NEAR,
+                100.0 * near / rows,
                 worst,
                 worstAt,
                 Math.sqrt(squares / rows));
         assertTrue(optimum.aboveBound() > 0 && optimum.aboveBound() < 0.005, "above by " + optimum.aboveBound());
         assertTrue(Math.sqrt(squares / rows) < 1, "rms " + Math.sqrt(squares / rows));
     }
+
+    /** Difference of decelerations, m/s², that counts as none. */
+    private static final double NEAR = 0.5;
 
     @ParameterizedTest
     @CsvSource({"road, hairpin", "light, medium"})

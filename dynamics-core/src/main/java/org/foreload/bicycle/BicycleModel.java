@@ -21,11 +21,11 @@ import org.foreload.vehicle.Suspension.Response;
  * Equations of motion of a single-track car that carries its load on four wheels.
  *
  * <p>The two wheels of an axle share steer and slip angle and each has its own load; brake force is equal on the two
- * wheels of an axle. In the road's plane, with f the tyre forces in the car's axes,
+ * wheels of an axle. In the road's plane, with f the tyre forces in the car's axes, γ the grade and φ the banking,
  *
  * <pre>
- *   m (dvx/dt − r vy)        = Σ fx − drag − m g sin(grade)
- *   m (dvy/dt + r vx cos φ)  = Σ fy + m g sin φ
+ *   m (dvx/dt − r vy)        = Σ fx − drag − m g sin γ
+ *   m (dvy/dt + r vx cos φ)  = Σ fy + m g sin φ cos γ
  *   Iz dr/dt                 = Σ (x fy − y fx)
  * </pre>
  *

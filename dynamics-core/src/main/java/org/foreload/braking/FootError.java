@@ -73,9 +73,6 @@ public final class FootError implements PedalDisturbance {
 
     @Override
     public double delivered(double intended, double time) {
-        if (intended == 0) {
-            return 0;
-        }
         double error = bias;
         for (int i = 0; i < SWINGS; i++) {
             error += amplitude[i] * Math.sin(2 * Math.PI * frequency[i] * time + phase[i]);

@@ -52,9 +52,8 @@ public interface PedalDisturbance {
 
         @Override
         public double delivered(double intended, double time) {
-            double phase = (time - start) / duration;
-            boolean inside = phase > 0 && phase < 1;
-            return inside ? intended * (1 - depth * (1 - Math.cos(2 * Math.PI * phase)) / 2) : intended;
+            double phase = Math.max(0, Math.min(1, (time - start) / duration));
+            return intended * (1 - depth * (1 - Math.cos(2 * Math.PI * phase)) / 2);
         }
 
         @Override

@@ -25,10 +25,7 @@ public record Release(ReleaseShape shape, double start, double end) {
 
     /** Share of the peak that is on at station {@code s}: one up to the start, zero from the end on. */
     public double remaining(double s) {
-        if (s >= end) {
-            return 0;
-        }
-        return s <= start ? 1 : shape.remaining((s - start) / (end - start));
+        return s >= end ? 0 : shape.remaining((s - start) / (end - start));
     }
 
     /**

@@ -81,7 +81,7 @@ public final class ReleaseShapes {
 
         @Override
         public double remaining(double u) {
-            return law.applyAsDouble(u < 0 ? 0 : u > 1 ? 1 : u);
+            return law.applyAsDouble(Math.max(0, Math.min(1, u)));
         }
 
         @Override

@@ -6,8 +6,12 @@ import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
- * A release shape through equally spaced values, smooth and never rising: a monotone cubic spline, so that a search
- * over its values is held back by no family of shapes.
+ * A release shape through values, smooth and never rising: a monotone cubic spline, so that a search over its values is
+ * held back by no family of shapes.
+ *
+ * <p>The spline runs over w = 1 − √(1 − u), in which its values are equally spaced; over the release itself they stand
+ * closer together towards the end. There the brake of a car at the limit falls like a square root, because what it
+ * leaves of the friction circle does, and a square root in u is a straight line in w.
  *
  * <p>Slopes at the values by the harmonic mean of the slopes of the neighbouring pieces, which keeps each cubic
  * monotone: F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM
@@ -26,8 +30,7 @@ public final class SplineRelease implements ReleaseShape {
      * A spline through the start (all of the peak), the inner values, and the end (none of it).
      *
      * @param name for reports
-     * @param inner share of the peak that is on at u = 1/(n+1), 2/(n+1), … n/(n+1), from 1 to 0, never rising; at least
-     *     one
+     * @param inner share of the peak that is on at each inner {@link #place}, from 1 to 0, never rising; at least one
      * @throws InvalidValueException if a value is not of that kind; it names its place, counted from 1
      */
     public SplineRelease(String name, double... inner) {
@@ -46,6 +49,17 @@ public final class SplineRelease implements ReleaseShape {
     /** The inner values. */
     public double[] inner() {
         return Arrays.copyOfRange(values, 1, values.length - 1);
+    }
+
+    /**
+     * Where a value stands, as a share of the release.
+     *
+     * @param i which one, from 0 at the start to pieces at the end
+     * @param pieces one more than there are inner values
+     */
+    public static double place(int i, int pieces) {
+        double left = 1 - (double) i / pieces;
+        return 1 - left * left;
     }
 
     /** Slopes per piece at the values. */
@@ -77,16 +91,7 @@ public final class SplineRelease implements ReleaseShape {
 
     @Override
     public double remaining(double u) {
-        if (u <= 0) {
-            return 1;
-        }
-        if (u >= 1) {
-            return 0;
-        }
-        if (Double.isNaN(u)) {
-            return Double.NaN;
-        }
-        double along = u * (values.length - 1);
+        double along = (1 - Math.sqrt(1 - Math.max(0, Math.min(1, u)))) * (values.length - 1);
         int i = Math.min((int) along, values.length - 2);
         double x = along - i;
         double y = 1 - x;
@@ -102,7 +107,7 @@ public final class SplineRelease implements ReleaseShape {
     public double[] kinks() {
         double[] kinks = new double[values.length - 2];
         for (int i = 0; i < kinks.length; i++) {
-            kinks[i] = (i + 1.0) / (values.length - 1);
+            kinks[i] = place(i + 1, values.length - 1);
         }
         return kinks;
     }

@@ -66,13 +66,7 @@ public final class TabulatedRelease implements ReleaseShape {
 
     @Override
     public double remaining(double at) {
-        if (at <= 0) {
-            return 1;
-        }
-        if (at >= 1) {
-            return 0;
-        }
-        int found = Arrays.binarySearch(u, at);
+        int found = Arrays.binarySearch(u, Math.max(0, Math.min(1, at)));
         if (found >= 0) {
             return remaining[found];
         }

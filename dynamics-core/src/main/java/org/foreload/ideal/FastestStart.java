@@ -24,6 +24,9 @@ final class FastestStart {
     /** First step of searches for a speed squared, as a share of it. */
     private static final double NEIGHBOUR_SPEED = 0.01;
 
+    /** Speed squared, m²/s², at which the road alone decides what can be driven: a centimetre per second. */
+    private static final double SLOW = 1e-4;
+
     /** Change of acceleration, m/s², with which the slope of the utilisation is read. */
     private static final double PROBE = 1e-5;
 
@@ -82,7 +85,7 @@ final class FastestStart {
      * @param limits limits in its middle
      * @param length its length, m
      * @param highestEnd speed squared at its end, m²/s²
-     * @param highestStart speed squared that the start need not exceed, m²/s²
+     * @param highestStart speed squared that the start need not exceed, m²/s²; from it the engine can reach the end
      */
     double solve(LocalGrip limits, double length, double highestEnd, double highestStart) {
         boolean sameAsBefore = free && limits == grip && length == step;
@@ -145,7 +148,10 @@ final class FastestStart {
         return sameStart.excess(hardest - PROBE) < -FALL ? Double.NaN : hardest;
     }
 
-    /** Cutting planes in one unknown: tangents from both sides prove how far the maximum can be from the best value. */
+    /**
+     * Cutting planes in one unknown: tangents from both sides (on the side of the power limit, its chord) prove how far
+     * the maximum can be from the best value.
+     */
     private double highestOverAll() {
         double a = firstGuess();
         if (Double.isNaN(a)) {
@@ -185,10 +191,14 @@ final class FastestStart {
             } else if (leftBound == Bound.EMPTY || rightBound == Bound.EMPTY) {
                 a = (left + right) / 2;
             } else {
-                double crossing =
-                        (rightValue - leftValue + leftSlope * left - rightSlope * right) / (leftSlope - rightSlope);
-                if (leftValue + leftSlope * (crossing - left) - bestValue <= GAP * bestValue) {
+                double rise = leftSlope;
+                double fall = rightBound == Bound.POWER ? powerChord(left, right, rightValue) : rightSlope;
+                double crossing = crossing(left, leftValue, rise, right, rightValue, fall);
+                if (leftValue + rise * (crossing - left) - bestValue <= GAP * bestValue) {
                     break;
+                }
+                if (rightBound == Bound.POWER && round % 2 == 0) {
+                    crossing = crossing(left, leftValue, rise, right, rightValue, rightSlope);
                 }
                 boolean smooth = leftBound == rightBound && round % 3 != 2;
                 a = smooth ? left + (right - left) * leftSlope / (leftSlope - rightSlope) : crossing;
@@ -209,6 +219,20 @@ final class FastestStart {
         return found(bestValue, best, bestBound != Bound.START && leftBound != Bound.END && rightBound != Bound.END);
     }
 
+    /** Where a line through one point meets a line through another. */
+    private static double crossing(
+            double left, double leftValue, double leftSlope, double right, double rightValue, double rightSlope) {
+        return (rightValue - leftValue + leftSlope * left - rightSlope * right) / (leftSlope - rightSlope);
+    }
+
+    /**
+     * Slope of the chord of the power limit. That limit alone is convex over the acceleration (the power allows a speed
+     * of power over force), so its tangents prove nothing, but its chords lie above it.
+     */
+    private double powerChord(double left, double right, double rightValue) {
+        return (rightValue - (grip.powerSpeedSquared(left) - left * step)) / (right - left);
+    }
+
     private double firstGuess() {
         speedGuess = start > 0 ? start : Math.min(startBound, endBound);
         highestAt(acceleration);
@@ -216,9 +240,11 @@ final class FastestStart {
             return acceleration;
         }
         // Slowly there is room for some gentle acceleration, unless the road itself is too steep.
-        double slow = Math.min(endBound, startBound) * NEIGHBOUR_SPEED;
+        double slow = Math.min(SLOW, Math.min(endBound, startBound) * NEIGHBOUR_SPEED);
+        double lowest = Math.max(-FARTHEST, (slow - startBound) / step);
+        double highest = Math.min(FARTHEST, (endBound - slow) / step);
         double a = grip.atSpeed(slow, frictionScale)
-                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, -FARTHEST, FARTHEST);
+                .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, lowest, highest);
         if (!Double.isNaN(a)) {
             speedGuess = slow;
             highestAt(a);

@@ -68,14 +68,39 @@ public final class IdealEntry {
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
+        double speed = corner.approachSpeed();
+        Drive drive = drive(corner, grid, speed, options.frictionScale());
+        while (drive.startSpeed() < speed) {
+            speed = drive.startSpeed();
+            drive = drive(corner, grid, speed, options.frictionScale());
+        }
+        if (speed < corner.approachSpeed()) {
+            throw new InvalidValueException(
+                    "approach_speed_mps",
+                    corner.approachSpeed(),
+                    "at most " + speed + ", the highest from which the car makes this corner");
+        }
+        return IdealProfile.of(car, grid, drive.speedsSquared(), drive.accelerations());
+    }
+
+    /**
+     * What came of an attempt.
+     *
+     * @param startSpeed the speed that was tried; or, where it was too high, one below it that may do, m/s
+     * @param speedsSquared at each station, m²/s²
+     * @param accelerations over each step, m/s²
+     */
+    private record Drive(double startSpeed, double[] speedsSquared, double[] accelerations) {}
+
+    private static Drive drive(Corner corner, Grid grid, double startSpeed, double frictionScale) {
         int steps = grid.steps();
-        double approach = corner.approachSpeed() * corner.approachSpeed();
+        double approach = startSpeed * startSpeed;
         double[] reachable = reachable(grid, approach);
         double[] controllable = new double[steps + 1];
         double[] accelerations = new double[steps];
         controllable[steps] = reachable[steps];
-        FastestStart backward = new FastestStart(options.frictionScale());
-        FastestStart atKinks = new FastestStart(options.frictionScale());
+        FastestStart backward = new FastestStart(frictionScale);
+        FastestStart atKinks = new FastestStart(frictionScale);
         for (int k = steps - 1; k >= 0; k--) {
             controllable[k] = backward.solve(grid.limits(k), grid.length(k), controllable[k + 1], reachable[k]);
             for (LocalGrip side : grid.kink(k)) {
@@ -87,7 +112,7 @@ public final class IdealEntry {
             accelerations[k] = backward.acceleration();
         }
         if (!(approach <= controllable[0] * (1 + ROUNDING))) {
-            throw tooFast(corner, controllable[0]);
+            return new Drive(below(corner, controllable[0]), controllable, accelerations);
         }
         double[] speedsSquared = new double[steps + 1];
         speedsSquared[0] = Math.min(approach, controllable[0]);
@@ -97,14 +122,14 @@ public final class IdealEntry {
         while (i < steps) {
             double w = speedsSquared[i];
             double guess = i == 0 || w >= controllable[i] * (1 - ROUNDING) ? known[i] : accelerations[i - 1];
-            double acceleration = highestAcceleration(
-                    grid.limits(i), w, grid.length(i), controllable[i + 1], guess, options.frictionScale());
+            double acceleration =
+                    highestAcceleration(grid.limits(i), w, grid.length(i), controllable[i + 1], guess, frictionScale);
             if (Double.isNaN(acceleration)) {
                 // Only where a lifted wheel bends the feasible set: this speed is not controllable after all. One step
                 // back.
                 controllable[i] = w * GIVE_UP;
                 if (i == 0) {
-                    throw tooFast(corner, controllable[0]);
+                    return new Drive(below(corner, controllable[0]), controllable, accelerations);
                 }
                 if (++stepsBack > (long) STEPS_BACK * steps) {
                     throw notDrivable(corner, grid.station(i));
@@ -116,7 +141,7 @@ public final class IdealEntry {
                 i++;
             }
         }
-        return IdealProfile.of(car, grid, speedsSquared, accelerations);
+        return new Drive(startSpeed, speedsSquared, accelerations);
     }
 
     /** Speed squared that power alone can reach at each station: nothing faster need be looked at. */
@@ -131,12 +156,13 @@ public final class IdealEntry {
         return reachable;
     }
 
-    private static InvalidValueException tooFast(Corner corner, double highest) {
-        double speed = Math.floor(Math.sqrt(highest) * (1 - MARGIN) / ROUND) * ROUND;
-        return new InvalidValueException(
-                "approach_speed_mps",
-                corner.approachSpeed(),
-                "at most " + speed + ", the highest from which the car makes this corner");
+    /** A round speed a little below one that is just not too high, m/s. */
+    private static double below(Corner corner, double speedSquared) {
+        double speed = Math.floor(Math.sqrt(speedSquared) * (1 - MARGIN) / ROUND) * ROUND;
+        if (!(speed > 0)) {
+            throw notDrivable(corner, corner.path().start());
+        }
+        return speed;
     }
 
     private static InvalidValueException notDrivable(Corner corner, double station) {

@@ -35,11 +35,11 @@ import org.foreload.study.Sweep;
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /** Four restarts of 900 entries in each of two rounds, a foot that takes a quarter of a second. */
-    public static final BestRelease STANDARD = new BestRelease(1, 4, 900, 0.25);
+    /** Two restarts of 1800 entries in each of two rounds, a foot that takes a quarter of a second. */
+    public static final BestRelease STANDARD = new BestRelease(1, 2, 1800, 0.25);
 
     /** Simple shapes only. */
-    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 900, 0.25);
+    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 1800, 0.25);
 
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
@@ -53,7 +53,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final double[] STARTS = {-0.2, 0.1};
     private static final double[] ENDS = {0.35, 0.7, 1.2};
 
-    /** Entries looked at in the search within a simple shape, which has four variables. */
+    /** Most entries looked at in the search within a simple shape, which has four variables. */
     private static final int SIMPLE_EVALUATIONS = 120;
 
     /** Share of its releases that a restart looks at far and wide, before it searches nearby. */
@@ -81,6 +81,11 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         Checks.notNegative("build_up_time", buildUpTime);
     }
 
+    /** The same search for a foot that takes another time, s, to reach the peak. */
+    public BestRelease withBuildUpTime(double seconds) {
+        return new BestRelease(seed, restarts, evaluations, seconds);
+    }
+
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
     private record Tried(ReleaseShape shape, BrakePlan plan, double time) {}
 
@@ -97,12 +102,23 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      * @param progress told of the releases looked at, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
+        return find(study, new Rounds(threads, progress, total()));
+    }
+
+    /** Releases that it will look at, about. */
+    int total() {
+        int coarse = SIMPLE.size() * PEAKS.length * STARTS.length * ENDS.length + 1;
+        return coarse + (SIMPLE.size() + 1) * simpleEvaluations() + 2 * restarts * evaluations;
+    }
+
+    private int simpleEvaluations() {
+        return Math.min(SIMPLE_EVALUATIONS, evaluations);
+    }
+
+    /** Searches, as a part of several searches that are counted together. */
+    Optimum find(CornerStudy study, Rounds rounds) {
         List<BrakePlan> coarse = coarse(study);
         IdealRelease.of(study, buildUpTime).ifPresent(coarse::add);
-        Rounds rounds = new Rounds(
-                threads,
-                progress,
-                coarse.size() + (SIMPLE.size() + 1) * SIMPLE_EVALUATIONS + 2 * restarts * evaluations);
         List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
@@ -225,9 +241,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** The best of one simple shape. */
-    private static Tried within(CornerStudy study, Tried start, Rounds rounds) {
+    private Tried within(CornerStudy study, Tried start, Rounds rounds) {
         ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        Nearby found = Nearby.search(cost, cost.start(), SIMPLE_EVALUATIONS, rounds);
+        Nearby found = Nearby.search(cost, cost.start(), simpleEvaluations(), rounds);
         return new Tried(start.shape(), found.plan(), found.time());
     }
 

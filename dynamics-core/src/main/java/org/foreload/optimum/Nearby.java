@@ -1,6 +1,10 @@
 package org.foreload.optimum;
 
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Search;
 
 /**
@@ -8,15 +12,28 @@ import org.foreload.study.Search;
  * gains nothing.
  *
  * @param plan the best plan
- * @param time its cost, s
+ * @param time its cost, s: its time, with a price on what it does beyond what is allowed
  */
-record Nearby(BrakePlan plan, double time) {
+public record Nearby(BrakePlan plan, double time) {
 
     /** Radii of the searches, in turn. */
     private static final double[] RADII = {0.6, 0.25, 1};
 
     /** Seconds; a round of searches none of which gains as much has arrived. */
     private static final double ARRIVED = 2e-4;
+
+    /**
+     * The best release near one that is known: peak, start, end, shape and brake point are free.
+     *
+     * @param study car, corner, driver and margin
+     * @param known a release with a brake point from which, or near which, it makes the corner
+     * @param entries looked at, at most
+     * @param stopped asked before each of them; a stop keeps what was found
+     */
+    public static Nearby search(CornerStudy study, BrakePlan known, int entries, BooleanSupplier stopped) {
+        ReleaseCost cost = new ReleaseCost(study, known, Optional.empty());
+        return search(cost, cost.start(), entries, stopped, cost).nearby();
+    }
 
     /**
      * Searches.
@@ -27,14 +44,23 @@ record Nearby(BrakePlan plan, double time) {
      * @param rounds counts them
      */
     static Nearby search(ReleaseCost cost, double[] start, int most, Rounds rounds) {
+        Spent spent = search(cost, start, most, rounds::stopped, rounds.counting(cost));
+        rounds.skip(Math.max(0, most - spent.evaluations()));
+        return spent.nearby();
+    }
+
+    private record Spent(Nearby nearby, int evaluations) {}
+
+    private static Spent search(
+            ReleaseCost cost, double[] start, int most, BooleanSupplier stopped, ToDoubleFunction<double[]> counted) {
         ReleaseSpace space = cost.space();
         double[] point = start;
         double time = Double.POSITIVE_INFINITY;
         int left = most;
         int idle = 0;
         for (int i = 0; idle < RADII.length && left > 0; i++) {
-            Search.Found found = new Search(space.low(), space.high(), left, rounds::stopped)
-                    .nearby(rounds.counting(cost), point, RADII[i % RADII.length]);
+            Search.Found found = new Search(space.low(), space.high(), left, stopped)
+                    .nearby(counted, point, RADII[i % RADII.length]);
             idle = time - found.cost() < ARRIVED ? idle + 1 : 0;
             if (found.cost() < time) {
                 time = found.cost();
@@ -42,7 +68,6 @@ record Nearby(BrakePlan plan, double time) {
             }
             left -= found.evaluations();
         }
-        rounds.skip(Math.max(0, left));
-        return new Nearby(cost.plan(point), time);
+        return new Spent(new Nearby(cost.plan(point), time), most - left);
     }
 }

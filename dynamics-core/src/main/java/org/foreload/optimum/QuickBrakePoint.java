@@ -144,6 +144,31 @@ public final class QuickBrakePoint {
         return narrowed(plan, low, high, driftShare);
     }
 
+    /**
+     * The release from the quickest brake point among a few near a guess; where it makes the corner from none of them,
+     * from its latest one.
+     *
+     * @param plan the release
+     * @param guess brake point, m, of a release much like it that makes the corner of a study much like this one
+     */
+    public BrakePlan near(BrakePlan plan, double guess) {
+        Trial best = trial(plan, guess, 1);
+        for (double earlier : EARLIER) {
+            Trial trial = trial(plan, guess - earlier, 1);
+            if (trial.made() && (!best.made() || trial.cost() < best.cost())) {
+                best = trial;
+            }
+        }
+        return plan.withBrakePoint(
+                best.made() ? best.point() : find(plan, guess, SOME_DRIFT).brakePoint());
+    }
+
+    /** Distances, m, before a guess at which a release is tried. */
+    private static final double[] EARLIER = {0.3, 0.7, 1.5};
+
+    /** Share of the drift allowed that leaves room for a search around. */
+    private static final double SOME_DRIFT = 0.7;
+
     /** How far to go on while all trials were on one side: a little further than to where the excess would be zero. */
     private static double move(Trial trial, double step) {
         if (!trial.made()) {
@@ -253,12 +278,12 @@ public final class QuickBrakePoint {
      * Share by which the brake must be able to be harder before a wheel stops. A wheel that only just does not stop is
      * a matter of rounding, and one that does costs a tenth of a second.
      */
-    private static final double LOCK_RESERVE = 0.01;
+    private static final double LOCK_RESERVE = 0.003;
 
     /**
      * Seconds per share of brake force that the reserve is short: some times what harder braking on the straight gains.
      */
-    private static final double LOCK_PRICE = 5;
+    private static final double LOCK_PRICE = 15;
 
     /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
     private static final double MARGIN_WEIGHT = 10;

@@ -30,6 +30,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     private final ReleaseSpace space;
     private final QuickBrakePoint quick;
+    private final boolean downforce;
     private final double notMade;
     private final double[] start;
 
@@ -42,10 +43,13 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
         quick = new QuickBrakePoint(study);
         space = new ReleaseSpace(
                 study.lockLimit(),
-                quick.hardest(known.buildUpTime(), study.lockLimit()),
+                Math.max(study.lockLimit(), quick.hardest(known.buildUpTime(), study.lockLimit())),
                 study.simulator().apex(),
+                -study.bound().brakePoint().orElse(0),
                 known.buildUpTime(),
                 shape);
+        downforce = study.simulator().car().aerodynamics().frontDownforceArea() > 0
+                || study.simulator().car().aerodynamics().rearDownforceArea() > 0;
         start = space.point(known, known.brakePoint() - quick.estimate(known));
         QuickBrakePoint.Trial trial = quick.trial(known, known.brakePoint(), 1);
         notMade = NOT_MADE + (trial.made() ? trial.time() : 2 * study.bound().time());
@@ -64,8 +68,21 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     public double applyAsDouble(double[] point) {
         BrakePlan plan = plan(point);
         QuickBrakePoint.Trial trial = quick.trial(plan, plan.brakePoint(), 1);
-        return trial.made() ? trial.cost() : notMade + WAY_BACK * distance(point);
+        double cost = trial.cost();
+        boolean made = trial.made();
+        if (made && downforce) {
+            QuickBrakePoint.Trial earlier = quick.trial(plan, plan.brakePoint() - EARLY, 1);
+            made = earlier.made();
+            cost += earlier.cost() - earlier.time();
+        }
+        return made ? cost : notMade + WAY_BACK * distance(point);
     }
+
+    /**
+     * Distance, m, by which a driver may be early and must still make the corner. Only with downforce is this a matter
+     * of its own: who brakes early is slower where the brake is still hard on, and has less load there.
+     */
+    private static final double EARLY = 1;
 
     private double distance(double[] point) {
         double sum = 0;

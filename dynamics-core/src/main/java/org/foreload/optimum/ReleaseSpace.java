@@ -44,6 +44,7 @@ final class ReleaseSpace {
     private final double hardest;
     private final double limit;
     private final double apex;
+    private final double before;
     private final double buildUpTime;
     private final Optional<ReleaseShape> fixed;
     private final int size;
@@ -52,13 +53,22 @@ final class ReleaseSpace {
      * @param limit deceleration at which a wheel locks in a straight line, m/s²
      * @param hardest highest peak, m/s²: with more, a wheel would stop in a straight line
      * @param apex distance from turn-in to the apex, m
+     * @param before how far before turn-in a release may start, m, if that is farther than three times the way to the
+     *     apex: a car with downforce eases the brake from the first metre on, as it slows
      * @param buildUpTime time in which the foot reaches the peak, s
      * @param fixed the shape, where the search is within one family; empty for a free one
      */
-    ReleaseSpace(double limit, double hardest, double apex, double buildUpTime, Optional<ReleaseShape> fixed) {
+    ReleaseSpace(
+            double limit,
+            double hardest,
+            double apex,
+            double before,
+            double buildUpTime,
+            Optional<ReleaseShape> fixed) {
         this.hardest = Math.max(LEAST_ROOM * LOWEST[PEAK], hardest / limit);
         this.limit = limit;
         this.apex = apex;
+        this.before = Math.max(0, before / apex + LOWEST[START]);
         this.buildUpTime = buildUpTime;
         this.fixed = fixed;
         this.size = fixed.isPresent() ? SHAPE : SHAPE + SHAPE_VALUES;
@@ -69,12 +79,15 @@ final class ReleaseSpace {
     }
 
     double[] low() {
-        return bounds(LOWEST, -STEP_RANGE);
+        double[] bounds = bounds(LOWEST, -STEP_RANGE);
+        bounds[START] -= before / UNITS[START];
+        return bounds;
     }
 
     double[] high() {
         double[] bounds = bounds(HIGHEST, STEP_RANGE);
         bounds[PEAK] = hardest / UNITS[PEAK];
+        bounds[LENGTH] += before / UNITS[LENGTH];
         return bounds;
     }
 
@@ -141,8 +154,8 @@ final class ReleaseSpace {
     private static void readShape(ReleaseShape shape, double[] x) {
         double[] steps = new double[SHAPE_VALUES + 1];
         for (int i = 0; i < steps.length; i++) {
-            double before = shape.remaining(i / (SHAPE_VALUES + 1.0));
-            double after = i == SHAPE_VALUES ? 0 : shape.remaining((i + 1) / (SHAPE_VALUES + 1.0));
+            double before = shape.remaining(SplineRelease.place(i, SHAPE_VALUES + 1));
+            double after = i == SHAPE_VALUES ? 0 : shape.remaining(SplineRelease.place(i + 1, SHAPE_VALUES + 1));
             steps[i] = Math.max(SMALLEST_STEP, before - after);
         }
         for (int i = 0; i < SHAPE_VALUES; i++) {

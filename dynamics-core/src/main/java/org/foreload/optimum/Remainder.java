@@ -51,8 +51,11 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Friction share of an exit driven to the limit. */
     private static final double WHOLE = 0.999;
 
-    /** Entries looked at in each search. */
+    /** Most entries looked at in each search from a neighbour's release. */
     private static final int EVALUATIONS = 250;
+
+    /** A search for each case that is long enough for most: one restart in each round, a thousand entries long. */
+    public static final BestRelease EACH = new BestRelease(1, 1, 1000, 0);
 
     /** Gap between entry and bound, s. */
     public double gap() {
@@ -60,24 +63,37 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     }
 
     /** One cause switched off: in words, the study without it, and the time in which the foot reaches the peak. */
-    private record Variant(String cause, CornerStudy study, double buildUpTime) {}
+    private record Variant(String cause, CornerStudy study, double buildUpTime) {
+        /** Whether nothing is switched off but the shape of the release. */
+        boolean asGiven() {
+            return cause.equals(SHAPE);
+        }
+    }
+
+    private static final String SHAPE = "release shape";
 
     /**
-     * Explains an entry, some three thousand entries long.
+     * Explains an entry.
      *
      * @param study car, corner and driver that it was made with
      * @param entry an entry that made the corner, from its latest brake point
+     * @param each the search that each case gets for itself; its build-up time is replaced by that of the case
      * @param threads number of threads
      * @param progress told of the entries looked at; a stop leaves the parts less well searched for
      */
-    public static Remainder of(CornerStudy study, EntryResult entry, int threads, Sweep.Progress progress) {
+    public static Remainder of(
+            CornerStudy study, EntryResult entry, BestRelease each, int threads, Sweep.Progress progress) {
         List<Variant> variants = variants(study, entry.plan().buildUpTime());
-        Rounds rounds = new Rounds(threads, progress, (3 * variants.size() - 2) * EVALUATIONS);
-        Nearby own = new Nearby(entry.plan(), entry.time());
-        List<Nearby> first = rounds.run(variants, variant -> search(variant, List.of(own), rounds));
-        List<Integer> numbers = IntStream.range(0, first.size()).boxed().toList();
-        List<Nearby> found =
-                rounds.run(numbers, i -> better(variants.get(i), first.get(i), neighbours(first, i), rounds));
+        int most = Math.min(EVALUATIONS, each.evaluations());
+        int total = variants.size() * (each.total() + most) + 2 * (variants.size() - 1) * most;
+        Rounds rounds = new Rounds(threads, progress, total);
+        Nearby known = new Nearby(entry.plan(), entry.time());
+        List<Nearby> own = rounds.run(variants, variant -> own(variant, each, known, rounds.within()));
+        List<Nearby> first = rounds.run(
+                numbers(own),
+                i -> better(variants.get(i), own.get(i), List.of(i == 0 ? known : own.get(i)), most, rounds));
+        List<Nearby> found = rounds.run(
+                numbers(first), i -> better(variants.get(i), first.get(i), neighbours(first, i), most, rounds));
         List<Part> parts = new ArrayList<>();
         double last = entry.time();
         for (int i = 0; i < found.size(); i++) {
@@ -88,6 +104,23 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         parts.add(new Part(
                 "driver, sideslip and cornering drag", last - study.bound().time()));
         return new Remainder(study.bound().time(), entry.time(), parts, rounds.complete());
+    }
+
+    private static List<Integer> numbers(List<Nearby> found) {
+        return IntStream.range(0, found.size()).boxed().toList();
+    }
+
+    /**
+     * What a case comes to by itself: a car without a cause may want a release that is nowhere near the one with it.
+     * Where its search finds nothing, or nothing better for the car as it is, the release that is known.
+     */
+    private static Nearby own(Variant variant, BestRelease each, Nearby known, Rounds rounds) {
+        return each.withBuildUpTime(variant.buildUpTime())
+                .find(variant.study(), rounds)
+                .entry()
+                .map(entry -> new Nearby(entry.plan(), entry.time()))
+                .filter(found -> !variant.asGiven() || found.time() < known.time())
+                .orElse(known);
     }
 
     /** What the searches with one cause more and with one cause less came to: good places to begin, both. */
@@ -102,10 +135,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         return neighbours;
     }
 
-    private static Nearby better(Variant variant, Nearby found, List<Nearby> neighbours, Rounds rounds) {
+    private static Nearby better(Variant variant, Nearby found, List<Nearby> neighbours, int most, Rounds rounds) {
         Nearby best = found;
         for (Nearby neighbour : neighbours) {
-            Nearby again = search(variant, List.of(neighbour, found), rounds);
+            Nearby again = search(variant, List.of(neighbour, found), most, rounds);
             best = again.time() < best.time() ? again : best;
         }
         return best;
@@ -120,17 +153,17 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         DriverSettings wholeExit = quickFoot.withExitFriction(Math.max(WHOLE, driver.exitFriction()));
         double sudden = Math.min(SUDDEN, buildUpTime);
         return List.of(
-                new Variant("release shape", study, buildUpTime),
+                new Variant(SHAPE, study, buildUpTime),
                 new Variant("pitch and roll lags", study.with(stiff, driver), buildUpTime),
                 new Variant("tyre lags", study.with(rigid, driver), buildUpTime),
                 new Variant("brake build-up and lag", study.with(rigid, quickFoot), sudden),
                 new Variant("margin kept on the exit", study.with(rigid, wholeExit), sudden));
     }
 
-    private static Nearby search(Variant variant, List<Nearby> from, Rounds rounds) {
+    private static Nearby search(Variant variant, List<Nearby> from, int most, Rounds rounds) {
         BrakePlan start = start(variant, from);
         ReleaseCost cost = new ReleaseCost(variant.study(), start, Optional.empty());
-        return Nearby.search(cost, cost.start(), EVALUATIONS, rounds);
+        return Nearby.search(cost, cost.start(), most, rounds);
     }
 
     /** Shares of the peak that a search tries to begin with: what was hard braking before may lock a wheel now. */

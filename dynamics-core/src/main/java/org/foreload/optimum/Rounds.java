@@ -2,6 +2,7 @@ package org.foreload.optimum;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -13,13 +14,24 @@ final class Rounds {
     private final int threads;
     private final Sweep.Progress progress;
     private final int total;
-    private final AtomicInteger done = new AtomicInteger();
-    private volatile boolean complete = true;
+    private final AtomicInteger done;
+    private final AtomicBoolean complete;
 
     Rounds(int threads, Sweep.Progress progress, int total) {
+        this(threads, progress, total, new AtomicInteger(), new AtomicBoolean(true));
+    }
+
+    private Rounds(int threads, Sweep.Progress progress, int total, AtomicInteger done, AtomicBoolean complete) {
         this.threads = threads;
         this.progress = progress;
         this.total = total;
+        this.done = done;
+        this.complete = complete;
+    }
+
+    /** The same count and the same stop for sweeps that run within one case of a sweep: on its thread. */
+    Rounds within() {
+        return new Rounds(1, progress, total, done, complete);
     }
 
     /** Runs a computation for each case; what a stop left out is missing from the results. */
@@ -39,20 +51,22 @@ final class Rounds {
                     }
                 })
                 .run(cases, computation);
-        complete &= results.stream().allMatch(Optional::isPresent);
+        if (!results.stream().allMatch(Optional::isPresent)) {
+            complete.set(false);
+        }
         return results.stream().flatMap(Optional::stream).toList();
     }
 
     boolean stopped() {
         boolean stopped = progress.stopped();
         if (stopped) {
-            complete = false;
+            complete.set(false);
         }
         return stopped;
     }
 
     boolean complete() {
-        return complete;
+        return complete.get();
     }
 
     void count() {

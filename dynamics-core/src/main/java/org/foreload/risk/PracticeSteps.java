@@ -156,7 +156,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
         }
         double[] shape = new double[SHAPE_PLACES];
         for (int i = 0; i < SHAPE_PLACES; i++) {
-            double u = (i + 1.0) / (SHAPE_PLACES + 1);
+            double u = SplineRelease.place(i + 1, SHAPE_PLACES + 1);
             double a = now.release().shape().remaining(u);
             double b = target.release().shape().remaining(u);
             shape[i] = mixed(a, b, way);

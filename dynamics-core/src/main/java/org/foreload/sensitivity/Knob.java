@@ -23,10 +23,7 @@ public record Knob(Parameter<Setup> parameter, double change, Kind kind) {
 
     /** What a number belongs to, which says what is held while it is turned. */
     public enum Kind {
-        /**
-         * Car, tyre, corner or driver: the release is held, its peak as a share of what locks a wheel, and brakes as
-         * late as it then can. At the best release that is how the best time itself changes, to first order.
-         */
+        /** Car, tyre, corner or driver: the best release and its brake point are searched for anew. */
         WORLD,
         /** The plan: everything else is held, the brake point too. It says what missing the plan costs. */
         PLAN

@@ -376,7 +376,7 @@ public final class Knobs {
     }
 
     /** The knob of that name. */
-    static Optional<Knob> named(List<Knob> knobs, String name) {
+    public static Optional<Knob> named(List<Knob> knobs, String name) {
         return knobs.stream()
                 .filter(knob -> knob.parameter().name().equals(name))
                 .findFirst();

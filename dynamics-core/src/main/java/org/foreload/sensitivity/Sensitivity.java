@@ -8,14 +8,17 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Margins;
+import org.foreload.optimum.Nearby;
 import org.foreload.optimum.QuickBrakePoint;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
 /**
- * What one unit of each number of car, tyres, corner, driver and plan is worth around one entry, by differences to both
- * sides. Each difference is taken with the whole change and with half of it; where the two disagree the number does not
- * act in proportion, and the row says so.
+ * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry, by differences to
+ * both sides. For each changed car, corner or driver the best release is searched for anew, near the known one: on the
+ * edge of sliding the old release would lock a wheel or run wide. Each difference is taken with the whole change and
+ * with half of it; where the two disagree the number does not act in proportion, or its effect is lost in the accuracy
+ * of the searches, some milliseconds, and the row says so.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop
@@ -27,6 +30,9 @@ public record Sensitivity(List<Row> rows, boolean complete) {
 
     /** Disagreement, s, below which it does not matter: the accuracy of the times. */
     private static final double STEADY_TIME = 0.0004;
+
+    /** Entries looked at in each search for the best release of a changed setup: it begins near it. */
+    private static final int ENTRIES = 120;
 
     /** Copies the rows. */
     public Sensitivity {
@@ -77,20 +83,26 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * Turns every knob of an entry.
      *
      * @param study car, corner and driver that it was made with
-     * @param entry an entry from its latest brake point, best the best one
+     * @param entry the best entry, or one near it
      * @param sweep on how many threads, and who is told of progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
-        Setup setup = new Setup(
-                study.simulator().car(),
-                study.simulator().corner(),
-                study.simulator().driver(),
-                entry.plan());
-        Around around = new Around(
-                study,
-                setup,
-                Math.min(1, entry.farthestOffset() / study.allowance().drift()));
-        List<Knob> knobs = Knobs.of(setup);
+        return of(study, entry, Knobs.of(setup(study, entry)), ENTRIES, sweep);
+    }
+
+    /**
+     * Turns some knobs of an entry.
+     *
+     * @param study car, corner and driver that it was made with
+     * @param entry the best entry, or one near it
+     * @param knobs which
+     * @param entries looked at in each search for the best release of a changed setup
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
+        double driftShare =
+                Math.min(1, entry.farthestOffset() / study.allowance().drift());
+        Around around = new Around(study, setup(study, entry), entries);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()
                 .flatMap(Optional::stream)
@@ -98,6 +110,14 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                         row -> Double.isNaN(row.timeChange()) ? 1 : -Math.abs(row.timeChange())))
                 .toList();
         return new Sensitivity(rows, found.stream().allMatch(Optional::isPresent));
+    }
+
+    private static Setup setup(CornerStudy study, EntryResult entry) {
+        return new Setup(
+                study.simulator().car(),
+                study.simulator().corner(),
+                study.simulator().driver(),
+                entry.plan());
     }
 
     /** The row of a parameter, if it has one. */
@@ -111,10 +131,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         private final Setup setup;
         private final double peakShare;
         private final double shift;
-        private final double driftShare;
+        private final int entries;
 
-        Around(CornerStudy study, Setup setup, double driftShare) {
-            this.driftShare = driftShare;
+        Around(CornerStudy study, Setup setup, int entries) {
+            this.entries = entries;
             this.study = study;
             this.setup = setup;
             this.peakShare = setup.plan().peakDeceleration() / study.lockLimit();
@@ -165,23 +185,21 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                         turned.driver(),
                         study.simulator().settings(),
                         study.allowance());
-                return latest(there, turned.plan());
+                return best(there, turned.plan());
             } catch (InvalidValueException impossible) {
                 return Point
                         .NONE; // No such car, or none that could come at this speed: nothing to be said to this side.
             }
         }
 
-        private Point latest(CornerStudy there, BrakePlan plan) {
+        private Point best(CornerStudy there, BrakePlan plan) {
             BrakePlan scaled =
                     new BrakePlan(plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
-            QuickBrakePoint.Answer answer = quick.find(scaled, quick.estimate(scaled) + shift, driftShare);
-            if (Double.isNaN(answer.time())) {
-                return Point.NONE;
-            }
-            Point run = point(there.simulator().run(scaled.withBrakePoint(answer.brakePoint())));
-            return new Point(answer.time(), run.front(), run.rear(), run.edge());
+            BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
+            Nearby best = Nearby.search(there, start, entries, () -> false);
+            Point run = point(there.simulator().run(best.plan()));
+            return run.made() ? new Point(best.time(), run.front(), run.rear(), run.edge()) : Point.NONE;
         }
 
         private static Point point(EntryResult entry) {

@@ -132,4 +132,146 @@ class PedalTest {
         // Continuous: a thousandth of a second moves it by a little.
         assertEquals(error.delivered(intended, time), error.delivered(intended, time + 1e-3), 0.02 + 0.05 * intended);
     }
+
+    /** A leg that is only out of place, on a pedal that measures travel: off by that place, whatever the force. */
+    @Test
+    void anErrorOfPlaceComesThroughAsTravelAndFadesWithTheForce() {
+        Pedal pedal = new Pedal.TravelSensing(1e4, 0, 200, 0, 0.03);
+        Leg leg = new Leg(0, 0, 1.8, 0.002);
+        double squares = 0;
+        double faint = 0;
+        int attempts = 4000;
+        for (int seed = 0; seed < attempts; seed++) {
+            FootError foot = FootError.draw(pedal, leg, seed);
+            squares += Math.pow(foot.delivered(8, 1.3) - 8, 2);
+            // A thousandth of that push: 0.4 N.
+            faint = Math.max(faint, foot.delivered(0.008, 1.3));
+            assertEquals(foot.delivered(8, 0), foot.delivered(8, 7), 1e-12);
+        }
+        // 8 m/s² are 400 N; 2 mm × 200 m/s² per m = 0.4 m/s².
+        assertEquals(0.4, Math.sqrt(squares / attempts), 0.05 * 0.4);
+        assertTrue(faint < 0.4, "a foot all but off the pedal is off by " + faint);
+        assertEquals(0, FootError.draw(pedal, leg, 1).delivered(1e-9, 1), 1e-7);
+    }
+
+    /** Off by the same part all the time: the mean over a long time scatters, from attempt to attempt, as stated. */
+    @Test
+    void theSteadyErrorIsThereAllTheTime() {
+        Pedal pedal = new Pedal.ForceSensing(40, 0, 0.03);
+        double squares = 0;
+        int attempts = 1000;
+        for (int seed = 0; seed < attempts; seed++) {
+            FootError foot = FootError.draw(pedal, new Leg(0.05, 0, 1.8, 0), seed);
+            double off = foot.delivered(8, 2) / 8 - 1;
+            assertEquals(off, foot.delivered(5, 60) / 5 - 1, 1e-12);
+            squares += off * off;
+        }
+        assertEquals(0.05, Math.sqrt(squares / attempts), 0.1 * 0.05);
+    }
+
+    /**
+     * A wander whose frequencies fill the band from 0 to B evenly has the mean square rate σ²·(2πB)²/3: the mean of
+     * (2πf)² over the band. At every time alike, also at the start; about no error at all.
+     */
+    @Test
+    void theWanderFillsItsBand() {
+        Pedal pedal = new Pedal.ForceSensing(40, 0, 0.03);
+        Leg leg = new Leg(0, 0.03, 1.8, 0);
+        int attempts = 4000;
+        double step = 1e-3;
+        for (double time : new double[] {step, 1.3}) {
+            double sum = 0;
+            double squares = 0;
+            double rates = 0;
+            for (int seed = 0; seed < attempts; seed++) {
+                FootError foot = FootError.draw(pedal, leg, seed);
+                double off = foot.delivered(8, time) / 8 - 1;
+                double rate = (foot.delivered(8, time + step) - foot.delivered(8, time - step)) / 8 / (2 * step);
+                sum += off;
+                squares += off * off;
+                rates += rate * rate;
+            }
+            assertEquals(0, sum / attempts, 4 * 0.03 / Math.sqrt(attempts));
+            assertEquals(0.03, Math.sqrt(squares / attempts), 0.05 * 0.03);
+            double expected = 0.03 * 2 * Math.PI * 1.8 / Math.sqrt(3);
+            assertEquals(expected, Math.sqrt(rates / attempts), 0.05 * expected);
+        }
+    }
+
+    /** Two pedals get the same leg, of the same seed; another seed is another leg. */
+    @Test
+    void theSameSeedIsTheSameLeg() {
+        Leg leg = Leg.pushing(0);
+        double one = FootError.draw(new Pedal.ForceSensing(40, 0, 0.03), leg, 5).delivered(8, 1);
+        assertEquals(
+                one, FootError.draw(new Pedal.ForceSensing(80, 0, 0.03), leg, 5).delivered(8, 1), 1e-12);
+        assertTrue(one
+                != FootError.draw(new Pedal.ForceSensing(40, 0, 0.03), leg, 6).delivered(8, 1));
+    }
+
+    /** A leg that shakes by half its push or more would pull: the pedal takes that for no push. */
+    @Test
+    void aPedalCannotBePulled() {
+        for (int seed = 0; seed < 400; seed++) {
+            for (Pedal pedal :
+                    new Pedal[] {new Pedal.ForceSensing(40, 0, 0.03), new Pedal.TravelSensing(1e4, 1e6, 200, 0, 0.03)
+                    }) {
+                assertTrue(FootError.draw(pedal, new Leg(0.5, 0.5, 1.8, 0.05), seed)
+                                .delivered(1, 1)
+                        >= 0);
+            }
+        }
+        assertEquals(0, new Pedal.ForceSensing(40, 0, 0.03).deceleration(-10, 0));
+        assertEquals(0, new Pedal.TravelSensing(1e4, 1e6, 200, 0, 0.03).deceleration(10, -0.1));
+    }
+
+    /** Flat in the middle of each step, steepest between two: over a quarter of a step it is off by q/2π. */
+    @Test
+    void theSmoothStaircaseHasItsClosedForm() {
+        Pedal pedal = new Pedal.TravelSensing(1e4, 0, 200, 0.004, 0.03);
+        double[] quarters = {0, 1 - 2 / Math.PI, 2, 3 + 2 / Math.PI, 4};
+        for (int i = 0; i < quarters.length; i++) {
+            assertEquals(quarters[i] * 0.001 * 200, pedal.deceleration(0.001 * i * 1e4, 0), 1e-12);
+        }
+    }
+
+    /** The longest step of the simulator is a part of these. */
+    @Test
+    void disturbancesTellTheirQuickestPeriod() {
+        assertEquals(Double.POSITIVE_INFINITY, PedalDisturbance.NONE.shortestPeriod());
+        assertEquals(0.4, new Hesitation(1, 0.4, 0.5).shortestPeriod());
+        assertEquals(0.25, new Ripple(0.1, 4).shortestPeriod());
+        FootError foot = FootError.draw(new Pedal.ForceSensing(40, 0, 0.03), new Leg(0, 0.1, 2, 0), 1);
+        assertEquals(0.5, foot.shortestPeriod());
+    }
+
+    @Test
+    void pedalsSayWhatTheyMeasure() {
+        assertEquals("force-sensing", new Pedal.ForceSensing(40, 0, 0.03).name());
+        assertEquals("travel-sensing", new Pedal.TravelSensing(1e4, 0, 200, 0, 0.03).name());
+    }
+
+    @Test
+    void impossibleNumbersAreRefused() {
+        refused("steady_error", () -> new Leg(-0.1, 0, 1, 0));
+        refused("variability", () -> new Leg(0, 0.6, 1, 0));
+        refused("bandwidth_hz", () -> new Leg(0, 0, 0, 0));
+        refused("place_error_m", () -> new Leg(0, 0, 1, Double.NaN));
+        refused("force_per_deceleration", () -> new Pedal.ForceSensing(0, 0, 0.03));
+        refused("force_resolution_n", () -> new Pedal.ForceSensing(40, -1, 0.03));
+        refused("build_up_lag_s", () -> new Pedal.ForceSensing(40, 0, 0));
+        refused("pedal_stiffness_n_per_m", () -> new Pedal.TravelSensing(0, 0, 200, 0, 0.03));
+        refused("pedal_hardening_n_per_m3", () -> new Pedal.TravelSensing(1, -1, 200, 0, 0.03));
+        refused("deceleration_per_travel", () -> new Pedal.TravelSensing(1, 0, 0, 0, 0.03));
+        refused("travel_resolution_m", () -> new Pedal.TravelSensing(1, 0, 200, -1, 0.03));
+        refused("build_up_lag_s", () -> new Pedal.TravelSensing(1, 0, 200, 0, Double.NaN));
+        refused("hesitation_start_s", () -> new Hesitation(-1, 0.4, 0.5));
+        refused("hesitation_duration_s", () -> new Hesitation(1, 0, 0.5));
+        refused("ripple_size", () -> new Ripple(1.1, 2));
+    }
+
+    private static void refused(String field, Runnable making) {
+        assertEquals(
+                field, assertThrows(InvalidValueException.class, making::run).field());
+    }
 }

@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
 
 /** The laws in the documentation of {@link ReleaseShape}, for every ready shape and for random tables. */
 class ReleaseShapeContractTest {
@@ -95,7 +96,20 @@ class ReleaseShapeContractTest {
     void splinePassesThroughItsValues(@ForAll("splines") SplineRelease spline) {
         double[] inner = spline.inner();
         for (int i = 0; i < inner.length; i++) {
-            assertEquals(inner[i], spline.remaining((i + 1.0) / (inner.length + 1)), ROUNDING * 100);
+            assertEquals(inner[i], spline.remaining(SplineRelease.place(i + 1, inner.length + 1)), ROUNDING * 100);
+        }
+    }
+
+    /** Friction circle: the brake of a point mass in a spiral goes as √(1 − u²), here within 0.4 % of the peak. */
+    @Test
+    void splineFollowsTheReleaseOfAPointMass() {
+        double[] inner = new double[6];
+        for (int i = 0; i < inner.length; i++) {
+            inner[i] = ReleaseShapes.CIRCLE.remaining(SplineRelease.place(i + 1, inner.length + 1));
+        }
+        SplineRelease spline = new SplineRelease("spline", inner);
+        for (double u = 0; u <= 1; u += 0.001) {
+            assertEquals(ReleaseShapes.CIRCLE.remaining(u), spline.remaining(u), 0.004, "at " + u);
         }
     }
 

@@ -11,7 +11,6 @@ import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Ready shapes: names, values, and what they do to a car in a straight line. */
 class ReleaseShapesTest {
@@ -96,29 +95,39 @@ class ReleaseShapesTest {
         }
     }
 
+    /** The refusal names the column and the row, counted from 1. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "0|1",
-                "0 1|1",
-                "0 0.5 0.5 1|1 1 0 0",
-                "0.1 1|1 0",
-                "0 0.9|1 0",
-                "0 1|0.9 0",
-                "0 1|1 0.1",
-                "0 0.5 1|1 1.2 0",
-                "0 0.4 0.6 1|1 0.3 0.4 0",
-                "0 NaN 1|1 0.5 0",
-                "0 0.5 1|1 NaN 0",
-                "0 0.5 1|1 -0.1 0",
-                "NaN 1|1 0",
-                "0 1|NaN 0"
-            })
-    void badTablesAreRefused(String table) {
-        String[] columns = table.split("\\|");
-        InvalidValueException error = assertThrows(
-                InvalidValueException.class, () -> new TabulatedRelease(numbers(columns[0]), numbers(columns[1])));
-        assertTrue(error.field().startsWith("release_shape"), error.field());
+    @CsvSource({
+        "0, 1, release_shape",
+        "0 1, 1, release_shape",
+        "0 0.5 0.5 1, 1 1 0 0, 'release_shape, released, row 3'",
+        "0 0.5 1.2 1, 1 1 0 0, 'release_shape, released, row 3'",
+        "0.1 1, 1 0, 'release_shape, released, row 1'",
+        "0 0.9, 1 0, 'release_shape, released, row 2'",
+        "0 1, 0.9 0, 'release_shape, remaining, row 1'",
+        "0 1, 1 0.1, 'release_shape, remaining, row 2'",
+        "0 0.5 1, 1 1.2 0, 'release_shape, remaining, row 2'",
+        "0 0.4 0.6 1, 1 0.3 0.4 0, 'release_shape, remaining, row 3'",
+        "0 NaN 1, 1 0.5 0, 'release_shape, released, row 2'",
+        "0 0.5 1, 1 NaN 0, 'release_shape, remaining, row 2'",
+        "0 0.5 1, 1 -0.1 0, 'release_shape, remaining, row 2'",
+        "NaN 1, 1 0, 'release_shape, released, row 1'",
+        "0 1, NaN 0, 'release_shape, remaining, row 1'"
+    })
+    void badTablesAreRefused(String u, String remaining, String field) {
+        InvalidValueException error =
+                assertThrows(InvalidValueException.class, () -> new TabulatedRelease(numbers(u), numbers(remaining)));
+        assertEquals(field, error.field());
+    }
+
+    /** A level stretch, and the shortest table, are allowed. */
+    @Test
+    void tablesAtTheEdgeOfWhatIsAllowedAreTaken() {
+        TabulatedRelease level = new TabulatedRelease(numbers("0 0.3 0.6 1"), numbers("1 1 0 0"));
+        assertEquals(1, level.remaining(0.2));
+        assertEquals(0.5, level.remaining(0.45), 1e-15);
+        assertEquals(0, level.remaining(0.8));
+        assertEquals(0.75, new TabulatedRelease(numbers("0 1"), numbers("1 0")).remaining(0.25));
     }
 
     private static double[] numbers(String words) {

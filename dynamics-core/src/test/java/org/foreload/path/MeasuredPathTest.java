@@ -26,48 +26,7 @@ class MeasuredPathTest {
     private static final double TOLERANCE = 0.05;
     private static final long SEEDS = 10;
     private static final double LENGTH = 300;
-
-    /** Spiral of 40 m, arc of 60 m, spiral of 40 m, with 80 m before and after. */
-    private static final SegmentPath TRUTH = SegmentPath.of(
-            80,
-            List.of(
-                    Segment.spiralIn(40, RADIUS, Turn.LEFT),
-                    Segment.arc(60, RADIUS, Turn.LEFT),
-                    Segment.spiralOut(40, RADIUS, Turn.LEFT)),
-            80,
-            5);
-
-    /** Points of a line every {@code step} metres, with normal errors in x and y. */
-    private record Points(double[] x, double[] y) {
-
-        static Points of(Path path, double step, double noise, long seed) {
-            Random random = new Random(seed);
-            int count = 1 + (int) Math.floor((path.end() - path.start()) / step + 1e-9);
-            Points points = new Points(new double[count], new double[count]);
-            for (int i = 0; i < count; i++) {
-                Path.Point at = path.position(path.start() + i * step);
-                points.x[i] = at.x() + noise * random.nextGaussian();
-                points.y[i] = at.y() + noise * random.nextGaussian();
-            }
-            return points;
-        }
-
-        Points mirrored() {
-            return new Points(x, scaled(y, -1, 0));
-        }
-
-        MeasuredLine line() {
-            return MeasuredLine.of(x, y, 5);
-        }
-
-        private static double[] scaled(double[] values, double factor, double shift) {
-            double[] result = new double[values.length];
-            for (int i = 0; i < values.length; i++) {
-                result[i] = factor * values[i] + shift;
-            }
-            return result;
-        }
-    }
+    private static final SegmentPath TRUTH = SamplePoints.TRUTH;
 
     /** Errors of curvature relative to the largest of the truth; stations are aligned at the first point. */
     private record CurvatureError(double rms, double largest, double largestAwayFromSpiralEnds) {
@@ -104,7 +63,7 @@ class MeasuredPathTest {
     void noisyPointsGiveBackTheCurvature(double step) {
         for (long seed = 0; seed < SEEDS; seed++) {
             MeasuredPath fit =
-                    MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
+                    MeasuredPath.fit(SamplePoints.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
             CurvatureError error = CurvatureError.of(fit);
             String run = "step " + step + ", seed " + seed + ": " + error;
             assertTrue(error.rms < 0.025, run);
@@ -121,7 +80,7 @@ class MeasuredPathTest {
     void noisyPointsGiveBackTheLine(double step) {
         for (long seed = 0; seed < SEEDS; seed++) {
             MeasuredPath fit =
-                    MeasuredPath.fit(Points.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
+                    MeasuredPath.fit(SamplePoints.of(TRUTH, step, NOISE, seed).line(), TOLERANCE);
             double sum = 0;
             int count = 0;
             for (double s = -80; s <= 220; s += 1) {
@@ -137,16 +96,16 @@ class MeasuredPathTest {
 
     @Test
     void deviationsAreThoseOfThePoints() {
-        Points points = Points.of(TRUTH, 3, NOISE, 11);
+        SamplePoints points = SamplePoints.of(TRUTH, 3, NOISE, 11);
         MeasuredPath fit = MeasuredPath.fit(points.line(), TOLERANCE, 30, 20);
         double sum = 0;
         double largest = 0;
-        for (int i = 0; i < points.x.length; i++) {
-            double distance = distance(fit, fit.inPathFrame(points.x[i], points.y[i]));
+        for (int i = 0; i < points.x().length; i++) {
+            double distance = distance(fit, fit.inPathFrame(points.x()[i], points.y()[i]));
             sum += distance * distance;
             largest = Math.max(largest, distance);
         }
-        assertEquals(Math.sqrt(sum / points.x.length), fit.rmsDeviation(), 1e-5);
+        assertEquals(Math.sqrt(sum / points.x().length), fit.rmsDeviation(), 1e-5);
         assertEquals(largest, fit.maxDeviation(), 1e-5);
         assertTrue(fit.rmsDeviation() <= TOLERANCE);
         assertEquals(NOISE, fit.rmsDeviation(), 0.2 * NOISE);
@@ -174,7 +133,7 @@ class MeasuredPathTest {
     @ParameterizedTest
     @CsvSource({"2, 0.011", "3, 0.02", "5, 0.025"})
     void cleanPointsGiveBackTheCurvature(double step, double largest) {
-        MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, step, 0, 0).line(), TOLERANCE);
+        MeasuredPath fit = MeasuredPath.fit(SamplePoints.of(TRUTH, step, 0, 0).line(), TOLERANCE);
         CurvatureError error = CurvatureError.of(fit);
         assertTrue(error.rms < 0.006, error.toString());
         assertTrue(error.largestAwayFromSpiralEnds < 0.005, error.toString());
@@ -184,12 +143,12 @@ class MeasuredPathTest {
         assertEquals(-80, fit.start(), 1);
     }
 
-    /** Points on a circle have one curvature, 1/R, from the first to the last; so the line starts at turn-in. */
+    /** SamplePoints on a circle have one curvature, 1/R, from the first to the last; so the line starts at turn-in. */
     @ParameterizedTest
     @CsvSource({"LEFT, 30", "RIGHT, 12"})
     void pointsOnACircle(Turn turn, double radius) {
         SegmentPath circle = SegmentPath.of(0, List.of(Segment.arcThroughAngle(5, radius, turn)), 0, 5);
-        MeasuredPath fit = MeasuredPath.fit(Points.of(circle, 2, 0, 0).line(), TOLERANCE);
+        MeasuredPath fit = MeasuredPath.fit(SamplePoints.of(circle, 2, 0, 0).line(), TOLERANCE);
         assertEquals(0, fit.start());
         for (double s = 0; s <= fit.end(); s += 0.7) {
             assertEquals(turn.sign() / radius, fit.curvature(s), 1e-6 / radius);
@@ -199,7 +158,7 @@ class MeasuredPathTest {
     @Test
     void pointsOnAStraight() {
         SegmentPath straight = SegmentPath.of(100, List.of(), 0, 5);
-        MeasuredPath fit = MeasuredPath.fit(Points.of(straight, 4, 0, 0).line(), TOLERANCE);
+        MeasuredPath fit = MeasuredPath.fit(SamplePoints.of(straight, 4, 0, 0).line(), TOLERANCE);
         assertEquals(100, fit.end() - fit.start(), 1e-9);
         assertEquals(0, fit.curvature(fit.start() + 50), 1e-12);
     }
@@ -207,7 +166,8 @@ class MeasuredPathTest {
     @Test
     void endsHaveNoSpikes() {
         for (long seed = 0; seed < SEEDS; seed++) {
-            MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, 3, NOISE, seed).line(), TOLERANCE);
+            MeasuredPath fit =
+                    MeasuredPath.fit(SamplePoints.of(TRUTH, 3, NOISE, seed).line(), TOLERANCE);
             for (double s : new double[] {fit.start(), fit.start() + 3, fit.end() - 3, fit.end()}) {
                 assertTrue(RADIUS * Math.abs(fit.curvature(s)) < 0.07, "seed " + seed + ": " + fit.curvature(s));
             }
@@ -216,8 +176,9 @@ class MeasuredPathTest {
 
     @Test
     void addedStraightsJoinWithoutAJump() {
-        MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, 3, NOISE, 3).line(), TOLERANCE, 200, 100);
-        MeasuredPath alone = MeasuredPath.fit(Points.of(TRUTH, 3, NOISE, 3).line(), TOLERANCE);
+        MeasuredPath fit = MeasuredPath.fit(SamplePoints.of(TRUTH, 3, NOISE, 3).line(), TOLERANCE, 200, 100);
+        MeasuredPath alone =
+                MeasuredPath.fit(SamplePoints.of(TRUTH, 3, NOISE, 3).line(), TOLERANCE);
         assertEquals(alone.end() - alone.start() + 300, fit.end() - fit.start(), 0.05);
         double join = fit.start() + 200;
         assertEquals(200, fit.position(join).x());
@@ -230,7 +191,7 @@ class MeasuredPathTest {
 
     @Test
     void pointsInTheMirrorGiveThePathInTheMirror() {
-        Points points = Points.of(TRUTH, 3, NOISE, 4);
+        SamplePoints points = SamplePoints.of(TRUTH, 3, NOISE, 4);
         Path mirrored = MeasuredPath.fit(points.line(), TOLERANCE).mirrored();
         Path right = MeasuredPath.fit(points.mirrored().line(), TOLERANCE);
         assertEquals(mirrored.start(), right.start(), 1e-9);
@@ -244,8 +205,9 @@ class MeasuredPathTest {
     /** Quarter turn and a shift to the coordinates of a country-wide grid. */
     @Test
     void theFrameOfTheSurveyDoesNotMatter() {
-        Points points = Points.of(TRUTH, 3, NOISE, 5);
-        Points moved = new Points(Points.scaled(points.y, -1, 512_000), Points.scaled(points.x, 1, 5_340_000));
+        SamplePoints points = SamplePoints.of(TRUTH, 3, NOISE, 5);
+        SamplePoints moved = new SamplePoints(
+                SamplePoints.scaled(points.y(), -1, 512_000), SamplePoints.scaled(points.x(), 1, 5_340_000));
         Path here = MeasuredPath.fit(points.line(), TOLERANCE);
         Path there = MeasuredPath.fit(moved.line(), TOLERANCE);
         for (double s = here.start(); s < here.end(); s += 1.3) {
@@ -255,14 +217,15 @@ class MeasuredPathTest {
 
     @Test
     void keepsTheLawsOfAPath() {
-        Points points = Points.of(TRUTH, 3, NOISE, 6);
+        SamplePoints points = SamplePoints.of(TRUTH, 3, NOISE, 6);
         PathLaws.check(MeasuredPath.fit(points.line(), TOLERANCE));
         PathLaws.check(MeasuredPath.fit(points.mirrored().line(), TOLERANCE, 50, 60));
     }
 
     @Test
     void curvatureIsContinuousAndPiecesAreNotTooShort() {
-        MeasuredPath fit = MeasuredPath.fit(Points.of(TRUTH, 0.5, NOISE, 7).line(), TOLERANCE);
+        MeasuredPath fit =
+                MeasuredPath.fit(SamplePoints.of(TRUTH, 0.5, NOISE, 7).line(), TOLERANCE);
         double previous = fit.start();
         for (double kink : fit.kinks()) {
             assertEquals(fit.curvature(kink - 1e-9), fit.curvature(kink), 1e-10);
@@ -286,7 +249,8 @@ class MeasuredPathTest {
             segments.addAll(corner);
         }
         SegmentPath winding = SegmentPath.of(50, segments, 50, 5);
-        MeasuredPath fit = MeasuredPath.fit(Points.of(winding, 3, NOISE, 8).line(), TOLERANCE);
+        MeasuredPath fit =
+                MeasuredPath.fit(SamplePoints.of(winding, 3, NOISE, 8).line(), TOLERANCE);
         assertTrue(fit.rmsDeviation() < TOLERANCE);
         double sum = 0;
         int count = 0;
@@ -326,84 +290,13 @@ class MeasuredPathTest {
     }
 
     @Test
-    void trackIsReadStraightBetweenThePoints() {
-        Points points = Points.of(TRUTH, 5, 0, 0);
-        int count = points.x.length;
-        double[] left = new double[count];
-        double[] right = new double[count];
-        double[] banking = new double[count];
-        double[] grade = new double[count];
-        for (int i = 0; i < count; i++) {
-            left[i] = 3 + 0.1 * i;
-            right[i] = 9 - 0.1 * i;
-            banking[i] = 0.01 * i;
-            grade[i] = i < 10 ? 0.1 : -0.05;
-        }
-        MeasuredPath fit = MeasuredPath.fit(
-                points.line().withWidths(left, right).withBankingAngles(banking).withGradeFractions(grade),
-                TOLERANCE,
-                20,
-                20);
-        double first = fit.start() + 20;
-        double steps = 12.3;
-        double s = first + steps * 5;
-        double metre = 1e-3; // the feet of clean points lie within a millimetre of their true stations
-        assertEquals(3 + 0.1 * steps, fit.widthLeft(s), metre);
-        assertEquals(9 - 0.1 * steps, fit.widthRight(s), metre);
-        assertEquals(0.01 * steps, fit.banking(s), metre);
-        assertEquals(Math.atan(-0.05), fit.grade(s), 1e-12);
-        assertEquals(Math.atan(0.1), fit.grade(first + 40), 1e-12);
-        assertEquals(0.5 * (Math.atan(0.1) + Math.atan(-0.05)), fit.grade(first + 9.5 * 5), metre);
-        assertEquals(3, fit.widthLeft(fit.start()));
-        assertEquals(right[count - 1], fit.widthRight(fit.end()));
-    }
-
-    @Test
     void aToleranceBelowTheScatterIsRefusedWithTheScatter() {
-        MeasuredLine line = Points.of(TRUTH, 3, 0.2, 9).line();
+        MeasuredLine line = SamplePoints.of(TRUTH, 3, 0.2, 9).line();
         InvalidValueException error =
                 assertThrows(InvalidValueException.class, () -> MeasuredPath.fit(line, TOLERANCE));
         assertEquals("tolerance_m", error.field());
         double scatter = Double.parseDouble(error.allowed().split(" ")[2]);
         assertEquals(0.2, scatter, 0.05);
         assertTrue(MeasuredPath.fit(line, 0.3).rmsDeviation() <= 0.3);
-    }
-
-    @Test
-    void impossibleNumbersAreRefused() {
-        double nan = Double.NaN;
-        double[] x = {0, 5, 10, 15, 20, 25};
-        double[] y = {0, 0, 1, 2, 4, 6};
-        MeasuredLine line = MeasuredLine.of(x, y, 5);
-        refused("tolerance_m", () -> MeasuredPath.fit(line, nan));
-        refused("tolerance_m", () -> MeasuredPath.fit(line, 0));
-        refused("approach_length_m", () -> MeasuredPath.fit(line, TOLERANCE, nan, 0));
-        refused("exit_length_m", () -> MeasuredPath.fit(line, TOLERANCE, 0, -1));
-        refused("half_width_m", () -> MeasuredLine.of(x, y, nan));
-        refused("x_m", () -> MeasuredLine.of(new double[4], new double[4], 5));
-        refused("y_m", () -> MeasuredLine.of(x, new double[4], 5));
-        refused("x_m, row 3", () -> MeasuredLine.of(new double[] {0, 5, nan, 15, 20, 25}, y, 5));
-        refused("y_m, row 2", () -> MeasuredLine.of(x, new double[] {0, Double.NEGATIVE_INFINITY, 1, 2, 4, 6}, 5));
-        refused("x_m, row 4", () -> MeasuredLine.of(new double[] {0, 5, 10, 10, 20, 25}, new double[6], 5));
-        refused("x_m, row 6", () -> MeasuredLine.of(new double[] {0, 5, 10, 15, 20, 90}, new double[6], 5));
-        refused("x_m, row 5", () -> MeasuredLine.of(new double[] {0, 5, 10, 15, 12, 25}, new double[6], 5));
-        refused("width_left_m, row 2", () -> line.withWidths(new double[] {1, -1, 1, 1, 1, 1}, x));
-        refused("width_right_m", () -> line.withWidths(x, new double[3]));
-        refused("banking, row 1", () -> line.withBankingAngles(new double[] {2, 0, 0, 0, 0, 0}));
-        refused("grade, row 6", () -> line.withGradeFractions(new double[] {0, 0, 0, 0, 0, nan}));
-    }
-
-    private static void refused(String field, Runnable making) {
-        assertEquals(
-                field, assertThrows(InvalidValueException.class, making::run).field());
-    }
-
-    @Test
-    void aLineKeepsNoHandOnItsArrays() {
-        Points points = Points.of(TRUTH, 3, 0, 0);
-        MeasuredLine line = points.line();
-        double expected = MeasuredPath.fit(line, TOLERANCE).curvature(60);
-        points.x[20] += 3;
-        assertEquals(expected, MeasuredPath.fit(line, TOLERANCE).curvature(60));
     }
 }

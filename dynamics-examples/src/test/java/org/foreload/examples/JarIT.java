@@ -1,14 +1,18 @@
 package org.foreload.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,6 +21,8 @@ class JarIT {
 
     @TempDir
     private Path directory;
+
+    private final Map<String, String> environment = new HashMap<>();
 
     private record Call(int status, String out, String err) {}
 
@@ -31,10 +37,10 @@ class JarIT {
         command.addAll(List.of(args));
         Path out = directory.resolve("out");
         Path err = directory.resolve("err");
-        Process process = new ProcessBuilder(command)
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        builder.environment().putAll(environment);
+        Process process = builder.start();
         int status = process.waitFor();
         return new Call(
                 status, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
@@ -58,6 +64,25 @@ class JarIT {
             assertTrue(Files.size(file) > 10_000, name);
         }
         assertTrue(Files.readString(directory.resolve("picture.svg")).contains("deceleration, m/s²"));
+    }
+
+    /** A machine whose font configuration knows no font, and where Java has kept none of an earlier one. */
+    @Test
+    void withoutAnyFontItDrawsTheSameSvgAndRefusesPngInOneLine() throws IOException, InterruptedException {
+        Path with = directory.resolve("with.svg");
+        call("grip", "--picture", with.toString());
+        Path none = Files.writeString(directory.resolve("fonts.conf"), "<fontconfig></fontconfig>");
+        environment.put("FONTCONFIG_FILE", none.toString());
+        environment.put("JAVA_TOOL_OPTIONS", "-Duser.home=" + directory);
+        Path without = directory.resolve("without.svg");
+        Call call = call("grip", "--picture", without.toString());
+        assertEquals(0, call.status(), call.err());
+        assertEquals(-1, Files.mismatch(with, without));
+        Call png = call("grip", "--picture", directory.resolve("without.png").toString());
+        assumeTrue(png.status() != 0, "this system does not ask for fonts in the way that this test takes away");
+        assertEquals(2, png.status(), png.err());
+        assertTrue(png.err().contains("PNG needs a font on this machine"), png.err());
+        assertFalse(png.err().contains("\tat "), png.err());
     }
 
     @Test

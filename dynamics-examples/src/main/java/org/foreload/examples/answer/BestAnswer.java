@@ -132,7 +132,7 @@ public final class BestAnswer {
     private static List<Report> restarts(Optimum optimum) {
         return optimum.restarts().stream()
                 .map(restart -> new Report()
-                        .with("seed", (double) restart.seed())
+                        .withCount("seed", restart.seed())
                         .with("from", restart.from())
                         .with("time_s", restart.time()))
                 .toList();

@@ -86,7 +86,8 @@ public final class EntryAnswer {
                 .with("above_bound", aboveBound(study, entry));
     }
 
-    static String title(CornerStudy study) {
+    /** Car and corner: {@code Dunlin … in Tarnhollow Mill …}. */
+    public static String title(CornerStudy study) {
         return study.simulator().car().name() + " in "
                 + study.simulator().corner().name();
     }

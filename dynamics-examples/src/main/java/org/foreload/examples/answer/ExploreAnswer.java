@@ -60,8 +60,8 @@ public final class ExploreAnswer {
         return report.with("gain_s", sweep.gain())
                 .with("bound_time_s", sweep.boundTime())
                 .with("complete", sweep.complete())
-                .with("releases_planned", (double) sweep.planned())
-                .with("releases_tried", (double) sweep.candidates().size())
+                .withCount("releases_planned", sweep.planned())
+                .withCount("releases_tried", sweep.candidates().size())
                 .with("entries", "", sorted.stream().map(ExploreAnswer::entry).toList());
     }
 

@@ -41,7 +41,7 @@ public final class RiskAnswer {
                 .with("mean_time_s", risk.meanTime())
                 .with("time_deviation_s", risk.timeDeviation())
                 .with("expected_time_s", risk.expectedTime(cost))
-                .with("samples", String.valueOf(risk.failed().of()))
+                .withCount("samples", risk.failed().of())
                 .with("brake_point_m", risk.plan().brakePoint())
                 .with("release", EntryAnswer.release(risk.plan()))
                 .with("driver", scatter(scatter))

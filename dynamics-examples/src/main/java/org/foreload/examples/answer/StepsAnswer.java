@@ -12,6 +12,9 @@ import org.foreload.strategy.CornerStudy;
 /** A practice plan as a report. */
 public final class StepsAnswer {
 
+    /** What the core says where nothing goes wrong. */
+    private static final String NO_TELL_TALE = "none";
+
     private StepsAnswer() {}
 
     /** The report of a plan for this driver, with the failure probability that was accepted. */
@@ -22,7 +25,7 @@ public final class StepsAnswer {
                 .with("driver", scatter.name())
                 .with("steps", "Step by step, the first is what the driver does now", rows(plan.steps()));
         for (int i = 1; i < plan.steps().size(); i++) {
-            report = report.note(words(i, plan.steps().get(i)));
+            report = report.note(words(i, plan.steps()));
         }
         if (plan.reached() < 1) {
             report = report.headline(shortOf(scatter, plan, accepted));
@@ -60,11 +63,19 @@ public final class StepsAnswer {
         return rows;
     }
 
-    /** One step in words; its number is 1 for the first that the driver does not do yet. */
-    public static String words(int number, Step step) {
+    /**
+     * One step in words. What is felt is left out where it is the same as in the step before.
+     *
+     * @param number 1 for the first that the driver does not do yet
+     * @param steps all of them
+     */
+    public static String words(int number, List<Step> steps) {
+        Step step = steps.get(number);
+        boolean told = step.tellTale().equals(NO_TELL_TALE)
+                || number > 1 && step.tellTale().equals(steps.get(number - 1).tellTale());
         return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", carry the brake "
                 + shift(step.further(), "further", "less far") + "; " + change(step.gain()) + ". Too late: "
-                + step.goesFirst() + "; look for this: " + step.tellTale() + ".";
+                + step.goesFirst() + (told ? "." : "; look for this: " + step.tellTale() + ".");
     }
 
     private static String shift(double metres, String more, String less) {

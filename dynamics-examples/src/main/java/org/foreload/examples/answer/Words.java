@@ -32,15 +32,38 @@ public final class Words {
         return distance + (station < 0 ? " m before turn-in" : " m after turn-in");
     }
 
-    /** {@code brake 66.0 m before turn-in, to 7.90 m/s², start to ease off … (smooth)}. */
+    /** {@code from 12.3 m before turn-in}; {@code from turn-in}. */
+    public static String from(double station) {
+        String place = place(station);
+        return "from " + (place.startsWith("at ") ? place.substring("at ".length()) : place);
+    }
+
+    /**
+     * {@code brake 66.0 m before turn-in, to 7.90 m/s², ease off from … (smooth)}. Where the foot comes down after the
+     * release has begun, the peak is never reached, and there is no place to ease off from: then so it is said.
+     */
     public static String brake(BrakePlan plan) {
         var release = plan.release();
-        String comesOff = release.start() == release.end()
-                ? "off at once " + place(release.end())
-                : "ease off from " + place(release.start()) + ", off " + place(release.end()) + " ("
-                        + release.shape().name() + ")";
-        return "brake " + place(plan.brakePoint()) + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², "
-                + comesOff;
+        String brake = "brake " + place(plan.brakePoint()) + ", " + press(plan);
+        String shape = " (" + release.shape().name() + ")";
+        if (intoRelease(plan)) {
+            return brake + ", off " + place(release.end()) + shape + "; this release is one of "
+                    + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s² " + from(release.start());
+        }
+        return release.start() == release.end()
+                ? brake + ", off at once " + place(release.end())
+                : brake + ", ease off " + from(release.start()) + ", off " + place(release.end()) + shape;
+    }
+
+    /** {@code to 7.90 m/s²}, or how much at most where the release has begun before the foot comes down. */
+    public static String press(BrakePlan plan) {
+        double most = plan.peakDeceleration() * plan.release().remaining(plan.brakePoint());
+        return (intoRelease(plan) ? "to at most " : "to ") + Numbers.rounded(most, 2) + " m/s²";
+    }
+
+    /** Whether the foot comes down where the release has already begun. */
+    public static boolean intoRelease(BrakePlan plan) {
+        return plan.release().remaining(plan.brakePoint()) < 1;
     }
 
     /** How an entry was braked, in one phrase. */

@@ -9,7 +9,9 @@ import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceRow;
 import org.foreload.balance.BalanceStudy;
 import org.foreload.conventions.Gravity;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Numbers;
@@ -17,7 +19,6 @@ import org.foreload.examples.output.Report;
 import org.foreload.grip.BrakeDistribution;
 import org.foreload.load.LoadTransfer;
 import org.foreload.parameter.Parameter;
-import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
@@ -77,6 +78,7 @@ final class BalanceVerb implements Verb {
             names = "--axis",
             paramLabel = "<name>",
             defaultValue = "brake-share",
+            completionCandidates = Candidates.Axes.class,
             description = "What is swept: brake-share, roll-stiffness, cg-height or downforce (its front share). "
                     + "Default: brake-share.")
     private String axisName;
@@ -104,10 +106,7 @@ final class BalanceVerb implements Verb {
     private StudyOptions studyOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -123,22 +122,18 @@ final class BalanceVerb implements Verb {
         sweepOptions.check();
         studyOptions.check();
         Axis wanted = wantedAxis();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        BalanceAxis axis = axis(wanted, car);
-        return new Blame(carOptions, cornerOptions)
-                .compute(() -> report(console, wanted, axis, studyOptions.study(car, corner)));
+        return placeOptions.ask(
+                console, (car, corner) -> report(console, wanted, axis(wanted, car), studyOptions.study(car, corner)));
     }
 
     private Report report(Console console, Axis wanted, BalanceAxis axis, CornerStudy study) {
         Car car = study.simulator().car();
-        Corner corner = study.simulator().corner();
         Balance balance =
                 sweepOptions.run(console, sweep -> BalanceStudy.standard().run(study, axis, sweep));
         common.picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
-        Report report = new Report(car.name() + " in " + corner.name())
+        Report report = new Report(EntryAnswer.title(study))
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
                 .with("complete", balance.rows().size() == axis.values().size())
@@ -186,7 +181,18 @@ final class BalanceVerb implements Verb {
         if (!(high > low)) {
             throw new InputException(null, "--to", Numbers.shortest(high), "must be above --from");
         }
+        possible("--from", wanted.parameter, car, low);
+        possible("--to", wanted.parameter, car, high);
         return BalanceAxis.evenly(wanted.parameter, low, high, values);
+    }
+
+    /** What the car cannot have is the request's mistake, not that of the car's file. */
+    private static void possible(String option, Parameter<Car> parameter, Car car, double value) {
+        try {
+            parameter.with(car, value);
+        } catch (InvalidValueException e) {
+            throw InputException.of(null, option, e);
+        }
     }
 
     private static List<Report> rows(Balance balance, String name) {

@@ -9,9 +9,7 @@ import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.lap.Lap;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
-import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,10 +53,7 @@ final class BestVerb implements Verb {
     private boolean noWhy;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -72,10 +67,7 @@ final class BestVerb implements Verb {
     public Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
             Optional<EntryResult> baseline = Lap.baseline(study, studyOptions.buildUpTime());
@@ -88,7 +80,7 @@ final class BestVerb implements Verb {
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
         try (ShownProgress progress = console.progress(searchOptions.quiet())) {
-            return Remainder.of(study, best, searchOptions.threads(), progress);
+            return Remainder.of(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }
 }

@@ -25,14 +25,13 @@ final class Blame {
         try {
             return computation.get();
         } catch (InvalidValueException e) {
-            String allowed = "must be " + e.allowed();
             if (CarFile.hasField(e.field())) {
-                throw new InputException(car, e.field(), e.value(), allowed);
+                throw InputException.of(car, e.field(), e);
             }
             if (CornerFile.hasField(e.field())) {
-                throw new InputException(corner, e.field(), e.value(), allowed);
+                throw InputException.of(corner, e.field(), e);
             }
-            throw new InputException(null, "--" + e.field().replace('_', '-'), e.value(), allowed);
+            throw InputException.of(null, "--" + e.field().replace('_', '-'), e);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.output.Format;
+import org.foreload.risk.Scatter;
 
 /** What a shell may complete after an option. */
 final class Candidates {
@@ -47,6 +48,36 @@ final class Candidates {
 
         ShapeNames() {
             super(Shapes.names());
+        }
+    }
+
+    /** What {@code balance} can sweep. */
+    static final class Axes extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Axes() {
+            super(Arrays.stream(BalanceVerb.Axis.values()).map(Choices::word).toList());
+        }
+    }
+
+    /** What can disturb the pedal. */
+    static final class Kinds extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Kinds() {
+            super(Arrays.stream(SmoothnessVerb.Kind.values()).map(Choices::word).toList());
+        }
+    }
+
+    /** Names of the invented drivers. */
+    static final class Drivers extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Drivers() {
+            super(Scatter.PRESETS.stream().map(Scatter::name).toList());
         }
     }
 }

@@ -93,7 +93,7 @@ final class CircuitVerb implements Verb {
             String source = CarFile.hasField(e.field())
                     ? carOptions.source()
                     : CircuitFile.place(file == null ? Demos.CIRCUIT_SOURCE : file.toString(), number);
-            throw new InputException(source, e.field(), e.value(), "must be " + e.allowed());
+            throw InputException.of(source, e.field(), e);
         }
     }
 }

@@ -6,10 +6,7 @@ import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
-import org.foreload.path.Corner;
-import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -51,10 +48,7 @@ final class EntryVerb implements Verb {
     private boolean all;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -68,10 +62,7 @@ final class EntryVerb implements Verb {
     public Report report(Console console) {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
             if (releaseOptions.brakePointGiven()) {
                 EntryResult entry = study.simulator().run(plan);

@@ -11,13 +11,11 @@ import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Remainder;
-import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,17 +47,11 @@ import picocli.CommandLine.Option;
         })
 final class ExploreVerb implements Verb {
 
-    private static final int MOST_THREADS = 1024;
-
     @Mixin
     private GridOptions gridOptions;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "<n>",
-            description =
-                    "How many releases are tried at once; the answer is the same. Default: one for each processor.")
-    private Integer threads;
+    @Mixin
+    private SweepOptions sweepOptions;
 
     @Option(
             names = "--checkpoint",
@@ -83,14 +75,8 @@ final class ExploreVerb implements Verb {
                             + "time with a new search. Takes a minute or two.")
     private boolean why;
 
-    @Option(names = "--quiet", description = "Show no progress.")
-    private boolean quiet;
-
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -102,14 +88,11 @@ final class ExploreVerb implements Verb {
 
     @Override
     public Report report(Console console) {
-        int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-        Options.within("--threads", workers, 1, MOST_THREADS, "");
+        sweepOptions.check();
+        int workers = sweepOptions.threads();
         studyOptions.check();
         SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             Exploration sweep = explore(console, study, plan, workers);
             Optional<Remainder> remainder = why && sweep.complete()
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
@@ -120,13 +103,13 @@ final class ExploreVerb implements Verb {
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
-        try (ShownProgress progress = console.progress(quiet)) {
-            return Remainder.of(study, best, workers, progress);
+        try (ShownProgress progress = console.progress(sweepOptions.quiet())) {
+            return Remainder.of(study, best, Remainder.EACH, workers, progress);
         }
     }
 
     private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
-        try (ShownProgress progress = console.progress(quiet)) {
+        try (ShownProgress progress = console.progress(sweepOptions.quiet())) {
             if (checkpoint == null) {
                 return study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE);
             }

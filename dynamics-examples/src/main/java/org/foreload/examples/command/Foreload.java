@@ -110,8 +110,7 @@ public final class Foreload {
         } catch (InputException e) {
             return failed(WRONG, e, e, words, answer, errors);
         } catch (InvalidValueException e) {
-            InputException refusal = new InputException(null, e.field(), e.value(), "must be " + e.allowed());
-            return failed(WRONG, refusal, e, words, answer, errors);
+            return failed(WRONG, InputException.of(null, e.field(), e), e, words, answer, errors);
         } catch (ComputationException e) {
             return failed(FAILED, new InputException(null, null, null, e.getMessage()), e, words, answer, errors);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {

@@ -55,10 +55,7 @@ final class IdealVerb implements Verb {
     private double gripUsed;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -72,10 +69,11 @@ final class IdealVerb implements Verb {
     public Report report(Console console) {
         Options.within("--step", step, 0.01, 100, "m");
         Options.within("--grip-used", gripUsed, 0.01, 1, "");
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        IdealProfile profile = new Blame(carOptions, cornerOptions)
-                .compute(() -> IdealEntry.solve(car, corner, new IdealOptions(step, gripUsed)));
+        return placeOptions.ask(console, this::report);
+    }
+
+    private Report report(Car car, Corner corner) {
+        IdealProfile profile = IdealEntry.solve(car, corner, new IdealOptions(step, gripUsed));
         Report report = new Report(car.name() + " in " + corner.name())
                 .with("brake_point_m", orNone(profile.brakePoint()))
                 .with("release_end_m", orNone(profile.releaseEnd()))

@@ -5,13 +5,12 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
-import org.foreload.path.Corner;
 import org.foreload.stability.PedalStudy;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -120,10 +119,7 @@ final class PedalVerb implements Verb {
     private SweepOptions sweepOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -146,13 +142,10 @@ final class PedalVerb implements Verb {
         Options.positive("--lag", lag, "s");
         planOptions.check();
         sweepOptions.check();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions)
-                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+        return placeOptions.ask(console, planOptions::study, study -> report(console, study));
     }
 
-    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
+    private Report report(Console console, CornerStudy study) {
         BrakePlan plan = planOptions.plan(study);
         double mm = 1e-3;
         List<Pedal> pedals = List.of(
@@ -167,10 +160,10 @@ final class PedalVerb implements Verb {
         List<PedalStudy.Result> results =
                 sweepOptions.run(console, sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
         common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
-        Report report = new Report(car.name() + " in " + corner.name())
+        Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
-                .with("attempts", attempts)
-                .with("seed", seed)
+                .withCount("attempts", attempts)
+                .withCount("seed", seed)
                 .with(
                         "rows",
                         "Each pedal under the same leg",

@@ -77,6 +77,6 @@ final class RequestErrors {
         if (spec.type() == int.class || spec.type() == long.class || spec.type() == Integer.class) {
             return "a whole number";
         }
-        return "a " + label;
+        return spec.type().isArray() || spec.isMultiValue() ? label + ", separated by commas" : "a " + label;
     }
 }

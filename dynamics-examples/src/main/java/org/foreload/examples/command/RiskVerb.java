@@ -10,7 +10,6 @@ import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Optimum;
-import org.foreload.path.Corner;
 import org.foreload.risk.Choice;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
@@ -19,7 +18,6 @@ import org.foreload.risk.SensibleRelease;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -60,13 +58,6 @@ final class RiskVerb implements Verb {
             description = "What a failure costs, s. Default: 10.")
     private double cost;
 
-    @Option(
-            names = "--accept",
-            paramLabel = "<share>",
-            defaultValue = "0.05",
-            description = "Failure probability that the driver accepts, 0 to 1. Default: 0.05.")
-    private double accepted;
-
     @Option(names = "--curve", description = "Weigh gentler and earlier releases too; takes minutes.")
     private boolean curve;
 
@@ -83,10 +74,7 @@ final class RiskVerb implements Verb {
     private StudyOptions studyOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -100,20 +88,16 @@ final class RiskVerb implements Verb {
     public Report report(Console console) {
         Scatter scatter = scatterOptions.scatter();
         Options.notNegative("--failure-cost", cost, "s");
-        Options.within("--accept", accepted, 0, 1, "");
         searchOptions.check();
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
             List<BrakePlan> plans = given ? List.of(told(study, shape)) : searched(console, study);
             Risk risk = judged(console, risks, plans.get(0));
             Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();
-            common.picture().draw(() -> RiskPictures.of(study, risk, choice, accepted));
-            return RiskAnswer.of(study, scatter, risk, choice, cost, accepted);
+            common.picture().draw(() -> RiskPictures.of(study, risk, choice, scatterOptions.accepted()));
+            return RiskAnswer.of(study, scatter, risk, choice, cost, scatterOptions.accepted());
         });
     }
 

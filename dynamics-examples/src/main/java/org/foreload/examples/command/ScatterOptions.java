@@ -15,6 +15,7 @@ final class ScatterOptions {
             names = "--driver",
             paramLabel = "<name>",
             defaultValue = "practised",
+            completionCandidates = Candidates.Drivers.class,
             description =
                     "An invented driver: novice, practised or expert; the options below replace its numbers one by one. "
                             + "Default: practised.")
@@ -58,9 +59,18 @@ final class ScatterOptions {
             description = "Entries driven for each plan, best a power of two. Default: 256.")
     private int samples;
 
+    @Option(
+            names = "--accept",
+            paramLabel = "<share>",
+            defaultValue = "0.05",
+            description =
+                    "Failure probability that is accepted, of each plan and each practice step, 0 to 1. Default: 0.05.")
+    private double accepted;
+
     /** Reads the scatter; before anything is computed. */
     Scatter scatter() {
         Options.within("--samples", samples, 1, MOST_SAMPLES, "");
+        Options.within("--accept", accepted, 0, 1, "");
         if (Scatter.PRESETS.stream().noneMatch(one -> one.name().equals(driver))) {
             throw new InputException(null, "--driver", driver, "must be one of novice, practised, expert");
         }
@@ -78,6 +88,11 @@ final class ScatterOptions {
                 release == null ? preset.releaseTiming() : release,
                 ripple == null ? preset.ripple() : ripple,
                 grip == null ? preset.grip() : grip);
+    }
+
+    /** Failure probability that is accepted. */
+    double accepted() {
+        return accepted;
     }
 
     int samples() {

@@ -1,12 +1,13 @@
 package org.foreload.examples.command;
 
 import org.foreload.optimum.BestRelease;
+import org.foreload.optimum.Remainder;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How thoroughly the best release is searched for. */
 final class SearchOptions {
 
-    private static final int MOST_THREADS = 1024;
     private static final int MOST_RESTARTS = 100;
     private static final int MOST_EVALUATIONS = 100_000;
 
@@ -20,37 +21,40 @@ final class SearchOptions {
     @Option(
             names = "--restarts",
             paramLabel = "<n>",
-            defaultValue = "4",
+            defaultValue = "2",
             description =
                     "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and is several times "
-                            + "quicker. Default: 4.")
+                            + "quicker. Default: 2.")
     private int restarts;
 
     @Option(
             names = "--evaluations",
             paramLabel = "<n>",
-            defaultValue = "900",
-            description = "Entries looked at by each of these searches, 20 to 100000. Default: 900.")
+            defaultValue = "1800",
+            description = "Entries looked at by each of these searches, 20 to 100000. Default: 1800.")
     private int evaluations;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "<n>",
-            description = "How much is computed at once; the answer is the same. Default: one for each processor.")
-    private Integer threads;
-
-    @Option(names = "--quiet", description = "Show no progress.")
-    private boolean quiet;
+    @Mixin
+    private SweepOptions sweepOptions;
 
     /** Refuses what cannot be, before anything is computed. */
     void check() {
         Options.within("--restarts", restarts, 0, MOST_RESTARTS, "");
         Options.within("--evaluations", evaluations, 20, MOST_EVALUATIONS, "");
-        Options.within("--threads", threads(), 1, MOST_THREADS, "");
+        sweepOptions.check();
     }
 
     BestRelease search(double buildUpTime) {
         return new BestRelease(seed, restarts, evaluations, buildUpTime);
+    }
+
+    /** The search for each case where several cases are compared: never longer than the one that was asked for. */
+    BestRelease each() {
+        return new BestRelease(
+                seed,
+                Math.min(restarts, Remainder.EACH.restarts()),
+                Math.min(evaluations, Remainder.EACH.evaluations()),
+                Remainder.EACH.buildUpTime());
     }
 
     long seed() {
@@ -58,10 +62,10 @@ final class SearchOptions {
     }
 
     int threads() {
-        return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        return sweepOptions.threads();
     }
 
     boolean quiet() {
-        return quiet;
+        return sweepOptions.quiet();
     }
 }

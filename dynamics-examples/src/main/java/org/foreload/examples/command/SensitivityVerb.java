@@ -5,11 +5,8 @@ import org.foreload.examples.answer.SensitivityAnswer;
 import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
-import org.foreload.path.Corner;
 import org.foreload.sensitivity.Sensitivity;
-import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -46,10 +43,7 @@ final class SensitivityVerb implements Verb {
     private StudyOptions studyOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -63,10 +57,7 @@ final class SensitivityVerb implements Verb {
     public Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             EntryResult best =
                     Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
             try (ShownProgress progress = console.progress(searchOptions.quiet())) {

@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
@@ -9,10 +10,7 @@ import org.foreload.examples.output.WholeFile;
 import org.foreload.examples.sheet.Sheet;
 import org.foreload.examples.sheet.SheetPage;
 import org.foreload.examples.sheet.SheetRequest;
-import org.foreload.path.Corner;
-import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.SweepPlan;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,7 +39,8 @@ import picocli.CommandLine.Option;
         })
 final class SheetVerb implements Verb {
 
-    private static final int MOST_STEPS = 10;
+    /** With more of them the sheet would need a third page. */
+    private static final int MOST_STEPS = 6;
 
     private static final String OUT = "--out";
 
@@ -56,15 +55,8 @@ final class SheetVerb implements Verb {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "3",
-            description = "Number of practice steps, 1 to 10. Default: 3.")
+            description = "Number of practice steps, 1 to 6. Default: 3.")
     private int steps;
-
-    @Option(
-            names = "--accept",
-            paramLabel = "<share>",
-            defaultValue = "0.05",
-            description = "Failure probability that each step may have, 0 to 1. Default: 0.05.")
-    private double accepted;
 
     @Option(
             names = "--seed",
@@ -86,10 +78,7 @@ final class SheetVerb implements Verb {
     private StudyOptions studyOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -102,23 +91,19 @@ final class SheetVerb implements Verb {
     @Override
     public Report report(Console console) {
         Options.within("--steps", steps, 1, MOST_STEPS, "");
-        Options.within("--accept", accepted, 0, 1, "");
         WholeFile file = WholeFile.at(OUT, out, ".html");
         sweepOptions.check();
         studyOptions.check();
         SweepPlan releases = gridOptions.plan(studyOptions.buildUpTime());
-        SheetRequest request =
-                new SheetRequest(releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, accepted);
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        SheetRequest request = new SheetRequest(
+                releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, scatterOptions.accepted());
+        return placeOptions.ask(console, studyOptions::study, study -> {
             Sheet sheet = sweepOptions.whole(console, sweep -> Sheet.of(study, request, sweep), NO_PLAN);
             file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());
             EntryResult plan = sheet.plan().entry();
             common.picture().draw(() -> EntryPictures.of(study, plan));
-            return new Report(car.name() + " in " + corner.name())
+            return new Report(EntryAnswer.title(study))
                     .headline("The sheet is in " + out + ": " + Words.brake(plan) + ".")
                     .with("file", out.toString())
                     .with("brake_point_m", plan.plan().brakePoint())
@@ -129,7 +114,7 @@ final class SheetVerb implements Verb {
                             sheet.straight()
                                     .map(entry -> entry.time() - plan.time())
                                     .orElse(Double.NaN))
-                    .with("releases_tried", (double) sheet.tried());
+                    .withCount("releases_tried", sheet.tried());
         });
     }
 

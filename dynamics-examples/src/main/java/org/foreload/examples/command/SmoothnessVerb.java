@@ -5,16 +5,15 @@ import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.picture.Picture;
-import org.foreload.path.Corner;
 import org.foreload.stability.PitchResponse;
 import org.foreload.stability.Smoothness;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,6 +57,7 @@ final class SmoothnessVerb implements Verb {
             names = "--kind",
             paramLabel = "<name>",
             defaultValue = "ripple",
+            completionCandidates = Candidates.Kinds.class,
             description = "ripple or hesitation. Default: ripple.")
     private String kindName;
 
@@ -118,10 +118,7 @@ final class SmoothnessVerb implements Verb {
     private SweepOptions sweepOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -136,14 +133,11 @@ final class SmoothnessVerb implements Verb {
         check();
         planOptions.check();
         sweepOptions.check();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions)
-                .compute(() -> report(console, car, corner, planOptions.study(car, corner)));
+        return placeOptions.ask(console, planOptions::study, study -> report(console, study));
     }
 
-    private Report report(Console console, Car car, Corner corner, CornerStudy study) {
-        PitchResponse pitch = PitchResponse.of(car);
+    private Report report(Console console, CornerStudy study) {
+        PitchResponse pitch = PitchResponse.of(study.simulator().car());
         double resonance = pitch.expectedResonance();
         double rippled = frequency != null ? frequency : Double.isNaN(resonance) ? FALLBACK : resonance;
         Options.positive("--frequency", rippled, "Hz");
@@ -156,7 +150,7 @@ final class SmoothnessVerb implements Verb {
         Smoothness smoothness = Smoothness.of(study.simulator(), calm, disturbance);
         List<Ripple> ripples = ripples(console, study, calm);
         common.picture().draw(() -> picture(study, smoothness, ripples));
-        Report report = new Report(car.name() + " in " + corner.name())
+        Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)
                 .with("size", size)

@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Report;
-import org.foreload.path.Corner;
 import org.foreload.stability.EntryStability;
 import org.foreload.stability.StabilityEvent;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -41,10 +40,7 @@ final class StabilityVerb implements Verb {
     private PlanOptions planOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -57,17 +53,15 @@ final class StabilityVerb implements Verb {
     @Override
     public Report report(Console console) {
         planOptions.check();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> report(car, corner, planOptions.study(car, corner)));
+        return placeOptions.ask(console, planOptions::study, this::report);
     }
 
-    private Report report(Car car, Corner corner, CornerStudy study) {
+    private Report report(CornerStudy study) {
         BrakePlan plan = planOptions.plan(study);
         EntryResult entry = study.simulator().run(plan);
-        EntryStability stability = EntryStability.of(car, entry);
+        EntryStability stability = EntryStability.of(study.simulator().car(), entry);
         common.picture().draw(() -> PedalPictures.stability(study, entry, stability));
-        Report report = new Report(car.name() + " in " + corner.name())
+        Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())

@@ -7,13 +7,11 @@ import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
-import org.foreload.path.Corner;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
-import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,13 +56,6 @@ final class StepsVerb implements Verb {
             description = "Number of steps, 1 to 50. Default: 4.")
     private int number;
 
-    @Option(
-            names = "--accept",
-            paramLabel = "<share>",
-            defaultValue = "0.05",
-            description = "Failure probability that each step may have, 0 to 1. Default: 0.05.")
-    private double accepted;
-
     @Mixin
     private ReleaseOptions releaseOptions;
 
@@ -78,10 +69,7 @@ final class StepsVerb implements Verb {
     private StudyOptions studyOptions;
 
     @Mixin
-    private CarOptions carOptions;
-
-    @Mixin
-    private CornerOptions cornerOptions;
+    private PlaceOptions placeOptions;
 
     @Mixin
     private CommonOptions common;
@@ -94,30 +82,31 @@ final class StepsVerb implements Verb {
     @Override
     public Report report(Console console) {
         Options.within("--steps", number, 1, MOST_STEPS, "");
-        Options.within("--accept", accepted, 0, 1, "");
         Scatter scatter = scatterOptions.scatter();
         searchOptions.check();
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
-        Car car = carOptions.car(console);
-        Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions).compute(() -> {
-            CornerStudy study = studyOptions.study(car, corner);
+        return placeOptions.ask(console, studyOptions::study, study -> {
             RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
             BrakePlan now = present(console, study, risks, shape);
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
             PracticeSteps steps = plan(console, risks, now, target);
-            common.picture().draw(() -> RiskPictures.steps(study, steps, accepted));
-            return StepsAnswer.of(study, scatter, steps, accepted);
+            common.picture().draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted()));
+            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted());
         });
     }
 
     private PracticeSteps plan(Console console, RiskStudy risks, BrakePlan now, BrakePlan target) {
         try (ShownProgress progress = console.progress(searchOptions.quiet())) {
             return PracticeSteps.plan(
-                            risks, now, target, number, accepted, new Sweep(searchOptions.threads(), progress))
+                            risks,
+                            now,
+                            target,
+                            number,
+                            scatterOptions.accepted(),
+                            new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException(
                             progress.stopped()
                                     ? STOPPED
@@ -134,7 +123,10 @@ final class StepsVerb implements Verb {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
             for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
                 Optional<BrakePlan> safe = PracticeSteps.present(
-                        risks, plan.withPeakDeceleration(share * plan.peakDeceleration()), accepted, sweep);
+                        risks,
+                        plan.withPeakDeceleration(share * plan.peakDeceleration()),
+                        scatterOptions.accepted(),
+                        sweep);
                 if (safe.isPresent()) {
                     return safe.get();
                 }

@@ -22,17 +22,23 @@ final class SweepOptions {
 
     /** Refuses what cannot be, before anything is computed. */
     void check() {
-        Options.within("--threads", count(), 1, MOST_THREADS, "");
+        Options.within("--threads", threads(), 1, MOST_THREADS, "");
     }
 
-    private int count() {
+    /** How much is computed at once. */
+    int threads() {
         return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    }
+
+    /** Whether no progress is shown. */
+    boolean quiet() {
+        return quiet;
     }
 
     /** Runs a computation with a sweep that shows its progress. */
     <T> T run(Console console, Function<Sweep, T> computation) {
         try (ShownProgress progress = console.progress(quiet)) {
-            return computation.apply(new Sweep(count(), progress));
+            return computation.apply(new Sweep(threads(), progress));
         }
     }
 
@@ -43,7 +49,7 @@ final class SweepOptions {
      */
     <T> T whole(Console console, Function<Sweep, Optional<T>> computation, String none) {
         try (ShownProgress progress = console.progress(quiet)) {
-            Optional<T> answer = computation.apply(new Sweep(count(), progress));
+            Optional<T> answer = computation.apply(new Sweep(threads(), progress));
             if (progress.stopped()) {
                 throw new ComputationException("stopped before it was done; nothing was written");
             }

@@ -1,15 +1,15 @@
 package org.foreload.examples.command;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.foreload.examples.file.InputException;
 import org.foreload.examples.gallery.CheckPictures;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.output.WholeFile;
 import org.foreload.validation.Catalogue;
 import org.foreload.validation.Check;
 import org.foreload.validation.CheckResult;
@@ -79,13 +79,18 @@ final class ValidateVerb implements Verb {
         if (checks.isEmpty()) {
             throw new InputException(null, "--check", prefix, "must begin the number of a check, like 2.4");
         }
+        Optional<WholeFile> page = place("validation.md");
+        Optional<WholeFile> chart = place("validation.svg");
         List<CheckResult> results = Validation.run(checks);
-        if (folder != null) {
-            write(folder.resolve("validation.md"), ReportPage.write(results));
-            write(folder.resolve("validation.svg"), ErrorChart.draw(results));
-        }
+        page.ifPresent(file -> file.write(ReportPage.write(results)));
+        chart.ifPresent(file -> file.write(ErrorChart.draw(results)));
         common.picture().draw(() -> CheckPictures.of(results));
         return common.format() == Format.TABLE ? counts(results) : everyCheck(results);
+    }
+
+    private Optional<WholeFile> place(String name) {
+        return Optional.ofNullable(folder)
+                .map(there -> WholeFile.at("--report", there.resolve(name), name.substring(name.lastIndexOf('.'))));
     }
 
     /** {@code 2} begins 2.4-front, but not 21.1; {@code 2.4-f} begins it, too. */
@@ -142,21 +147,5 @@ final class ValidateVerb implements Verb {
                     .with("budget", result.check().budget()));
         }
         return report.with("failed", "What does not hold", rows);
-    }
-
-    /** Writes the whole file or nothing: first beside it, then in its place. */
-    private static void write(Path file, String text) {
-        Path beside = file.resolveSibling(file.getFileName() + ".new");
-        try {
-            Files.writeString(beside, text);
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            try {
-                Files.deleteIfExists(beside);
-            } catch (IOException left) {
-                e.addSuppressed(left);
-            }
-            throw new InputException(file.toString(), null, null, "cannot be written: " + e.getMessage());
-        }
     }
 }

@@ -71,6 +71,6 @@ final class CentreLineFile {
 
     /** A refusal of the points, which names this file. */
     InputException refusal(InvalidValueException e) {
-        return new InputException(file, e.field(), e.value(), "must be " + e.allowed());
+        return InputException.of(file, e.field(), e);
     }
 }

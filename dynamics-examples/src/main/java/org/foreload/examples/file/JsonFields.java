@@ -159,7 +159,7 @@ final class JsonFields {
 
     /** The core's refusal of this field as one that names the file and the place. */
     InputException refusal(String name, InvalidValueException e) {
-        return new InputException(file, place + name, e.value(), "must be " + e.allowed());
+        return InputException.of(file, place + name, e);
     }
 
     /** A refusal of this field. */

@@ -34,7 +34,7 @@ public final class ReleaseFile {
             return new TabulatedRelease(name, columns.column("released", 1), columns.column("remaining", 1));
         } catch (InvalidValueException e) {
             String field = e.field().startsWith(PREFIX) ? e.field().substring(PREFIX.length()) : null;
-            throw new InputException(file, field, e.value(), "must be " + e.allowed());
+            throw InputException.of(file, field, e);
         }
     }
 }

@@ -22,7 +22,7 @@ public final class CheckPictures {
     /** Error of each check over its budget, as powers of ten, in the order of the catalogue. */
     public static Picture of(List<CheckResult> results) {
         XyChart chart = XyChart.of(
-                        Axis.of("check, in the order of the catalogue", "–"),
+                        Axis.of("check, in the order of the catalogue", "–").counted(),
                         Axis.of("error over budget, power of ten", "–").between(-DECADES - 0.2, 1.2))
                 .markY(0, "budget")
                 .tall(380);

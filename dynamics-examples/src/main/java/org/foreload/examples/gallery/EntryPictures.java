@@ -3,6 +3,7 @@ package org.foreload.examples.gallery;
 import java.util.Arrays;
 import java.util.List;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Panel;
@@ -100,7 +101,9 @@ public final class EntryPictures {
         XyChart more = chart;
         if (entry.braked()) {
             more = more.markX(entry.plan().brakePoint(), "foot down");
-            if (entry.plan().release().start() < entry.plan().release().end()) {
+            boolean atOnce =
+                    entry.plan().release().start() == entry.plan().release().end();
+            if (!atOnce && !Words.intoRelease(entry.plan())) {
                 more = more.markX(entry.plan().release().start(), "eases off");
             }
             more = more.markX(entry.plan().release().end(), "brake off");

@@ -84,8 +84,8 @@ public final class GripPictures {
 
     private static XyChart gg(List<GgDiagram.Point> boundary) {
         int n = boundary.size();
-        double[] lateral = new double[2 * n];
-        double[] longitudinal = new double[2 * n];
+        double[] lateral = new double[2 * n + 1];
+        double[] longitudinal = new double[2 * n + 1];
         for (int i = 0; i < n; i++) {
             GgDiagram.Point point = boundary.get(i);
             lateral[i] = point.lateral();
@@ -93,6 +93,9 @@ public final class GripPictures {
             lateral[2 * n - 1 - i] = -point.lateral();
             longitudinal[2 * n - 1 - i] = -point.deceleration();
         }
+        // At the driving end the engine gives out first: as much drive at any smaller lateral acceleration, no more.
+        lateral[2 * n] = lateral[0];
+        longitudinal[2 * n] = longitudinal[0];
         return XyChart.of(
                         Axis.of("lateral acceleration, left positive", "m/s²"),
                         Axis.of("longitudinal acceleration, braking below", "m/s²"))

@@ -2,6 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Picture;
@@ -34,8 +35,8 @@ public final class IdealPictures {
         String brake = profile.brakePoint().isPresent()
                 ? Say.of(
                         "The brake goes on %s and is off %s; %.0f %% of the slowing is done while turning.",
-                        Say.station(profile.brakePoint().getAsDouble()),
-                        Say.station(profile.releaseEnd().orElse(0)),
+                        Words.place(profile.brakePoint().getAsDouble()),
+                        Words.place(profile.releaseEnd().orElse(0)),
                         100 * profile.trailShare())
                 : "This corner needs no brake.";
         return Picture.of(

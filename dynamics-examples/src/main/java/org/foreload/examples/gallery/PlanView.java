@@ -2,6 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.Arrays;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.Style.Dash;
@@ -102,15 +103,18 @@ final class PlanView {
     }
 
     private XyChart points(XyChart chart, double[] s, double[] offsets, double apex) {
-        XyChart more = chart;
+        // Turn-in comes first, so that a release that begins there is not hidden behind it.
+        XyChart more = point(chart, "turn-in", 0, s, offsets, Style.points(Ink.BLACK, Marker.TRIANGLE));
         if (entry.braked()) {
             var release = entry.plan().release();
             more = point(
                     more, "foot down", entry.plan().brakePoint(), s, offsets, Style.points(Ink.VERMILION, Marker.DISC));
-            more = point(more, "eases off", release.start(), s, offsets, Style.points(Ink.VERMILION, Marker.DIAMOND));
+            if (!Words.intoRelease(entry.plan())) {
+                more = point(
+                        more, "eases off", release.start(), s, offsets, Style.points(Ink.VERMILION, Marker.DIAMOND));
+            }
             more = point(more, "brake off", release.end(), s, offsets, Style.points(Ink.VERMILION, Marker.SQUARE));
         }
-        more = point(more, "turn-in", 0, s, offsets, Style.points(Ink.BLACK, Marker.TRIANGLE));
         more = point(more, "apex", apex, s, offsets, Style.points(Ink.BLACK, Marker.RING));
         return entry.made()
                 ? point(more, "slowest", entry.minimumSpeedAt(), s, offsets, Style.points(Ink.BLACK, Marker.CROSS))

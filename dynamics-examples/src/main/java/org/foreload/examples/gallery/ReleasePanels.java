@@ -28,6 +28,12 @@ public final class ReleasePanels {
     /** Free space above and below the fixed axes, as a share of them. */
     private static final double ROOM = 0.05;
 
+    /** Failures stand above a border, where no loss of time is: their height, the border's, and the axis's. */
+    private static final double FAILED = 1.3;
+
+    private static final double BORDER = 1.15;
+    private static final double WITH_FAILURES = 1.5;
+
     /** Metres shown after the last of apex, release and slowest place. */
     private static final double AFTER = 15;
 
@@ -144,17 +150,20 @@ public final class ReleasePanels {
         int[] failed = IntStream.range(0, entries.size())
                 .filter(i -> !entries.get(i).made())
                 .toArray();
-        ToDoubleFunction<EntryResult> lost = entry -> entry.made() ? entry.time() - best : 0;
-        double worst = Math.max(0.1, most(lost));
+        double worst = Math.max(0.1, most(entry -> entry.made() ? entry.time() - best : 0));
+        ToDoubleFunction<EntryResult> lost = entry -> entry.made() ? entry.time() - best : FAILED * worst;
         Axis off = Axis.of("brake off, metres after turn-in", "m")
                 .between(
                         least(entry -> entry.plan().release().end()) - ROOM * to,
                         Math.max(apex, most(entry -> entry.plan().release().end())) + 2 * ROOM * to);
-        XyChart chart = XyChart.of(off, Axis.of("time lost", "s").between(-0.08 * worst, 1.1 * worst))
+        double top = failed.length > 0 ? WITH_FAILURES : 1 + 2 * ROOM;
+        XyChart chart = XyChart.of(off, Axis.of("time lost", "s").between(-0.08 * worst, top * worst))
                 .line("made it", ends(made), lost(made, lost), Style.FIRST.with(Marker.DISC));
         if (failed.length > 0) {
-            chart = chart.line(
-                    "fails", ends(failed), new double[failed.length], Style.points(Ink.VERMILION, Marker.CROSS));
+            double[] above = new double[failed.length];
+            Arrays.fill(above, FAILED * worst);
+            chart = chart.line("fails", ends(failed), above, Style.points(Ink.VERMILION, Marker.CROSS))
+                    .markY(BORDER * worst, "");
         }
         EntryResult chosen = entries.get(index);
         return chart.line(

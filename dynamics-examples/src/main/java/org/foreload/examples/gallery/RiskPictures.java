@@ -120,8 +120,9 @@ public final class RiskPictures {
     /** A practice plan: where the brake goes on and off in each step, what it gains, what it risks. */
     public static Picture steps(CornerStudy study, PracticeSteps plan, double accepted) {
         List<Step> steps = plan.steps();
-        Axis step =
-                Axis.of("step, 0 is what the driver does now", "–").between(-0.5, Math.max(1.5, steps.size() - 0.5));
+        Axis step = Axis.of("step, 0 is what the driver does now", "–")
+                .between(-0.5, Math.max(1.5, steps.size() - 0.5))
+                .counted();
         XyChart places = XyChart.of(step, Axis.of("station", "m"))
                 .line(
                         "foot down",

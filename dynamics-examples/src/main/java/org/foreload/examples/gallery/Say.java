@@ -3,6 +3,7 @@ package org.foreload.examples.gallery;
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Words;
 import org.foreload.strategy.CornerStudy;
 
 /** Numbers, places and entries in captions. */
@@ -19,11 +20,6 @@ final class Say {
     static String where(CornerStudy study) {
         return study.simulator().car().name() + " in "
                 + study.simulator().corner().name();
-    }
-
-    /** A station in words: {@code 12.3 m before turn-in}. */
-    static String station(double s) {
-        return of("%.1f m %s turn-in", Math.abs(s), s < 0 ? "before" : "after");
     }
 
     /** Multiplied by a number: newtons as kilonewtons, shares as per cent. */
@@ -49,10 +45,10 @@ final class Say {
     /** {@code Foot down 111.8 m before turn-in, to 9.75 m/s², off 47.1 m after turn-in (progressive)}. */
     static String plan(BrakePlan plan) {
         return of(
-                "Foot down %s, to %.2f m/s², off %s (%s)",
-                station(plan.brakePoint()),
-                plan.peakDeceleration(),
-                station(plan.release().end()),
+                "Foot down %s, %s, off %s (%s)",
+                Words.place(plan.brakePoint()),
+                Words.press(plan),
+                Words.place(plan.release().end()),
                 plan.release().shape().name());
     }
 }

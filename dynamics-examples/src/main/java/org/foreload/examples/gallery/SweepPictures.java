@@ -132,8 +132,9 @@ public final class SweepPictures {
                 .toList();
         XyChart chart = landscape(sweep, made, Axis.of("brake point in hand", "m"), Candidate::inHand)
                 .heading("Time against what is in hand");
+        double slowest = slowest(sweep);
         List<Candidate> front = made.stream()
-                .filter(Candidate::onFront)
+                .filter(one -> one.onFront() && one.entry().time() <= slowest)
                 .sorted((a, b) -> Double.compare(a.inHand(), b.inHand()))
                 .toList();
         return chart.line(

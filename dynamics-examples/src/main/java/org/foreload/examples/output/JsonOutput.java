@@ -23,6 +23,8 @@ final class JsonOutput {
                 } else {
                     object.putNull(name);
                 }
+            } else if (value instanceof Long count) {
+                object.put(name, count);
             } else if (value instanceof Boolean flag) {
                 object.put(name, flag);
             } else if (value instanceof String text) {

@@ -45,6 +45,11 @@ public final class Report {
         return plus(name, number);
     }
 
+    /** One more count. */
+    public Report withCount(String name, long count) {
+        return plus(name, count);
+    }
+
     /** One more text; null for none. */
     public Report with(String name, String text) {
         return plus(name, text);
@@ -133,7 +138,7 @@ public final class Report {
         return shown == null ? this : shown;
     }
 
-    /** The values in order: Double, String, Boolean, {@link #NONE}, Report, or {@link Rows}. */
+    /** The values in order: Double, Long, String, Boolean, {@link #NONE}, Report, or {@link Rows}. */
     Map<String, Object> values() {
         return values;
     }

@@ -61,7 +61,7 @@ final class TextTable {
         List<Quantity> quantities =
                 rows.get(0).keySet().stream().map(Quantity::of).toList();
         List<Boolean> right = new ArrayList<>();
-        rows.get(0).values().forEach(value -> right.add(value instanceof Double));
+        rows.get(0).values().forEach(value -> right.add(value instanceof Number));
         List<List<String>> lines = new ArrayList<>();
         lines.add(quantities.stream().map(Quantity::heading).toList());
         int step = list.whole() ? 1 : (rows.size() + MOST_ROWS - 1) / MOST_ROWS;

@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.foreload.examples.file.InputException;
 
 /** A file that is written as a whole or not at all, checked before the work that leads to it. */
@@ -21,15 +23,19 @@ public final class WholeFile {
     /**
      * A place for a file.
      *
-     * @param option that named it, for errors
+     * @param option that named it, for errors; may be null
      * @param file where
-     * @param ending that its name must have, with the dot
+     * @param endings of which its name must have one, in small or capital letters, each with the dot
      * @throws InputException if the name ends otherwise, or nothing can be written there
      */
-    public static WholeFile at(String option, Path file, String ending) {
-        String name = String.valueOf(file.getFileName());
+    public static WholeFile at(String option, Path file, String... endings) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         Path folder = file.toAbsolutePath().getParent();
-        require(name.endsWith(ending), option, file, "must end with " + ending);
+        require(
+                Stream.of(endings).anyMatch(name::endsWith),
+                option,
+                file,
+                "must end with " + String.join(" or ", endings));
         require(folder != null && Files.isDirectory(folder), option, file, "must be in a folder that is there");
         require(!Files.isDirectory(file), option, file, "must be a file, not a folder");
         require(
@@ -47,14 +53,23 @@ public final class WholeFile {
     }
 
     /**
-     * Writes the text in UTF-8: first beside its place, then into it.
+     * Writes the text in UTF-8.
      *
      * @throws InputException if it cannot be written
      */
     public void write(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes first beside its place, then into it.
+     *
+     * @throws InputException if it cannot be written
+     */
+    public void write(byte[] bytes) {
         Path beside = file.resolveSibling(file.getFileName() + ".new");
         try {
-            Files.writeString(beside, text, StandardCharsets.UTF_8);
+            Files.write(beside, bytes);
             Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             try {

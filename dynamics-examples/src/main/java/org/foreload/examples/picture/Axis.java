@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param unit its unit; never empty: {@code %}, {@code share} or {@code –} for plain numbers
  * @param low where it begins; NaN to begin where the data do
  * @param high where it ends; NaN to end where the data do
+ * @param counting whether it counts things, so that there is nothing between whole numbers
  */
-public record Axis(String label, String unit, double low, double high) {
+public record Axis(String label, String unit, double low, double high, boolean counting) {
 
     /** Checks that there is a label and a unit. */
     public Axis {
@@ -24,12 +25,17 @@ public record Axis(String label, String unit, double low, double high) {
 
     /** An axis as long as the data. */
     public static Axis of(String label, String unit) {
-        return new Axis(label, unit, Double.NaN, Double.NaN);
+        return new Axis(label, unit, Double.NaN, Double.NaN, false);
     }
 
     /** The same axis between two ends, of which NaN leaves one open. */
     public Axis between(double from, double to) {
-        return new Axis(label, unit, from, to);
+        return new Axis(label, unit, from, to, counting);
+    }
+
+    /** The same axis with whole numbers only. */
+    public Axis counted() {
+        return new Axis(label, unit, low, high, true);
     }
 
     /** Label and unit. */

@@ -5,8 +5,11 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.font.FontRenderContext;
 import java.awt.font.LineMetrics;
+import java.awt.font.TextAttribute;
 import java.awt.geom.Rectangle2D;
+import java.text.AttributedCharacterIterator;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * A sans-serif font that knows its widths without any font being installed. The widths are those of a wide font (DejaVu
@@ -75,6 +78,14 @@ final class FixedFont extends Font {
 
     private Rectangle2D bounds(String text) {
         return new Rectangle2D.Double(0, -ASCENT * getSize(), width(text), (ASCENT + DESCENT) * getSize());
+    }
+
+    /** The same in another size, and nothing else: still without a font being looked up. */
+    @Override
+    public Font deriveFont(Map<? extends AttributedCharacterIterator.Attribute, ?> attributes) {
+        return attributes.get(TextAttribute.SIZE) instanceof Number size
+                ? new FixedFont(getStyle(), size.intValue())
+                : this;
     }
 
     @Override

@@ -57,7 +57,7 @@ final class Look {
 
     static NumberAxis axis(Axis axis, double low, double high) {
         NumberAxis shown = new NumberAxis(axis.text());
-        shown.setStandardTickUnits(tickUnits());
+        shown.setStandardTickUnits(tickUnits(axis.counting() ? 0 : SMALLEST));
         shown.setAutoRangeIncludesZero(false);
         shown.setRange(low, high);
         dress(shown);
@@ -68,9 +68,9 @@ final class Look {
      * 1, 2 and 5 of each power of ten, with as many decimals as that power has: all numbers of an axis are then about
      * as long, and none runs into the next.
      */
-    private static TickUnits tickUnits() {
+    private static TickUnits tickUnits(int smallest) {
         TickUnits units = new TickUnits();
-        for (int power = SMALLEST; power <= LARGEST; power++) {
+        for (int power = smallest; power <= LARGEST; power++) {
             String pattern = power < 0 ? "0." + "0".repeat(-power) : "0";
             DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
             for (int digit : new int[] {1, 2, 5}) {

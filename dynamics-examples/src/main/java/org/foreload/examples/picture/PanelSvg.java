@@ -1,7 +1,6 @@
 package org.foreload.examples.picture;
 
 import java.awt.geom.Rectangle2D;
-import org.jfree.svg.SVGGraphics2D;
 
 /** One panel as SVG, for a page that has headings and captions of its own and shows several of them. */
 public final class PanelSvg {
@@ -18,16 +17,8 @@ public final class PanelSvg {
      */
     public static String of(Panel panel, int width, String name, String title) {
         int height = (int) Math.ceil(panel.height(width));
-        SVGGraphics2D svg = new SVGGraphics2D(width, height);
-        svg.setDefsKeyPrefix(name);
-        svg.setFontFunction(family -> "sans-serif");
-        svg.setGeomDoubleConverter(Picture::rounded);
-        svg.setTransformDoubleConverter(Picture::rounded);
-        panel.draw(new MeasuredGraphics(svg), new Rectangle2D.Double(0, 0, width, height));
-        String text = svg.getSVGElement(name, true, null, null, null);
-        int end = text.indexOf('>');
-        return text.substring(0, end) + " viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" aria-labelledby=\""
-                + name + "t\"><title id=\"" + name + "t\">" + Picture.escaped(title) + "</title>"
-                + text.substring(end + 1);
+        return new SvgText(width, height, name)
+                .draw(graphics -> panel.draw(graphics, new Rectangle2D.Double(0, 0, width, height)))
+                .element(title, "");
     }
 }

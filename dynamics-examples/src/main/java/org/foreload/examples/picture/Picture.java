@@ -16,7 +16,6 @@ import java.util.Objects;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.foreload.examples.file.InputException;
-import org.jfree.svg.SVGGraphics2D;
 
 /**
  * A picture: a title, rows of panels, and a caption that says what to see. The same picture has the same bytes each
@@ -70,20 +69,7 @@ public record Picture(String title, String caption, List<List<Panel>> rows) {
 
     /** The picture as SVG, with title and caption for those who have it read to them. It needs no font. */
     public String svg() {
-        SVGGraphics2D svg = new SVGGraphics2D(WIDTH, height());
-        String name = name();
-        svg.setDefsKeyPrefix(name);
-        svg.setFontFunction(family -> "sans-serif");
-        svg.setGeomDoubleConverter(Picture::rounded);
-        svg.setTransformDoubleConverter(Picture::rounded);
-        draw(new MeasuredGraphics(svg));
-        String text = svg.getSVGElement(name, true, null, null, null);
-        int end = text.indexOf('>');
-        return text.substring(0, end) + " viewBox=\"0 0 " + WIDTH + " " + height()
-                + "\" role=\"img\" aria-labelledby=\""
-                + name + "t " + name + "d\">\n<title id=\"" + name + "t\">" + escaped(title) + "</title>\n<desc id=\""
-                + name
-                + "d\">" + escaped(caption) + "</desc>" + text.substring(end + 1) + "\n";
+        return new SvgText(WIDTH, height(), name()).draw(this::draw).element(title, caption) + "\n";
     }
 
     /**
@@ -198,15 +184,5 @@ public record Picture(String title, String caption, List<List<Panel>> rows) {
         CRC32 sum = new CRC32();
         sum.update((title + "\n" + caption).getBytes(StandardCharsets.UTF_8));
         return "p" + Long.toHexString(sum.getValue());
-    }
-
-    /** A hundredth of a px is finer than any screen. */
-    static String rounded(double value) {
-        double hundredths = Math.round(value * 100) / 100.0;
-        return hundredths == Math.rint(hundredths) ? Long.toString((long) hundredths) : Double.toString(hundredths);
-    }
-
-    static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

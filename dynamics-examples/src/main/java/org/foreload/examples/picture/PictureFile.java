@@ -1,12 +1,8 @@
 package org.foreload.examples.picture;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
-import org.foreload.examples.file.InputException;
+import org.foreload.examples.output.WholeFile;
 
 /** A place for a picture, checked before the work that leads to it. */
 public final class PictureFile {
@@ -14,12 +10,12 @@ public final class PictureFile {
     /** Pixels of a PNG per px of the layout: sharp on paper. */
     private static final int SCALE = 2;
 
-    private final String option;
-    private final Path file;
+    private static final String VECTOR = ".svg";
+
+    private final WholeFile file;
     private final boolean vector;
 
-    private PictureFile(String option, Path file, boolean vector) {
-        this.option = option;
+    private PictureFile(WholeFile file, boolean vector) {
         this.file = file;
         this.vector = vector;
     }
@@ -29,49 +25,28 @@ public final class PictureFile {
      *
      * @param option that named it, for errors; may be null
      * @param file ends with {@code .svg} or {@code .png}
-     * @throws InputException if it does not, if its folder is not there or cannot be written into, or for a PNG if this
-     *     machine has no font
+     * @throws org.foreload.examples.file.InputException if it does not, if its folder is not there or cannot be written
+     *     into, or for a PNG if this machine has no font
      */
     public static PictureFile at(String option, Path file) {
-        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw new InputException(null, option, file.toString(), "must end with .svg or .png");
-        }
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new InputException(null, option, file.toString(), "must be in a folder that is there");
-        }
-        if (Files.isDirectory(file)) {
-            throw new InputException(null, option, file.toString(), "must be a file, not a folder");
-        }
-        if (!Files.isWritable(folder) || Files.exists(file) && !Files.isWritable(file)) {
-            throw new InputException(null, option, file.toString(), "must be a place that can be written to");
-        }
-        boolean vector = name.endsWith(".svg");
+        WholeFile whole = WholeFile.at(option, file, VECTOR, ".png");
+        boolean vector = file.toString().toLowerCase(Locale.ROOT).endsWith(VECTOR);
         if (!vector) {
             Picture.requireFonts();
         }
-        return new PictureFile(option, file, vector);
+        return new PictureFile(whole, vector);
     }
 
     /**
-     * Writes the whole picture or nothing: first beside its place, then into it.
+     * Writes the whole picture or nothing.
      *
-     * @throws InputException if it cannot be written
+     * @throws org.foreload.examples.file.InputException if it cannot be written
      */
     public void write(Picture picture) {
-        byte[] bytes = vector ? picture.svg().getBytes(StandardCharsets.UTF_8) : picture.png(SCALE);
-        Path beside = file.resolveSibling(file.getFileName() + ".new");
-        try {
-            Files.write(beside, bytes);
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            try {
-                Files.deleteIfExists(beside);
-            } catch (IOException left) {
-                e.addSuppressed(left);
-            }
-            throw new InputException(null, option, file.toString(), "cannot be written: " + e.getMessage());
+        if (vector) {
+            file.write(picture.svg());
+        } else {
+            file.write(picture.png(SCALE));
         }
     }
 }

@@ -19,7 +19,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.DefaultXYDataset;
-import org.jfree.svg.SVGGraphics2D;
 
 /** Draws one chart. */
 final class XyDrawing {
@@ -93,7 +92,7 @@ final class XyDrawing {
         JFreeChart drawn = make(x, y);
         if (chart.equalScale()) {
             ChartRenderingInfo info = new ChartRenderingInfo();
-            drawn.draw(new MeasuredGraphics(new SVGGraphics2D(area.getWidth(), area.getHeight())), area, info);
+            drawn.draw(SvgText.nowhere(), area, info);
             double[][] ends = Ends.equal(x, y, info.getPlotInfo().getDataArea());
             drawn = make(ends[0], ends[1]);
         }

@@ -31,6 +31,9 @@ public final class GentleBrake {
     /** Step in which the best deceleration is looked for, m/s². */
     static final double STEP = 0.001;
 
+    /** A little more brake, m/s², to see what it brings and what it takes. */
+    static final double LITTLE = 0.1;
+
     private GentleBrake() {}
 
     /** What the front tyres could give sideways, N, if the brake moved load and asked nothing of them. */
@@ -45,6 +48,27 @@ public final class GentleBrake {
                 .use(Motion.steady(SPEED, deceleration, LATERAL))
                 .front()
                 .lateralCapacity();
+    }
+
+    /** What load brings to the front tyres' cornering, N, from one deceleration to another. */
+    static double brings(Car car, double from, double to) {
+        return byLoadAlone(car, to) - byLoadAlone(car, from);
+    }
+
+    /** What the brake takes from it, N. */
+    static double takes(Car car, double from, double to) {
+        return brings(car, from, to) - (left(car, to) - left(car, from));
+    }
+
+    /** Which part of all that the front tyres could give lengthways the brake asks of them. */
+    static double asked(Car car, double deceleration) {
+        WheelLoads loads = LoadTransfer.wheelLoads(car, SPEED, deceleration, LATERAL, 0, 0);
+        double could =
+                car.frontTyre().peakForceX(loads.frontLeft()) + car.frontTyre().peakForceX(loads.frontRight());
+        AxleUse front = GripLimits.of(car)
+                .use(Motion.steady(SPEED, deceleration, LATERAL))
+                .front();
+        return front.longitudinalForce() / could;
     }
 
     /** d*: the deceleration, m/s², at which the front lateral capacity is largest. */
@@ -68,14 +92,20 @@ public final class GentleBrake {
     }
 
     /**
-     * The front axle where the line tightens from straight to a radius of 60 m over 30 m, at the moderate cornering.
+     * The front axle at the moderate cornering, where the curvature of the line grows by {@code tightening} 1/m for
+     * each metre.
      */
-    static AxleUse turnIn(Car car, double deceleration) {
+    static AxleUse front(Car car, double deceleration, double tightening) {
         double curvature = LATERAL / (SPEED * SPEED);
-        double tightening = 1 / (60.0 * 30);
         return GripLimits.of(car)
                 .use(Motion.onLine(SPEED, deceleration, curvature, tightening, 0, 0))
                 .front();
+    }
+
+    private static void keeps(Car car, double d) {
+        say(
+                "  at %.0f m/s² the brake asks %2.0f %% of the front tyres' grip, and they keep %.1f %% of it for cornering;",
+                d, 100 * asked(car, d), 100 * left(car, d) / byLoadAlone(car, d));
     }
 
     private static void steadyCorner(String name, Car car) {
@@ -96,43 +126,68 @@ public final class GentleBrake {
     public static void main(String[] args) {
         Car car = Demos.car("car", "road").value();
         say("%s, at %.0f m/s and %.0f m/s² sideways: what can its front tyres give?", car.name(), SPEED, LATERAL);
-        say("%nbraking m/s²  with its load, N  the brake takes, N  left for cornering, N");
+        say("%nbraking m/s²  load has brought, N  the brake has taken, N  left for cornering, N");
         for (double d = 0; d <= 6; d++) {
-            say(
-                    "%12.0f  %16.0f  %18.0f  %21.0f",
-                    d, byLoadAlone(car, d), byLoadAlone(car, d) - left(car, d), left(car, d));
+            say("%12.0f  %19.0f  %22.0f  %21.0f", d, brings(car, 0, d), takes(car, 0, d), left(car, d));
         }
+        say("%nBraking presses the front tyres down, and a loaded tyre grips more. Each m/s² brings about the same:");
+        say(
+                "%.0f N the first, %.0f N the fourth. But braking also uses grip up:",
+                brings(car, 0, 1), brings(car, 3, 4));
+        keeps(car, 1);
+        keeps(car, 4);
+        say(
+                "so the first m/s² takes only %.0f N, and the fourth takes %.0f N. Grip is an ellipse, flat at its top.",
+                takes(car, 0, 1), takes(car, 3, 4));
+
         double best = bestDeceleration(car);
+        say("%nd* is where the two are equal. At %.2f m/s², %.1f m/s² more brake", best, LITTLE);
+        say("  brings %.0f N and takes %.0f N;", brings(car, best, best + LITTLE), takes(car, best, best + LITTLE));
         say(
-                "%nBraking puts load on the front tyres: a loaded tyre grips more. But braking also uses that grip up, at first");
+                "1 m/s² below it brings %.0f N and takes %.0f N, 1 m/s² above it brings %.0f N and takes %.0f N.",
+                brings(car, best - 1, best - 1 + LITTLE),
+                takes(car, best - 1, best - 1 + LITTLE),
+                brings(car, best + 1, best + 1 + LITTLE),
+                takes(car, best + 1, best + 1 + LITTLE));
         say(
-                "hardly (the friction ellipse is flat at its top), later steeply. So the front gains, then loses. It has most at");
-        say("d* = %.2f m/s²: %.1f %% more than without the brake.", best, 100 * (left(car, best) / left(car, 0) - 1));
+                "So at d* the front tyres have most for cornering: %.1f %% more than without the brake.",
+                100 * (left(car, best) / left(car, 0) - 1));
 
         say("%nNow the steady corner: one radius, at the limit, where each axle needs all it has.");
         steadyCorner("This car", car);
         steadyCorner("The same car on its front tyres all round", car.withTyres(car.frontTyre(), car.frontTyre()));
         say(
-                "%nThe rear axle loses load and has to brake: it pays from the start. Where the front is by far the weaker axle, the");
+                "%nAt the limit d* is %.2f m/s²: cornering has taken load off the inner front wheel, which brakes as hard as the",
+                BrakingGrip.of(car, SPEED).bestDeceleration());
         say(
-                "car gains; where they are close, as in the second one, it loses. At turn-in the front has the harder task: it must");
-        say("also start the turning, and the brake helps there, too.");
-        for (double slowing : new double[] {0, best}) {
-            say(
-                    "  braking %.2f: the front needs %.0f N for cornering and can give %.0f N",
-                    slowing,
-                    turnIn(car, slowing).lateralDemand(),
-                    turnIn(car, slowing).lateralCapacity());
-        }
+                "outer one. The rear axle loses load and has to brake: it pays from the start. Where the front is by far the");
+        say("weaker axle, the car gains; where they are close, as in the second one, it loses.");
 
+        say(
+                "%nAt turn-in the front has the harder task, since it must also start the turning, and the brake helps there:");
+        double tightening = 1 / (60.0 * 30); // From straight to a radius of 60 m over 30 m.
+        for (double slowing : new double[] {0, best}) {
+            AxleUse use = front(car, slowing, tightening);
+            say(
+                    "  braking %.2f: it needs %.0f N (%.0f N on a constant radius) and can give %.0f N: %.1f %% of it",
+                    slowing,
+                    use.lateralDemand(),
+                    front(car, slowing, 0).lateralDemand(),
+                    use.lateralCapacity(),
+                    100 * use.lateralDemand() / use.lateralCapacity());
+        }
+        picture(car, best).save(Story.picture(args, "gentle-brake.svg"));
+    }
+
+    private static Picture picture(Car car, double best) {
         double[] d = evenly(0, 5, 101);
         XyChart chart = XyChart.of(Axis.of("deceleration", "m/s²"), Axis.of("front lateral capacity", "N"))
                 .line("with its load", d, each(d, one -> byLoadAlone(car, one)), Style.SECOND)
                 .line("left for cornering", d, each(d, one -> left(car, one)), Style.FIRST)
                 .markX(best, String.format(Locale.ROOT, "d* = %.2f m/s²", best));
         String caption =
-                "Load makes the dashed line rise; the brake takes away what lies between the lines. What is left is "
-                        + "largest at d*.";
-        Picture.of("Why a gentle brake adds front grip", caption, chart).save(Story.picture(args, "gentle-brake.svg"));
+                "Load makes the dashed line rise; the brake takes away what lies between the lines. What is left is largest at "
+                        + "d*, where the gap grows just as fast as the dashed line.";
+        return Picture.of("Why a gentle brake adds front grip", caption, chart);
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.examples.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
@@ -51,10 +52,11 @@ record ReleaseView(
     /**
      * One thing that the driver does.
      *
+     * @param station where, m
      * @param what a word or two
      * @param where where and how
      */
-    record Phase(String what, String where) {}
+    record Phase(double station, String what, String where) {}
 
     /**
      * One number of a release beside that of the plan and of straight-line braking.
@@ -129,36 +131,58 @@ record ReleaseView(
                 .orElse("Braking in a straight line only was not found to make the corner.");
     }
 
+    /** In the order in which the car comes to them. */
     private static List<Phase> phases(Sheet sheet, EntryResult entry) {
         BrakePlan plan = entry.plan();
         var release = plan.release();
         Speeds speeds = new Speeds(entry);
+        double foot = plan.brakePoint();
+        boolean into = Words.intoRelease(plan);
         List<Phase> phases = new ArrayList<>();
-        phases.add(new Phase("Foot down", Words.place(plan.brakePoint()) + speeds.at(plan.brakePoint())));
+        phases.add(new Phase(foot, "Foot down", Words.place(foot) + speeds.at(foot)));
         phases.add(new Phase(
+                foot,
                 "Press",
-                "to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s² ("
-                        + Numbers.rounded(plan.peakDeceleration() / Gravity.G, 2) + " g from the brakes alone) within "
-                        + Numbers.shortest(plan.buildUpTime()) + " s; a wheel locks at "
+                press(entry, into) + "; a wheel locks at "
                         + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s² in a straight line"));
-        if (release.start() < release.end()) {
+        if (into) {
             phases.add(new Phase(
+                    foot, "Ease off", "at once, " + shape(release.shape().name())));
+        } else if (release.start() < release.end()) {
+            String from = Words.from(release.start()) + speeds.at(release.start());
+            phases.add(new Phase(
+                    release.start(),
                     "Ease off",
-                    "from " + Words.place(release.start()) + speeds.at(release.start()) + ", "
-                            + shape(release.shape().name())));
+                    from + ", " + shape(release.shape().name())));
         }
-        phases.add(new Phase(
-                "Turn in",
-                speeds.at(0).replace(", ", "") + " with " + Words.percent(release.remaining(0))
-                        + " of the peak still on"));
-        phases.add(new Phase("Off the brake", Words.place(release.end()) + speeds.at(release.end())));
+        phases.add(new Phase(0, "Turn in", speeds.at(0).replace(", ", "") + ", " + pedal(plan)));
+        phases.add(new Phase(release.end(), "Off the brake", Words.place(release.end()) + speeds.at(release.end())));
         if (entry.made()) {
+            double slowest = entry.minimumSpeedAt();
+            String apex = Words.place(sheet.study().simulator().apex());
             phases.add(new Phase(
+                    slowest,
                     "Slowest",
-                    Words.place(entry.minimumSpeedAt()) + speeds.at(entry.minimumSpeedAt()) + "; the apex is "
-                            + Words.place(sheet.study().simulator().apex()) + ", then the throttle"));
+                    Words.place(slowest) + speeds.at(slowest) + "; the apex is " + apex + ", then the throttle"));
         }
+        phases.sort(Comparator.comparingDouble(Phase::station));
         return phases;
+    }
+
+    /** What the foot does at turn-in. */
+    private static String pedal(BrakePlan plan) {
+        if (plan.brakePoint() >= 0) {
+            return "before the brake";
+        }
+        double on = plan.release().remaining(0);
+        return on > 0 ? "with " + Words.percent(on) + " of the peak still on" : "off the brake";
+    }
+
+    private static String press(EntryResult entry, boolean into) {
+        double most = into ? Speeds.hardest(entry) : entry.plan().peakDeceleration();
+        return "to " + Numbers.rounded(most, 2) + " m/s² (" + Numbers.rounded(most / Gravity.G, 2)
+                + " g from the brakes alone) within "
+                + Numbers.shortest(entry.plan().buildUpTime()) + " s";
     }
 
     private static String shape(String name) {

@@ -165,8 +165,8 @@ public record SheetPage(
         for (int i = 1; i < steps.steps().size(); i++) {
             Risk risk = steps.steps().get(i).risk();
             BrakePlan plan = risk.plan();
-            words.add(StepsAnswer.words(i, steps.steps().get(i)) + " Foot down " + Words.place(plan.brakePoint())
-                    + ", to " + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s², off "
+            words.add(StepsAnswer.words(i, steps.steps()) + " Foot down " + Words.place(plan.brakePoint())
+                    + ", " + Words.press(plan) + ", off "
                     + Words.place(plan.release().end()) + "; "
                     + Words.percent(risk.failed().value()) + " failures.");
         }

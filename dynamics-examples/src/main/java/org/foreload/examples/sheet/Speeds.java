@@ -1,10 +1,11 @@
 package org.foreload.examples.sheet;
 
+import java.util.Arrays;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.trace.Trace;
 
-/** Speeds along an entry, in words. */
+/** Speeds and brake along an entry. */
 final class Speeds {
 
     private static final double KMH = 3.6;
@@ -29,6 +30,13 @@ final class Speeds {
         }
         double share = (station - s.at(i - 1)) / (s.at(i) - s.at(i - 1));
         return ", at " + kmh(speed.at(i - 1) + share * (speed.at(i) - speed.at(i - 1))) + " km/h";
+    }
+
+    /** The most that the brakes give in an entry, m/s². */
+    static double hardest(EntryResult entry) {
+        return Arrays.stream(entry.profile().orElseThrow().column("brake_mps2").values())
+                .max()
+                .orElse(0);
     }
 
     /** Speed without its unit, from m/s to whole km/h; a dash for NaN. */

@@ -71,6 +71,8 @@ class BalanceAndPedalTest {
         Run.of("balance", "--axis", "downforce")
                 .refusedWith("--axis: downforce: cannot be swept: the car has no downforce");
         Run.of("balance", "--from", "0.8", "--to", "0.7").refusedWith("--to: 0.7: must be above --from");
+        Run.of("balance", "--from", "-1").refusedWith("--from: -1: must be a number from 0 to 1");
+        Run.of("balance", "--to", "3").refusedWith("--to: 3: must be a number from 0 to 1");
         Run.of("balance", "--values", "1").refusedWith("--values: 1: must be a number from 2 to 200");
         Run.of("smoothness", "--kind", "jerk").refusedWith("--kind: jerk: must be ripple or hesitation");
         Run.of("smoothness", "--size", "2").refusedWith("--size: 2: must be a number from 0 to 1");

@@ -80,7 +80,7 @@ class IdealTest {
                 {"name": "no room", "approach_speed_mps": 60, "approach_length_m": 10, "exit_length_m": 10,
                  "half_width_m": 5, "segments": [{"type": "arc", "length_m": 20, "radius_m": 20, "turn": "left"}]}
                 """);
-        Run.of("ideal", "--corner", corner).refusedNaming(corner + ": approach_speed_mps: 60.0: must be at most ");
+        Run.of("ideal", "--corner", corner).refusedNaming(corner + ": approach_speed_mps: 60: must be at most ");
     }
 
     @Test

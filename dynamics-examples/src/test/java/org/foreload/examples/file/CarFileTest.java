@@ -134,8 +134,8 @@ class CarFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            mass_kg             | "mass_kg": -5                   | mass_kg: -5.0: must be a number above 0
-            mass_kg             | "mass_kg": 0                    | mass_kg: 0.0: must be a number above 0
+            mass_kg             | "mass_kg": -5                   | mass_kg: -5: must be a number above 0
+            mass_kg             | "mass_kg": 0                    | mass_kg: 0: must be a number above 0
             mass_kg             | "mass_kg": NaN                  | mass_kg: NaN: must be a finite number
             mass_kg             | "mass_kg": -Infinity            | mass_kg: -Infinity: must be a finite number
             mass_kg             | "mass_kg": 1e400                | mass_kg: 1E+400: must be a finite number
@@ -147,16 +147,16 @@ class CarFileTest {
             mass_kg             | "Mass_kg": 1000                 | Mass_kg: 1000: unknown field; did you mean mass_kg?
             mass_kg             | "mass_kg": 1, "mass_kg": 2      | mass_kg: is given twice (line 3, column 26)
             name                | "name": 7                       | name: 7: must be a text in quotes
-            cg_to_front_axle_m  | "cg_to_front_axle_m": 2.6       | cg_to_front_axle_m: 2.6: must be a number above 0.0 and below 2.5
-            front_brake_share   | "front_brake_share": 1.01       | front_brake_share: 1.01: must be a number from 0.0 to 1.0
+            cg_to_front_axle_m  | "cg_to_front_axle_m": 2.6       | cg_to_front_axle_m: 2.6: must be a number above 0 and below 2.5
+            front_brake_share   | "front_brake_share": 1.01       | front_brake_share: 1.01: must be a number from 0 to 1
             driven_axle         | "driven_axle": "both"           | driven_axle: both: must be one of front, rear, all
             driven_axle         | "driven_axle": 1                | driven_axle: 1: must be one of front, rear, all
             model               | "model": "Brush"                | front_tyre.model: Brush: must be one of linear, brush, magic-formula
             model               | "model": "magic-formula"        | front_tyre.shape_factor: missing: must be given: a number
-            peak_friction_x     | "peak_friction_x": 0            | front_tyre.peak_friction_x: 0.0: must be a number above 0
+            peak_friction_x     | "peak_friction_x": 0            | front_tyre.peak_friction_x: 0: must be a number above 0
             peak_friction_y     | "grip": 1                       | front_tyre.grip: 1: unknown field; known are model, peak_friction_x, peak_friction_y, load_sensitivity, reference_load_n, relaxation_length_m, cornering_stiffness_per_rad, slip_stiffness, shape_factor, curvature_factor
             power_w             | "power_w": 1e5, "pitch_frequency_hz": 2 | pitch_damping_ratio: missing: must be given with pitch_frequency_hz: a number above 0
-            power_w             | "power_w": 1e5, "pitch_frequency_hz": 0, "pitch_damping_ratio": 1 | pitch_frequency_hz: 0.0: must be above 0
+            power_w             | "power_w": 1e5, "pitch_frequency_hz": 0, "pitch_damping_ratio": 1 | pitch_frequency_hz: 0: must be above 0
             power_w             | "power_w": 1e5, "pitch_frequency_hz": "stiff" | pitch_frequency_hz: stiff: must be a number above 0 or "rigid"
             """)
     void aWrongFieldIsRefusedInOneLine(String field, String replacement, String line) {

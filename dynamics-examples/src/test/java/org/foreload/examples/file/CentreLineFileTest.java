@@ -111,7 +111,7 @@ class CentreLineFileTest {
             x_m,y_m\\n1,2\\n3,        | line.csv: y_m, row 2: : must be a finite number
             x_m,y_m\\n1,2\\n3         | line.csv: row 2: 1 value: must have 2, as the head line
             x_m,y_m\\n1,2\\n3,4       | line.csv: x_m: 2 points: must be 5 points or more
-            x_m,y_m\\n1,2\\n1,2\\n3,2\\n4,2\\n5,2 | line.csv: x_m, row 2: 1.0: must be another point than the row before
+            x_m,y_m\\n1,2\\n1,2\\n3,2\\n4,2\\n5,2 | line.csv: x_m, row 2: 1: must be another point than the row before
             """)
     void aWrongLineIsRefusedWithColumnAndRow(String csv, String line) {
         assertEquals(line, refusal(csv.replace("\\n", "\n"), ", \"half_width_m\": 4"));
@@ -131,7 +131,7 @@ class CentreLineFileTest {
         assertEquals(name + "half_width_m: missing: must be given: a number", refusal(csv, ""));
         assertEquals(name + "half_width_m: 0: must be a number above 0", refusal(csv, ", \"half_width_m\": 0"));
         assertEquals(
-                name + "smoothing_m: -1.0: must be a number above 0",
+                name + "smoothing_m: -1: must be a number above 0",
                 refusal(csv, ", \"half_width_m\": 4, \"smoothing_m\": -1"));
         assertEquals(
                 name + "segments: []: must not be given together with centre_line_csv",

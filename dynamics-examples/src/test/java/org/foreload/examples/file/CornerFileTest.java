@@ -77,7 +77,7 @@ class CornerFileTest {
             {"type": "arc", "length_m": 5, "turn": "left"} | segments[0].radius_m: missing: must be given: a number
             {"type": "arc", "length_m": 5, "radius_m": 9} | segments[0].turn: missing: must be given: one of left, right
             {"type": "arc", "length_m": 5, "radius_m": -9, "turn": "left"} | segments[0].radius_m: -9: must be a number of 1 or more
-            {"type": "arc", "length_m": 0, "radius_m": 9, "turn": "left"} | segments[0].length_m: 0.0: must be a number above 0
+            {"type": "arc", "length_m": 0, "radius_m": 9, "turn": "left"} | segments[0].length_m: 0: must be a number above 0
             {"type": "arc", "length_m": 20001, "radius_m": 9, "turn": "left"} | segments[0].length_m: 20001: must be at most 20000
             {"type": "arc", "length_m": 5, "radius_m": 0.5, "turn": "left"} | segments[0].radius_m: 0.5: must be a number of 1 or more
             {"type": "arc", "length_m": 5, "radius_m": 9, "turn": "up"} | segments[0].turn: up: must be one of left, right
@@ -107,10 +107,10 @@ class CornerFileTest {
     void wrongNumbersOfTheWholeAreRefused() {
         String corner = START + BEND + "]}";
         assertEquals(
-                "corner.json: approach_speed_mps: 0.0: must be a number above 0",
+                "corner.json: approach_speed_mps: 0: must be a number above 0",
                 refusal(corner.replace("\"approach_speed_mps\": 50", "\"approach_speed_mps\": 0")));
         assertEquals(
-                "corner.json: half_width_m: -1.0: must be a number above 0",
+                "corner.json: half_width_m: -1: must be a number above 0",
                 refusal(corner.replace("\"half_width_m\": 5", "\"half_width_m\": -1")));
         assertEquals(
                 "corner.json: segments: []: must be a list of at least one object: [ { … } ]", refusal(START + "]}"));

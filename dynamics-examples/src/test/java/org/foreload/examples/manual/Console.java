@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.foreload.examples.command.Foreload;
 
@@ -20,12 +22,20 @@ import org.foreload.examples.command.Foreload;
  *
  * <p>A block {@code sh} holds commands. A block {@code console} holds commands after {@code $} and what they print; a
  * line {@code …} stands for lines left out. A block {@code json NAME} or {@code csv NAME} is a file. The word
- * {@code long} after the language says that the commands take too long for a build: then only their words are tried.
+ * {@code long} after the language says that the commands take too long for a build: then only their words are tried,
+ * unless the profile {@code long} asks for everything.
  */
 final class Console {
 
     /** How every command of the manual starts. */
     private static final String PROGRAM = "java -jar dynamics-examples/target/foreload.jar ";
+
+    /** How the programs of the examples start. */
+    private static final Pattern EXAMPLE = Pattern.compile(
+            "java -cp dynamics-examples/target/foreload.jar (org\\.foreload\\.examples\\.program\\.\\w+)");
+
+    /** Whether what takes long is done, too. */
+    static final boolean EVERYTHING = Boolean.getBoolean("manual.long");
 
     /** Commands that make the jar, and therefore cannot be run by its own build. */
     private static final Pattern BUILD = Pattern.compile("mvn .*|\\.ci/run");
@@ -69,13 +79,17 @@ final class Console {
         if (BUILD.matcher(command).matches()) {
             return "";
         }
+        Matcher example = EXAMPLE.matcher(command);
+        if (example.matches()) {
+            return example(example.group(1));
+        }
         assertTrue(command.startsWith(PROGRAM), () -> "not a command of the manual: " + command + " in " + block);
         String[] parts = command.substring(PROGRAM.length()).split(" > ");
         List<String> words = new ArrayList<>(
                 Arrays.stream(parts[0].strip().split(" +")).map(this::placed).toList());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        if (block.words().contains("long")) {
+        if (block.isLong() && !EVERYTHING) {
             // Help is asked for after all other words, so these must be right for it to be shown.
             words.add("--help");
             assertEquals(0, Foreload.run(words.toArray(String[]::new), out, err), () -> command + ": " + err);
@@ -102,8 +116,25 @@ final class Console {
         return FILE.matcher(name).matches() ? word.substring(0, start) + directory.resolve(name) : word;
     }
 
+    /** Runs one of the programs, its picture in this page's own directory, and returns what it says. */
+    private String example(String name) {
+        ByteArrayOutputStream told = new ByteArrayOutputStream();
+        PrintStream before = System.out;
+        try (PrintStream out = new PrintStream(told, true, StandardCharsets.UTF_8)) {
+            System.setOut(out);
+            String picture = directory.resolve("picture.svg").toString();
+            Class.forName(name).getMethod("main", String[].class).invoke(null, (Object) new String[] {picture});
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(name, e);
+        } finally {
+            System.setOut(before);
+        }
+        done++;
+        return told.toString(StandardCharsets.UTF_8);
+    }
+
     private static void compare(Page.Block block, String printed, String shown) {
-        if (block.words().contains("long") || shown.isBlank()) {
+        if (block.isLong() && !EVERYTHING || shown.isBlank()) {
             return;
         }
         List<String> lines = printed.lines().map(String::stripTrailing).toList();

@@ -91,8 +91,11 @@ class ManualTest {
     @Test
     void itsJavaIsCompiledAndRunByTheBuild() throws IOException {
         String sources;
-        try (Stream<Path> files = Files.walk(Path.of("src"))) {
-            sources = files.filter(file -> file.toString().endsWith(".java"))
+        // The files beside docs/scripting.md are run with that page.
+        try (Stream<Path> own = Files.walk(Path.of("src"));
+                Stream<Path> scripts = Files.walk(Page.ROOT.resolve("docs/scripting"))) {
+            sources = Stream.concat(own, scripts)
+                    .filter(file -> file.toString().endsWith(".java"))
                     .map(ManualTest::text)
                     .map(ManualTest::bare)
                     .collect(Collectors.joining("\n"));

@@ -43,32 +43,31 @@ public final class Svg {
     static List<double[]> places(Element root) {
         List<double[]> places = new ArrayList<>();
         for (Element text : elements(root, "text")) {
-            Element group = (Element) text.getParentNode();
-            if (!group.getAttribute("transform").isEmpty()
-                    && !group.getAttribute("transform").startsWith("matrix(1,0,0,1")) {
+            String turned = value(text, "transform");
+            if (!turned.isEmpty() && !turned.startsWith("matrix(1,0,0,1") && !turned.startsWith("translate")) {
                 continue;
             }
-            String style = text.getAttribute("style");
-            int size = Integer.parseInt(style.replaceAll(".*font-size: *(\\d+).*", "$1"));
-            FixedFont font = style.contains("bold") ? FixedFont.bold(size) : FixedFont.plain(size);
+            int size = Integer.parseInt(value(text, "font-size").replace("px", ""));
+            FixedFont font = value(text, "font-weight").equals("bold") ? FixedFont.bold(size) : FixedFont.plain(size);
             places.add(new double[] {Double.parseDouble(text.getAttribute("x")), font.width(text.getTextContent())});
         }
         return places;
     }
 
+    /** An attribute of an element, or of the nearest around it that has it. */
+    private static String value(Element element, String name) {
+        String own = element.getAttribute(name);
+        return own.isEmpty() && element.getParentNode() instanceof Element around ? value(around, name) : own;
+    }
+
     /** Corners of the first open path in a colour: x, y, x, y … */
     static double[] line(Element root, String rgb) {
         Element path = elements(root, "path").stream()
-                .filter(one -> colour(one).contains("stroke:rgb(" + rgb + ")"))
+                .filter(one -> value(one, "stroke").equals("rgb(" + rgb + ")"))
                 .filter(one -> !one.getAttribute("d").endsWith("Z"))
                 .findFirst()
                 .orElseThrow();
         return numbers(path.getAttribute("d"));
-    }
-
-    /** The style of a path, or that of the group that it stands in. */
-    private static String colour(Element path) {
-        return path.getAttribute("style") + ((Element) path.getParentNode()).getAttribute("style");
     }
 
     /** Left, top, right, bottom of the chart: that of its clip, which is the last one. */

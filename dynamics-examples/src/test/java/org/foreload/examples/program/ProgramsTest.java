@@ -48,10 +48,9 @@ class ProgramsTest {
     private static final double STEP = 1.01 * GentleBrake.STEP;
 
     /** The car of the closed form: one friction, no air, tracks so wide that no load moves sideways. */
-    @Test
-    void bestDecelerationIsThatOfTheClosedForm() {
+    private static Car closedForm() {
         Tyre tyre = new FrictionTyre(new SlipCurve.Brush(), 1.25, 1.25, 0, 3000, 0, 15, 15);
-        Car car = new Car(
+        return new Car(
                 "closed form",
                 new Chassis(1000, 2.6, 1.22, 0.47, 1500, 1e9, 1e9),
                 new Suspension(0.5, 0, 0, Response.RIGID, Response.RIGID),
@@ -60,10 +59,27 @@ class ProgramsTest {
                 new Driveline(1e5, Driveline.DrivenAxle.REAR),
                 tyre,
                 tyre);
+    }
+
+    @Test
+    void bestDecelerationIsThatOfTheClosedForm() {
+        Car car = closedForm();
         double expected = BrakingGrip.bestDecelerationClosedForm(1.25, 2.6, 1.22, 0.47, 0.66);
         assertEquals(expected, GentleBrake.bestDeceleration(car), STEP);
         double gain = GentleBrake.left(car, expected) / GentleBrake.left(car, 0) - 1;
         assertEquals(0.0643, gain, 5e-5);
+    }
+
+    /** Load brings μ·m·h/L for each m/s²; the brake asks β·m·d of μ times the front load; below d* less is taken. */
+    @Test
+    void loadBringsMoreThanTheBrakeTakesUpToTheClosedForm() {
+        Car car = closedForm();
+        double best = BrakingGrip.bestDecelerationClosedForm(1.25, 2.6, 1.22, 0.47, 0.66);
+        assertEquals(1.25 * 1000 * 0.47 / 2.6, GentleBrake.brings(car, 2, 3), 1e-6);
+        double load = 1000 * (G * (2.6 - 1.22) + 3 * 0.47) / 2.6;
+        assertEquals(0.66 * 1000 * 3 / (1.25 * load), GentleBrake.asked(car, 3), 1e-4);
+        assertTrue(GentleBrake.takes(car, best - 0.2, best - 0.1) < GentleBrake.brings(car, best - 0.2, best - 0.1));
+        assertTrue(GentleBrake.takes(car, best + 0.1, best + 0.2) > GentleBrake.brings(car, best + 0.1, best + 0.2));
     }
 
     /** Front capacity by hand: load of each front wheel, load-sensitive friction, and the ellipse. */

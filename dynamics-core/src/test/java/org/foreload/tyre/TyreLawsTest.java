@@ -39,6 +39,39 @@ class TyreLawsTest {
         assertTrue(!broken.isEmpty());
     }
 
+    /** A tyre that answers to an imposed force with an error, a share of its peak, up to a share of its limit. */
+    private static List<String> brokenWith(double error, double share) {
+        Tyre tyre = tyre(new SlipCurve.Brush());
+        return TyreLaws.broken(
+                new BareTyre(tyre, UnaryOperator.identity()) {
+                    @Override
+                    public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
+                        boolean wrong = longitudinalForce < share * tyre.rollingForceLimit(lateralSlip, load);
+                        return tyre.lateralForce(lateralSlip, longitudinalForce, load)
+                                + (wrong ? error * tyre.peakForceY(load) : 0);
+                    }
+                },
+                LOADS);
+    }
+
+    /** What a search for slip leaves is no breach, and what is more is one, at any share of the limit. */
+    @Test
+    void anImposedForceMayDifferByWhatASearchLeaves() {
+        assertEquals(List.of(), brokenWith(5e-6, 1));
+        assertTrue(!brokenWith(2e-5, 1).isEmpty());
+        assertTrue(!brokenWith(2e-5, 0.5).isEmpty());
+    }
+
+    /** A millionth of the peak is rounding to both sides of zero; a hundred-thousandth is not. */
+    @Test
+    void oddnessIsMeasuredByThePeak() {
+        String law = "force is odd";
+        Tyre small =
+                new BareTyre(tyre(new SlipCurve.Brush()), f -> new TyreForce(f.longitudinal(), f.lateral() + 3e-4));
+        assertTrue(TyreLaws.broken(small, LOADS).stream().noneMatch(line -> line.startsWith(law)));
+        assertBreaks(law, f -> new TyreForce(f.longitudinal(), f.lateral() + 1e-2));
+    }
+
     private static void assertBreaks(String law, UnaryOperator<TyreForce> spoil) {
         List<String> broken = TyreLaws.broken(new BareTyre(tyre(new SlipCurve.Brush()), spoil), LOADS);
         assertTrue(broken.stream().anyMatch(line -> line.startsWith(law)), law + " is not among " + broken);

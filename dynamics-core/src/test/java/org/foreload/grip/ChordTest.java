@@ -10,7 +10,10 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.foreload.load.SampleCars;
+import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
+import org.junit.jupiter.api.Test;
 
 /**
  * Lines of speed and acceleration through what is feasible. Edges and feasible points are held to what they mean, by
@@ -18,7 +21,8 @@ import org.foreload.vehicle.Car;
  */
 class ChordTest {
 
-    private static final double BOUND = 100;
+    /** As far as {@link LocalGrip} looks: most of it is where an axle has no load. */
+    private static final double BOUND = 1000;
 
     private static Chord atSpeed(Car car, double curvature, double speed, double scale) {
         return GripLimits.of(car).at(curvature, 0, 0, 0).atSpeed(speed * speed, scale);
@@ -143,6 +147,23 @@ class ChordTest {
             any = step.feasible(x);
         }
         assertTrue(!any || step.feasible(braking), () -> "found " + braking);
+    }
+
+    /**
+     * A car on two wheels can neither brake nor drive, since the lifted wheel of each axle has nothing to do it with.
+     * It can coast: 256 N of drag slow 1024 kg by 0.25 m/s², without rounding.
+     */
+    @Test
+    void onTwoWheelsOnlyCoastingIsLeft() {
+        Car tall = SampleCars.pointMass(1)
+                .with(new Chassis(1024, 2.5, 1.25, 1.2, 0, 1.4, 1.4))
+                .with(new Aerodynamics(2, 0, 0, 1, 0));
+        Chord chord = atSpeed(tall, 9.0 / 256, 16, 1);
+        for (double start : new double[] {-40, -1, 0, 5}) {
+            assertEquals(-0.25, chord.feasibleNear(start, 0.05, -BOUND, BOUND), 0);
+        }
+        assertEquals(Double.NaN, chord.feasibleNear(0, 0.05, -0.2, BOUND), "without braking at all");
+        assertEquals(Double.NaN, chord.feasibleNear(0, 0.05, -BOUND, -0.3), "braking only");
     }
 
     /** The neighbours on both sides come before anything farther away. */

@@ -36,6 +36,7 @@ class LimitSearchTest {
     void aFeasibleBoundIsReturned() {
         farthest = 0;
         assertEquals(1.2, LimitSearch.edgeFrom(this::square, -1, 0.5, 1.2), 0);
+        assertEquals(1.2, LimitSearch.edgeFrom(this::square, 0.5, 0.5, 1.2), 0);
         assertEquals(-1.2, LimitSearch.edgeFrom(this::square, 1, -0.5, -1.2), 0);
         assertTrue(farthest <= 1.2, "nothing is looked at beyond the bound");
     }

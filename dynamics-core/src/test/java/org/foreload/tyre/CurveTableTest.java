@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Cubic pieces give back a cubic, its value and its slope, wherever it is read. */
 class CurveTableTest {
 
-    private static final CurveTable TABLE =
-            new CurveTable(2, 8, 4, CurveTableTest::cubic, CurveTableTest::slopeOfCubic);
+    private final CurveTable table = new CurveTable(2, 8, 4, CurveTableTest::cubic, CurveTableTest::slopeOfCubic);
 
     private static double cubic(double x) {
         return ((0.3 * x - 1.1) * x + 0.7) * x - 2;
@@ -25,16 +24,16 @@ class CurveTableTest {
 
     @Property
     void aCubicIsGivenBack(@ForAll @DoubleRange(min = 2, max = 3.99) double x) {
-        assertEquals(cubic(x), TABLE.value(x), 1e-12);
-        assertEquals(slopeOfCubic(x), TABLE.slope(x), 1e-12);
+        assertEquals(cubic(x), table.value(x), 1e-12);
+        assertEquals(slopeOfCubic(x), table.slope(x), 1e-12);
     }
 
     @Test
     void itHoldsItsStartAndNotItsEnd() {
-        assertTrue(TABLE.holds(2));
-        assertTrue(TABLE.holds(Math.nextDown(4)));
-        assertFalse(TABLE.holds(Math.nextDown(2)));
-        assertFalse(TABLE.holds(4));
-        assertFalse(TABLE.holds(Double.NaN));
+        assertTrue(table.holds(2));
+        assertTrue(table.holds(Math.nextDown(4)));
+        assertFalse(table.holds(Math.nextDown(2)));
+        assertFalse(table.holds(4));
+        assertFalse(table.holds(Double.NaN));
     }
 }

@@ -10,9 +10,12 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.foreload.load.SampleCars;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
+import org.foreload.vehicle.Driveline;
+import org.foreload.vehicle.Driveline.DrivenAxle;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -164,6 +167,30 @@ class ChordTest {
         }
         assertEquals(Double.NaN, chord.feasibleNear(0, 0.05, -0.2, BOUND), "without braking at all");
         assertEquals(Double.NaN, chord.feasibleNear(0, 0.05, -BOUND, -0.3), "braking only");
+    }
+
+    /**
+     * The axle that gives way first corners faster with more load: the rear one while the front wheels pull, the front
+     * one while the car brakes. Just above the speed at which it may coast, what is feasible is a little way off on
+     * that side, and nothing else is.
+     */
+    @Test
+    void whatIsFeasibleOnlyWhileDrivingOrBrakingIsFound() {
+        Tyre strong = SampleCars.tyre(1.2, 1.3, 0.05);
+        Tyre weak = SampleCars.tyre(1.15, 0.95, 0.05);
+        Car car = SampleCars.ROAD_CAR.with(Aerodynamics.NONE).with(new Driveline(1e9, DrivenAxle.FRONT));
+        foundOnOneSide(car.withTyres(strong, weak), 1);
+        foundOnOneSide(car.withTyres(weak, strong), -1);
+    }
+
+    private static void foundOnOneSide(Car car, int side) {
+        LocalGrip place = GripLimits.of(car).at(0.02, 0, 0, 0);
+        double coasting = place.atAcceleration(0, 1).edgeFrom(0, 10, 1e4);
+        Chord chord = place.atSpeed(1.001 * coasting, 1);
+        for (double start : new double[] {-60, 0, 60}) {
+            double found = chord.feasibleNear(start, 1e-3, -BOUND, BOUND);
+            assertTrue(chord.feasible(found) && found * side > 0, () -> "found " + found);
+        }
     }
 
     /** The neighbours on both sides come before anything farther away. */

@@ -163,6 +163,14 @@ class IdealProfileTest {
                 new Run(40, until(99, 0), until(100, -3)).profile().releaseEnd().orElseThrow());
     }
 
+    /** Braked in the first step of all, and in no other. */
+    @Test
+    void brakingThatIsOverAfterAStepIsBraking() {
+        IdealProfile profile = new Run(40, until(-199, -5), until(100, 0)).profile();
+        assertEquals(-200, profile.brakePoint().orElseThrow());
+        assertEquals(-199, profile.releaseEnd().orElseThrow());
+    }
+
     /** Two brakings with a drive between: from the first after the top speed to the end of the last. */
     @Test
     void brakingInTwoParts() {
@@ -227,6 +235,8 @@ class IdealProfileTest {
                         .profile()
                         .trailShare());
         IdealProfile none = new Run(20, until(100, 1)).profile();
+        assertEquals(
+                Math.sqrt(400 + 2 * 200), none.topSpeed(), 1e-9); // driven on to turn-in, where it is slowest after
         assertEquals(0, none.trailShare());
         assertTrue(none.brakePoint().isEmpty() && none.releaseEnd().isEmpty());
     }

@@ -35,8 +35,9 @@ class BicycleModelTest {
             .with(new Aerodynamics(0.7, 0.3, 0.4, 1.2, 0.4))
             .with(new Driveline(200e3, DrivenAxle.REAR));
 
-    private static final Car SPRUNG =
-            RIGID.with(new Suspension(0.55, 0.03, 0.06, new Response(1.5, 0.35), new Response(1.8, 0.4)));
+    private static final Car SPRUNG = RIGID.with(
+                    new Suspension(0.55, 0.03, 0.06, new Response(1.5, 0.35), new Response(1.8, 0.4)))
+            .with(new Driveline(200e3, DrivenAxle.ALL));
 
     /** A car that moves, what acts on it, and what the model makes of that. */
     private static final class Scene {
@@ -203,7 +204,8 @@ class BicycleModelTest {
             double slip = tyre.relaxationLength() > 0 ? lagged : scene.slip(front);
             double load = scene.wheels.load(wheel);
             double brake = scene.controls.brakeForce() * (front ? 0.66 : 0.34) / 2;
-            double asked = (front ? 0 : scene.controls.driveForce() / 2) - brake;
+            boolean all = car.driveline().drivenAxle() == DrivenAxle.ALL;
+            double asked = scene.controls.driveForce() * (all ? 0.25 : front ? 0 : 0.5) - brake;
             if (scene.controls.locks().locked(wheel)) {
                 TyreForce sliding = tyre.lockedForce(scene.slip(front), load);
                 assertEquals(-sliding.longitudinal(), scene.wheels.longitudinal(wheel), 1e-6);

@@ -135,9 +135,9 @@ class IdealProfileTest {
     /** The curves before and after the brake point are drawn on to where they meet, wherever in its step that is. */
     @Test
     void theBrakePointIsWhereTheCurvesMeet() {
-        for (double at : new double[] {-120, -119.9, -119.5, -119.1, -119.0001}) {
+        for (double at : new double[] {-197.5, -120, -119.9, -119.5, -119.1, -119.0001}) {
             for (double before : new double[] {0, 1.5, -0.005}) {
-                Run run = new Run(40, until(at, before), until(10, -5), until(100, 0));
+                Run run = new Run(40, until(at, before), until(-70, -5), until(100, 0));
                 assertEquals(at, run.profile().brakePoint().orElseThrow(), 1e-6, "after " + before);
             }
         }
@@ -169,6 +169,8 @@ class IdealProfileTest {
         IdealProfile profile = new Run(40, until(-199, -5), until(100, 0)).profile();
         assertEquals(-200, profile.brakePoint().orElseThrow());
         assertEquals(-199, profile.releaseEnd().orElseThrow());
+        Run twice = new Run(40, until(-180, -5), until(-100, 0), until(10, -4), until(100, 0));
+        assertEquals(-200, twice.profile().brakePoint().orElseThrow());
     }
 
     /** Two brakings with a drive between: from the first after the top speed to the end of the last. */

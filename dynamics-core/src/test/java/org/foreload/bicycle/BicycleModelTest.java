@@ -33,10 +33,11 @@ class BicycleModelTest {
 
     private static final Car RIGID = SampleCars.ROAD_CAR
             .with(new Aerodynamics(0.7, 0.3, 0.4, 1.2, 0.4))
-            .with(new Driveline(200e3, DrivenAxle.ALL));
+            .with(new Driveline(200e3, DrivenAxle.REAR));
 
-    private static final Car SPRUNG =
-            RIGID.with(new Suspension(0.55, 0.03, 0.06, new Response(1.5, 0.35), new Response(1.8, 0.4)));
+    private static final Car SPRUNG = RIGID.with(
+                    new Suspension(0.55, 0.03, 0.06, new Response(1.5, 0.35), new Response(1.8, 0.4)))
+            .with(new Driveline(200e3, DrivenAxle.ALL));
 
     /** A car that moves, what acts on it, and what the model makes of that. */
     private static final class Scene {
@@ -203,7 +204,8 @@ class BicycleModelTest {
             double slip = tyre.relaxationLength() > 0 ? lagged : scene.slip(front);
             double load = scene.wheels.load(wheel);
             double brake = scene.controls.brakeForce() * (front ? 0.66 : 0.34) / 2;
-            double asked = scene.controls.driveForce() / 4 - brake;
+            boolean all = car.driveline().drivenAxle() == DrivenAxle.ALL;
+            double asked = scene.controls.driveForce() * (all ? 0.25 : front ? 0 : 0.5) - brake;
             if (scene.controls.locks().locked(wheel)) {
                 TyreForce sliding = tyre.lockedForce(scene.slip(front), load);
                 assertEquals(-sliding.longitudinal(), scene.wheels.longitudinal(wheel), 1e-6);
@@ -302,6 +304,24 @@ class BicycleModelTest {
         assertTrue(turning.wheels.lockMargin(0) > 0);
         Scene braked = new Scene(SPRUNG, new Controls(0, 20, 0, WheelLocks.NONE, 0, 0), 30, 0, 0, 0, 0, 60);
         assertTrue(braked.wheels.lockMargin(0) < 0);
+        WheelLocks locks = WheelLocks.NONE.with(0);
+        Scene stopped = new Scene(SPRUNG, new Controls(0, 0, 0, locks, 0, 0), 30, 0, 0, 0, 0, 60);
+        assertTrue(stopped.wheels.lockMargin(0) < 0);
+    }
+
+    /** A tyre with lag feels the slip of its state, here none as yet; one without feels where its axle goes. */
+    @Test
+    void onlyATyreWithoutLagFeelsItsSlipAtOnce() {
+        Controls coasting = new Controls(0, 0, 0, WheelLocks.NONE, 0, 0);
+        Scene lagging = new Scene(SPRUNG, coasting, 30, 0.3, 0.02);
+        Scene prompt = new Scene(withoutLag(SPRUNG), coasting, 30, 0.3, 0.02);
+        for (int wheel = 0; wheel < 4; wheel++) {
+            Tyre tyre = wheel < 2 ? SPRUNG.frontTyre() : SPRUNG.rearTyre();
+            double expected = tyre.lateralForce(prompt.slip(wheel < 2), 0, prompt.wheels.load(wheel));
+            assertTrue(expected > 100);
+            assertEquals(0, lagging.wheels.lateral(wheel), 1e-9);
+            assertEquals(-expected, prompt.wheels.lateral(wheel), 1e-6 * expected);
+        }
     }
 
     /** The state may lie anywhere in the array, and nothing else of it is touched. */

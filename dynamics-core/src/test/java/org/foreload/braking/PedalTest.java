@@ -88,6 +88,7 @@ class PedalTest {
         Ripple ripple = new Ripple(0.1, 2);
         assertEquals(8.8, ripple.delivered(8, 0.125), 1e-12);
         assertEquals(7.2, ripple.delivered(8, 0.375), 1e-12);
+        assertEquals(8.4, ripple.delivered(8, 0.125 / 3), 1e-12); // 30 degrees into the swing
         assertEquals(0, ripple.delivered(0, 0.125));
         assertThrows(InvalidValueException.class, () -> new Ripple(0.1, 0));
     }
@@ -152,21 +153,31 @@ class PedalTest {
         assertEquals(0.4, Math.sqrt(squares / attempts), 0.05 * 0.4);
         assertTrue(faint < 0.4, "a foot all but off the pedal is off by " + faint);
         assertEquals(0, FootError.draw(pedal, leg, 1).delivered(1e-9, 1), 1e-7);
+        // Under 5 N, the force of a foot that only just rests on the pedal, half of it: here of 0.1 mm.
+        squares = 0;
+        for (int seed = 0; seed < attempts; seed++) {
+            FootError foot = FootError.draw(pedal, new Leg(0, 0, 1.8, 0.0001), seed);
+            squares += Math.pow(foot.delivered(0.1, 1.3) - 0.1, 2);
+        }
+        assertEquals(0.01, Math.sqrt(squares / attempts), 0.05 * 0.01);
     }
 
     /** Off by the same part all the time: the mean over a long time scatters, from attempt to attempt, as stated. */
     @Test
     void theSteadyErrorIsThereAllTheTime() {
         Pedal pedal = new Pedal.ForceSensing(40, 0, 0.03);
+        double sum = 0;
         double squares = 0;
-        int attempts = 1000;
+        int attempts = 4000;
         for (int seed = 0; seed < attempts; seed++) {
-            FootError foot = FootError.draw(pedal, new Leg(0.05, 0, 1.8, 0), seed);
+            FootError foot = FootError.draw(pedal, new Leg(0.2, 0, 1.8, 0), seed);
             double off = foot.delivered(8, 2) / 8 - 1;
             assertEquals(off, foot.delivered(5, 60) / 5 - 1, 1e-12);
+            sum += off;
             squares += off * off;
         }
-        assertEquals(0.05, Math.sqrt(squares / attempts), 0.1 * 0.05);
+        assertEquals(0, sum / attempts, 4 * 0.2 / Math.sqrt(attempts));
+        assertEquals(0.2, Math.sqrt(squares / attempts), 0.05 * 0.2);
     }
 
     /**

@@ -15,6 +15,7 @@ import org.foreload.load.LoadTransfer;
 import org.foreload.load.SampleCars;
 import org.foreload.load.WheelLoads;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.foreload.vehicle.Driveline;
 import org.foreload.vehicle.Driveline.DrivenAxle;
 import org.hipparchus.optim.MaxEval;
@@ -210,5 +211,24 @@ class FastestStartTest {
         LocalGrip grip = GripLimits.of(car).at(0, 0, 0.05, 0);
         double hardest = 9.81 * (0.9 * Math.cos(0.05) + Math.sin(0.05));
         assertEquals(100 + 2 * hardest * 0.5, new FastestStart(1).solve(grip, 0.5, 100, 1e4), 1e-6);
+    }
+
+    /**
+     * A car of little power, held by its rear axle where the bend opens: the harder it drives, the higher it may start,
+     * up to the limit of its power, which is no convex one.
+     */
+    @Test
+    void theHighestStartMayNeedAllThePower() {
+        Car car = SampleCars.ROAD_CAR
+                .with(new Chassis(600, 2.2, 0.81, 0.06, 436, 1.6, 1.3))
+                .with(new Driveline(40_000, DrivenAxle.FRONT))
+                .withFrontBrakeShare(0.5)
+                .withTyres(SampleCars.tyre(1.33, 1.33, 0), SampleCars.tyre(0.51, 0.53, 0));
+        Step step = new Step(0.0177, -0.001, -0.0322, 0, 0.2573, 450, 1e4);
+        LocalGrip grip = step.grip(car);
+        FastestStart search = new FastestStart(1);
+        check(car, step, grip, search);
+        double middle = search.solve(grip, step.length, step.end, step.start) + search.acceleration() * step.length;
+        assertEquals(grip.powerAcceleration(middle), search.acceleration(), 1e-6);
     }
 }

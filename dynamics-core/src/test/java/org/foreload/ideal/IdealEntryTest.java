@@ -167,6 +167,19 @@ class IdealEntryTest {
         assertEquals(crawl, lowest, 0.05 * crawl);
     }
 
+    /** Statics: on a bank steeper than its friction, tan φ > μ, a car slides off a straight at any speed. */
+    @Test
+    void whereNoSpeedHoldsTheRoadThePlaceIsTold() {
+        SegmentPath level = SegmentPath.of(50, List.of(Segment.arc(10, 100, Turn.LEFT)), 20, 5);
+        Car car = SampleCars.pointMass(0.5);
+        Corner steep = new Corner("steep", 20, level.withBanking(Math.atan(0.55)));
+        var error = assertThrows(InvalidValueException.class, () -> IdealEntry.solve(car, steep));
+        assertEquals("approach_speed_mps", error.field());
+        assertTrue(error.allowed().contains("stand still"), error.allowed());
+        Corner held = new Corner("held", 20, level.withBanking(Math.atan(0.45)));
+        assertTrue(IdealEntry.solve(car, held).time() > 0);
+    }
+
     @Test
     void frictionScaleKeepsTheMargin() {
         Corner corner = SampleCorners.left(40, 150, 40, 100, 20, 20, 50);

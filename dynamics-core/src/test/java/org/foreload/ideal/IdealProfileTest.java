@@ -135,9 +135,9 @@ class IdealProfileTest {
     /** The curves before and after the brake point are drawn on to where they meet, wherever in its step that is. */
     @Test
     void theBrakePointIsWhereTheCurvesMeet() {
-        for (double at : new double[] {-120, -119.9, -119.5, -119.1, -119.0001}) {
+        for (double at : new double[] {-197.5, -120, -119.9, -119.5, -119.1, -119.0001}) {
             for (double before : new double[] {0, 1.5, -0.005}) {
-                Run run = new Run(40, until(at, before), until(10, -5), until(100, 0));
+                Run run = new Run(40, until(at, before), until(-70, -5), until(100, 0));
                 assertEquals(at, run.profile().brakePoint().orElseThrow(), 1e-6, "after " + before);
             }
         }
@@ -161,6 +161,16 @@ class IdealProfileTest {
         assertEquals(
                 100,
                 new Run(40, until(99, 0), until(100, -3)).profile().releaseEnd().orElseThrow());
+    }
+
+    /** Braked in the first step of all, and in no other. */
+    @Test
+    void brakingThatIsOverAfterAStepIsBraking() {
+        IdealProfile profile = new Run(40, until(-199, -5), until(100, 0)).profile();
+        assertEquals(-200, profile.brakePoint().orElseThrow());
+        assertEquals(-199, profile.releaseEnd().orElseThrow());
+        Run twice = new Run(40, until(-180, -5), until(-100, 0), until(10, -4), until(100, 0));
+        assertEquals(-200, twice.profile().brakePoint().orElseThrow());
     }
 
     /** Two brakings with a drive between: from the first after the top speed to the end of the last. */
@@ -227,6 +237,8 @@ class IdealProfileTest {
                         .profile()
                         .trailShare());
         IdealProfile none = new Run(20, until(100, 1)).profile();
+        assertEquals(
+                Math.sqrt(400 + 2 * 200), none.topSpeed(), 1e-9); // driven on to turn-in, where it is slowest after
         assertEquals(0, none.trailShare());
         assertTrue(none.brakePoint().isEmpty() && none.releaseEnd().isEmpty());
     }

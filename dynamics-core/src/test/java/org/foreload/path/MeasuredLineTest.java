@@ -81,4 +81,34 @@ class MeasuredLineTest {
         points.x()[20] += 3;
         assertEquals(expected, MeasuredPath.fit(line, TOLERANCE).curvature(60));
     }
+
+    /** Five points are enough; a step of ten median steps is just allowed; the widths are those given. */
+    @Test
+    void theEdgeOfWhatIsAllowed() {
+        double[] x = {0, 1, 2, 12, 13, 14};
+        MeasuredLine line = MeasuredLine.of(x, new double[6], 5);
+        MeasuredPath path = MeasuredPath.fit(line, TOLERANCE);
+        assertEquals(5, path.widthLeft(path.start()));
+        assertEquals(5, path.widthRight(path.end()));
+        assertEquals(4, lengthOf(new double[] {0, 1, 2, 3, 4}), 1e-9);
+    }
+
+    private static double lengthOf(double[] x) {
+        MeasuredPath path = MeasuredPath.fit(MeasuredLine.of(x, new double[x.length], 5), TOLERANCE);
+        return path.end() - path.start();
+    }
+
+    /** The refusal tells the coordinate that is at fault: one repeated, one behind a gap, one at a right angle. */
+    @Test
+    void theRefusalTellsThePoint() {
+        told("x_m, row 4", 2.0, new double[] {0, 1, 2, 2, 3, 4}, new double[6]);
+        told("x_m, row 4", 22.0, new double[] {0, 1, 2, 22, 23, 24}, new double[6]);
+        told("x_m, row 3", 1.0, new double[] {0, 1, 1, 1, 1}, new double[] {0, 0, 1, 2, 3});
+    }
+
+    private static void told(String field, double value, double[] x, double[] y) {
+        InvalidValueException error = assertThrows(InvalidValueException.class, () -> MeasuredLine.of(x, y, 5));
+        assertEquals(field, error.field());
+        assertEquals(value, Double.parseDouble(error.value()));
+    }
 }

@@ -1,0 +1,66 @@
+package org.foreload.driver;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+/** The plan for the way out, by v² = v₀² + 2·a·s between its stations; and a driver changed by copy. */
+class ExitPlanTest {
+
+    private static final ExitPlan PLAN = new ExitPlan(new double[] {20, 50, 90}, new double[] {10, 20, 25});
+
+    @Test
+    void speedSquaredRunsLinearlyBetweenTheStations() {
+        assertEquals(20, PLAN.opening());
+        assertEquals(10, PLAN.speed(20));
+        assertEquals(Math.sqrt(100 + 2 * 5 * 12), PLAN.speed(32), 1e-12); // (400 − 100)/(2·30) = 5 m/s²
+        assertEquals(20, PLAN.speed(50), 1e-12);
+        assertEquals(Math.sqrt(400 + 2 * 225 / 80.0 * 16), PLAN.speed(66), 1e-12);
+        assertEquals(25, PLAN.speed(90), 1e-12);
+        assertEquals(5, PLAN.acceleration(32), 1e-12);
+        assertEquals(225 / 80.0, PLAN.acceleration(66), 1e-12);
+        assertEquals(225 / 80.0, PLAN.acceleration(50), 1e-12);
+    }
+
+    @Test
+    void beyondTheEndsTheSpeedOfTheEndIsKept() {
+        assertEquals(10, PLAN.speed(-5));
+        assertEquals(25, PLAN.speed(200));
+    }
+
+    @Test
+    void aPlanKeepsNoHandOnItsArrays() {
+        double[] stations = {0, 10};
+        double[] speeds = {5, 6};
+        ExitPlan plan = new ExitPlan(stations, speeds);
+        stations[0] = 3;
+        speeds[0] = 3;
+        plan.stations()[1] = 7;
+        plan.speeds()[1] = 7;
+        assertArrayEquals(new double[] {0, 10}, plan.stations());
+        assertArrayEquals(new double[] {5, 6}, plan.speeds());
+    }
+
+    @Test
+    void aPlanNeedsTwoStationsEachWithASpeed() {
+        assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1}, new double[] {1}));
+        assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1, 2}, new double[] {1}));
+    }
+
+    /** Each change touches its own number alone: changed back, the driver is the first one again. */
+    @Test
+    void aDriverIsChangedByCopy() {
+        DriverSettings driver = DriverSettings.practised();
+        DriverSettings other = driver.withBrakeLag(0.2).withExitFriction(0.5).withSlowestBraking(0.7);
+        assertEquals(0.2, other.brakeLag());
+        assertEquals(0.5, other.exitFriction());
+        assertEquals(0.7, other.slowestBraking());
+        assertEquals(
+                driver,
+                other.withBrakeLag(driver.brakeLag())
+                        .withExitFriction(driver.exitFriction())
+                        .withSlowestBraking(driver.slowestBraking()));
+    }
+}

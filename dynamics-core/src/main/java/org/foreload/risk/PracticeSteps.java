@@ -188,10 +188,9 @@ public record PracticeSteps(List<Step> steps, double reached) {
 
     /** The same plan from a later and later brake point, until the car does not make the corner. */
     private static EntryResult overdone(RiskStudy risks, BrakePlan plan) {
-        var simulator = risks.study().simulator();
-        EntryResult entry = simulator.run(plan);
+        EntryResult entry = risks.asPlanned(plan);
         for (double later = OVERDONE_STEP; entry.made() && later <= OVERDONE_MOST; later += OVERDONE_STEP) {
-            entry = simulator.run(plan.withBrakePoint(plan.brakePoint() + later));
+            entry = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later));
         }
         return entry;
     }

@@ -113,14 +113,23 @@ public final class RiskStudy {
 
     private EntryResult drive(BrakePlan plan, double[] point) {
         double grip = Math.max(LEAST_SHARE, 1 + deviation(scatter.grip(), point[GRIP]));
+        Car car = study.simulator().car();
+        return simulator(scatter.grip() == 0 ? car : scaled(car, grip)).probe(missed(plan, point));
+    }
+
+    /** One entry without scatter, of the same driver. */
+    EntryResult asPlanned(BrakePlan plan) {
+        return simulator(study.simulator().car()).run(plan);
+    }
+
+    private EntrySimulator simulator(Car car) {
         EntrySimulator planned = study.simulator();
-        EntrySimulator simulator = new EntrySimulator(
-                scatter.grip() == 0 ? planned.car() : scaled(planned.car(), grip),
+        return new EntrySimulator(
+                car,
                 planned.corner(),
                 planned.driver().withSlowestBraking(SLOWEST_BRAKING),
                 planned.exit(),
                 planned.settings());
-        return simulator.probe(missed(plan, point));
     }
 
     /** The plan as the driver happens to carry it out. */

@@ -1,5 +1,6 @@
 package org.foreload.ideal;
 
+import java.util.function.DoubleBinaryOperator;
 import org.foreload.grip.Chord;
 import org.foreload.grip.LocalGrip;
 
@@ -27,19 +28,23 @@ final class FastestStart {
     /** Speed squared, m²/s², at which the road alone decides what can be driven: a centimetre per second. */
     private static final double SLOW = 1e-4;
 
-    /** Change of acceleration, m/s², with which the slope of the utilisation is read. */
+    /** Change of acceleration, m/s², and of speed squared, relative, with which slopes of the utilisation are read. */
     private static final double PROBE = 1e-5;
 
     /** Fall of utilisation over a probe that counts: above rounding and root accuracy, far below any real slope. */
     private static final double FALL = 1e-9;
 
-    /**
-     * Gap between the best start found and the proven bound, relative to speed squared, at which the maximum is taken.
-     */
-    private static final double GAP = 1e-9;
+    /** Gap between the best start found and the proven bound, relative to speed squared, at which it is taken. */
+    private static final double GAP = 1e-8;
 
-    /** Bracket of acceleration, m/s², at which the search for the maximum ends in any case. */
-    private static final double NARROW = 1e-10;
+    /** Bracket of acceleration, m/s², at which the search for the maximum ends where nothing proves its gap. */
+    private static final double NARROW = 1e-8;
+
+    /** Relative distance of start and end from what was asked for at which the step counts as held by neither. */
+    private static final double FREE = 1e-6;
+
+    /** Relative difference of the lengths of equal steps: rounding of their stations. */
+    private static final double SAME_LENGTH = 1e-9;
 
     /** Accelerations beyond this, m/s², are not looked at: more than any tyre gives. */
     private static final double FARTHEST = 1000;
@@ -51,24 +56,21 @@ final class FastestStart {
     private double endBound;
     private double startBound;
 
-    private double acceleration;
-    private double start;
-    private boolean free;
-
-    // One trial of the maximum: value, slope, and what bounds it there.
-    private double value;
-    private double slope;
-    private Bound bound;
     private double speedGuess;
 
-    private enum Bound {
-        FRONT,
-        REAR,
-        POWER,
-        END,
-        START,
-        EMPTY
-    }
+    private double start;
+    private double acceleration;
+    private boolean free;
+    private int trials;
+
+    /**
+     * The highest start with one acceleration.
+     *
+     * @param a the acceleration, m/s²
+     * @param start speed squared, m²/s²; −∞ if no speed is feasible
+     * @param slope of the highest start over the acceleration; NaN where that proves nothing about other accelerations
+     */
+    private record Trial(double a, double start, double slope) {}
 
     FastestStart(double frictionScale) {
         this.frictionScale = frictionScale;
@@ -80,6 +82,14 @@ final class FastestStart {
     }
 
     /**
+     * Number of accelerations tried so far, each a search for a speed: none where a step ends as asked for, or equals
+     * the last.
+     */
+    int trials() {
+        return trials;
+    }
+
+    /**
      * Highest speed squared at the start of a step, m²/s².
      *
      * @param limits limits in its middle
@@ -88,23 +98,23 @@ final class FastestStart {
      * @param highestStart speed squared that the start need not exceed, m²/s²; from it the engine can reach the end
      */
     double solve(LocalGrip limits, double length, double highestEnd, double highestStart) {
-        boolean sameAsBefore = free && limits == grip && length == step;
+        boolean equal = free && limits == grip && Math.abs(length - step) <= SAME_LENGTH * step;
         grip = limits;
         step = length;
         endBound = highestEnd;
         startBound = highestStart;
-        if (sameAsBefore && start <= startBound && start + 2 * acceleration * step <= endBound) {
+        if (equal && start <= startBound && start + 2 * acceleration * step <= endBound) {
             return start;
         }
         Chord line = grip.overStep(endBound, -step, frictionScale);
         double gentlest = (endBound - startBound) / (2 * step);
         if (line.feasible(gentlest)) {
-            return found(startBound, gentlest, false);
+            return found(startBound, gentlest);
         }
         if (!free) {
             double onLine = hardestOnLine(line, gentlest);
             if (!Double.isNaN(onLine)) {
-                return found(endBound - 2 * onLine * step, onLine, false);
+                return found(endBound - 2 * onLine * step, onLine);
             }
         }
         return highestOverAll();
@@ -124,11 +134,11 @@ final class FastestStart {
         return highestOverAll();
     }
 
-    private double found(double speedSquared, double over, boolean endIsFree) {
+    private double found(double speedSquared, double over) {
         start = speedSquared;
         acceleration = over;
-        free = endIsFree;
-        return speedSquared;
+        free = start < startBound * (1 - FREE) && start + 2 * over * step < endBound * (1 - FREE);
+        return start;
     }
 
     /**
@@ -149,161 +159,103 @@ final class FastestStart {
     }
 
     /**
-     * Cutting planes in one unknown: tangents from both sides (on the side of the power limit, its chord) prove how far
-     * the maximum can be from the best value.
+     * Cutting planes in one unknown: the next trial is where the tangents of both sides cross, and their crossing
+     * proves how far the maximum can be from the best start. Where a side has no tangent, the bracket is halved.
      */
     private double highestOverAll() {
-        double a = firstGuess();
-        if (Double.isNaN(a)) {
-            return found(0, 0, false);
+        Trial best = firstGuess();
+        if (!(best.start > Double.NEGATIVE_INFINITY)) {
+            return found(0, 0);
         }
-        double best = a;
-        double bestValue = value;
-        Bound bestBound = bound;
-        double left = Double.NaN;
-        double leftValue = 0;
-        double leftSlope = 0;
-        Bound leftBound = bound;
-        double right = Double.NaN;
-        double rightValue = 0;
-        double rightSlope = 0;
-        Bound rightBound = bound;
+        Trial now = best;
+        Trial left = null;
+        Trial right = null;
         double width = NEIGHBOUR;
-        for (int round = 0; bestBound != Bound.START; round++) {
-            boolean emptyLeft = bound == Bound.EMPTY && a < best;
-            if (emptyLeft || bound != Bound.EMPTY && slope > 0) {
-                left = a;
-                leftValue = value;
-                leftSlope = slope;
-                leftBound = bound;
+        while (startBound - best.start > GAP * best.start) {
+            if (now == best ? now.slope > 0 : now.a < best.a) {
+                left = now;
             } else {
-                right = a;
-                rightValue = value;
-                rightSlope = slope;
-                rightBound = bound;
+                right = now;
             }
-            if (Double.isNaN(left)) {
-                a -= width;
+            double next;
+            if (left == null) {
+                next = right.a - width;
                 width *= 2;
-            } else if (Double.isNaN(right)) {
-                a += width;
+            } else if (right == null) {
+                next = left.a + width;
                 width *= 2;
-            } else if (leftBound == Bound.EMPTY || rightBound == Bound.EMPTY) {
-                a = (left + right) / 2;
             } else {
-                double rise = leftSlope;
-                double fall = rightBound == Bound.POWER ? powerChord(left, right, rightValue) : rightSlope;
-                double crossing = crossing(left, leftValue, rise, right, rightValue, fall);
-                if (leftValue + rise * (crossing - left) - bestValue <= GAP * bestValue) {
+                next = (right.start - left.start + left.slope * left.a - right.slope * right.a)
+                        / (left.slope - right.slope);
+                double bound = left.start + left.slope * (next - left.a);
+                if (bound - best.start <= GAP * best.start || right.a - left.a <= NARROW) {
                     break;
                 }
-                if (rightBound == Bound.POWER && round % 2 == 0) {
-                    crossing = crossing(left, leftValue, rise, right, rightValue, rightSlope);
-                }
-                boolean smooth = leftBound == rightBound && round % 3 != 2;
-                a = smooth ? left + (right - left) * leftSlope / (leftSlope - rightSlope) : crossing;
-                if (!(a > left && a < right)) {
-                    a = (left + right) / 2;
+                if (!(next > left.a && next < right.a)) {
+                    next = (left.a + right.a) / 2;
                 }
             }
-            if (right - left <= NARROW) {
-                break;
-            }
-            highestAt(a);
-            if (bound != Bound.EMPTY && value > bestValue) {
-                best = a;
-                bestValue = value;
-                bestBound = bound;
+            now = highestAt(next);
+            if (now.start > best.start) {
+                best = now;
             }
         }
-        return found(bestValue, best, bestBound != Bound.START && leftBound != Bound.END && rightBound != Bound.END);
+        return found(best.start, best.a);
     }
 
-    /** Where a line through one point meets a line through another. */
-    private static double crossing(
-            double left, double leftValue, double leftSlope, double right, double rightValue, double rightSlope) {
-        return (rightValue - leftValue + leftSlope * left - rightSlope * right) / (leftSlope - rightSlope);
-    }
-
-    /**
-     * Slope of the chord of the power limit. That limit alone is convex over the acceleration (the power allows a speed
-     * of power over force), so its tangents prove nothing, but its chords lie above it.
-     */
-    private double powerChord(double left, double right, double rightValue) {
-        return (rightValue - (grip.powerSpeedSquared(left) - left * step)) / (right - left);
-    }
-
-    private double firstGuess() {
-        speedGuess = start > 0 ? start : Math.min(startBound, endBound);
-        highestAt(acceleration);
-        if (bound != Bound.EMPTY) {
-            return acceleration;
+    private Trial firstGuess() {
+        speedGuess = Math.min(startBound, endBound);
+        Trial asBefore = highestAt(acceleration);
+        if (asBefore.start > Double.NEGATIVE_INFINITY) {
+            return asBefore;
         }
         // Slowly there is room for some gentle acceleration, unless the road itself is too steep.
-        double slow = Math.min(SLOW, Math.min(endBound, startBound) * NEIGHBOUR_SPEED);
+        double slow = Math.min(SLOW, speedGuess * NEIGHBOUR_SPEED);
         double lowest = Math.max(-FARTHEST, (slow - startBound) / step);
         double highest = Math.min(FARTHEST, (endBound - slow) / step);
-        double a = grip.atSpeed(slow, frictionScale)
+        double gentle = grip.atSpeed(slow, frictionScale)
                 .feasibleNear(-grip.coastingDeceleration(slow), NEIGHBOUR, lowest, highest);
-        if (!Double.isNaN(a)) {
-            speedGuess = slow;
-            highestAt(a);
-        }
-        return bound == Bound.EMPTY ? Double.NaN : a;
+        speedGuess = slow;
+        return highestAt(gentle);
     }
 
-    /** Highest start speed with the acceleration a over the step, its slope over a, and what bounds it. */
-    private void highestAt(double a) {
-        double top = endBound - a * step;
-        Bound by = Bound.END;
-        if (startBound + a * step < top) {
-            top = startBound + a * step;
-            by = Bound.START;
-        }
+    /** The highest start with an acceleration: of the speeds squared in the middle of the step, the highest. */
+    private Trial highestAt(double a) {
+        trials++;
+        double fromEnd = endBound - a * step;
+        double fromStart = startBound + a * step;
+        double top = Math.min(fromEnd, fromStart);
+        double slope = fromStart < fromEnd ? 0 : -2 * step;
         if (top > 0 && a > grip.powerAcceleration(top)) {
-            top = Math.min(top, grip.powerSpeedSquared(a));
-            by = Bound.POWER;
+            // Alone, the power limit is convex over the acceleration: its tangents prove nothing.
+            top = grip.powerSpeedSquared(a);
+            slope = Double.NaN;
         }
         if (!(top > 0)) {
-            bound = Bound.EMPTY;
-            return;
+            return new Trial(a, Double.NEGATIVE_INFINITY, Double.NaN);
         }
         Chord speeds = grip.atAcceleration(a, frictionScale);
         if (!speeds.feasible(top)) {
             double width = NEIGHBOUR_SPEED * Math.min(top, speedGuess);
             double inside = speeds.feasibleNear(Math.min(top, speedGuess), width, 0, top);
             if (Double.isNaN(inside)) {
-                bound = Bound.EMPTY;
-                return;
+                return new Trial(a, Double.NEGATIVE_INFINITY, Double.NaN);
             }
             top = speeds.edgeFrom(inside, width, top);
             speedGuess = top;
-            by = grip.frontUtilisation(top, -a) >= grip.rearUtilisation(top, -a) ? Bound.FRONT : Bound.REAR;
+            slope = speedSlope(top, a) - step;
         }
-        bound = by;
-        value = top - a * step;
-        slope = speedSlope(by, top, a) - step;
+        return new Trial(a, top - a * step, slope);
     }
 
-    /** How the highest speed squared in the middle of the step changes with the acceleration. */
-    private double speedSlope(Bound by, double w, double a) {
-        double wProbe = w * PROBE;
-        return switch (by) {
-            case END -> -step;
-            case START -> step;
-            case POWER -> (grip.powerSpeedSquared(a + PROBE) - w) / PROBE;
-            case FRONT -> {
-                double here = grip.frontUtilisation(w, -a);
-                yield -(grip.frontUtilisation(w, -a - PROBE) - here)
-                        / PROBE
-                        / ((grip.frontUtilisation(w + wProbe, -a) - here) / wProbe);
-            }
-            default -> {
-                double here = grip.rearUtilisation(w, -a);
-                yield -(grip.rearUtilisation(w, -a - PROBE) - here)
-                        / PROBE
-                        / ((grip.rearUtilisation(w + wProbe, -a) - here) / wProbe);
-            }
-        };
+    /** How the highest speed squared that the tyres allow changes with the acceleration: from the nearer limit. */
+    private double speedSlope(double w, double a) {
+        DoubleBinaryOperator use = grip.frontUtilisation(w, -a) >= grip.rearUtilisation(w, -a)
+                ? grip::frontUtilisation
+                : grip::rearUtilisation;
+        double here = use.applyAsDouble(w, -a);
+        double byAcceleration = (use.applyAsDouble(w, -a - PROBE) - here) / PROBE;
+        double bySpeed = (use.applyAsDouble(w * (1 + PROBE), -a) - here) / (w * PROBE);
+        return -byAcceleration / bySpeed;
     }
 }

@@ -97,7 +97,7 @@ public final class IdealEntry {
         double approach = startSpeed * startSpeed;
         double[] reachable = reachable(grid, approach);
         double[] controllable = new double[steps + 1];
-        double[] accelerations = new double[steps];
+        double[] backwardAccelerations = new double[steps];
         controllable[steps] = reachable[steps];
         FastestStart backward = new FastestStart(frictionScale);
         FastestStart atKinks = new FastestStart(frictionScale);
@@ -109,21 +109,20 @@ public final class IdealEntry {
             if (!(controllable[k] >= Math.min(STANDSTILL * STANDSTILL, reachable[k]))) {
                 throw notDrivable(corner, grid.station(k));
             }
-            accelerations[k] = backward.acceleration();
+            backwardAccelerations[k] = backward.acceleration();
         }
         if (!(approach <= controllable[0] * (1 + ROUNDING))) {
-            return new Drive(below(corner, controllable[0]), controllable, accelerations);
+            return new Drive(below(corner, controllable[0]), controllable, backwardAccelerations);
         }
         double[] speedsSquared = new double[steps + 1];
         speedsSquared[0] = Math.min(approach, controllable[0]);
-        double[] known = accelerations.clone();
+        double[] accelerations = new double[steps];
         long stepsBack = 0;
         int i = 0;
         while (i < steps) {
             double w = speedsSquared[i];
-            double guess = i == 0 || w >= controllable[i] * (1 - ROUNDING) ? known[i] : accelerations[i - 1];
-            double acceleration =
-                    highestAcceleration(grid.limits(i), w, grid.length(i), controllable[i + 1], guess, frictionScale);
+            double acceleration = highestAcceleration(
+                    grid.limits(i), w, grid.length(i), controllable[i + 1], backwardAccelerations[i], frictionScale);
             if (Double.isNaN(acceleration)) {
                 // Only where a lifted wheel bends the feasible set: this speed is not controllable after all. One step
                 // back.

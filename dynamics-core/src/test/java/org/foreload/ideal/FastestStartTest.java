@@ -25,6 +25,8 @@ import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The highest start of a step: what is found can be driven, and a plain search over all accelerations, with a library's
@@ -230,5 +232,62 @@ class FastestStartTest {
         check(car, step, grip, search);
         double middle = search.solve(grip, step.length, step.end, step.start) + search.acceleration() * step.length;
         assertEquals(grip.powerAcceleration(middle), search.acceleration(), 1e-6);
+    }
+
+    /** Most steps of a pass end at the speed asked for: there nothing is tried, one root along the line is enough. */
+    @Test
+    void stepsThatEndAsAskedNeedNoTrial() {
+        LocalGrip straight = GripLimits.of(SampleCars.ROAD_CAR).at(0, 0, 0, 0);
+        LocalGrip bend = GripLimits.of(SampleCars.ROAD_CAR).at(0.01, 0, 0, 0);
+        FastestStart search = new FastestStart(1);
+        double w = 300;
+        for (int i = 0; i < 60; i++) {
+            w = search.solve(i < 30 ? bend : straight, 0.5, w, 1e4);
+        }
+        assertTrue(w > 800);
+        assertEquals(0, search.trials());
+    }
+
+    /** In an arc that holds the speed step after step is equal, but for rounding: the answer is taken over. */
+    @Test
+    void anEqualStepNeedsNoTrial() {
+        LocalGrip arc = GripLimits.of(SampleCars.ROAD_CAR).at(0.02, 0, 0, 0);
+        FastestStart search = new FastestStart(1);
+        double start = search.solve(arc, 0.5, 2000, 1e4);
+        double end = start + 2 * search.acceleration() * 0.5;
+        int trials = search.trials();
+        assertTrue(trials > 0 && start < 1000, start + " after " + trials);
+        assertEquals(start, search.solve(arc, 0.5 * (1 + 1e-12), 2000, 1e4));
+        assertEquals(start, search.solve(arc, 0.5 * (1 - 1e-12), 2000, 1e4));
+        assertEquals(start, search.solve(arc, 0.5, end + 1e-9, start));
+        assertEquals(trials, search.trials());
+        search.solve(arc, 0.4, 2000, 1e4);
+        assertTrue(search.trials() > trials, "another length is another step");
+    }
+
+    /** What was held by its start or its end is no answer for a step that asks for more. */
+    @Test
+    void aHeldStepIsNotTakenOver() {
+        LocalGrip straight = GripLimits.of(SampleCars.ROAD_CAR).at(0, 0, 0, 0);
+        FastestStart search = new FastestStart(1);
+        assertEquals(400, search.solve(straight, 0.5, 420, 400));
+        assertEquals(405, search.solve(straight, 0.5, 420, 405));
+        double hardest = search.solve(straight, 0.5, 390, 1e4);
+        assertTrue(search.solve(straight, 0.5, 400, 1e4) > hardest + 9);
+    }
+
+    /** Through a spiral every step is a search over all accelerations. Tangents need few trials for each. */
+    @ParameterizedTest
+    @CsvSource({"1.10, 1.12, 5.2", "0.98, 1.25, 6.9", "1.20, 0.98, 8"})
+    void aSpiralNeedsFewTrialsForEachStep(double front, double rear, double most) {
+        Car car = SampleCars.ROAD_CAR.withTyres(SampleCars.tyre(1.15, front, 0.08), SampleCars.tyre(1.17, rear, 0.08));
+        FastestStart search = new FastestStart(1);
+        double w = 1e4;
+        int steps = 100;
+        for (int i = 0; i < steps; i++) {
+            LocalGrip grip = GripLimits.of(car).at(0.02 + 0.0002 * i, 0.0004, 0, 0);
+            w = search.solve(grip, 0.5, 1e4, 1e4);
+        }
+        assertTrue(search.trials() <= most * steps, search.trials() + " trials");
     }
 }

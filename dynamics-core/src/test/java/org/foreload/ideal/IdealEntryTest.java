@@ -25,6 +25,8 @@ import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 import org.foreload.vehicle.Driveline;
+import org.foreload.vehicle.Suspension;
+import org.foreload.vehicle.Suspension.Response;
 import org.junit.jupiter.api.Test;
 
 class IdealEntryTest {
@@ -180,6 +182,83 @@ class IdealEntryTest {
         assertTrue(IdealEntry.solve(car, held).time() > 0);
     }
 
+    /** The speed that is told is accepted; one above it by its rounding (1/128 m/s, and one in ten thousand) is not. */
+    @Test
+    void theToldSpeedIsTheHighestButForItsRounding() {
+        for (double approach : new double[] {5, 20, 40, 80}) {
+            Corner corner = SampleCorners.left(60, approach, 20, 90, 5, 5, 20);
+            double told = told(SampleCars.ROAD_CAR, corner);
+            Corner slower = new Corner("told", told, corner.path());
+            assertEquals(told, IdealEntry.solve(SampleCars.ROAD_CAR, slower).speed(0), 1e-9 * told);
+            Corner faster = new Corner("above", told * (1 + 1.5e-4) + 1.5 / 128, corner.path());
+            assertThrows(InvalidValueException.class, () -> IdealEntry.solve(SampleCars.ROAD_CAR, faster));
+        }
+    }
+
+    private static double told(Car car, Corner corner) {
+        var error = assertThrows(InvalidValueException.class, () -> IdealEntry.solve(car, corner));
+        return Double.parseDouble(error.allowed().split("[ ,]+")[2]);
+    }
+
+    /** The crawl of the test above, v² = μ·F·L/(Iz·|κ′|), on a spiral so short that it is less than 1/128 m/s. */
+    @Test
+    void aSpeedThatRoundsToNoneIsNotTold() {
+        Car car = SampleCars.pointMass(1)
+                .with(new Chassis(600, 2.27, 0.8, 0.05, 470, 1.4, 1.4))
+                .withTyres(SampleCars.tyre(0.7, 0.9, 0), SampleCars.tyre(1.5, 0.5, 0));
+        Path path = SegmentPath.of(0, List.of(Segment.spiralOut(4e-7, 12, Turn.LEFT)), 20, 5);
+        Corner corner = new Corner("kink", 10, path);
+        var error = assertThrows(InvalidValueException.class, () -> IdealEntry.solve(car, corner));
+        assertTrue(error.allowed().contains("there is none: 0 m after turn-in"), error.allowed());
+    }
+
+    /**
+     * A tall car of much grip lifts its inner front wheel in the arc; there the feasible set is not convex, and driving
+     * as fast as the backward pass allows ends where no acceleration is feasible. The profile goes back from there and
+     * can be driven. A search by brute force (speeds squared 0.1 m²/s² apart at stations 0.5 m apart, each pair of
+     * neighbours tried, the least time to the end kept) needs 4.370 s.
+     */
+    @Test
+    void whereALiftedWheelEndsTheWayTheProfileGoesBack() {
+        Car car = new Car(
+                "tall",
+                new Chassis(2100, 2.3, 0.92, 0.4, 2777.25, 1.5, 1.4),
+                new Suspension(0.45, 0.04, 0.17, Response.RIGID, Response.RIGID),
+                new Aerodynamics(0.1, 0.7, 0.5, 1.2, 0.1),
+                0.75,
+                new Driveline(110_000, Driveline.DrivenAxle.FRONT),
+                SampleCars.tyre(0.9, 1.4, 0.1),
+                SampleCars.tyre(1.5, 1.3, 0.05));
+        Path path = SegmentPath.of(
+                70, List.of(Segment.arc(14, 38, Turn.LEFT), Segment.spiralOut(12, 38, Turn.LEFT)), 20, 5);
+        Corner corner = new Corner("lifts", 35, path);
+        IdealProfile profile = IdealEntry.solve(car, corner);
+        assertFeasible(car, corner, profile);
+        assertTrue(profile.time() >= 0.998 * 4.370, "" + profile.time());
+        assertTrue(profile.time() <= 1.01 * 4.370, "" + profile.time());
+    }
+
+    /**
+     * Such a car may meet the dead end at its very start: the speed that is told then lies below it, and is accepted.
+     */
+    @Test
+    void whereALiftedWheelEndsTheWayAtTheStartALowerSpeedIsTold() {
+        Car car = new Car(
+                "tall",
+                new Chassis(1900, 2.6, 1.56, 0.6, 2889.9, 1.3, 1.7),
+                new Suspension(0.7, 0.01, 0.16, Response.RIGID, Response.RIGID),
+                new Aerodynamics(0.8, 0.3, 0.9, 1.2, 0.2),
+                0.75,
+                new Driveline(200_000, Driveline.DrivenAxle.REAR),
+                SampleCars.tyre(0.9, 1.6, 0.05),
+                SampleCars.tyre(1.1, 1.4, 0.1));
+        Path path = SegmentPath.of(
+                50, List.of(Segment.arc(39.6, 28, Turn.LEFT), Segment.spiralOut(8.8, 28, Turn.LEFT)), 20, 5);
+        double told = told(car, new Corner("lifts", 35, path));
+        Corner slower = new Corner("told", told, path);
+        assertFeasible(car, slower, IdealEntry.solve(car, slower));
+    }
+
     @Test
     void frictionScaleKeepsTheMargin() {
         Corner corner = SampleCorners.left(40, 150, 40, 100, 20, 20, 50);
@@ -208,7 +287,10 @@ class IdealEntryTest {
     /** No step of any profile asks for more than tyres and engine have, judged by the readable model. */
     @Property(tries = 400)
     void profileIsFeasible(@ForAll("cars") Car car, @ForAll("corners") Corner corner) {
-        IdealProfile profile = solve(car, corner);
+        assertFeasible(car, corner, solve(car, corner));
+    }
+
+    private static void assertFeasible(Car car, Corner corner, IdealProfile profile) {
         GripLimits limits = GripLimits.of(car);
         Path path = corner.path();
         for (int i = 0; i + 1 < profile.size(); i++) {

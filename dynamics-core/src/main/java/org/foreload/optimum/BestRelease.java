@@ -107,8 +107,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Releases that it will look at, about. */
     int total() {
-        int coarse = SIMPLE.size() * PEAKS.length * STARTS.length * ENDS.length + 1;
-        return coarse + (SIMPLE.size() + 1) * simpleEvaluations() + 2 * restarts * evaluations;
+        int coarse = SIMPLE.size() * PEAKS.length * STARTS.length * ENDS.length + IdealRelease.MOST;
+        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + 2 * restarts * evaluations;
     }
 
     private int simpleEvaluations() {
@@ -118,7 +118,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Searches, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
         List<BrakePlan> coarse = coarse(study);
-        IdealRelease.of(study, buildUpTime).ifPresent(coarse::add);
+        coarse.addAll(IdealRelease.all(study, buildUpTime, hardest(study)));
         List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
@@ -175,11 +175,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .toList();
         for (Tried one : byTime) {
-            Optional<Finding> finding = checked(study, one.plan());
-            if (finding.isPresent()) {
-                best = quicker(best, finding);
+            if (best.isPresent() && best.get().entry().time() <= one.time()) {
                 break;
             }
+            best = quicker(best, checked(study, one.plan()));
         }
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
@@ -214,6 +213,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     private static Optional<Tried> quickest(Stream<Tried> tried) {
         return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
+    }
+
+    private double hardest(CornerStudy study) {
+        return new QuickBrakePoint(study).hardest(buildUpTime, study.lockLimit());
     }
 
     private List<BrakePlan> coarse(CornerStudy study) {

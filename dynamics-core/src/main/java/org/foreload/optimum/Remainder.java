@@ -190,11 +190,12 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
                 }
             }
         }
-        Optional<BrakePlan> ideal = IdealRelease.of(variant.study(), variant.buildUpTime());
-        if (ideal.isPresent()) {
-            QuickBrakePoint.Answer answer = quick.find(ideal.get(), quick.estimate(ideal.get()), START_DRIFT);
+        double hardest = quick.hardest(variant.buildUpTime(), variant.study().lockLimit());
+        for (BrakePlan ideal : IdealRelease.all(variant.study(), variant.buildUpTime(), hardest)) {
+            QuickBrakePoint.Answer answer = quick.find(ideal, quick.estimate(ideal), START_DRIFT);
             if (answer.cost() < least) {
-                best = ideal.get().withBrakePoint(answer.brakePoint());
+                least = answer.cost();
+                best = ideal.withBrakePoint(answer.brakePoint());
             }
         }
         return best;

@@ -209,6 +209,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double low = Math.max(y, peakSlip);
             double high = FARTHEST * (y + peakSlip);
             UnivariateFunction rising = x -> slope(x) * x * (x * x - y * y) + y * y * value(x);
+            if (!(rising.value(low) > 0)) {
+                // The peak itself, to its last digits: there the slope of the curve is zero, or less by rounding.
+                return low;
+            }
             return rising.value(high) < 0
                     ? new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ORDER)
                             .solve(Integer.MAX_VALUE, rising, low, high)

@@ -57,6 +57,17 @@ class MagicFormulaTest {
         assertEquals(0.4, curve.formula(curve.inverse(0.4)), 1e-8);
     }
 
+    /** A wheel that hardly slips sideways carries most at the peak of the curve itself, to the last digits of both. */
+    @Property
+    void withHardlyAnySideSlipThePeakCarriesMost(
+            @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
+            @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
+            @ForAll @DoubleRange(min = 6, max = 18) double digits) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double length = curve.lengthOfLargestShare(Math.pow(10, -digits));
+        assertEquals(curve.peakSlip(), length, 1e-6 * curve.peakSlip());
+    }
+
     /** The slope of the largest share is zero: a little more or less slip carries less. */
     @Property(tries = 200)
     void theLargestShareIsAMaximum(

@@ -33,9 +33,9 @@ public final class IdealEntry {
     private static final double GIVE_UP = 0.999;
 
     /**
-     * Steps back over the whole line after which it counts as not drivable, for each step of it. Of fifteen thousand
-     * solutions for possible cars, fifty needed any and none more than one for each step, so this only ends searches
-     * for cars of impossible numbers.
+     * Steps back over the whole line after which it counts as not drivable, for each step of it. Of eight thousand
+     * entries of tall cars on tyres of much grip, 118 needed any, and none that was driven more than 6.2 for each step,
+     * so this only ends searches for cars of impossible numbers.
      */
     private static final int STEPS_BACK = 10;
 

@@ -15,7 +15,7 @@ import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What is recorded of an entry, against kinematics, statics and its own columns, on one run that makes the corner. */
@@ -38,12 +38,12 @@ class EntryRecordTest {
     private static final BrakePlan PLAN =
             new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
 
-    private static EntryResult entry;
-    private static Trace trace;
+    private EntryResult entry;
+    private Trace trace;
 
-    /** Driven once for all tests, and not when the class is loaded: a changed simulator must drive anew. */
-    @BeforeAll
-    static void drive() {
+    /** Driven for each test anew, so that each notices by itself a simulator that has changed. */
+    @BeforeEach
+    void drive() {
         entry = simulator(CAR).run(PLAN);
         trace = entry.profile().orElseThrow();
     }
@@ -53,7 +53,7 @@ class EntryRecordTest {
         return new EntrySimulator(car, CORNER, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
     }
 
-    private static double[] column(String name) {
+    private double[] column(String name) {
         return trace.column(name).values();
     }
 
@@ -139,7 +139,7 @@ class EntryRecordTest {
         assertTrue(lateral[at(60)] > 7);
     }
 
-    private static int at(double station) {
+    private int at(double station) {
         double[] s = column("s_m");
         int i = 0;
         while (s[i] < station) {

@@ -13,7 +13,7 @@ import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The same entry with one thing changed: the car, the side of the corner, the brake, or what is kept of it. */
@@ -34,11 +34,11 @@ class EntryVariationTest {
     private static final BrakePlan PLAN =
             new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
 
-    private static EntryResult entry;
+    private EntryResult entry;
 
-    /** Driven once for all tests, and not when the class is loaded: a changed simulator must drive anew. */
-    @BeforeAll
-    static void drive() {
+    /** Driven for each test anew, so that each notices by itself a simulator that has changed. */
+    @BeforeEach
+    void drive() {
         entry = simulator(CAR).run(PLAN);
     }
 

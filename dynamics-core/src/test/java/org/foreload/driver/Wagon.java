@@ -1,0 +1,73 @@
+package org.foreload.driver;
+
+import static org.foreload.bicycle.BicycleState.VX;
+import static org.foreload.bicycle.BicycleState.VY;
+import static org.foreload.bicycle.BicycleState.YAW_RATE;
+
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.tyre.FrictionTyre;
+import org.foreload.tyre.SlipCurve;
+import org.foreload.vehicle.Aerodynamics;
+import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
+import org.foreload.vehicle.Driveline;
+import org.foreload.vehicle.Suspension;
+
+/** A car on linear tyres without load sensitivity: an axle's lateral force is its stiffness times its slip. */
+final class Wagon {
+
+    static final double G = 9.81;
+    static final double MASS = 1500;
+    static final double TO_FRONT = 1.2;
+    static final double TO_REAR = 1.5;
+    static final double WHEELBASE = 2.7;
+    static final double INERTIA = 2500;
+    static final double HEIGHT = 0.5;
+    static final double POWER = 150_000;
+
+    /** Lateral slip at which a tyre is at its peak, friction one: one over the stiffness per load. */
+    static final double PEAK_SLIP = 0.05;
+
+    /** Cornering stiffness of the axles, N/rad: of 20 N/rad for each newton of load. */
+    static final double FRONT = MASS * G * TO_REAR / WHEELBASE / PEAK_SLIP;
+
+    static final double REAR = MASS * G * TO_FRONT / WHEELBASE / PEAK_SLIP;
+
+    private Wagon() {}
+
+    /** The car with this relaxation length, m, and drag area, m². */
+    static Car car(double relaxation, double dragArea, Driveline.DrivenAxle driven) {
+        FrictionTyre tyre =
+                new FrictionTyre(new SlipCurve.Linear(), 1, 1, 0, 4000, relaxation, 1 / PEAK_SLIP, 1 / PEAK_SLIP);
+        return new Car(
+                "wagon",
+                new Chassis(MASS, WHEELBASE, TO_FRONT, HEIGHT, INERTIA, 1.5, 1.5),
+                new Suspension(0.5, 0, 0, Suspension.Response.RIGID, Suspension.Response.RIGID),
+                dragArea > 0 ? new Aerodynamics(dragArea, 0, 0, 1.2, 0) : Aerodynamics.NONE,
+                0.6,
+                new Driveline(POWER, driven),
+                tyre,
+                tyre);
+    }
+
+    /** Loads and forces of the car without relaxation as it moves, with straight front wheels. */
+    static WheelForces wheels(double vx, double vy, double yawRate, double brakeForce) {
+        double[] x = new double[BicycleState.SIZE];
+        x[VX] = vx;
+        x[VY] = vy;
+        x[YAW_RATE] = yawRate;
+        WheelForces wheels = new WheelForces();
+        new BicycleModel(car(0, 0, Driveline.DrivenAxle.REAR))
+                .rates(
+                        x,
+                        0,
+                        new Controls(0, brakeForce, 0, WheelLocks.NONE, 0, 0),
+                        wheels,
+                        new double[BicycleState.SIZE]);
+        return wheels;
+    }
+}

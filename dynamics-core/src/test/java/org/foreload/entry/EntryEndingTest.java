@@ -1,0 +1,184 @@
+package org.foreload.entry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.braking.TabulatedRelease;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
+import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.path.Corner;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How an entry ends: each event lies where the profile crosses its threshold, and the cause tells the first of them.
+ */
+class EntryEndingTest {
+
+    private static final Car RIGID = SampleEntries.withoutLags(SampleEntries.ROAD);
+    private static final Corner CORNER = SampleEntries.medium(45);
+
+    private static EntryResult run(Car car, DriverSettings driver, BrakePlan plan) {
+        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        return new EntrySimulator(car, CORNER, driver, exit, SimulationSettings.STANDARD).run(plan);
+    }
+
+    private static EntryResult run(Car car, BrakePlan plan) {
+        return run(car, DriverSettings.practised(), plan);
+    }
+
+    private static BrakePlan plan(double brakePoint, double peak, double start, double end) {
+        return new BrakePlan(brakePoint, peak, 0, new Release(ReleaseShapes.LINEAR, start, end));
+    }
+
+    private static EntryEvent event(EntryResult entry, Kind kind) {
+        return entry.event(kind).orElseThrow();
+    }
+
+    /** Value of a column at a station, between the rows around it. */
+    private static double read(EntryResult entry, String column, double station) {
+        Trace trace = entry.profile().orElseThrow();
+        double[] s = trace.column("s_m").values();
+        double[] y = trace.column(column).values();
+        int i = 1;
+        while (i + 1 < s.length && s[i] < station) {
+            i++;
+        }
+        return y[i - 1] + (station - s[i - 1]) / (s[i] - s[i - 1]) * (y[i] - y[i - 1]);
+    }
+
+    /** Much too fast, without a brake: full at the front, then over the outer edge, four and a half metres out. */
+    @Test
+    void withoutABrakeTheCarRunsOverTheOuterEdge() {
+        EntryResult entry = run(RIGID, plan(-100, 6, -160, -120));
+        assertEquals(Outcome.RAN_WIDE, entry.outcome());
+        assertFalse(entry.braked());
+        assertFalse(entry.made());
+        assertTrue(Double.isNaN(entry.time()));
+        assertTrue(Double.isNaN(entry.trailShare()));
+        assertEquals(Double.POSITIVE_INFINITY, entry.lockReserve());
+        EntryEvent edge = event(entry, Kind.TRACK_EDGE);
+        assertEquals(-4.5, read(entry, "offset_m", edge.station()), 0.03);
+        assertEquals(4.5, entry.farthestOffset(), 1e-3);
+        assertEquals(EntryResult.Limit.TRACK_EDGE, entry.limit().orElseThrow());
+        EntryEvent full = event(entry, Kind.FRONT_SATURATES);
+        assertEquals(0.98, read(entry, "front_utilisation", full.station()), 0.02);
+        assertEquals(
+                String.format(
+                        Locale.ROOT,
+                        "front axle saturates at %.1f m, then track edge at %.1f m",
+                        full.station(),
+                        edge.station()),
+                entry.cause());
+    }
+
+    /** A soft brake held on the straight to the end: the car stops at walking pace with its wheels turning. */
+    @Test
+    void aSoftBrakeToTheEndStopsTheCar() {
+        EntryResult entry = run(RIGID, plan(-190, 7, -20, -10));
+        assertEquals(Outcome.RAN_WIDE, entry.outcome());
+        EntryEvent stopped = event(entry, Kind.STOPPED);
+        // 7 m/s² and the drag from 45 m/s: v²/2d is 145 m without drag.
+        assertTrue(stopped.station() > -60 && stopped.station() < -40, "stopped at " + stopped.station());
+        assertEquals(1.5, Math.min(1.8, entry.minimumSpeed()), 0.01);
+        assertEquals(String.format(Locale.ROOT, "stopped at %.1f m", stopped.station()), entry.cause());
+        assertTrue(entry.events().stream().noneMatch(one -> one.kind() == Kind.TURN_IN));
+        assertTrue(Double.isNaN(entry.turnInSpeed()));
+        assertTrue(entry.lockReserve() > 0 && entry.lockReserve() < 1);
+    }
+
+    /** The driver who does not brake below a speed eases off from twice that speed on, by 3x² − 2x³. */
+    @Test
+    void aDriverWhoDoesNotBrakeToAStopEasesOff() {
+        double slowest = 0.4 * 22.5;
+        DriverSettings driver = DriverSettings.practised().withSlowestBraking(0.4);
+        EntryResult entry = run(RIGID, driver, plan(-190, 7, -20, -10));
+        assertFalse(entry.event(Kind.STOPPED).isPresent());
+        Trace trace = entry.profile().orElseThrow();
+        int checked = 0;
+        for (int i = 0; i < trace.rows(); i++) {
+            double s = trace.column("s_m").at(i);
+            if (s > -180 && s < -21) {
+                double x = Math.max(0, Math.min(1, trace.column("speed_mps").at(i) / slowest - 1));
+                assertEquals(7 * x * x * (3 - 2 * x), trace.column("brake_mps2").at(i), 0.35, "at " + s);
+                checked += x > 0.1 && x < 0.9 ? 1 : 0;
+            }
+        }
+        assertTrue(checked > 3);
+    }
+
+    /** A pulse of brake beyond what the front can carry: its wheels stop, turn again, and the time is told. */
+    @Test
+    void aStoppedWheelTurnsAgainWhenTheBrakeIsEased() {
+        EntryResult entry = run(RIGID.withFrontBrakeShare(0.85), plan(-170, 12, -168, -20));
+        List<EntryEvent> stops = entry.events().stream()
+                .filter(one -> one.kind() == Kind.FRONT_LOCKS)
+                .toList();
+        List<EntryEvent> turns = entry.events().stream()
+                .filter(one -> one.kind() == Kind.WHEEL_TURNS)
+                .toList();
+        assertEquals(2, stops.size());
+        assertEquals(2, turns.size());
+        assertEquals(Outcome.LOCKED_UP, entry.outcome());
+        assertEquals(0, entry.lockReserve());
+        assertEquals(EntryResult.Limit.LOCK, entry.limit().orElseThrow());
+        double locked = turns.get(1).time() - stops.get(0).time();
+        assertTrue(locked > 0.3);
+        assertEquals(
+                String.format(
+                        Locale.ROOT,
+                        "front wheel locks at %.1f m, wheels stopped for %.2f s",
+                        stops.get(0).station(),
+                        locked),
+                entry.cause());
+        assertEquals(0, read(entry, "locked_wheels", stops.get(0).station() - 2));
+        assertEquals(
+                3,
+                read(
+                        entry,
+                        "locked_wheels",
+                        (stops.get(1).station() + turns.get(0).station()) / 2));
+        assertEquals(0, read(entry, "locked_wheels", turns.get(1).station() + 2));
+    }
+
+    /** The same for less than a tenth of a second is a chirp, and the corner is made. */
+    @Test
+    void aChirpIsNoLockUp() {
+        TabulatedRelease jab = new TabulatedRelease("jab", new double[] {0, 0.015, 1}, new double[] {1, 0.42, 0});
+        BrakePlan chirp = new BrakePlan(-190, 18, 0, new Release(jab, -190, 0));
+        EntryResult entry = run(RIGID.withFrontBrakeShare(0.85), chirp);
+        double locked = event(entry, Kind.WHEEL_TURNS).time()
+                - event(entry, Kind.FRONT_LOCKS).time();
+        assertTrue(locked < 0.1, "locked for " + locked);
+        assertEquals(Outcome.MADE_IT, entry.outcome());
+        assertEquals(0, entry.lockReserve());
+    }
+
+    @Test
+    void outcomesAndLimitsHaveWords() {
+        assertEquals("ran wide", Outcome.RAN_WIDE.words());
+        assertEquals("made it", Outcome.MADE_IT.words());
+        assertEquals("track edge", EntryResult.Limit.TRACK_EDGE.words());
+    }
+
+    /** Stopped rear wheels in the turn: the tail comes round, and beyond 0.6 rad of sideslip it is called a spin. */
+    @Test
+    void stoppedRearWheelsSpinTheCar() {
+        EntryResult entry = run(RIGID.withFrontBrakeShare(0.45), plan(-110, 8, 30, 50));
+        assertEquals(Outcome.SPUN, entry.outcome());
+        EntryEvent spin = event(entry, Kind.SPIN);
+        assertEquals(0.6, Math.abs(Math.toRadians(read(entry, "sideslip_deg", spin.station()))), 0.08);
+        EntryEvent locks = event(entry, Kind.REAR_LOCKS);
+        assertTrue(locks.station() < spin.station());
+        assertTrue(entry.cause().startsWith("rear axle saturates at "), entry.cause());
+        assertTrue(entry.cause().contains(", then spin at "), entry.cause());
+    }
+}

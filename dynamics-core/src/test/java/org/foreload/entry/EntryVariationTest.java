@@ -1,0 +1,183 @@
+package org.foreload.entry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
+import org.foreload.path.Corner;
+import org.foreload.path.Path;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The same entry with one thing changed: the car, the side of the corner, the brake, or what is kept of it. */
+class EntryVariationTest {
+
+    private static final Car CAR = SampleEntries.withoutLags(SampleEntries.ROAD);
+    private static final Corner CORNER = SampleEntries.medium(45);
+    private static final Path PATH = CORNER.path();
+    private static final double MASS = 1380;
+    private static final double WEIGHT = MASS * 9.81;
+    private static final double TO_FRONT = 1.08;
+    private static final double TO_REAR = 1.54;
+    private static final double WHEELBASE = 2.62;
+    private static final double HEIGHT = 0.52;
+    private static final double PEAK = 6;
+    private static final double BRAKE_POINT = -130;
+
+    private static final BrakePlan PLAN =
+            new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
+
+    private EntryResult entry;
+
+    /** Driven for each test anew, so that each notices by itself a simulator that has changed. */
+    @BeforeEach
+    void drive() {
+        entry = simulator(CAR).run(PLAN);
+    }
+
+    private static EntrySimulator simulator(Car car) {
+        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        return new EntrySimulator(car, CORNER, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
+    }
+
+    @Test
+    void aSimulatorTellsWhatItWasGiven() {
+        EntrySimulator simulator = simulator(CAR);
+        assertSame(CAR, simulator.car());
+        assertSame(CORNER, simulator.corner());
+        assertEquals(DriverSettings.practised(), simulator.driver());
+        assertEquals(80, simulator.exit().opening());
+        assertSame(SimulationSettings.STANDARD, simulator.settings());
+    }
+
+    /** A car with a rear axle that brakes too much is fullest there. */
+    @Test
+    void tooMuchRearBrakeFillsTheRearAxle() {
+        EntryResult rear = simulator(CAR.withFrontBrakeShare(0.55)).run(PLAN);
+        Margins margins = rear.margins().orElseThrow();
+        assertEquals(Outcome.MADE_IT, rear.outcome());
+        assertTrue(margins.rear() < margins.front(), margins.toString());
+        assertEquals(EntryResult.Limit.REAR_AXLE, rear.limit().orElseThrow());
+    }
+
+    /** To the other side all is the same but the signs. */
+    @Test
+    void aMirroredCornerMirrorsTheRecord() {
+        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        Corner right = new Corner("right", 45, PATH.mirrored());
+        EntryResult mirrored =
+                new EntrySimulator(CAR, right, DriverSettings.practised(), exit, SimulationSettings.STANDARD).run(PLAN);
+        assertEquals(entry.time(), mirrored.time(), 1e-6);
+        assertEquals(
+                entry.margins().orElseThrow().edge(),
+                mirrored.margins().orElseThrow().edge(),
+                1e-5);
+        assertEquals(entry.minimumSpeed(), mirrored.minimumSpeed(), 1e-5);
+        Trace rows = entry.profile().orElseThrow();
+        int row = 350;
+        assertEquals(
+                rows.column("offset_m").at(row),
+                -mirrored.profile().orElseThrow().column("offset_m").at(row),
+                1e-5);
+    }
+
+    /** On springs, too, the car sets off with its load settled under drag and drive force. */
+    @Test
+    void theCarSetsOffWithItsLoadSettled() {
+        Trace soft = simulator(SampleEntries.ROAD).run(PLAN).profile().orElseThrow();
+        double drag = 0.5 * 1.2 * 0.65 * 45 * 45;
+        double drive = 110e3 / 45;
+        double front = WEIGHT * TO_REAR / WHEELBASE + (drag - drive) * HEIGHT / WHEELBASE;
+        assertEquals(front, soft.column("front_axle_load_n").at(0), 0.01);
+        assertEquals(drive / MASS, soft.column("drive_mps2").at(0), 1e-6);
+        assertEquals(front, soft.column("front_axle_load_n").at(20), 15);
+    }
+
+    /** Where speed is lowest inside a stretch, the car neither slows nor gains there. */
+    @Test
+    void speedIsLowestWhereNothingSlowsTheCar() {
+        EntryResult early = simulator(CAR).run(new BrakePlan(-150, 6, 0, new Release(ReleaseShapes.LINEAR, -30, 60)));
+        double lowestAt = early.minimumSpeedAt();
+        Trace rows = early.profile().orElseThrow();
+        assertTrue(lowestAt > 30 && lowestAt < 67, "lowest at " + lowestAt);
+        for (int i = 0; i + 1 < rows.rows(); i++) {
+            double v = rows.column("speed_mps").at(i);
+            assertTrue(v >= early.minimumSpeed() - 1e-9 || rows.column("s_m").at(i) < -150);
+            if (rows.column("s_m").at(i) <= lowestAt && rows.column("s_m").at(i + 1) > lowestAt) {
+                double part = (lowestAt - rows.column("s_m").at(i))
+                        / (rows.column("s_m").at(i + 1) - rows.column("s_m").at(i));
+                double a = rows.column("deceleration_mps2").at(i);
+                double b = rows.column("deceleration_mps2").at(i + 1);
+                assertEquals(0, a + part * (b - a), 0.02);
+            }
+        }
+    }
+
+    /**
+     * In a straight line, rigid, the wheels that first would stop are the front ones: µ(F)·F over 0.78·m·d/2, with the
+     * load of the hardest braking. The recorder adds 1 N, the brake that stops not even a wheel in the air.
+     */
+    @Test
+    void theReserveIsWhatTheFrontWheelsStillCarry() {
+        BrakePlan straight = new BrakePlan(-170, 8, 0, new Release(ReleaseShapes.LINEAR, -90, -40));
+        EntryResult braked = simulator(CAR).run(straight);
+        Trace trace = braked.profile().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < trace.rows(); i++) {
+            double brake = trace.column("brake_mps2").at(i);
+            double load = trace.column("front_axle_load_n").at(i) / 2;
+            double force = 0.78 * MASS * brake / 2;
+            if (force > 50 && trace.column("s_m").at(i) < -40) {
+                least = Math.min(least, (load * friction(1.05, load) + 1) / force - 1);
+            }
+        }
+        assertTrue(least > 0.02);
+        assertEquals(least, braked.lockReserve(), 2e-3);
+    }
+
+    /** A probe is the same run with a coarser tolerance, of which nothing but the ending is kept. */
+    @Test
+    void aProbeEndsAsTheRunDoes() {
+        EntryResult probe = simulator(CAR).probe(PLAN);
+        assertEquals(entry.outcome(), probe.outcome());
+        assertEquals(entry.time(), probe.time(), 1e-3);
+        assertEquals(entry.trailShare(), probe.trailShare(), 1e-3);
+        assertTrue(probe.profile().isEmpty()
+                && probe.margins().isEmpty()
+                && probe.limit().isEmpty());
+        assertTrue(probe.evaluations() < entry.evaluations());
+        assertTrue(probe.evaluations() > 300 && entry.evaluations() < 5000, "right-hand sides");
+    }
+
+    /** A tyre with a relaxation length comes to the same slip where the car is steady. */
+    @Test
+    void slipsOfTyresWithALagSettleToThoseOfTheMotion() {
+        Trace trace = simulator(SampleEntries.ROAD).run(PLAN).profile().orElseThrow();
+        var s = trace.column("s_m");
+        for (int i = 0; i < trace.rows(); i++) {
+            if (s.at(i) > 85 && s.at(i) < 95) {
+                double v = trace.column("speed_mps").at(i);
+                double beta = Math.toRadians(trace.column("sideslip_deg").at(i));
+                double yaw = trace.column("yaw_rate_rad_per_s").at(i);
+                double steer = Math.toRadians(trace.column("steer_deg").at(i));
+                assertEquals(
+                        beta + TO_FRONT * yaw / v - steer,
+                        trace.column("front_slip").at(i),
+                        4e-3);
+                assertEquals(beta - TO_REAR * yaw / v, trace.column("rear_slip").at(i), 4e-3);
+                assertTrue(trace.column("rear_slip").at(i) < -0.02);
+            }
+        }
+    }
+
+    private static double friction(double peak, double load) {
+        return peak * (1 - 0.08 * (load - 3600) / 3600);
+    }
+}

@@ -22,7 +22,7 @@ import org.foreload.study.Sweep;
 /**
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
- * <p>First a coarse sweep of the simple shapes and of the one that the ideal entry uses; then the best of each shape,
+ * <p>First a coarse sweep of the simple shapes and of those that the ideal entry uses; then the best of each shape,
  * searched nearby; then several searches over free shapes from the best of these, and as many again from the best of
  * those, each wide first and then nearby. The same numbers give the same release, bit for bit, on any number of
  * threads.

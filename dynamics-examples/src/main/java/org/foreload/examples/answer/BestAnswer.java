@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
-import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.gap.TimeSplit;
 import org.foreload.optimum.Optimum;
@@ -155,7 +154,7 @@ public final class BestAnswer {
                 .map(part -> new Report()
                         .with("cause", part.cause())
                         .with("time_s", part.time())
-                        .with("share of bound", Numbers.rounded(100 * part.time() / remainder.boundTime(), 2) + " %"))
+                        .with("share_of_bound_percent", 100 * part.time() / remainder.boundTime()))
                 .toList();
     }
 

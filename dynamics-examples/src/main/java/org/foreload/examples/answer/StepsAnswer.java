@@ -73,10 +73,19 @@ public final class StepsAnswer {
         Step step = steps.get(number);
         boolean told = step.tellTale().equals(NO_TELL_TALE)
                 || number > 1 && step.tellTale().equals(steps.get(number - 1).tellTale());
-        return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", carry the brake "
-                + shift(step.further(), "further", "less far") + "; " + change(step.gain()) + ". Too late: "
+        return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", "
+                + carry(step.further()) + "; " + change(step.gain()) + ". Too late: "
                 + step.goesFirst() + (told ? "." : "; look for this: " + step.tellTale() + ".");
     }
+
+    private static String carry(double further) {
+        return Math.abs(further) < SHOWN
+                ? "carry the brake as far as before"
+                : "carry the brake " + shift(further, "further", "less far");
+    }
+
+    /** Least distance, m, that the one decimal shows. */
+    private static final double SHOWN = 0.05;
 
     private static String shift(double metres, String more, String less) {
         return Numbers.rounded(Math.abs(metres), 1) + " m " + (metres >= 0 ? more : less);

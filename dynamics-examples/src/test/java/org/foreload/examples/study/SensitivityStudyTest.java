@@ -44,7 +44,8 @@ class SensitivityStudyTest {
         "approach_speed_mps, 2",
         "power_w, 4",
         "front_tyre.peak_friction_y, 4",
-        "front_brake_share, 2"
+        "front_brake_share, 2",
+        "cg_height_m, 2"
     })
     void agreesWithAWholeSearch(String name, int units) {
         Setup setup = new Setup(

@@ -118,28 +118,42 @@ class EntryEquationsTest {
 
     /**
      * The wheels turn to what the hands want with their lag, and no faster than their rate: rate·tanh(gap/(lag·rate)).
+     * Here nearly on the line, where the front axle is not full and the hands feel how much the car slows.
      */
     @Test
     void theHandsTurnTheWheelsTowardsWhatTheyWant() {
+        double heading = 0.06;
+        double[] x = state();
+        x[EntryState.OFFSET] = 0;
+        x[EntryState.HEADING_ERROR] = heading;
         WheelForces wheels = new WheelForces();
         double[] alone = carAlone(wheels);
         DriverSettings driver = DriverSettings.practised();
         double slowing = -(wheels.accelerationX() * VX + wheels.accelerationY() * VY) / Math.hypot(VX, VY);
-        double wanted = new Steering(CAR, PATH, driver)
+        double wanted = hands(driver, heading, alone, slowing, wheels);
+        assertTrue(Math.abs(wanted - hands(driver, heading, alone, slowing + 0.1, wheels)) > 1e-5, "the axle is full");
+        double rate = 1.2 * Math.tanh((wanted - 0.05) / (0.06 * 1.2));
+        double progress = VX * Math.cos(heading) - VY * Math.sin(heading);
+        assertEquals(
+                rate,
+                equations(driver, PATH, plan(0)).computeDerivatives(STATION, x)[EntryState.STEER] * progress,
+                1e-12);
+    }
+
+    private static double hands(
+            DriverSettings driver, double heading, double[] rates, double slowing, WheelForces wheels) {
+        return new Steering(CAR, PATH, driver)
                 .angle(
                         STATION,
-                        OFFSET,
-                        HEADING,
+                        0,
+                        heading,
                         VX,
                         VY,
                         YAW_RATE,
-                        alone[EntryState.VY],
-                        alone[EntryState.YAW_RATE],
+                        rates[EntryState.VY],
+                        rates[EntryState.YAW_RATE],
                         slowing,
                         wheels);
-        double rate = 1.2 * Math.tanh((wanted - 0.05) / (0.06 * 1.2));
-        assertTrue(Math.abs(rate) > 0.01);
-        assertEquals(rate, perSecond(equations(driver, PATH, plan(0)), state())[EntryState.STEER], 1e-12);
     }
 
     /** Half way through the release, 3 m/s² are asked for; with the brake lag of 0.04 s, and no drive. */

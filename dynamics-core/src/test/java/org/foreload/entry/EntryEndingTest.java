@@ -80,6 +80,19 @@ class EntryEndingTest {
                 entry.cause());
     }
 
+    /** To the other side it is the left edge. */
+    @Test
+    void inARightTurnTheOuterEdgeIsTheLeftOne() {
+        Corner right = new Corner("right", 45, CORNER.path().mirrored());
+        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        EntryResult entry = new EntrySimulator(
+                        RIGID, right, DriverSettings.practised(), exit, SimulationSettings.STANDARD)
+                .run(plan(-100, 6, -160, -120));
+        assertEquals(Outcome.RAN_WIDE, entry.outcome());
+        assertEquals(4.5, read(entry, "offset_m", event(entry, Kind.TRACK_EDGE).station()), 0.03);
+        assertEquals(4.5, entry.farthestOffset(), 1e-3);
+    }
+
     /** A soft brake held on the straight to the end: the car stops at walking pace with its wheels turning. */
     @Test
     void aSoftBrakeToTheEndStopsTheCar() {

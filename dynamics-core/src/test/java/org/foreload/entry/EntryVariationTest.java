@@ -118,6 +118,11 @@ class EntryVariationTest {
                 assertEquals(0, a + part * (b - a), 0.02);
             }
         }
+        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        EntryResult fine = new EntrySimulator(
+                        CAR, CORNER, DriverSettings.practised(), exit, new SimulationSettings(1e-10, 1))
+                .run(early.plan());
+        assertEquals(fine.minimumSpeedAt(), lowestAt, 0.02);
     }
 
     /**

@@ -1,0 +1,251 @@
+package org.foreload.entry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
+import org.foreload.driver.ExitPlan;
+import org.foreload.driver.Steering;
+import org.foreload.driver.Throttle;
+import org.foreload.entry.EntryEquations.Foot;
+import org.foreload.path.Path;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The equations over station at one state in the arc, against the kinematics of a car beside a curved line, and against
+ * car, hands and feet asked one by one.
+ */
+class EntryEquationsTest {
+
+    private static final Car CAR = SampleEntries.ROAD;
+    private static final Path PATH = SampleEntries.medium(45).path();
+    private static final double MASS = 1380;
+    private static final double CURVATURE = 1 / 60.0;
+    private static final double STATION = 60;
+    private static final double VX = 19;
+    private static final double VY = -1.2;
+    private static final double YAW_RATE = 0.36;
+    private static final double OFFSET = 1.7;
+    private static final double HEADING = 0.11;
+
+    /** Way along the line per second: the course against the line's, and the shorter way of the inside. */
+    private static final double PROGRESS = (VX * Math.cos(HEADING) - VY * Math.sin(HEADING)) / (1 - OFFSET * CURVATURE);
+
+    private static final ExitPlan EXIT = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+
+    private static double[] state() {
+        double[] x = new double[EntryState.SIZE];
+        x[EntryState.TIME] = 7.3;
+        x[EntryState.OFFSET] = OFFSET;
+        x[EntryState.HEADING_ERROR] = HEADING;
+        x[EntryState.VX] = VX;
+        x[EntryState.VY] = VY;
+        x[EntryState.YAW_RATE] = YAW_RATE;
+        x[EntryState.CAR + BicycleState.PITCH_TRANSFER] = 600;
+        x[EntryState.CAR + BicycleState.ROLL_ACCELERATION] = 6;
+        x[EntryState.CAR + BicycleState.FRONT_SLIP] = -0.05;
+        x[EntryState.CAR + BicycleState.REAR_SLIP] = -0.06;
+        x[EntryState.STEER] = 0.05;
+        x[EntryState.BRAKE] = 2.5;
+        x[EntryState.DRIVE] = 0.4;
+        return x;
+    }
+
+    private static EntryEquations equations(DriverSettings driver, Path path, BrakePlan plan) {
+        EntryEquations equations = new EntryEquations(
+                new BicycleModel(CAR),
+                path,
+                new Steering(CAR, path, driver),
+                new Throttle(CAR, EXIT),
+                driver,
+                EXIT,
+                plan);
+        equations.enterPiece(50, 70);
+        return equations;
+    }
+
+    private static BrakePlan plan(double buildUp) {
+        return new BrakePlan(-100, 6, buildUp, new Release(ReleaseShapes.LINEAR, 20, 100));
+    }
+
+    private static double[] perSecond(EntryEquations equations, double[] x) {
+        double[] perMetre = equations.computeDerivatives(STATION, x);
+        double[] perSecond = new double[perMetre.length];
+        for (int i = 0; i < perSecond.length; i++) {
+            perSecond[i] = perMetre[i] * PROGRESS;
+        }
+        return perSecond;
+    }
+
+    /** Loads and forces, and rates per second, of the car alone. */
+    private static double[] carAlone(WheelForces wheels) {
+        double[] rates = new double[EntryState.SIZE];
+        new BicycleModel(CAR)
+                .rates(
+                        state(),
+                        EntryState.CAR,
+                        new Controls(0.05, MASS * 2.5, MASS * 0.4, WheelLocks.NONE, 0, 0),
+                        wheels,
+                        rates);
+        return rates;
+    }
+
+    @Test
+    void theCarMovesBesideItsLine() {
+        double[] rates = perSecond(equations(DriverSettings.practised(), PATH, plan(0)), state());
+        assertEquals(1, rates[EntryState.TIME], 1e-12);
+        assertEquals(VX * Math.sin(HEADING) + VY * Math.cos(HEADING), rates[EntryState.OFFSET], 1e-12);
+        assertEquals(YAW_RATE - CURVATURE * PROGRESS, rates[EntryState.HEADING_ERROR], 1e-12);
+    }
+
+    @Test
+    void theCarIsThatOfTheModel() {
+        double[] alone = carAlone(new WheelForces());
+        double[] rates = perSecond(equations(DriverSettings.practised(), PATH, plan(0)), state());
+        for (int i = EntryState.CAR; i < EntryState.STEER; i++) {
+            assertEquals(alone[i], rates[i], 1e-9 * Math.max(1, Math.abs(alone[i])), "state " + i);
+        }
+    }
+
+    /**
+     * The wheels turn to what the hands want with their lag, and no faster than their rate: rate·tanh(gap/(lag·rate)).
+     * Here nearly on the line, where the front axle is not full and the hands feel how much the car slows.
+     */
+    @Test
+    void theHandsTurnTheWheelsTowardsWhatTheyWant() {
+        double heading = 0.06;
+        double[] x = state();
+        x[EntryState.OFFSET] = 0;
+        x[EntryState.HEADING_ERROR] = heading;
+        WheelForces wheels = new WheelForces();
+        double[] alone = carAlone(wheels);
+        DriverSettings driver = DriverSettings.practised();
+        double slowing = -(wheels.accelerationX() * VX + wheels.accelerationY() * VY) / Math.hypot(VX, VY);
+        double wanted = hands(driver, heading, alone, slowing, wheels);
+        assertTrue(Math.abs(wanted - hands(driver, heading, alone, slowing + 0.1, wheels)) > 1e-5, "the axle is full");
+        double rate = 1.2 * Math.tanh((wanted - 0.05) / (0.06 * 1.2));
+        double progress = VX * Math.cos(heading) - VY * Math.sin(heading);
+        assertEquals(
+                rate,
+                equations(driver, PATH, plan(0)).computeDerivatives(STATION, x)[EntryState.STEER] * progress,
+                1e-12);
+    }
+
+    private static double hands(
+            DriverSettings driver, double heading, double[] rates, double slowing, WheelForces wheels) {
+        return new Steering(CAR, PATH, driver)
+                .angle(
+                        STATION,
+                        0,
+                        heading,
+                        VX,
+                        VY,
+                        YAW_RATE,
+                        rates[EntryState.VY],
+                        rates[EntryState.YAW_RATE],
+                        slowing,
+                        wheels);
+    }
+
+    /** Half way through the release, 3 m/s² are asked for; with the brake lag of 0.04 s, and no drive. */
+    @Test
+    void aBrakingFootFollowsThePlan() {
+        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
+        equations.foot(Foot.BRAKING, 3, 30);
+        double[] rates = perSecond(equations, state());
+        assertEquals((3 - 2.5) / 0.04, rates[EntryState.BRAKE], 1e-9);
+        assertEquals(-0.4 / 0.10, rates[EntryState.DRIVE], 1e-9);
+    }
+
+    /** A quarter of a second after it came down, a foot that builds up over half a second asks for half. */
+    @Test
+    void theBuildUpRunsFromWhenTheFootCameDown() {
+        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0.5));
+        equations.foot(Foot.BRAKING, 7.3 - 0.25, 30);
+        double wanted = plan(0.5).demand(STATION, 0.25);
+        assertTrue(wanted > 0 && wanted < 3);
+        assertEquals((wanted - 2.5) / 0.04, perSecond(equations, state())[EntryState.BRAKE], 1e-9);
+    }
+
+    /** A driver who never brakes below 0.7 of 22.5 m/s, at 19 m/s: x = v/15.75 − 1, and 3x² − 2x³ of the plan. */
+    @Test
+    void aCarefulFootFadesThePlanOut() {
+        EntryEquations equations = equations(DriverSettings.practised().withSlowestBraking(0.7), PATH, plan(0));
+        equations.foot(Foot.BRAKING, 3, 30);
+        double x = Math.hypot(VX, VY) / (0.7 * 22.5) - 1;
+        assertEquals(
+                (3 * (3 * x * x - 2 * x * x * x) - 2.5) / 0.04, perSecond(equations, state())[EntryState.BRAKE], 1e-9);
+    }
+
+    /** The throttle is asked for flat out, for the speed at which it came to hold, or for the exit, wide as it is. */
+    @Test
+    void theThrottleFootIsThatOfTheDriver() {
+        WheelForces wheels = new WheelForces();
+        carAlone(wheels);
+        double speed = Math.hypot(VX, VY);
+        Throttle throttle = new Throttle(CAR, EXIT);
+        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
+        assertEquals(drive(throttle.flatOut(speed, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.HOLDING, 3, 19.2);
+        assertEquals(
+                drive(throttle.hold(19.2, speed, 0.05, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.HOLDING, 4, 12);
+        assertEquals(
+                drive(throttle.hold(19.2, speed, 0.05, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.LEAVING, 5, 19);
+        // In a left turn the outside is to the right, below zero: 1.7 m to the left is no width at all.
+        double exit = throttle.exit(STATION, -OFFSET, speed, 0.05, wheels);
+        assertEquals(drive(exit), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        EntryEquations right = equations(DriverSettings.practised(), PATH.mirrored(), plan(0));
+        right.foot(Foot.LEAVING, 5, 19);
+        double wide = throttle.exit(STATION, OFFSET, speed, 0.05, wheels);
+        assertTrue(wide < exit - 100);
+        double progress = (VX * Math.cos(HEADING) - VY * Math.sin(HEADING)) / (1 + OFFSET * CURVATURE);
+        assertEquals(drive(wide), right.computeDerivatives(STATION, state())[EntryState.DRIVE] * progress, 1e-9);
+    }
+
+    private static double drive(double force) {
+        return (force / MASS - 0.4) / 0.10;
+    }
+
+    /** Outside its piece nothing is read: the curvature of the piece's end is that of the arc. */
+    @Test
+    void nothingIsReadOutsideThePiece() {
+        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
+        equations.enterPiece(50, 60);
+        assertEquals(
+                equations.computeDerivatives(60, state())[EntryState.HEADING_ERROR],
+                equations.computeDerivatives(200, state())[EntryState.HEADING_ERROR]);
+    }
+
+    /** Asked again for the same point, as by several watches, it computes nothing; for another, or changed, it does. */
+    @Test
+    void onePointIsComputedOnce() {
+        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
+        assertEquals(0, equations.evaluations());
+        equations.wheelsAt(STATION, state());
+        equations.computeDerivatives(STATION, state());
+        assertEquals(1, equations.evaluations());
+        double[] other = state();
+        other[EntryState.VY] += 1e-9;
+        equations.wheelsAt(STATION, other);
+        assertEquals(2, equations.evaluations());
+        equations.wheelsAt(STATION + 1, other);
+        assertEquals(3, equations.evaluations());
+        equations.foot(Foot.BRAKING, 3, 20);
+        equations.wheelsAt(STATION + 1, other);
+        assertEquals(4, equations.evaluations());
+        equations.locks(WheelLocks.NONE.with(2));
+        equations.wheelsAt(STATION + 1, other);
+        assertEquals(5, equations.evaluations());
+    }
+}

@@ -127,7 +127,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                         quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
         List<Tried> simple = rounds.run(starts, one -> within(study, one, rounds));
-        List<Tried> ranked = simple.stream()
+        List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
                 .toList();
@@ -183,21 +183,38 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
 
-    /** The entry of a release from the brake point that the search found, or from the latest one if that is quicker. */
+    /**
+     * The entry of a release from the brake point that the search found, or from the latest one if that is quicker. The
+     * full search for the latest one may look past a car that makes the corner from a metre or two of brake points
+     * only.
+     */
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
         Finding latest = study.latest(plan);
-        if (!latest.found()) {
-            return Optional.empty();
-        }
-        double last = latest.entry().plan().brakePoint();
+        Optional<Finding> known = latest.found() ? Optional.of(latest) : Optional.empty();
+        double last = latest.found() ? latest.entry().plan().brakePoint() : plan.brakePoint();
         for (double back = 0; back <= FARTHEST_BACK; back += STEP_BACK) {
-            EntryResult own = study.simulator().run(plan.withBrakePoint(Math.min(last, plan.brakePoint() - back)));
+            double point = Math.min(last, plan.brakePoint() - back);
+            EntryResult own = study.simulator().run(plan.withBrakePoint(point));
             if (study.allowance().met(own)) {
-                double inHand = latest.inHand() + last - own.plan().brakePoint();
-                return quicker(Optional.of(latest), Optional.of(new Finding(own, true, inHand)));
+                double inHand = latest.found() ? latest.inHand() + last - point : ahead(study, own.plan());
+                return quicker(known, Optional.of(new Finding(own, true, inHand)));
             }
         }
-        return Optional.of(latest);
+        return known;
+    }
+
+    /**
+     * How much later, m, the brake of an entry that makes the corner may come: in steps, up to the first that fails.
+     */
+    private static double ahead(CornerStudy study, BrakePlan plan) {
+        double ahead = 0;
+        while (ahead < FARTHEST_BACK
+                && study.simulator()
+                        .run(plan.withBrakePoint(plan.brakePoint() + ahead + STEP_BACK))
+                        .made()) {
+            ahead += STEP_BACK;
+        }
+        return ahead;
     }
 
     /** The search may end a little beyond what is allowed, or on what only its coarser entries make; m. */
@@ -209,6 +226,16 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return Stream.of(a, b)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(one -> one.entry().time()));
+    }
+
+    /** Of the ideal entry's releases, which are alike, one: two searches should set out from two places. */
+    private static List<Tried> quickestOfEachName(List<Tried> tried) {
+        return tried.stream()
+                .map(one -> one.shape().name())
+                .distinct()
+                .flatMap(name ->
+                        quickest(tried.stream().filter(one -> one.shape().name().equals(name))).stream())
+                .toList();
     }
 
     private static Optional<Tried> quickest(Stream<Tried> tried) {

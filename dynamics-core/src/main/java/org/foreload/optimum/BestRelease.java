@@ -183,38 +183,21 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
 
-    /**
-     * The entry of a release from the brake point that the search found, or from the latest one if that is quicker. The
-     * full search for the latest one may look past a car that makes the corner from a metre or two of brake points
-     * only.
-     */
+    /** The entry of a release from the brake point that the search found, or from the latest one if that is quicker. */
     private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
-        Finding latest = study.latest(plan);
-        Optional<Finding> known = latest.found() ? Optional.of(latest) : Optional.empty();
-        double last = latest.found() ? latest.entry().plan().brakePoint() : plan.brakePoint();
+        Finding latest = study.latest(plan, plan.brakePoint());
+        if (!latest.found()) {
+            return Optional.empty();
+        }
+        double last = latest.entry().plan().brakePoint();
         for (double back = 0; back <= FARTHEST_BACK; back += STEP_BACK) {
-            double point = Math.min(last, plan.brakePoint() - back);
-            EntryResult own = study.simulator().run(plan.withBrakePoint(point));
+            EntryResult own = study.simulator().run(plan.withBrakePoint(Math.min(last, plan.brakePoint() - back)));
             if (study.allowance().met(own)) {
-                double inHand = latest.found() ? latest.inHand() + last - point : ahead(study, own.plan());
-                return quicker(known, Optional.of(new Finding(own, true, inHand)));
+                double inHand = latest.inHand() + last - own.plan().brakePoint();
+                return quicker(Optional.of(latest), Optional.of(new Finding(own, true, inHand)));
             }
         }
-        return known;
-    }
-
-    /**
-     * How much later, m, the brake of an entry that makes the corner may come: in steps, up to the first that fails.
-     */
-    private static double ahead(CornerStudy study, BrakePlan plan) {
-        double ahead = 0;
-        while (ahead < FARTHEST_BACK
-                && study.simulator()
-                        .run(plan.withBrakePoint(plan.brakePoint() + ahead + STEP_BACK))
-                        .made()) {
-            ahead += STEP_BACK;
-        }
-        return ahead;
+        return Optional.of(latest);
     }
 
     /** The search may end a little beyond what is allowed, or on what only its coarser entries make; m. */

@@ -159,6 +159,11 @@ public final class CornerStudy {
         return new LatestBrakePoint(bound, simulator, allowance).find(plan);
     }
 
+    /** The same, looking also around a brake point, m, that is known to make the corner, or nearly so. */
+    public Finding latest(BrakePlan plan, double known) {
+        return new LatestBrakePoint(bound, simulator, allowance).find(plan, known);
+    }
+
     /** The standard sweep on all processors. */
     public Exploration explore() {
         return explore(SweepPlan.standard(), Sweep.quiet());

@@ -16,7 +16,7 @@ import org.foreload.vehicle.Car;
  */
 public final class LatestBrakePoint {
 
-    /** Distance between scanned stations, m: shorter than any window of brake points that makes a corner. */
+    /** Distance between scanned stations, m: shorter than most windows of brake points that make a corner. */
     private static final double SCAN_STEP = 4;
 
     /** Steps by which the scan starts later than the estimate. */
@@ -109,6 +109,33 @@ public final class LatestBrakePoint {
                 ? plan.withBrakePoint(earliest)
                 : closest.entry().plan();
         return new Finding(simulator.run(nearest), false, Double.NaN);
+    }
+
+    /**
+     * The same search, and where it finds nothing, another one around a brake point that is known to make the corner or
+     * nearly so: a window of brake points may be shorter than the steps of the scan. It too must make the corner from a
+     * metre earlier.
+     *
+     * @param plan peak, build-up time and release
+     * @param known brake point, m
+     */
+    public Finding find(BrakePlan plan, double known) {
+        Finding scanned = find(plan);
+        if (scanned.found()) {
+            return scanned;
+        }
+        double earliest = simulator.corner().path().start();
+        double latest = plan.release().end();
+        Attempt made = attempt(plan, Math.max(earliest, Math.min(latest, known)));
+        for (double back = ACCURACY; !made.met() && back <= SOLID; back *= 2) {
+            made = attempt(plan, Math.max(earliest, made.point() - back));
+        }
+        if (!made.met()) {
+            return scanned;
+        }
+        Edge edge = climb(plan, made, latest);
+        Attempt earlier = attempt(plan, Math.max(earliest, edge.last().point() - SOLID));
+        return earlier.met() ? confirmed(plan, edge.last().point(), edge.firstOff()) : scanned;
     }
 
     /** Trials in a row with a wheel locked before turn-in after which the search ends. */

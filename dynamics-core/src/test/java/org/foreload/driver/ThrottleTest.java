@@ -92,6 +92,7 @@ class ThrottleTest {
         assertEquals(planned, foot.exit(30, 0.1, speed, 0, wheels), 1e-6);
         assertEquals(planned, foot.exit(30, -3, speed, 0, wheels), 1e-6);
         assertEquals(planned - Wagon.MASS * 6 * 0.2, foot.exit(30, 0.3, speed, 0, wheels), 1e-6);
-        assertEquals(planned + Wagon.MASS * 2 * 0.05, foot.exit(30, 0, speed - 0.05, 0, wheels), 20);
+        double slower = speed - 0.05;
+        assertEquals(Wagon.MASS * (3.75 + 2 * 0.05) + drag(slower), foot.exit(30, 0, slower, 0, wheels), 1e-6);
     }
 }

@@ -1,42 +1,35 @@
 package org.foreload.entry;
 
+import static org.foreload.entry.SampleRun.BRAKE_POINT;
+import static org.foreload.entry.SampleRun.CAR;
+import static org.foreload.entry.SampleRun.CORNER;
+import static org.foreload.entry.SampleRun.HEIGHT;
+import static org.foreload.entry.SampleRun.MASS;
+import static org.foreload.entry.SampleRun.PEAK;
+import static org.foreload.entry.SampleRun.PLAN;
+import static org.foreload.entry.SampleRun.TO_FRONT;
+import static org.foreload.entry.SampleRun.TO_REAR;
+import static org.foreload.entry.SampleRun.WEIGHT;
+import static org.foreload.entry.SampleRun.WHEELBASE;
+import static org.foreload.entry.SampleRun.friction;
+import static org.foreload.entry.SampleRun.simulator;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShapes;
-import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
 import org.foreload.entry.EntryEvent.Kind;
-import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
-import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** What is recorded of an entry, against kinematics, statics and its own columns, on one run that makes the corner. */
 class EntryRecordTest {
 
-    private static final Car CAR = SampleEntries.withoutLags(SampleEntries.ROAD);
-    private static final Corner CORNER = SampleEntries.medium(45);
     private static final Path PATH = CORNER.path();
-    private static final double MASS = 1380;
-    private static final double WEIGHT = MASS * 9.81;
-    private static final double TO_FRONT = 1.08;
-    private static final double TO_REAR = 1.54;
-    private static final double WHEELBASE = 2.62;
-    private static final double HEIGHT = 0.52;
-    private static final double PEAK = 6;
-    private static final double BRAKE_POINT = -130;
     private static final double BRAKE_LAG = 0.04;
     private static final double THROTTLE_LAG = 0.10;
-
-    private static final BrakePlan PLAN =
-            new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
 
     private EntryResult entry;
     private Trace trace;
@@ -46,11 +39,6 @@ class EntryRecordTest {
     void drive() {
         entry = simulator(CAR).run(PLAN);
         trace = entry.profile().orElseThrow();
-    }
-
-    private static EntrySimulator simulator(Car car) {
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
-        return new EntrySimulator(car, CORNER, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
     }
 
     private double[] column(String name) {
@@ -209,10 +197,6 @@ class EntryRecordTest {
         double rearMost = wheels[2] * friction(1.04, wheels[2]) + wheels[3] * friction(1.04, wheels[3]);
         assertEquals(lateral * TO_REAR / WHEELBASE / frontMost, column("front_utilisation")[arc], 0.05);
         assertEquals(lateral * TO_FRONT / WHEELBASE / rearMost, column("rear_utilisation")[arc], 0.03);
-    }
-
-    private static double friction(double peak, double load) {
-        return peak * (1 - 0.08 * (load - 3600) / 3600);
     }
 
     /** Slip is the direction in which an axle moves; that of the front, against its steered wheels. */

@@ -1,5 +1,17 @@
 package org.foreload.entry;
 
+import static org.foreload.entry.SampleRun.CAR;
+import static org.foreload.entry.SampleRun.CORNER;
+import static org.foreload.entry.SampleRun.EXIT;
+import static org.foreload.entry.SampleRun.HEIGHT;
+import static org.foreload.entry.SampleRun.MASS;
+import static org.foreload.entry.SampleRun.PLAN;
+import static org.foreload.entry.SampleRun.TO_FRONT;
+import static org.foreload.entry.SampleRun.TO_REAR;
+import static org.foreload.entry.SampleRun.WEIGHT;
+import static org.foreload.entry.SampleRun.WHEELBASE;
+import static org.foreload.entry.SampleRun.friction;
+import static org.foreload.entry.SampleRun.simulator;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,31 +20,16 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
-import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The same entry with one thing changed: the car, the side of the corner, the brake, or what is kept of it. */
 class EntryVariationTest {
 
-    private static final Car CAR = SampleEntries.withoutLags(SampleEntries.ROAD);
-    private static final Corner CORNER = SampleEntries.medium(45);
     private static final Path PATH = CORNER.path();
-    private static final double MASS = 1380;
-    private static final double WEIGHT = MASS * 9.81;
-    private static final double TO_FRONT = 1.08;
-    private static final double TO_REAR = 1.54;
-    private static final double WHEELBASE = 2.62;
-    private static final double HEIGHT = 0.52;
-    private static final double PEAK = 6;
-    private static final double BRAKE_POINT = -130;
-
-    private static final BrakePlan PLAN =
-            new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
 
     private EntryResult entry;
 
@@ -40,11 +37,6 @@ class EntryVariationTest {
     @BeforeEach
     void drive() {
         entry = simulator(CAR).run(PLAN);
-    }
-
-    private static EntrySimulator simulator(Car car) {
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
-        return new EntrySimulator(car, CORNER, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
     }
 
     @Test
@@ -70,10 +62,8 @@ class EntryVariationTest {
     /** To the other side all is the same but the signs. */
     @Test
     void aMirroredCornerMirrorsTheRecord() {
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
         Corner right = new Corner("right", 45, PATH.mirrored());
-        EntryResult mirrored =
-                new EntrySimulator(CAR, right, DriverSettings.practised(), exit, SimulationSettings.STANDARD).run(PLAN);
+        EntryResult mirrored = simulator(CAR, right).run(PLAN);
         assertEquals(entry.time(), mirrored.time(), 1e-6);
         assertEquals(
                 entry.margins().orElseThrow().edge(),
@@ -118,9 +108,8 @@ class EntryVariationTest {
                 assertEquals(0, a + part * (b - a), 0.02);
             }
         }
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
         EntryResult fine = new EntrySimulator(
-                        CAR, CORNER, DriverSettings.practised(), exit, new SimulationSettings(1e-10, 1))
+                        CAR, CORNER, DriverSettings.practised(), EXIT, new SimulationSettings(1e-10, 1))
                 .run(early.plan());
         assertEquals(fine.minimumSpeedAt(), lowestAt, 0.02);
     }
@@ -180,9 +169,5 @@ class EntryVariationTest {
                 assertTrue(trace.column("rear_slip").at(i) < -0.02);
             }
         }
-    }
-
-    private static double friction(double peak, double load) {
-        return peak * (1 - 0.08 * (load - 3600) / 3600);
     }
 }

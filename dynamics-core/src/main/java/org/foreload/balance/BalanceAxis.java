@@ -22,33 +22,16 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
 
     /** Front share of the brake force. */
     public static final Parameter<Car> BRAKE_SHARE =
-            new Parameter<>("front_brake_share", "", Car::frontBrakeShare, Car::withFrontBrakeShare);
+            Parameter.component(Car.class, "frontBrakeShare", "front_brake_share", "");
 
     /** Front share of the roll stiffness. */
-    public static final Parameter<Car> ROLL_STIFFNESS_SHARE = new Parameter<>(
-            "front_roll_stiffness_share",
-            "",
-            car -> car.suspension().frontRollStiffnessShare(),
-            (car, share) -> car.with(new Suspension(
-                    share,
-                    car.suspension().frontRollCenterHeight(),
-                    car.suspension().rearRollCenterHeight(),
-                    car.suspension().pitch(),
-                    car.suspension().roll())));
+    public static final Parameter<Car> ROLL_STIFFNESS_SHARE = Parameter.component(
+                    Suspension.class, "frontRollStiffnessShare", "front_roll_stiffness_share", "")
+            .within(Car::suspension, Car::with);
 
     /** Height of the CG, m; a lower ride height lowers it. */
-    public static final Parameter<Car> CG_HEIGHT = new Parameter<>(
-            "cg_height_m",
-            "m",
-            car -> car.chassis().cgHeight(),
-            (car, height) -> car.with(new Chassis(
-                    car.chassis().mass(),
-                    car.chassis().wheelbase(),
-                    car.chassis().cgToFrontAxle(),
-                    height,
-                    car.chassis().yawInertia(),
-                    car.chassis().frontTrack(),
-                    car.chassis().rearTrack())));
+    public static final Parameter<Car> CG_HEIGHT =
+            Parameter.component(Chassis.class, "cgHeight", "cg_height_m", "m").within(Car::chassis, Car::with);
 
     /** Front share of the downforce, whose sum stays; NaN for a car without any. */
     public static final Parameter<Car> DOWNFORCE_SHARE = new Parameter<>(

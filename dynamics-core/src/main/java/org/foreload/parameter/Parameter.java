@@ -1,6 +1,12 @@
 package org.foreload.parameter;
 
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -32,6 +38,71 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
     public interface Replacer<T> {
         /** Returns the copy of {@code model} whose number is {@code value}. */
         T with(T model, double value);
+    }
+
+    /**
+     * A number that is a component of a record; the copy is made by the record's own constructor, which checks it.
+     *
+     * @param <T> the record
+     * @param type the record
+     * @param component name of the component, a {@code double}
+     * @param name name with the unit, as in the files
+     * @param unit unit; empty for a plain number
+     * @throws IllegalArgumentException if the record has no such number
+     */
+    public static <T extends Record> Parameter<T> component(Class<T> type, String component, String name, String unit) {
+        RecordComponent[] components = type.getRecordComponents();
+        int place =
+                Arrays.stream(components).map(RecordComponent::getName).toList().indexOf(component);
+        if (place < 0 || components[place].getType() != double.class) {
+            throw new IllegalArgumentException(type.getSimpleName() + " has no number " + component);
+        }
+        return new Parameter<>(name, unit, model -> (double) read(components[place], model), (model, value) -> {
+            Object[] values = new Object[components.length];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = i == place ? (Object) value : read(components[i], model);
+            }
+            return copy(type, components, values);
+        });
+    }
+
+    private static Object read(RecordComponent component, Record model) {
+        try {
+            return component.getAccessor().invoke(model);
+        } catch (ReflectiveOperationException hidden) {
+            throw new IllegalStateException(hidden);
+        }
+    }
+
+    private static <T extends Record> T copy(Class<T> type, RecordComponent[] components, Object[] values) {
+        try {
+            Constructor<T> canonical = type.getDeclaredConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            return canonical.newInstance(values);
+        } catch (InvocationTargetException refused) {
+            if (refused.getCause() instanceof RuntimeException own) {
+                throw own;
+            }
+            throw new IllegalStateException(refused);
+        } catch (ReflectiveOperationException hidden) {
+            throw new IllegalStateException(hidden);
+        }
+    }
+
+    /**
+     * The same number in a model that this one is a part of.
+     *
+     * @param <M> the whole
+     * @param part reads the part
+     * @param with makes a copy of the whole with another part
+     */
+    public <M> Parameter<M> within(
+            Function<? super M, ? extends T> part, BiFunction<? super M, ? super T, ? extends M> with) {
+        return new Parameter<>(
+                name,
+                unit,
+                whole -> reader.applyAsDouble(part.apply(whole)),
+                (whole, value) -> with.apply(whole, replacer.with(part.apply(whole), value)));
     }
 
     /** Reads the number. */

@@ -8,8 +8,9 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.path.SegmentPath} draws a line from {@link org.foreload.path.Segment}s;
  * {@link org.foreload.path.MeasuredPath} fits one to the points of a {@link org.foreload.path.MeasuredLine};
- * {@link org.foreload.path.Path#mirrored()} exchanges left and right; {@link org.foreload.path.Corner} is a line with a
- * name and a speed of arrival. Reading files is not here.
+ * {@link org.foreload.path.Path#mirrored()} exchanges left and right; {@link org.foreload.path.TiltedPath} tilts the
+ * ground under a line; {@link org.foreload.path.Corner} is a line with a name and a speed of arrival. Reading files is
+ * not here.
  *
  * <p><b>Valid when</b> the ground is flat or a mild slope: distance along the line and its plan view are taken for the
  * same length (at a grade of 10 % they differ by half a percent). <b>Neglects</b> crests and dips: grade has no

@@ -100,8 +100,6 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param sweep on how many threads, and who is told of progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
-        double driftShare =
-                Math.min(1, entry.farthestOffset() / study.allowance().drift());
         Around around = new Around(study, setup(study, entry), entries);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()

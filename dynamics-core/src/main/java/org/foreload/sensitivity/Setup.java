@@ -28,6 +28,10 @@ public record Setup(Car car, Corner corner, DriverSettings driver, BrakePlan pla
         return new Setup(other, corner, driver, plan);
     }
 
+    Setup with(Corner other) {
+        return new Setup(car, other, driver, plan);
+    }
+
     Setup with(DriverSettings other) {
         return new Setup(car, corner, other, plan);
     }

@@ -1,16 +1,18 @@
 /**
  * What one unit of each number is worth.
  *
- * <p><b>Key idea.</b> Around the best release the release itself needs no change: to first order the best time moves as
- * the time of the same release does, from its new latest brake point (the envelope theorem; see e.g. A. Mas-Colell, M.
- * Whinston, J. Green, Microeconomic Theory, appendix M.L, from memory). So no new search is needed for each number. The
- * peak is held as a share of what locks a wheel: the one limit at which a best release likes to lie.
+ * <p><b>Key idea.</b> The best release lies on the edge of sliding or of stopping a wheel, so with a changed car the
+ * same release falls over that edge to one side. For each changed car, corner or driver the best release is therefore
+ * searched for anew, by local searches from the known one, whose peak is first held as a share of what locks a wheel.
+ * Numbers of the plan are turned without a search: they say what missing the plan costs.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.sensitivity.Sensitivity} turns every
  * {@link org.foreload.sensitivity.Knob} that {@link org.foreload.sensitivity.Knobs} finds in a
  * {@link org.foreload.sensitivity.Setup}.
  *
  * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers hang together, such as mass
- * and yaw inertia. <b>Fails when</b> another limit takes over within the step: the row is then marked as not steady.
+ * and yaw inertia, and best releases far from the known one. <b>Fails when</b> another limit takes over within the
+ * step: the row is then marked as not steady; so is one whose effect is lost in the accuracy of the searches, some
+ * milliseconds.
  */
 package org.foreload.sensitivity;

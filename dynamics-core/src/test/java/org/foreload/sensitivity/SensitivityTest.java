@@ -3,7 +3,9 @@ package org.foreload.sensitivity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -12,6 +14,10 @@ import org.foreload.optimum.SampleStudies;
 import org.foreload.parameter.Parameter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
+import org.foreload.tyre.FrictionTyre;
+import org.foreload.tyre.SlipCurve;
+import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Suspension;
 import org.junit.jupiter.api.Test;
 
 class SensitivityTest {
@@ -29,7 +35,8 @@ class SensitivityTest {
             "power_w",
             "brake_lag_s",
             "brake_point_m",
-            "cg_height_m");
+            "cg_height_m",
+            "banking_deg");
 
     private static final Sensitivity SENSITIVITY = Sensitivity.of(STUDY, ENTRY, turned(), 40, Sweep.quiet());
 
@@ -54,11 +61,7 @@ class SensitivityTest {
 
     @Test
     void aNumberIsReadAndReplacedAndNothingElseChanges() {
-        Setup setup = new Setup(
-                STUDY.simulator().car(),
-                STUDY.simulator().corner(),
-                STUDY.simulator().driver(),
-                ENTRY.plan());
+        Setup setup = everything();
         List<Knob> knobs = Knobs.of(setup);
         for (Knob knob : knobs) {
             Parameter<Setup> parameter = knob.parameter();
@@ -87,6 +90,9 @@ class SensitivityTest {
         assertTrue(time("approach_speed_mps") < 0, "arriving faster takes less time for the same way");
         assertTrue(time("drag_area_m2") > -1e-3 || !steady("drag_area_m2"), "drag does not help on a straight");
         assertTrue(time("power_w") <= 0, "power does not hurt");
+        double turn =
+                STUDY.simulator().corner().path().curvature(STUDY.simulator().apex());
+        assertTrue(time("banking_deg") * turn < 0, "a corner banked to the inside is quicker");
     }
 
     @Test
@@ -99,6 +105,55 @@ class SensitivityTest {
             }
         }
         assertTrue(SENSITIVITY.complete());
+    }
+
+    /** Every number of the parts of a setup has a knob of its own name. */
+    @Test
+    void everyNumberOfTheSetupHasAKnob() {
+        Setup setup = everything();
+        int numbers = 0;
+        for (Record part : List.of(
+                setup.car(),
+                setup.car().chassis(),
+                setup.car().suspension(),
+                setup.car().suspension().pitch(),
+                setup.car().suspension().roll(),
+                setup.car().aerodynamics(),
+                setup.car().driveline(),
+                (Record) setup.car().frontTyre(),
+                (Record) setup.car().rearTyre(),
+                setup.corner(),
+                setup.driver(),
+                setup.plan(),
+                setup.plan().release())) {
+            numbers += (int) Stream.of(part.getClass().getRecordComponents())
+                    .filter(component -> component.getType() == double.class)
+                    .count();
+        }
+        List<String> names =
+                Knobs.of(setup).stream().map(knob -> knob.parameter().name()).toList();
+        assertEquals(List.copyOf(new LinkedHashSet<>(names)), names, "each name once");
+        int curves = 4; // shape and curvature factor of two tyres
+        int around = 3; // friction everywhere, grade and banking
+        assertEquals(numbers + curves + around, names.size(), names.toString());
+    }
+
+    /** A setup in which no number is without effect. */
+    private static Setup everything() {
+        Car car = STUDY.simulator().car();
+        Suspension rigid = car.suspension();
+        FrictionTyre tyre = new FrictionTyre(new SlipCurve.MagicFormula(1.4, -0.5), 1, 1, 0.1, 4000, 0.4, 15, 18);
+        return new Setup(
+                car.with(new Suspension(
+                                rigid.frontRollStiffnessShare(),
+                                rigid.frontRollCenterHeight(),
+                                rigid.rearRollCenterHeight(),
+                                new Suspension.Response(2, 0.4),
+                                new Suspension.Response(1.8, 0.3)))
+                        .withTyres(tyre, tyre),
+                STUDY.simulator().corner(),
+                STUDY.simulator().driver().withSlowestBraking(0.4),
+                ENTRY.plan());
     }
 
     /** Approach: v t = s, so one more m/s over the flat-out part saves about s/v² until the brakes go on. */

@@ -19,15 +19,16 @@ import picocli.CommandLine.Mixin;
                     + "speed, brake point and many more, the largest effect first.",
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
-                    + "sides, the release kept and its brake point found anew; each number of the plan is changed with all "
-                    + "else kept: what missing it costs."
+                    + "sides, and the best release is searched for anew near the known one; each number of the plan is changed "
+                    + "with all else kept: what missing it costs."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
                     + "unused until the apex. Not steady: half the change does not do half of it, since another limit takes "
-                    + "over. A friction scale of 0.01 is 1 %% more grip everywhere.",
+                    + "over. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
+                    + "added to those of the line.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",
             "",

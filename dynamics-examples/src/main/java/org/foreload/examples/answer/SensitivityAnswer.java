@@ -44,8 +44,8 @@ public final class SensitivityAnswer {
                 .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
                         + Words.brake(best.plan()) + ".")
                 .withAll("rows", "What a little more of each number does", chart)
-                .note("Minus is quicker. Numbers of the plan are changed with all else kept; for all others the brake "
-                        + "point is found anew."));
+                .note("Minus is quicker. Numbers of the plan are changed with all else kept; for all others the best "
+                        + "release is searched for anew."));
     }
 
     private static Report row(Row row) {

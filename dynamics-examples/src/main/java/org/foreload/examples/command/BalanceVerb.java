@@ -128,8 +128,8 @@ final class BalanceVerb implements Verb {
 
     private Report report(Console console, Axis wanted, BalanceAxis axis, CornerStudy study) {
         Car car = study.simulator().car();
-        Balance balance =
-                sweepOptions.run(console, sweep -> BalanceStudy.standard().run(study, axis, sweep));
+        Balance balance = sweepOptions.run(
+                console, "settings", sweep -> BalanceStudy.standard().run(study, axis, sweep));
         common.picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);

@@ -79,7 +79,7 @@ final class BestVerb implements Verb {
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "releases")) {
             return Remainder.of(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }

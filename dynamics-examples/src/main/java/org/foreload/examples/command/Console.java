@@ -48,13 +48,17 @@ public final class Console {
         err.flush();
     }
 
-    /** Progress of a sweep that stops when it is asked to. */
-    ShownProgress progress(boolean quiet) {
+    /**
+     * Progress of a sweep that stops when it is asked to.
+     *
+     * @param cases what is counted, in the plural
+     */
+    ShownProgress progress(boolean quiet, String cases) {
         stop.listen();
         if (quiet) {
             return ShownProgress.silent(stop);
         }
-        return terminal ? ShownProgress.bar(stream, stop) : ShownProgress.lines(this::line, stop);
+        return terminal ? ShownProgress.bar(stream, stop, cases) : ShownProgress.lines(this::line, stop, cases);
     }
 
     PrintWriter writer() {

@@ -103,13 +103,13 @@ final class ExploreVerb implements Verb {
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
-        try (ShownProgress progress = console.progress(sweepOptions.quiet())) {
+        try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
             return Remainder.of(study, best, Remainder.EACH, workers, progress);
         }
     }
 
     private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
-        try (ShownProgress progress = console.progress(sweepOptions.quiet())) {
+        try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
             if (checkpoint == null) {
                 return study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE);
             }

@@ -158,7 +158,7 @@ final class PedalVerb implements Verb {
                         lag));
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
         List<PedalStudy.Result> results =
-                sweepOptions.run(console, sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
+                sweepOptions.run(console, "pedals", sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
         common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))

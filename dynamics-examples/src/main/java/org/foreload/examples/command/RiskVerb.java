@@ -127,14 +127,14 @@ final class RiskVerb implements Verb {
     }
 
     private Risk judged(Console console, RiskStudy risks, BrakePlan plan) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
             return risks.of(plan, new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException("stopped before the first entry was driven"));
         }
     }
 
     private Choice weighed(Console console, RiskStudy risks, List<BrakePlan> plans) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "plans")) {
             return SensibleRelease.among(risks, plans, new Sweep(searchOptions.threads(), progress));
         }
     }

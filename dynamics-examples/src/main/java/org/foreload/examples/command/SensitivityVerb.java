@@ -61,7 +61,7 @@ final class SensitivityVerb implements Verb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             EntryResult best =
                     Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
-            try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+            try (ShownProgress progress = console.progress(searchOptions.quiet(), "numbers")) {
                 Sensitivity sensitivity = Sensitivity.of(study, best, new Sweep(searchOptions.threads(), progress));
                 common.picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
                 return SensitivityAnswer.of(study, best, sensitivity);

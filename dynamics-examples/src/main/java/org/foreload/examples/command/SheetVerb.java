@@ -98,7 +98,8 @@ final class SheetVerb implements Verb {
         SheetRequest request = new SheetRequest(
                 releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, scatterOptions.accepted());
         return placeOptions.ask(console, studyOptions::study, study -> {
-            Sheet sheet = sweepOptions.whole(console, sweep -> Sheet.of(study, request, sweep), NO_PLAN);
+            Sheet sheet = sweepOptions.whole(
+                    console, "entries and releases", sweep -> Sheet.of(study, request, sweep), NO_PLAN);
             file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());
             EntryResult plan = sheet.plan().entry();

@@ -203,7 +203,7 @@ final class SmoothnessVerb implements Verb {
         List<Double> list = IntStream.range(0, frequencies)
                 .mapToObj(i -> lowest * Math.pow(ratio, i))
                 .toList();
-        return sweepOptions.run(console, sweep -> sweep.run(list, one -> ripple(study, calm, one))).stream()
+        return sweepOptions.run(console, "entries", sweep -> sweep.run(list, one -> ripple(study, calm, one))).stream()
                 .flatMap(row -> row.stream())
                 .toList();
     }

@@ -99,7 +99,7 @@ final class StepsVerb implements Verb {
     }
 
     private PracticeSteps plan(Console console, RiskStudy risks, BrakePlan now, BrakePlan target) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
             return PracticeSteps.plan(
                             risks,
                             now,
@@ -119,7 +119,7 @@ final class StepsVerb implements Verb {
         if (releaseOptions.brakePointGiven()) {
             return plan;
         }
-        try (ShownProgress progress = console.progress(searchOptions.quiet())) {
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
             for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
                 Optional<BrakePlan> safe = PracticeSteps.present(

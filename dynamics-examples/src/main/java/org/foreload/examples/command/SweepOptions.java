@@ -35,9 +35,13 @@ final class SweepOptions {
         return quiet;
     }
 
-    /** Runs a computation with a sweep that shows its progress. */
-    <T> T run(Console console, Function<Sweep, T> computation) {
-        try (ShownProgress progress = console.progress(quiet)) {
+    /**
+     * Runs a computation with a sweep that shows its progress.
+     *
+     * @param cases what is counted, in the plural
+     */
+    <T> T run(Console console, String cases, Function<Sweep, T> computation) {
+        try (ShownProgress progress = console.progress(quiet, cases)) {
             return computation.apply(new Sweep(threads(), progress));
         }
     }
@@ -45,10 +49,11 @@ final class SweepOptions {
     /**
      * Runs a computation that has nothing to show for half the work.
      *
+     * @param cases what is counted, in the plural
      * @throws ComputationException if it was stopped, or has no answer: then with the words for that
      */
-    <T> T whole(Console console, Function<Sweep, Optional<T>> computation, String none) {
-        try (ShownProgress progress = console.progress(quiet)) {
+    <T> T whole(Console console, String cases, Function<Sweep, Optional<T>> computation, String none) {
+        try (ShownProgress progress = console.progress(quiet, cases)) {
             Optional<T> answer = computation.apply(new Sweep(threads(), progress));
             if (progress.stopped()) {
                 throw new ComputationException("stopped before it was done; nothing was written");

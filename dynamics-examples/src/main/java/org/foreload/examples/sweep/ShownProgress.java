@@ -22,46 +22,60 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
     private final Stop stop;
     private final ProgressBar bar;
     private final Consumer<String> lines;
+    private final String cases;
     private int shown;
+    private int most;
     private int last;
 
-    private ShownProgress(Stop stop, ProgressBar bar, Consumer<String> lines) {
+    private ShownProgress(Stop stop, ProgressBar bar, Consumer<String> lines, String cases) {
+        this.cases = cases;
         this.stop = stop;
         this.bar = bar;
         this.lines = lines;
     }
 
-    /** A bar that is drawn over and over: for a terminal. */
-    public static ShownProgress bar(OutputStream terminal, Stop stop) {
+    /**
+     * A bar that is drawn over and over: for a terminal.
+     *
+     * @param cases what is counted, in the plural
+     */
+    public static ShownProgress bar(OutputStream terminal, Stop stop, String cases) {
         PrintStream out = new PrintStream(terminal, true, StandardCharsets.UTF_8);
         ProgressBar bar = new ProgressBarBuilder()
-                .setTaskName("releases")
+                .setTaskName(cases)
                 .setStyle(ProgressBarStyle.ASCII)
                 .setConsumer(new ConsoleProgressBarConsumer(out, WIDTH))
                 .setUpdateIntervalMillis(200)
                 .build();
-        return new ShownProgress(stop, bar, null);
+        return new ShownProgress(stop, bar, null, cases);
     }
 
-    /** A line at each tenth: for a file. */
-    public static ShownProgress lines(Consumer<String> lines, Stop stop) {
-        return new ShownProgress(stop, null, lines);
+    /**
+     * A line at each tenth: for a file.
+     *
+     * @param cases what is counted, in the plural
+     */
+    public static ShownProgress lines(Consumer<String> lines, Stop stop, String cases) {
+        return new ShownProgress(stop, null, lines, cases);
     }
 
     /** Shows nothing. */
     public static ShownProgress silent(Stop stop) {
-        return new ShownProgress(stop, null, null);
+        return new ShownProgress(stop, null, null, "");
     }
 
     @Override
     public synchronized void update(int done, int total) {
-        if (total != last) { // The next part of the work.
+        boolean again = most == last && done <= total / 2;
+        if (total != last || again) { // The next part of the work.
             last = total;
             shown = 0;
+            most = 0;
             if (bar != null) {
                 bar.reset();
             }
         }
+        most = Math.max(most, done);
         if (bar != null) {
             bar.maxHint(total);
             bar.stepTo(Math.max(done, bar.getCurrent()));
@@ -69,7 +83,7 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
         int tenth = (int) ((long) done * LINES / total);
         if (lines != null && tenth > shown) {
             shown = tenth;
-            lines.accept(done + " of " + total + " releases");
+            lines.accept(done + " of " + total + " " + cases);
         }
     }
 

@@ -30,8 +30,9 @@ import org.foreload.vehicle.Suspension.Response;
  * </pre>
  *
  * <p>Source: the single-track equations in H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 1 (from memory); load transfer
- * as in {@link LoadTransfer}. Load follows braking and cornering through a second-order response each, or at once where
- * the body is rigid; the relaxed slip y follows the slip angle by dy/dt = (v/σ)(tan α − y).
+ * as in {@link LoadTransfer}. Load follows braking and cornering through a second-order response each. Where the body
+ * is rigid it follows at once: then forces and loads, which hang on each other, are found together. The relaxed slip y
+ * follows the slip angle by dy/dt = (v/σ)(tan α − y).
  *
  * <p>One instance serves one run at a time: it fills the buffer that its caller hands in.
  */
@@ -45,6 +46,8 @@ public final class BicycleModel {
     private final double wheelbase;
     private final double height;
     private final LoadTransfer transfer;
+    private final boolean rigidPitch;
+    private final boolean rigidRoll;
 
     /**
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia: a transient model needs one
@@ -58,6 +61,8 @@ public final class BicycleModel {
         this.wheelbase = car.chassis().wheelbase();
         this.height = car.chassis().cgHeight();
         this.transfer = LoadTransfer.of(car);
+        this.rigidPitch = car.suspension().pitch().rigid();
+        this.rigidRoll = car.suspension().roll().rigid();
     }
 
     /** The car. */
@@ -87,34 +92,33 @@ public final class BicycleModel {
         double sideGravity = turning * cosBank - steadyLateral;
         double drag = car.aerodynamics().drag(vx * vx);
 
-        double pitch = pitchTransfer(x, at, controls, drag, steadyLateral * sinSteer);
-        double roll = car.suspension().roll().rigid() ? steadyLateral : x[at + ROLL_ACCELERATION];
-        double normal = RoadPlane.normal(turning, controls.grade(), controls.banking());
-        WheelLoads loads = LoadTransfer.assemble(
-                transfer.frontAxle(normal, vx * vx),
-                transfer.rearAxle(normal, vx * vx),
-                pitch,
-                transfer.frontLateral(roll),
-                transfer.rearLateral(roll));
-        wheels.load[0] = loads.frontLeft();
-        wheels.load[1] = loads.frontRight();
-        wheels.load[2] = loads.rearLeft();
-        wheels.load[3] = loads.rearRight();
-
         double frontSlip = Math.tan(Math.atan2(vy + toFront * yawRate, vx) - steer);
         double rearSlip = (vy - toRear * yawRate) / vx;
         boolean frontLag = car.frontTyre().relaxationLength() > 0;
         boolean rearLag = car.rearTyre().relaxationLength() > 0;
-        axleForces(0, frontLag ? x[at + FRONT_SLIP] : frontSlip, frontSlip, controls, wheels);
-        axleForces(2, rearLag ? x[at + REAR_SLIP] : rearSlip, rearSlip, controls, wheels);
-
-        double frontX = wheels.longitudinal[0] + wheels.longitudinal[1];
-        double frontY = wheels.lateral[0] + wheels.lateral[1];
-        double rearX = wheels.longitudinal[2] + wheels.longitudinal[3];
-        double rearY = wheels.lateral[2] + wheels.lateral[3];
-        double bodyX = frontX * cosSteer - frontY * sinSteer + rearX;
-        double frontBodyY = frontY * cosSteer + frontX * sinSteer;
-        double bodyY = frontBodyY + rearY;
+        double normal = RoadPlane.normal(turning, controls.grade(), controls.banking());
+        Agreement pitch = rigidPitch
+                ? Agreement.from(askedTransfer(controls, drag, steadyLateral * sinSteer))
+                : Agreement.fixed(x[at + PITCH_TRANSFER]);
+        Agreement roll = rigidRoll ? Agreement.from(steadyLateral) : Agreement.fixed(x[at + ROLL_ACCELERATION]);
+        double bodyX;
+        double bodyY;
+        double frontBodyY;
+        double rearY;
+        double pitchTarget;
+        do {
+            fill(wheels, vx * vx, normal, pitch.value(), roll.value());
+            axleForces(0, frontLag ? x[at + FRONT_SLIP] : frontSlip, frontSlip, controls, wheels);
+            axleForces(2, rearLag ? x[at + REAR_SLIP] : rearSlip, rearSlip, controls, wheels);
+            double frontX = wheels.longitudinal[0] + wheels.longitudinal[1];
+            double frontY = wheels.lateral[0] + wheels.lateral[1];
+            double rearX = wheels.longitudinal[2] + wheels.longitudinal[3];
+            rearY = wheels.lateral[2] + wheels.lateral[3];
+            bodyX = frontX * cosSteer - frontY * sinSteer + rearX;
+            frontBodyY = frontY * cosSteer + frontX * sinSteer;
+            bodyY = frontBodyY + rearY;
+            pitchTarget = pitchTransfer(-bodyX, drag);
+        } while (!(pitch.reached(pitchTarget, TRANSFER_ACCURACY) & roll.reached(bodyY / mass, ROLL_ACCURACY)));
         double moment = toFront * frontBodyY
                 - toRear * rearY
                 + car.chassis().frontTrack() / 2 * alongBody(wheels, 1, 0, cosSteer, sinSteer)
@@ -128,7 +132,6 @@ public final class BicycleModel {
         rate[at + VY] = specificY - yawRate * vx * cosBank;
         rate[at + YAW_RATE] = moment / yawInertia;
 
-        double pitchTarget = (height * (drag - bodyX) - car.aerodynamics().dragHeight() * drag) / wheelbase;
         wheels.pitchTarget = pitchTarget;
         follow(car.suspension().pitch(), x, at + PITCH_TRANSFER, pitchTarget, rate);
         follow(car.suspension().roll(), x, at + ROLL_ACCELERATION, bodyY / mass, rate);
@@ -143,15 +146,35 @@ public final class BicycleModel {
                 - (wheels.lateral[right] - wheels.lateral[left]) * sinSteer;
     }
 
-    /** Load on the front axle beyond its static load, N; for a rigid body from the forces that the pedals ask for. */
-    private double pitchTransfer(double[] x, int at, Controls controls, double drag, double lateralAlong) {
-        if (!car.suspension().pitch().rigid()) {
-            return x[at + PITCH_TRANSFER];
-        }
+    /** Load, N, that a rigid body moves from the rear to the front axle if the wheels give what the pedals ask for. */
+    private double askedTransfer(Controls controls, double drag, double lateralAlong) {
         double corneringDrag = mass * toRear / wheelbase * lateralAlong;
-        double slowing = controls.brakeForce() - controls.driveForce() + corneringDrag;
+        return pitchTransfer(controls.brakeForce() - controls.driveForce() + corneringDrag, drag);
+    }
+
+    /** Load, N, that a slowing force at the road and the drag hold moved from the rear to the front axle. */
+    private double pitchTransfer(double slowing, double drag) {
         return (height * (slowing + drag) - car.aerodynamics().dragHeight() * drag) / wheelbase;
     }
+
+    private void fill(WheelForces wheels, double speedSquared, double normal, double pitch, double roll) {
+        WheelLoads loads = LoadTransfer.assemble(
+                transfer.frontAxle(normal, speedSquared),
+                transfer.rearAxle(normal, speedSquared),
+                pitch,
+                transfer.frontLateral(roll),
+                transfer.rearLateral(roll));
+        wheels.load[0] = loads.frontLeft();
+        wheels.load[1] = loads.frontRight();
+        wheels.load[2] = loads.rearLeft();
+        wheels.load[3] = loads.rearRight();
+    }
+
+    /** Load, N, to which a rigid body's load transfer and the forces agree: a hundred-thousandth of a wheel's. */
+    private static final double TRANSFER_ACCURACY = 1e-6;
+
+    /** The same for roll, m/s². */
+    private static final double ROLL_ACCURACY = 1e-9;
 
     private void axleForces(int left, double slip, double slidingSlip, Controls controls, WheelForces wheels) {
         boolean front = left == 0;

@@ -201,16 +201,21 @@ final class EntryRecorder {
 
     /**
      * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a
-     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again.
+     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again. Who
+     * changes is settled before any does, since a rigid body moves load as soon as one has stopped; then whether that
+     * makes others change.
      */
     private void changeLock(double station, double[] state) {
         int changed = 0;
-        int changing = farthestOver(equations.wheelsAt(station, state), changed);
-        while (changing >= 0 && running()) {
-            changeLock(changing, station, state);
-            changed |= 1 << changing;
-            int next = farthestOver(equations.wheelsAt(station, state), changed);
-            changing = next >= 0 && equations.wheelsAt(station, state).lockMargin(next) < TOGETHER ? next : -1;
+        int changing = over(equations.wheelsAt(station, state), changed, true);
+        while (changing != 0 && running()) {
+            for (int wheel = 0; wheel < 4 && running(); wheel++) {
+                if ((changing >> wheel & 1) != 0) {
+                    changeLock(wheel, station, state);
+                }
+            }
+            changed |= changing;
+            changing = over(equations.wheelsAt(station, state), changed, false);
         }
     }
 
@@ -219,16 +224,24 @@ final class EntryRecorder {
      */
     private static final double TOGETHER = 1;
 
-    /** The wheel with the lowest margin among those that have not changed here; -1 if all have. */
-    private static int farthestOver(WheelForces wheels, int changed) {
-        int farthest = -1;
+    /**
+     * The wheels that must change among those that have not changed here, one bit each.
+     *
+     * @param farthest whether the one with the lowest margin changes in any case: the event was its own
+     */
+    private static int over(WheelForces wheels, int changed, boolean farthest) {
+        double lowest = Double.POSITIVE_INFINITY;
         for (int wheel = 0; wheel < 4; wheel++) {
-            boolean candidate = (changed >> wheel & 1) == 0;
-            if (candidate && (farthest < 0 || wheels.lockMargin(wheel) < wheels.lockMargin(farthest))) {
-                farthest = wheel;
+            lowest = Math.min(lowest, wheels.lockMargin(wheel));
+        }
+        double below = farthest ? Math.max(TOGETHER, Math.nextUp(lowest)) : TOGETHER;
+        int over = 0;
+        for (int wheel = 0; wheel < 4; wheel++) {
+            if ((changed >> wheel & 1) == 0 && wheels.lockMargin(wheel) < below) {
+                over |= 1 << wheel;
             }
         }
-        return farthest;
+        return over;
     }
 
     private void changeLock(int changing, double station, double[] state) {
@@ -301,7 +314,7 @@ final class EntryRecorder {
         if (lockChanges > 0) {
             return EntryResult.Limit.LOCK;
         }
-        if (margins.edge() < EDGE_NEAR) {
+        if (endingKind == Kind.TRACK_EDGE || margins.edge() < EDGE_NEAR) {
             return EntryResult.Limit.TRACK_EDGE;
         }
         return margins.front() <= margins.rear() ? EntryResult.Limit.FRONT_AXLE : EntryResult.Limit.REAR_AXLE;

@@ -232,8 +232,8 @@ class SteeringTest {
 
     /** The car straight on, its front wheels braked to a share of their friction. */
     private static WheelForces pressed(double brakeUse) {
-        double share = 0.6;
-        // The front carries m·g·(b + h·d/g)/L and brakes with 0.6·m·d: solved for d.
+        double share = Wagon.BRAKE_SHARE;
+        // The front carries m·g·(b + h·d/g)/L and brakes with 0.8·m·d: solved for d. The rear wheels can do the rest.
         double d = brakeUse * G * TO_REAR / WHEELBASE / (share - brakeUse * Wagon.HEIGHT / WHEELBASE);
         return Wagon.wheels(V, 0, 0, MASS * d);
     }

@@ -29,6 +29,8 @@ final class Wagon {
     static final double HEIGHT = 0.5;
     static final double POWER = 150_000;
 
+    static final double BRAKE_SHARE = 0.8;
+
     /** Lateral slip at which a tyre is at its peak, friction one: one over the stiffness per load. */
     static final double PEAK_SLIP = 0.05;
 
@@ -48,7 +50,7 @@ final class Wagon {
                 new Chassis(MASS, WHEELBASE, TO_FRONT, HEIGHT, INERTIA, 1.5, 1.5),
                 new Suspension(0.5, 0, 0, Suspension.Response.RIGID, Suspension.Response.RIGID),
                 dragArea > 0 ? new Aerodynamics(dragArea, 0, 0, 1.2, 0) : Aerodynamics.NONE,
-                0.6,
+                BRAKE_SHARE,
                 new Driveline(POWER, driven),
                 tyre,
                 tyre);

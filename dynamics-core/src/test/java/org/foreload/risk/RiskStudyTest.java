@@ -148,8 +148,8 @@ class RiskStudyTest {
         RiskStudy risks = new RiskStudy(STUDY, Scatter.PRACTISED, 16, 1);
         Choice choice = SensibleRelease.among(risks, java.util.List.of(LATEST), new Sweep(2, Sweep.Progress.SILENT));
         Risk reckless = choice.reckless().orElseThrow();
-        Risk sensible = choice.quickest(0.1).orElseThrow();
-        assertTrue(sensible.failed().value() <= 0.1);
+        Risk sensible = choice.quickest(0.05).orElseThrow();
+        assertTrue(sensible.failed().value() <= 0.05);
         assertTrue(reckless.failed().value() > sensible.failed().value());
         assertTrue(reckless.meanTime() < sensible.meanTime());
         assertTrue(!reckless.plan().equals(sensible.plan()));

@@ -170,7 +170,10 @@ public final class BicycleModel {
         wheels.load[3] = loads.rearRight();
     }
 
-    /** Load, N, to which a rigid body's load transfer and the forces agree: a hundred-thousandth of a wheel's. */
+    /**
+     * Load, N, to which a rigid body's load transfer and the forces agree: so little that a run and its mirror image,
+     * which round otherwise, stay together.
+     */
     private static final double TRANSFER_ACCURACY = 1e-6;
 
     /** The same for roll, m/s². */

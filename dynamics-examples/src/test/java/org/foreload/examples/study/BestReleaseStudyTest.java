@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
@@ -23,8 +24,6 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.Exploration;
-import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
@@ -38,7 +37,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How good the best release is: against the ideal entry, fine sweeps, other seeds and corners not used before. */
+/** How good the best release is: against the ideal entry, other seeds and corners not used before. */
 @Tag("long")
 class BestReleaseStudyTest {
 
@@ -57,16 +56,52 @@ class BestReleaseStudyTest {
     }
 
     /**
-     * A point mass, its tyres stiff enough to need no sideslip, with a driver as good as without lags, held to the
-     * line: the ideal entry itself, up to half a per cent of time. The ideal's own release, with half a per cent of the
-     * friction in hand, makes the corner too, and follows the ideal but for the last metres, where the ideal falls like
-     * a square root and no brake can follow. The search is a little quicker and follows the ideal less: a car may be
-     * faster than its limit for a few metres at the price of centimetres of drift. How near it stays is told, and not
-     * held to.
+     * A point mass, its tyres stiff enough to need no sideslip, with a driver as good as without lags, held to its
+     * line, in corners whose curvature has no kink before the apex: the ideal entry itself, within half a per cent of
+     * time, and its release within half a metre per second squared.
      */
     @ParameterizedTest
-    @CsvSource({"hairpin", "medium"})
-    void aPointMassComesNearTheIdeal(String corner) {
+    @CsvSource({"45, 60, 18", "50, 100, 60"})
+    void aPointMassFollowsTheIdeal(double speed, double way, double radius) {
+        Corner corner = smooth(speed, way, radius);
+        CornerStudy study = pointMass(corner, 0.03);
+        Optimum optimum = best(study, new BestRelease(1, 2, 3600, AT_ONCE));
+        Nearness near = near(study, optimum.entry().orElseThrow(), "best", corner.name());
+        assertTrue(optimum.aboveBound() > 0 && optimum.aboveBound() < 0.005, "above by " + optimum.aboveBound());
+        assertTrue(near.worst() <= NEAR, near.toString());
+    }
+
+    /**
+     * A corner of one apex, its curvature rising and falling like a squared sine, in twenty spirals each.
+     *
+     * @param speed of arrival, m/s
+     * @param way from turn-in to the apex, m
+     * @param radius at the apex, m
+     */
+    private static Corner smooth(double speed, double way, double radius) {
+        List<Segment> segments = new ArrayList<>();
+        double last = Double.POSITIVE_INFINITY;
+        for (int i = 1; i <= SPIRALS; i++) {
+            double sine = Math.sin(Math.PI / 2 * i / SPIRALS);
+            double next = radius / (sine * sine);
+            segments.add(Segment.spiralBetween(way / SPIRALS, last, next, Turn.RIGHT));
+            last = next;
+        }
+        for (int i = SPIRALS - 1; i >= 0; i--) {
+            Segment in = segments.get(i);
+            segments.add(Segment.spiralBetween(
+                    in.length(), Math.abs(1 / in.endCurvature()), Math.abs(1 / in.startCurvature()), Turn.RIGHT));
+        }
+        String name = String.format(Locale.ROOT, "smooth corner of radius %.0f m", radius);
+        return new Corner(name, speed, SegmentPath.of(300, segments, 150, 5));
+    }
+
+    private static final int SPIRALS = 20;
+
+    /** Time, s, in which a foot is at the peak at once, as far as a simulator can tell. */
+    private static final double AT_ONCE = 0.01;
+
+    private static CornerStudy pointMass(Corner corner, double drift) {
         Tyre tyre = new FrictionTyre(new SlipCurve.Brush(), 1.1, 1.1, 0, 4000, 0, 200, 200);
         Car car = new Car(
                 "point mass",
@@ -78,14 +113,26 @@ class BestReleaseStudyTest {
                 tyre,
                 tyre);
         DriverSettings quick = new DriverSettings(0.01, 20, 0.005, 0.01, 4.6, 0.85, 14, 0.02, 0.999, 0.999, 0);
-        CornerStudy study = CornerStudy.of(
-                car, Demos.corner("", corner).value(), quick, SimulationSettings.STANDARD, new Allowance(0.1, 0, 0, 0));
-        Optimum optimum = best(study, new BestRelease(1, 2, 3600, 0.01));
+        return CornerStudy.of(car, corner, quick, SimulationSettings.STANDARD, new Allowance(drift, 0, 0, 0));
+    }
+
+    /**
+     * The same where a spiral meets an arc, as in the demo corners. There the ideal's release ends like a square root,
+     * which no brake can follow. The ideal's own release, with half a per cent of the friction in hand, makes the
+     * corner and follows the ideal but for the last metres. The search is a little quicker and follows the ideal less:
+     * a car may be faster than its limit for a few metres at the price of centimetres of drift. How near it stays is
+     * told, and not held to.
+     */
+    @ParameterizedTest
+    @CsvSource({"hairpin", "medium"})
+    void aPointMassComesNearTheIdealWhereItsReleaseEndsWithAKink(String corner) {
+        CornerStudy study = pointMass(Demos.corner("", corner).value(), 0.1);
+        Optimum optimum = best(study, new BestRelease(1, 2, 3600, AT_ONCE));
         EntryResult entry = optimum.entry().orElseThrow();
         EntryResult ideal = study.latest(idealPlan(study)).entry();
         assertTrue(study.allowance().met(ideal), "the ideal's own release does not make the corner");
         near(study, entry, "best", corner);
-        double nearIdeal = near(study, ideal, "the ideal's own release", corner);
+        double nearIdeal = near(study, ideal, "the ideal's own release", corner).share();
         double above = ideal.time() / study.bound().time() - 1;
         assertTrue(optimum.aboveBound() > 0 && optimum.aboveBound() < 0.005, "above by " + optimum.aboveBound());
         assertTrue(above > 0 && above < 0.006, "the ideal's own release is above by " + above);
@@ -119,14 +166,21 @@ class BestReleaseStudyTest {
                 "ideal",
                 along.stream().mapToDouble(Double::doubleValue).toArray(),
                 left.stream().mapToDouble(Double::doubleValue).toArray());
-        return new BrakePlan(0, peak, 0.01, new Release(shape, start, end));
+        return new BrakePlan(0, peak, AT_ONCE, new Release(shape, start, end));
     }
 
     /** Share of the friction that the ideal uses whose release is driven. */
     private static final double IN_HAND = 0.995;
 
-    /** Share of the way from turn-in to the apex at which an entry slows as the ideal does. */
-    private static double near(CornerStudy study, EntryResult entry, String name, String corner) {
+    /**
+     * How an entry slows, between turn-in and the apex, beside the ideal.
+     *
+     * @param share of the way on which the two differ by half a metre per second squared at most
+     * @param worst difference, m/s²
+     */
+    private record Nearness(double share, double worst) {}
+
+    private static Nearness near(CornerStudy study, EntryResult entry, String name, String corner) {
         var stations = entry.profile().orElseThrow().column("s_m");
         var decelerations = entry.profile().orElseThrow().column("deceleration_mps2");
         double worst = 0;
@@ -159,7 +213,7 @@ class BestReleaseStudyTest {
                 worst,
                 worstAt,
                 entry.farthestOffset());
-        return near / way;
+        return new Nearness(near / way, worst);
     }
 
     /** Difference of decelerations, m/s², that counts as none. */
@@ -177,20 +231,6 @@ class BestReleaseStudyTest {
         double most = times.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         StudyLog.line("five seeds, %s %s: %s s, %.4f s apart", car, corner, times, most - least);
         assertTrue(most - least < 0.005, times.toString());
-    }
-
-    /** Sixty-five times the releases of the standard sweep. */
-    @ParameterizedTest
-    @CsvSource({"road, hairpin", "light, medium"})
-    void isNoWorseThanAFineSweep(String car, String corner) {
-        CornerStudy study = demo(car, corner);
-        Exploration fine = study.explore(SweepPlan.withResolution(5), Sweep.quiet());
-        double swept = fine.best().orElseThrow().entry().time();
-        double best = best(study, BestRelease.STANDARD).entry().orElseThrow().time();
-        StudyLog.line(
-                "fine sweep, %s %s: best of %d releases %.4f s, of the search %.4f s",
-                car, corner, fine.candidates().size(), swept, best);
-        assertTrue(best <= swept, best + " against " + swept);
     }
 
     /** Corners that no setting of the search was chosen on. */

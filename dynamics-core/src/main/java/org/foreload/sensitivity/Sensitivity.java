@@ -8,17 +8,18 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Margins;
+import org.foreload.entry.Outcome;
 import org.foreload.optimum.Nearby;
 import org.foreload.optimum.QuickBrakePoint;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
 /**
- * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry, by differences to
- * both sides. For each changed car, corner or driver the best release is searched for anew, near the known one: on the
- * edge of sliding the old release would lock a wheel or run wide. Each difference is taken with the whole change and
- * with half of it; where the two disagree the number does not act in proportion, or its effect is lost in the accuracy
- * of the searches, some milliseconds, and the row says so.
+ * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry. Each number is
+ * changed to both sides, by the whole change and by half of it. For each changed car, corner or driver the best release
+ * is searched for anew, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A
+ * number of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower,
+ * to the other it may be no entry at all, and the two sides are told apart.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop
@@ -40,42 +41,113 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     }
 
     /**
+     * What a change to one side does, against the best entry.
+     *
+     * @param timeChange s, positive where it is slower; NaN where the corner was not made
+     * @param frontMarginChange change of the front axle's unused share of friction; NaN likewise
+     * @param rearMarginChange the same at the rear
+     * @param edgeMarginChange change of the distance to the edge of the track, m; NaN likewise
+     * @param outcome how the entry ended; empty if there is no such car, corner or plan
+     */
+    public record Side(
+            double timeChange,
+            double frontMarginChange,
+            double rearMarginChange,
+            double edgeMarginChange,
+            Optional<Outcome> outcome) {
+
+        /** Checks that there is an outcome or nothing. */
+        public Side {
+            Objects.requireNonNull(outcome);
+        }
+
+        /** Whether the corner was made. */
+        public boolean made() {
+            return outcome.filter(Outcome.MADE_IT::equals).isPresent();
+        }
+
+        private static Side none(Optional<Outcome> outcome) {
+            return new Side(Double.NaN, Double.NaN, Double.NaN, Double.NaN, outcome);
+        }
+
+        /** Half of what lies between two sides. */
+        private static Side halfway(Side from, Side to) {
+            return new Side(
+                    (to.timeChange - from.timeChange) / 2,
+                    (to.frontMarginChange - from.frontMarginChange) / 2,
+                    (to.rearMarginChange - from.rearMarginChange) / 2,
+                    (to.edgeMarginChange - from.edgeMarginChange) / 2,
+                    to.outcome);
+        }
+
+        private Side times(double factor) {
+            return new Side(
+                    factor * timeChange,
+                    factor * frontMarginChange,
+                    factor * rearMarginChange,
+                    factor * edgeMarginChange,
+                    outcome);
+        }
+    }
+
+    /**
      * One number.
      *
      * @param parameter its name, as in the files
      * @param unit its unit
-     * @param change how much more of it
-     * @param timeChange s; NaN where the corner was not made on either side
-     * @param frontMarginChange change of the front axle's unused share of friction; NaN likewise
-     * @param rearMarginChange the same at the rear
-     * @param edgeMarginChange change of the distance to the edge of the track, m
-     * @param steady whether half the change does half of it
+     * @param change how much more, or less, of it
+     * @param kind what it belongs to
+     * @param less what that much less of it does
+     * @param more what that much more of it does
+     * @param each what one change upwards does: for a number of the plan the same as {@code more}; for all others the
+     *     mean of both sides, or the one that makes the corner
+     * @param doubt s, how far the change is from twice what half of it does; NaN where there are not both
      */
     public record Row(
             String parameter,
             String unit,
             double change,
-            double timeChange,
-            double frontMarginChange,
-            double rearMarginChange,
-            double edgeMarginChange,
-            boolean steady) {}
+            Knob.Kind kind,
+            Side less,
+            Side more,
+            Side each,
+            double doubt) {
 
-    /** Time and margins; NaN where the corner was not made. */
-    private record Point(double time, double front, double rear, double edge) {
-
-        static final Point NONE = new Point(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
-
-        boolean made() {
-            return !Double.isNaN(time);
+        /** What one change upwards does to the time, s; NaN where it fails. */
+        public double timeChange() {
+            return each.timeChange();
         }
 
-        Point per(double factor, Point from) {
-            return new Point(
-                    (time - from.time) * factor,
-                    (front - from.front) * factor,
-                    (rear - from.rear) * factor,
-                    (edge - from.edge) * factor);
+        /**
+         * Whether half the change does half of it. Where not, the number does not act in proportion, or its effect is
+         * lost in the accuracy of the searches, some milliseconds.
+         */
+        public boolean steady() {
+            return doubt <= Math.max(STEADY_TIME, STEADY_SHARE * Math.abs(timeChange()));
+        }
+    }
+
+    /** Time and margins, or how it failed. */
+    private record Point(double time, Optional<Margins> margins, Optional<Outcome> outcome) {
+
+        static final Point NONE = new Point(Double.NaN, Optional.empty(), Optional.empty());
+
+        static Point of(EntryResult entry, double time) {
+            return new Point(time, entry.made() ? entry.margins() : Optional.empty(), Optional.of(entry.outcome()));
+        }
+
+        Side from(Point best) {
+            if (margins.isEmpty() || best.margins.isEmpty()) {
+                return Side.none(outcome);
+            }
+            Margins here = margins.get();
+            Margins there = best.margins.get();
+            return new Side(
+                    time - best.time,
+                    here.front() - there.front(),
+                    here.rear() - there.rear(),
+                    here.edge() - there.edge(),
+                    outcome);
         }
     }
 
@@ -100,7 +172,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param sweep on how many threads, and who is told of progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
-        Around around = new Around(study, setup(study, entry), entries);
+        Around around = new Around(study, entry, entries);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()
                 .flatMap(Optional::stream)
@@ -118,64 +190,70 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                 entry.plan());
     }
 
+    /** The rows of the numbers of one kind, in their order. */
+    public List<Row> rows(Knob.Kind kind) {
+        return rows.stream().filter(row -> row.kind() == kind).toList();
+    }
+
     /** The row of a parameter, if it has one. */
     public Optional<Row> row(String parameter) {
         return rows.stream().filter(row -> row.parameter().equals(parameter)).findFirst();
     }
 
-    /** The neighbourhood of one setup. */
+    /** The neighbourhood of one entry. */
     private static final class Around {
         private final CornerStudy study;
         private final Setup setup;
         private final double peakShare;
         private final double shift;
         private final int entries;
+        private final Point asPlanned;
+        private final Point asSearched;
 
-        Around(CornerStudy study, Setup setup, int entries) {
+        Around(CornerStudy study, EntryResult entry, int entries) {
             this.entries = entries;
             this.study = study;
-            this.setup = setup;
+            this.setup = setup(study, entry);
             this.peakShare = setup.plan().peakDeceleration() / study.lockLimit();
             this.shift = setup.plan().brakePoint() - new QuickBrakePoint(study).estimate(setup.plan());
+            this.asPlanned = Point.of(entry, entry.time());
+            this.asSearched = best(study, setup.plan());
         }
 
         Row row(Knob knob) {
-            Point whole = difference(knob, knob.change());
-            Point half = difference(knob, knob.change() / 2);
-            Point said = whole.made() ? whole : half.per(2, new Point(0, 0, 0, 0));
-            double apart = Math.abs(whole.time() - 2 * half.time());
-            boolean steady = apart <= Math.max(STEADY_TIME, STEADY_SHARE * Math.abs(whole.time()));
+            boolean plan = knob.kind() == Knob.Kind.PLAN;
+            Point here = plan ? asPlanned : asSearched;
+            Side less = at(knob, -knob.change()).from(here);
+            Side more = at(knob, knob.change()).from(here);
+            Side halfMore = at(knob, knob.change() / 2).from(here);
+            Side whole = plan ? more : each(less, more);
+            Side half = plan ? halfMore : each(at(knob, -knob.change() / 2).from(here), halfMore);
+            Side each = whole.made() || plan ? whole : half.times(2);
             return new Row(
                     knob.parameter().name(),
                     knob.parameter().unit(),
                     knob.change(),
-                    said.time(),
-                    said.front(),
-                    said.rear(),
-                    said.edge(),
-                    steady);
+                    knob.kind(),
+                    less,
+                    more,
+                    each,
+                    Math.abs(whole.timeChange() - 2 * half.timeChange()));
         }
 
-        /** Change for one step upwards: from both sides, or from the one that makes the corner. */
-        private Point difference(Knob knob, double step) {
-            Point up = at(knob, step);
-            Point down = at(knob, -step);
-            if (up.made() && down.made()) {
-                return up.per(0.5, down);
+        /** What one step upwards does: from both sides, or from the one that makes the corner. */
+        private static Side each(Side less, Side more) {
+            if (less.made() && more.made()) {
+                return Side.halfway(less, more);
             }
-            Point here = at(knob, 0);
-            if (up.made()) {
-                return up.per(1, here);
-            }
-            return down.made() ? down.per(-1, here) : Point.NONE;
+            return less.made() ? less.times(-1) : more;
         }
 
         private Point at(Knob knob, double step) {
-            Setup turned;
             try {
-                turned = knob.parameter().with(setup, knob.parameter().of(setup) + step);
+                Setup turned = knob.parameter().with(setup, knob.parameter().of(setup) + step);
                 if (knob.kind() == Knob.Kind.PLAN) {
-                    return point(study.simulator().run(turned.plan()));
+                    EntryResult run = study.simulator().run(turned.plan());
+                    return Point.of(run, run.time());
                 }
                 CornerStudy there = CornerStudy.of(
                         turned.car(),
@@ -185,8 +263,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                         study.allowance());
                 return best(there, turned.plan());
             } catch (InvalidValueException impossible) {
-                return Point
-                        .NONE; // No such car, or none that could come at this speed: nothing to be said to this side.
+                return Point.NONE; // No such car, or none that could come at this speed.
             }
         }
 
@@ -196,16 +273,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             QuickBrakePoint quick = new QuickBrakePoint(there);
             BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
             Nearby best = Nearby.search(there, start, entries, () -> false);
-            Point run = point(there.simulator().run(best.plan()));
-            return run.made() ? new Point(best.time(), run.front(), run.rear(), run.edge()) : Point.NONE;
-        }
-
-        private static Point point(EntryResult entry) {
-            if (!entry.made()) {
-                return Point.NONE;
-            }
-            Margins margins = Objects.requireNonNull(entry.margins().orElseThrow());
-            return new Point(entry.time(), margins.front(), margins.rear(), margins.edge());
+            return Point.of(there.simulator().run(best.plan()), best.time());
         }
     }
 }

@@ -1,15 +1,19 @@
 package org.foreload.sensitivity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.parameter.Parameter;
 import org.foreload.strategy.CornerStudy;
@@ -93,6 +97,35 @@ class SensitivityTest {
         double turn =
                 STUDY.simulator().corner().path().curvature(STUDY.simulator().apex());
         assertTrue(time("banking_deg") * turn < 0, "a corner banked to the inside is quicker");
+    }
+
+    /** A number of the plan does to each side what an entry with that plan does; where one fails, it has no time. */
+    @Test
+    void bothSidesOfThePlanAreThoseOfItsEntries() {
+        Knob metre = Knobs.named(turned(), "brake_point_m").orElseThrow();
+        Knob far = new Knob(metre.parameter(), 15, metre.kind());
+        Sensitivity.Row row = Sensitivity.of(STUDY, ENTRY, List.of(far), 40, Sweep.quiet())
+                .rows()
+                .get(0);
+        BrakePlan plan = ENTRY.plan();
+        EntryResult earlier = STUDY.simulator().run(plan.withBrakePoint(plan.brakePoint() - 15));
+        assertEquals(earlier.time() - ENTRY.time(), row.less().timeChange(), 0);
+        assertTrue(row.less().timeChange() > 0, "braking earlier than the latest point costs time");
+        EntryResult later = STUDY.simulator().run(plan.withBrakePoint(plan.brakePoint() + 15));
+        assertNotEquals(Outcome.MADE_IT, later.outcome(), "15 m beyond the latest point");
+        assertEquals(Optional.of(later.outcome()), row.more().outcome());
+        assertTrue(Double.isNaN(row.timeChange()), "what fails is not told from the side that does not");
+        assertFalse(row.steady());
+    }
+
+    /** What each number of the world is worth lies halfway between its sides. */
+    @Test
+    void aNumberOfTheWorldIsWorthTheMeanOfItsSides() {
+        for (Sensitivity.Row row : SENSITIVITY.rows(Knob.Kind.WORLD)) {
+            assertTrue(row.less().made() && row.more().made(), row.parameter());
+            assertEquals(
+                    (row.more().timeChange() - row.less().timeChange()) / 2, row.timeChange(), 1e-15, row.parameter());
+        }
     }
 
     @Test

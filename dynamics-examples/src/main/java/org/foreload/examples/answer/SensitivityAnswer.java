@@ -2,10 +2,13 @@ package org.foreload.examples.answer;
 
 import java.util.List;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
 import org.foreload.sensitivity.Sensitivity.Row;
+import org.foreload.sensitivity.Sensitivity.Side;
 import org.foreload.strategy.CornerStudy;
 
 /** Sensitivities as a report, with a tornado chart for people. */
@@ -25,27 +28,50 @@ public final class SensitivityAnswer {
                         "rows",
                         "What one change does",
                         sensitivity.rows().stream().map(SensitivityAnswer::row).toList());
-        double largest = sensitivity.rows().stream()
+        List<Row> world = sensitivity.rows(Knob.Kind.WORLD);
+        double largest = world.stream()
                 .mapToDouble(row -> Math.abs(row.timeChange()))
                 .filter(change -> !Double.isNaN(change))
                 .max()
                 .orElse(1);
-        List<Report> chart = sensitivity.rows().stream()
-                .map(row -> new Report()
-                        .with("parameter", row.parameter())
-                        .with("more by", (Numbers.shortest(row.change()) + " " + row.unit()).strip())
-                        .with("slower  |  quicker", bar(row.timeChange(), largest))
-                        .with("time change ms", milliseconds(row.timeChange()))
-                        .with("front margin", row.frontMarginChange())
-                        .with("rear margin", row.rearMarginChange())
-                        .with("steady", row.steady()))
-                .toList();
         return programs.shownAs(new Report(EntryAnswer.title(study))
                 .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
                         + Words.brake(best.plan()) + ".")
-                .withAll("rows", "What a little more of each number does", chart)
-                .note("Minus is quicker. Numbers of the plan are changed with all else kept; for all others the best "
-                        + "release is searched for anew."));
+                .withAll(
+                        "plan",
+                        "What missing the plan costs, ms, all else kept",
+                        sensitivity.rows(Knob.Kind.PLAN).stream()
+                                .map(SensitivityAnswer::missed)
+                                .toList())
+                .withAll(
+                        "rows",
+                        "What a little more of each number does, the best release searched for anew",
+                        world.stream().map(row -> worth(row, largest)).toList())
+                .note("Minus is quicker. Apart: by how many ms twice the half change differs from the whole one; so "
+                        + "much of a row is not in proportion, or lost in the accuracy of the searches."));
+    }
+
+    private static Report missed(Row row) {
+        return new Report()
+                .with("parameter", row.parameter())
+                .with("by", by(row))
+                .with("that much less", side(row.less()))
+                .with("that much more", side(row.more()));
+    }
+
+    private static Report worth(Row row, double largest) {
+        return new Report()
+                .with("parameter", row.parameter())
+                .with("more by", by(row))
+                .with("slower  |  quicker", bar(row.timeChange(), largest))
+                .with("time change ms", milliseconds(row.timeChange()))
+                .with("apart ms", milliseconds(row.doubt()))
+                .with("front margin", row.each().frontMarginChange())
+                .with("rear margin", row.each().rearMarginChange());
+    }
+
+    private static String by(Row row) {
+        return (Numbers.shortest(row.change()) + " " + row.unit()).strip();
     }
 
     private static Report row(Row row) {
@@ -54,10 +80,26 @@ public final class SensitivityAnswer {
                 .with("unit", row.unit())
                 .with("change", row.change())
                 .with("time_change_s", row.timeChange())
-                .with("front_margin_change", row.frontMarginChange())
-                .with("rear_margin_change", row.rearMarginChange())
-                .with("edge_margin_change_m", row.edgeMarginChange())
-                .with("steady", row.steady());
+                .with("front_margin_change", row.each().frontMarginChange())
+                .with("rear_margin_change", row.each().rearMarginChange())
+                .with("edge_margin_change_m", row.each().edgeMarginChange())
+                .with("apart_s", row.doubt())
+                .with("steady", row.steady())
+                .with("searched_anew", row.kind() == Knob.Kind.WORLD)
+                .with("less_time_change_s", row.less().timeChange())
+                .with("less_outcome", outcome(row.less()))
+                .with("more_time_change_s", row.more().timeChange())
+                .with("more_outcome", outcome(row.more()));
+    }
+
+    private static String side(Side side) {
+        return side.made()
+                ? milliseconds(side.timeChange())
+                : side.outcome().map(Outcome::words).orElse("no such plan");
+    }
+
+    private static String outcome(Side side) {
+        return side.outcome().map(Outcome::words).orElse(null);
     }
 
     private static String milliseconds(double seconds) {

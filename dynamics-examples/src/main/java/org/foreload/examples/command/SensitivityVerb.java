@@ -20,14 +20,14 @@ import picocli.CommandLine.Mixin;
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
                     + "sides, and the best release is searched for anew near the known one; each number of the plan is changed "
-                    + "with all else kept: what missing it costs."
+                    + "with all else kept, and each side told apart: what missing it costs, and what comes of it."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
-                    + "unused until the apex. Not steady: half the change does not do half of it, since another limit takes "
-                    + "over. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
+                    + "unused until the apex. Apart: by how many ms twice the half change differs from the whole one, since "
+                    + "another limit takes over, or since searches come only so near the best. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
                     + "added to those of the line.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",

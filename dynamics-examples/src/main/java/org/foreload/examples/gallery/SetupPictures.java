@@ -3,11 +3,13 @@ package org.foreload.examples.gallery;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.foreload.balance.AdhesionUse;
 import org.foreload.balance.Balance;
 import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceRow;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
@@ -18,8 +20,10 @@ import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
+import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
 import org.foreload.sensitivity.Sensitivity.Row;
+import org.foreload.sensitivity.Sensitivity.Side;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 
@@ -31,40 +35,61 @@ public final class SetupPictures {
 
     private SetupPictures() {}
 
-    /** What one change of each number does to the best time, the largest first. */
+    /** What one change of each number does to the best time, the largest first, and what missing the plan costs. */
     public static Picture tornado(CornerStudy study, EntryResult best, Sensitivity sensitivity) {
-        List<Row> rows = sensitivity.rows().stream()
+        List<Row> world = sensitivity.rows(Knob.Kind.WORLD);
+        List<Row> rows = world.stream()
                 .filter(row -> !Double.isNaN(row.timeChange()))
                 .limit(MOST_BARS)
                 .toList();
         List<Bar> bars = rows.stream()
-                .map(row -> Bar.of(
-                        more(row),
-                        1000 * row.timeChange(),
-                        Say.of("%+.1f%s", 1000 * row.timeChange(), row.steady() ? "" : " *"),
-                        row.timeChange() > 0 ? Ink.VERMILION : Ink.BLUE))
+                .map(row -> bar(row, "+", row.timeChange(), row.steady() ? "" : " *"))
+                .toList();
+        List<Bar> missed = sensitivity.rows(Knob.Kind.PLAN).stream()
+                .flatMap(row -> Stream.of(missed(row, "\u2212", row.less()), missed(row, "+", row.more())))
                 .toList();
         String first = rows.isEmpty()
                 ? ""
                 : Say.of(
                         " Most matters %s, which changes the time by %+.1f ms.",
-                        more(rows.get(0)), 1000 * rows.get(0).timeChange());
+                        name(rows.get(0), "+"), 1000 * rows.get(0).timeChange());
+        List<Panel> panels = new ArrayList<>();
+        panels.add(new BarChart("The best release searched for anew", Axis.of("change of time", "ms"), bars));
+        if (!missed.isEmpty()) {
+            panels.add(new BarChart("The plan missed, all else kept", Axis.of("change of time", "ms"), missed));
+        }
         return Picture.of(
                 "What a little more of each number does: " + Say.where(study),
                 Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
                         + first
                         + " A star: half the change does not do half of it."
-                        + (sensitivity.rows().size() > rows.size()
-                                ? Say.of(
-                                        " Shown are %d of %d numbers.",
-                                        rows.size(), sensitivity.rows().size())
+                        + (world.size() > rows.size()
+                                ? Say.of(" Shown are %d of %d numbers.", rows.size(), world.size())
                                 : ""),
-                new BarChart("", Axis.of("change of time", "ms"), bars));
+                panels.toArray(Panel[]::new));
+    }
+
+    private static Bar missed(Row row, String sign, Side side) {
+        return side.made()
+                ? bar(row, sign, side.timeChange(), "")
+                : Bar.of(
+                        name(row, sign),
+                        Double.NaN,
+                        side.outcome().map(Outcome::words).orElse("no such plan"),
+                        Ink.BLACK);
+    }
+
+    private static Bar bar(Row row, String sign, double timeChange, String mark) {
+        return Bar.of(
+                name(row, sign),
+                1000 * timeChange,
+                Say.of("%+.1f%s", 1000 * timeChange, mark),
+                timeChange > 0 ? Ink.VERMILION : Ink.BLUE);
     }
 
     /** {@code mass_kg +10 kg}. */
-    private static String more(Row row) {
-        return (row.parameter() + " +" + Numbers.shortest(row.change()) + " " + row.unit()).strip();
+    private static String name(Row row, String sign) {
+        return (row.parameter() + " " + sign + Numbers.shortest(row.change()) + " " + row.unit()).strip();
     }
 
     /** Best time at each value of a balance sweep, and for the brake share what each axle asks of the road. */

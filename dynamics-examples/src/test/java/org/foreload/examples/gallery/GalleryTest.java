@@ -28,7 +28,9 @@ import org.foreload.path.Path;
 import org.foreload.risk.Choice;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
+import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
+import org.foreload.sensitivity.Sensitivity.Side;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -265,9 +267,10 @@ class GalleryTest {
     void theTornadoHoldsTheRows() {
         Sensitivity sensitivity = new Sensitivity(
                 List.of(
-                        new Sensitivity.Row("mass_kg", "kg", 10, 0.05, 0, 0, 0, true),
-                        new Sensitivity.Row("power_w", "W", 5000, -0.02, 0, 0, 0, false),
-                        new Sensitivity.Row("drag_area_m2", "m²", 0.02, Double.NaN, 0, 0, 0, false)),
+                        row("mass_kg", "kg", 10, Knob.Kind.WORLD, made(-0.05), made(0.05), 0),
+                        row("brake_point_m", "m", 1, Knob.Kind.PLAN, made(0.03), SPUN, Double.NaN),
+                        row("power_w", "W", 5000, Knob.Kind.WORLD, made(0.02), made(-0.02), 0.01),
+                        row("drag_area_m2", "m²", 0.02, Knob.Kind.WORLD, SPUN, SPUN, Double.NaN)),
                 true);
         Picture picture = SetupPictures.tornado(study, entry, sensitivity);
         BarChart tornado = (BarChart) picture.rows().get(0).get(0);
@@ -277,5 +280,23 @@ class GalleryTest {
         assertEquals(50, tornado.bars().get(0).value(), 1e-9);
         assertEquals(-20, tornado.bars().get(1).value(), 1e-9);
         assertEquals("-20.0 *", tornado.bars().get(1).words());
+        BarChart missed = (BarChart) picture.rows().get(1).get(0);
+        assertEquals(
+                List.of("brake_point_m \u22121 m: +30.0", "brake_point_m +1 m: spun"),
+                missed.bars().stream()
+                        .map(bar -> bar.name() + ": " + bar.words())
+                        .toList());
+    }
+
+    private static final Side SPUN =
+            new Side(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Optional.of(Outcome.SPUN));
+
+    private static Side made(double timeChange) {
+        return new Side(timeChange, 0, 0, 0, Optional.of(Outcome.MADE_IT));
+    }
+
+    private static Sensitivity.Row row(
+            String parameter, String unit, double change, Knob.Kind kind, Side less, Side more, double doubt) {
+        return new Sensitivity.Row(parameter, unit, change, kind, less, more, more, doubt);
     }
 }

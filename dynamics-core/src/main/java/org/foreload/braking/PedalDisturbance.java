@@ -21,6 +21,11 @@ public interface PedalDisturbance {
         public double shortestPeriod() {
             return Double.POSITIVE_INFINITY;
         }
+
+        @Override
+        public String toString() {
+            return "none";
+        }
     };
 
     /**

@@ -202,13 +202,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     }
 
     private static Car withoutBodyLags(Car car) {
-        Suspension suspension = car.suspension();
-        return car.with(new Suspension(
-                suspension.frontRollStiffnessShare(),
-                suspension.frontRollCenterHeight(),
-                suspension.rearRollCenterHeight(),
-                Suspension.Response.RIGID,
-                Suspension.Response.RIGID));
+        Suspension rigid = car.suspension().withPitch(Suspension.Response.RIGID).withRoll(Suspension.Response.RIGID);
+        return car.with(rigid);
     }
 
     private static Tyre withoutLag(Tyre tyre) {

@@ -82,26 +82,10 @@ public final class Knobs {
                 numbers.knob("frontRollCenterHeight", "front_roll_center_height_m", METRES, 0.01),
                 numbers.knob("rearRollCenterHeight", "rear_roll_center_height_m", METRES, 0.01)));
         if (!suspension.pitch().rigid()) {
-            knobs.addAll(response(
-                    "pitch",
-                    Suspension::pitch,
-                    (s, pitch) -> new Suspension(
-                            s.frontRollStiffnessShare(),
-                            s.frontRollCenterHeight(),
-                            s.rearRollCenterHeight(),
-                            pitch,
-                            s.roll())));
+            knobs.addAll(response("pitch", Suspension::pitch, Suspension::withPitch));
         }
         if (!suspension.roll().rigid()) {
-            knobs.addAll(response(
-                    "roll",
-                    Suspension::roll,
-                    (s, roll) -> new Suspension(
-                            s.frontRollStiffnessShare(),
-                            s.frontRollCenterHeight(),
-                            s.rearRollCenterHeight(),
-                            s.pitch(),
-                            roll)));
+            knobs.addAll(response("roll", Suspension::roll, Suspension::withRoll));
         }
         return knobs;
     }

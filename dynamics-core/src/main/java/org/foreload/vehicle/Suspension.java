@@ -27,6 +27,16 @@ public record Suspension(
         java.util.Objects.requireNonNull(roll);
     }
 
+    /** The same with another pitch. */
+    public Suspension withPitch(Response other) {
+        return new Suspension(frontRollStiffnessShare, frontRollCenterHeight, rearRollCenterHeight, other, roll);
+    }
+
+    /** The same with another roll. */
+    public Suspension withRoll(Response other) {
+        return new Suspension(frontRollStiffnessShare, frontRollCenterHeight, rearRollCenterHeight, pitch, other);
+    }
+
     /**
      * Second-order response of the sprung mass.
      *

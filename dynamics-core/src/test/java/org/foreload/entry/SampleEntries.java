@@ -90,13 +90,7 @@ public final class SampleEntries {
 
     /** The same car, its body rigid and its tyres without lag. */
     public static Car withoutLags(Car car) {
-        Suspension suspension = car.suspension();
-        return car.with(new Suspension(
-                        suspension.frontRollStiffnessShare(),
-                        suspension.frontRollCenterHeight(),
-                        suspension.rearRollCenterHeight(),
-                        Response.RIGID,
-                        Response.RIGID))
+        return car.with(car.suspension().withPitch(Response.RIGID).withRoll(Response.RIGID))
                 .withTyres(withoutLag(car.frontTyre()), withoutLag(car.rearTyre()));
     }
 

@@ -174,15 +174,11 @@ class SensitivityTest {
     /** A setup in which no number is without effect. */
     private static Setup everything() {
         Car car = STUDY.simulator().car();
-        Suspension rigid = car.suspension();
         FrictionTyre tyre = new FrictionTyre(new SlipCurve.MagicFormula(1.4, -0.5), 1, 1, 0.1, 4000, 0.4, 15, 18);
         return new Setup(
-                car.with(new Suspension(
-                                rigid.frontRollStiffnessShare(),
-                                rigid.frontRollCenterHeight(),
-                                rigid.rearRollCenterHeight(),
-                                new Suspension.Response(2, 0.4),
-                                new Suspension.Response(1.8, 0.3)))
+                car.with(car.suspension()
+                                .withPitch(new Suspension.Response(2, 0.4))
+                                .withRoll(new Suspension.Response(1.8, 0.3)))
                         .withTyres(tyre, tyre),
                 STUDY.simulator().corner(),
                 STUDY.simulator().driver().withSlowestBraking(0.4),

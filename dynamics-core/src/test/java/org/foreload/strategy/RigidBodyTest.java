@@ -9,7 +9,6 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.SampleEntries;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.vehicle.Car;
-import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 import org.junit.jupiter.api.Test;
 
@@ -18,13 +17,7 @@ class RigidBodyTest {
 
     private static Finding latest(Response response) {
         Car light = SampleEntries.LIGHT;
-        Suspension own = light.suspension();
-        Car car = light.with(new Suspension(
-                own.frontRollStiffnessShare(),
-                own.frontRollCenterHeight(),
-                own.rearRollCenterHeight(),
-                response,
-                response));
+        Car car = light.with(light.suspension().withPitch(response).withRoll(response));
         CornerStudy study = CornerStudy.of(car, SampleEntries.fast(55));
         BrakePlan plan = new BrakePlan(0, 0.6 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, 0, 60));
         return study.latest(plan);

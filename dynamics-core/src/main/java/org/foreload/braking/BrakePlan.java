@@ -40,6 +40,11 @@ public record BrakePlan(
         return new BrakePlan(brakePoint, peak, buildUpTime, release, disturbance);
     }
 
+    /** The same plan with another release. */
+    public BrakePlan with(Release other) {
+        return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, other, disturbance);
+    }
+
     /** The same plan with another foot or pedal. */
     public BrakePlan with(PedalDisturbance other) {
         return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, release, other);

@@ -16,6 +16,7 @@ import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 
@@ -23,14 +24,14 @@ import org.foreload.study.Sweep;
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
  * <p>First a coarse sweep of the simple shapes and of those that the ideal entry uses; then the best of each shape,
- * searched nearby; then several searches over free shapes from the best of these, and as many again from the best of
- * those, each wide first and then nearby. The same numbers give the same release, bit for bit, on any number of
- * threads.
+ * searched for from its best coarse releases; then several searches over free shapes from the best of these, and as
+ * many again from the best of those, each wide first and then nearby. The same numbers give the same release, bit for
+ * bit, on any number of threads.
  *
  * @param seed of the random draws; each search has its own, made from this one
  * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
  *     simple ones, which is several times quicker
- * @param evaluations entries looked at by each of them
+ * @param evaluations entries looked at by each of them; each search within a simple shape looks at a seventh as many
  * @param buildUpTime time in which the foot reaches the peak, s
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
@@ -49,18 +50,38 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);
 
-    private static final double[] PEAKS = {0.65, 0.86};
-    private static final double[] STARTS = {-0.2, 0.1};
-    private static final double[] ENDS = {0.35, 0.7, 1.2};
+    /** Coarse releases of each simple shape, spread evenly over what a release may be. */
+    private static final List<double[]> COARSE = LowDiscrepancy.points(3, 16, 1);
 
-    /** Most entries looked at in the search within a simple shape, which has four variables. */
-    private static final int SIMPLE_EVALUATIONS = 120;
+    /** Between which the peaks of coarse releases lie, as shares of the locking limit. */
+    private static final double[] PEAKS = {0.35, 0.9};
+
+    /** Between which they start, as shares of the way to the apex. */
+    private static final double[] STARTS = {-0.45, 0.4};
+
+    /** Between which they end. */
+    private static final double[] ENDS = {0.3, 1.25};
+
+    /** Shortest of them, as a share of the way to the apex. */
+    private static final double SHORTEST = 0.1;
+
+    /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
+    private static final int SIMPLE_PART = 7;
+
+    /**
+     * Searches within each simple shape from as many of its coarse releases; one more sets out from the quickest of all
+     * shapes. The best lies in one of many valleys.
+     */
+    private static final int STARTS_WITHIN = 2;
 
     /** Share of its releases that a restart looks at far and wide, before it searches nearby. */
     private static final double WIDE_SHARE = 0.8;
 
     /** Share of the drift allowed with which a search begins. */
     private static final double START_DRIFT = 0.7;
+
+    /** Spread of the first generation within a simple shape, in the units of the space. */
+    private static final double WIDE_SIMPLE = 1;
 
     /** Spread of the first generation of the first round, in the units of the space: the start is good already. */
     private static final double WIDE = 0.5;
@@ -74,10 +95,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
     private static final int STARTS_USED = 2;
 
+    private static final int LEAST_EVALUATIONS = 20;
+
     /** Checks the numbers. */
     public BestRelease {
         Checks.within("restarts", restarts, 0, 1000);
-        Checks.within("evaluations", evaluations, 20, 1_000_000);
+        Checks.within("evaluations", evaluations, LEAST_EVALUATIONS, 1_000_000);
         Checks.notNegative("build_up_time", buildUpTime);
     }
 
@@ -107,12 +130,14 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Releases that it will look at, about. */
     int total() {
-        int coarse = SIMPLE.size() * PEAKS.length * STARTS.length * ENDS.length + IdealRelease.MOST;
-        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + 2 * restarts * evaluations;
+        int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
+        return coarse
+                + ((STARTS_WITHIN + 1) * SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
+                + 2 * restarts * evaluations;
     }
 
     private int simpleEvaluations() {
-        return Math.min(SIMPLE_EVALUATIONS, evaluations);
+        return Math.max(LEAST_EVALUATIONS, evaluations / SIMPLE_PART);
     }
 
     /** Searches, as a part of several searches that are counted together. */
@@ -123,10 +148,17 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
-                .flatMap(shape ->
-                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
+                .flatMap(shape -> tried.stream()
+                        .filter(one -> one.shape().equals(shape) && !Double.isNaN(one.time()))
+                        .sorted(Comparator.comparingDouble(Tried::time))
+                        .limit(STARTS_WITHIN))
                 .toList();
-        List<Tried> simple = rounds.run(starts, one -> within(study, one, rounds));
+        List<Tried> own = rounds.run(starts, one -> within(study, one, rounds));
+        List<Tried> likeBest = rounds.run(like(own), plan -> first(study, plan, rounds)).stream()
+                .filter(one -> !Double.isNaN(one.time()))
+                .toList();
+        List<Tried> more = rounds.run(likeBest, one -> within(study, one, rounds));
+        List<Tried> simple = Stream.of(own, more).flatMap(List::stream).toList();
         List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
@@ -143,6 +175,19 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 second.isEmpty() ? List.of() : numbers,
                 i -> free(study, second.get(i % second.size()), NARROW, draws(restarts + i), rounds));
         return answer(study, simple.isEmpty() ? tried : simple, wide, free, rounds.complete());
+    }
+
+    /** The release that is the quickest so far, in each of the other simple shapes. */
+    private static List<BrakePlan> like(List<Tried> tried) {
+        return quickest(tried.stream()).stream()
+                .flatMap(best -> SIMPLE.stream()
+                        .filter(shape -> !shape.equals(best.shape()))
+                        .map(shape -> best.plan()
+                                .with(new Release(
+                                        shape,
+                                        best.plan().release().start(),
+                                        best.plan().release().end()))))
+                .toList();
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -234,16 +279,21 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         double apex = study.simulator().apex();
         List<BrakePlan> plans = new ArrayList<>();
         for (ReleaseShape shape : SIMPLE) {
-            for (double peak : PEAKS) {
-                for (double start : STARTS) {
-                    for (double end : ENDS) {
-                        plans.add(new BrakePlan(
-                                0, peak * limit, buildUpTime, new Release(shape, start * apex, end * apex)));
-                    }
-                }
+            for (double[] point : COARSE) {
+                double start = between(STARTS, point[1]);
+                double end = Math.max(start + SHORTEST, between(ENDS, point[2]));
+                plans.add(new BrakePlan(
+                        0,
+                        between(PEAKS, point[0]) * limit,
+                        buildUpTime,
+                        new Release(shape, start * apex, end * apex)));
             }
         }
         return plans;
+    }
+
+    private static double between(double[] ends, double share) {
+        return ends[0] + share * (ends[1] - ends[0]);
     }
 
     private static Tried first(CornerStudy study, BrakePlan plan, Rounds rounds) {
@@ -256,12 +306,16 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** The best of one simple shape. */
     private Tried within(CornerStudy study, Tried start, Rounds rounds) {
         ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        Nearby found = Nearby.search(cost, cost.start(), simpleEvaluations(), rounds);
-        return new Tried(start.shape(), found.plan(), found.time());
+        return searched(cost, start, WIDE_SIMPLE, simpleEvaluations(), seed, rounds);
     }
 
     private Tried free(CornerStudy study, Tried start, double reach, long ownSeed, Rounds rounds) {
         ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
+        return searched(cost, start, reach, evaluations, ownSeed, rounds);
+    }
+
+    private static Tried searched(
+            ReleaseCost cost, Tried start, double reach, int evaluations, long ownSeed, Rounds rounds) {
         ReleaseSpace space = cost.space();
         double[] spread = new double[space.size()];
         java.util.Arrays.fill(spread, reach);

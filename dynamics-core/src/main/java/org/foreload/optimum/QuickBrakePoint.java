@@ -22,7 +22,10 @@ public final class QuickBrakePoint {
     private static final double FIRST_STEP = 0.5;
 
     /** Farthest way from the guess, m. */
-    private static final double FARTHEST = 40;
+    private static final double FARTHEST = 80;
+
+    /** Farthest step, m, that a trial's excess can ask for. */
+    private static final double FARTHEST_STEP = 10;
 
     /** The change is known to this, m, where it is a jump (the car spins) that cannot be read between trials. */
     private static final double ACCURACY = 0.02;
@@ -174,7 +177,7 @@ public final class QuickBrakePoint {
         if (!trial.made()) {
             return -Math.max(step, OFF_STEP);
         }
-        double there = Math.max(-FARTHEST / 4, Math.min(FARTHEST / 4, trial.excess() * METRES_PER_EXCESS));
+        double there = Math.max(-FARTHEST_STEP, Math.min(FARTHEST_STEP, trial.excess() * METRES_PER_EXCESS));
         return trial.met() ? Math.max(step / 4, -there * BEYOND) : -Math.max(step / 4, there * BEYOND);
     }
 

@@ -36,10 +36,11 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     /**
      * @param study car, corner, driver
-     * @param known a plan with its brake point
+     * @param plan one with its brake point
      * @param shape the shape, where the search is within one family
      */
-    ReleaseCost(CornerStudy study, BrakePlan known, Optional<ReleaseShape> shape) {
+    ReleaseCost(CornerStudy study, BrakePlan plan, Optional<ReleaseShape> shape) {
+        BrakePlan known = shape.isEmpty() ? RestOfRelease.of(plan) : plan;
         quick = new QuickBrakePoint(study);
         space = new ReleaseSpace(
                 study.lockLimit(),

@@ -257,10 +257,7 @@ public final class Knobs {
 
     private static Parameter<Setup> release(String component, String name) {
         return Parameter.component(Release.class, component, name, METRES)
-                .within(
-                        BrakePlan::release,
-                        (p, r) -> new BrakePlan(
-                                p.brakePoint(), p.peakDeceleration(), p.buildUpTime(), r, p.disturbance()))
+                .within(BrakePlan::release, BrakePlan::with)
                 .within(Setup::plan, Setup::with);
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.strategy;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
@@ -247,17 +248,13 @@ public final class LatestBrakePoint {
 
     /**
      * Brake point, m, from which a car of constant brake force would come out of the release a little slower than the
-     * bound: where the scan starts. It meets the speed that the car has gained on the approach until there.
+     * bound: where the scan starts. It meets the speed that the car has gained on the approach until there. Where the
+     * whole release would slow the car by more than that, it lies within the release.
      */
     public double estimate(BrakePlan plan) {
         double target =
                 SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(plan.release().end(), bound.minimumSpeedAt())));
-        double released = 0;
-        int parts = 50;
-        double length = plan.release().end() - plan.release().start();
-        for (int i = 0; i < parts; i++) {
-            released += plan.release().remaining(plan.release().start() + (i + 0.5) / parts * length) * length / parts;
-        }
+        double[] left = areaLeft(plan.release());
         Car car = simulator.car();
         double lastAtFull = bound.brakePoint().orElse(plan.release().start());
         double point = Math.min(lastAtFull, plan.release().start());
@@ -267,11 +264,37 @@ public final class LatestBrakePoint {
             double drag = car.aerodynamics().drag((square + target * target) / 2)
                     / car.chassis().mass();
             double peak = plan.peakDeceleration();
-            double full = ((square - target * target) / 2 - peak * released) / (peak + drag);
-            point = plan.release().start() - full - speed * plan.buildUpTime() / 2;
+            double full = ((square - target * target) / 2 - peak * left[0]) / (peak + drag);
+            double there = full > 0
+                    ? plan.release().start() - full
+                    : whereLeft(plan.release(), left, (square - target * target) / 2 / peak);
+            point = there - speed * plan.buildUpTime() / 2;
         }
         return point;
     }
+
+    /** What is left of a release at equally spaced stations from its start to its end: metres at the full peak. */
+    private static double[] areaLeft(Release release) {
+        double[] left = new double[PARTS + 1];
+        double part = (release.end() - release.start()) / PARTS;
+        for (int i = PARTS - 1; i >= 0; i--) {
+            left[i] = left[i + 1] + release.remaining(release.start() + (i + 0.5) * part) * part;
+        }
+        return left;
+    }
+
+    /** Station within a release at which so much of it is left. */
+    private static double whereLeft(Release release, double[] left, double area) {
+        int i = PARTS;
+        while (i > 0 && left[i - 1] <= area) {
+            i--;
+        }
+        double share = i == 0 || area <= 0 ? 0 : (area - left[i]) / (left[i - 1] - left[i]);
+        return release.start() + (i - share) / PARTS * (release.end() - release.start());
+    }
+
+    /** Parts into which a release is cut to find what is left of it. */
+    private static final int PARTS = 50;
 
     /** Rounds in which brake point and speed there settle on each other; each about halves the error, at least. */
     private static final int ROUNDS = 12;

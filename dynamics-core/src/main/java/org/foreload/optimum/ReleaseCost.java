@@ -30,7 +30,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     private final ReleaseSpace space;
     private final QuickBrakePoint quick;
-    private final boolean downforce;
+    private final double promising;
     private final double notMade;
     private final double[] start;
 
@@ -49,11 +49,10 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
                 -study.bound().brakePoint().orElse(0),
                 known.buildUpTime(),
                 shape);
-        downforce = study.simulator().car().aerodynamics().frontDownforceArea() > 0
-                || study.simulator().car().aerodynamics().rearDownforceArea() > 0;
         start = space.point(known, known.brakePoint() - quick.estimate(known));
         QuickBrakePoint.Trial trial = quick.trial(known, known.brakePoint(), 1);
         notMade = NOT_MADE + (trial.made() ? trial.time() : 2 * study.bound().time());
+        promising = trial.made() && early(known).made() ? trial.cost() : Double.POSITIVE_INFINITY;
     }
 
     /** The point of the known plan. */
@@ -71,17 +70,22 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
         QuickBrakePoint.Trial trial = quick.trial(plan, plan.brakePoint(), 1);
         double cost = trial.cost();
         boolean made = trial.made();
-        if (made && downforce) {
-            QuickBrakePoint.Trial earlier = quick.trial(plan, plan.brakePoint() - EARLY, 1);
+        if (made && cost <= promising) {
+            QuickBrakePoint.Trial earlier = early(plan);
             made = earlier.made();
             cost += earlier.cost() - earlier.time();
         }
         return made ? cost : notMade + WAY_BACK * distance(point);
     }
 
+    /** The same plan from a little earlier. */
+    private QuickBrakePoint.Trial early(BrakePlan plan) {
+        return quick.trial(plan, plan.brakePoint() - EARLY, 1);
+    }
+
     /**
-     * Distance, m, by which a driver may be early and must still make the corner. Only with downforce is this a matter
-     * of its own: who brakes early is slower where the brake is still hard on, and has less load there.
+     * Distance, m, by which a driver may be early and must still make the corner: a search finds every gap between
+     * spins that is a decimetre wide. Only what is quicker than the start is tried so, since nothing else can win.
      */
     private static final double EARLY = 1;
 

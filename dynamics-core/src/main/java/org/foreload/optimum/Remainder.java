@@ -54,8 +54,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Most entries looked at in each search from a neighbour's release. */
     private static final int EVALUATIONS = 250;
 
-    /** A search for each case that is long enough for most: one restart in each round, a thousand entries long. */
-    public static final BestRelease EACH = new BestRelease(1, 1, 1000, 0);
+    /** A search for each case that is long enough for most: one restart in each round, six hundred entries long. */
+    public static final BestRelease EACH = new BestRelease(1, 1, 600, 0);
 
     /** Gap between entry and bound, s. */
     public double gap() {

@@ -33,7 +33,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     private static final double STEADY_TIME = 0.0004;
 
     /** Entries looked at in each search for the best release of a changed setup: it begins near it. */
-    private static final int ENTRIES = 120;
+    public static final int ENTRIES = 120;
 
     /** Copies the rows. */
     public Sensitivity {
@@ -152,14 +152,27 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     }
 
     /**
-     * Turns every knob of an entry.
+     * Turns every knob of an entry, with {@value #ENTRIES} entries in each search for the best release of a changed
+     * setup.
      *
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
      * @param sweep on how many threads, and who is told of progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
-        return of(study, entry, Knobs.of(setup(study, entry)), ENTRIES, sweep);
+        return of(study, entry, ENTRIES, sweep);
+    }
+
+    /**
+     * Turns every knob of an entry.
+     *
+     * @param study car, corner and driver that it was made with
+     * @param entry the best entry, or one near it
+     * @param entries looked at in each search for the best release of a changed setup
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
+        return of(study, entry, Knobs.of(setup(study, entry)), entries, sweep);
     }
 
     /**

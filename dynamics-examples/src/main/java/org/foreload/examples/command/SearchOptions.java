@@ -10,6 +10,10 @@ final class SearchOptions {
 
     private static final int MOST_RESTARTS = 100;
     private static final int MOST_EVALUATIONS = 100_000;
+    private static final int LEAST_EVALUATIONS = 20;
+
+    /** Part of the entries of a search far and wide that one nearby needs. */
+    private static final int NEARBY_PART = 15;
 
     @Option(
             names = "--seed",
@@ -41,7 +45,7 @@ final class SearchOptions {
     /** Refuses what cannot be, before anything is computed. */
     void check() {
         Options.within("--restarts", restarts, 0, MOST_RESTARTS, "");
-        Options.within("--evaluations", evaluations, 20, MOST_EVALUATIONS, "");
+        Options.within("--evaluations", evaluations, LEAST_EVALUATIONS, MOST_EVALUATIONS, "");
         sweepOptions.check();
     }
 
@@ -56,6 +60,11 @@ final class SearchOptions {
                 Math.min(restarts, Remainder.EACH.restarts()),
                 Math.min(evaluations, Remainder.EACH.evaluations()),
                 Remainder.EACH.buildUpTime());
+    }
+
+    /** Entries looked at in a search near a release that is known: 120 where nothing else is asked for. */
+    int nearby() {
+        return Math.max(LEAST_EVALUATIONS, evaluations / NEARBY_PART);
     }
 
     long seed() {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
                     + "speed, brake point and many more, the largest effect first.",
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
-                    + "sides, and the best release is searched for anew near the known one; each number of the plan is changed "
+                    + "sides, and the best release is searched for anew near the known one, with a fifteenth as many entries as --evaluations says; each number of the plan is changed "
                     + "with all else kept, and each side told apart: what missing it costs, and what comes of it."
         },
         optionListHeading = "%nOptions:%n",
@@ -62,7 +62,8 @@ final class SensitivityVerb implements Verb {
             EntryResult best =
                     Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
             try (ShownProgress progress = console.progress(searchOptions.quiet(), "numbers")) {
-                Sensitivity sensitivity = Sensitivity.of(study, best, new Sweep(searchOptions.threads(), progress));
+                Sensitivity sensitivity = Sensitivity.of(
+                        study, best, searchOptions.nearby(), new Sweep(searchOptions.threads(), progress));
                 common.picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
                 return SensitivityAnswer.of(study, best, sensitivity);
             }

@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.ejml.data.Complex_F64;
@@ -36,7 +37,7 @@ final class Linear {
         boolean solved = CommonOps_DDRM.solve(new DMatrixRMaj(matrix), new DMatrixRMaj(right), solution);
         double[] x = solution.getData();
         if (!solved) {
-            java.util.Arrays.fill(x, Double.NaN);
+            Arrays.fill(x, Double.NaN);
         }
         return x;
     }

@@ -1,6 +1,7 @@
 package org.foreload.optimum;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -318,7 +319,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             ReleaseCost cost, Tried start, double reach, int evaluations, long ownSeed, Rounds rounds) {
         ReleaseSpace space = cost.space();
         double[] spread = new double[space.size()];
-        java.util.Arrays.fill(spread, reach);
+        Arrays.fill(spread, reach);
         int wide = (int) (WIDE_SHARE * evaluations);
         Search.Found found = new Search(space.low(), space.high(), wide, rounds::stopped)
                 .wide(rounds.counting(cost), cost.start(), spread, ownSeed);

@@ -28,11 +28,10 @@ public record Nearby(BrakePlan plan, double time) {
      * @param study car, corner, driver and margin
      * @param known a release with a brake point from which, or near which, it makes the corner
      * @param entries looked at, at most
-     * @param stopped asked before each of them; a stop keeps what was found
      */
-    public static Nearby search(CornerStudy study, BrakePlan known, int entries, BooleanSupplier stopped) {
+    public static Nearby search(CornerStudy study, BrakePlan known, int entries) {
         ReleaseCost cost = new ReleaseCost(study, known, Optional.empty());
-        return search(cost, cost.start(), entries, stopped, cost).nearby();
+        return search(cost, cost.start(), entries, () -> false, cost).nearby();
     }
 
     /**

@@ -285,7 +285,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                     new BrakePlan(plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
             BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
-            Nearby best = Nearby.search(there, start, entries, () -> false);
+            Nearby best = Nearby.search(there, start, entries);
             return Point.of(there.simulator().run(best.plan()), best.time());
         }
     }

@@ -1,6 +1,7 @@
 package org.foreload.stability;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -123,12 +124,12 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
     private static final double LEVEL_TIME = 0.1;
 
     private static double mean(double[] values) {
-        return java.util.Arrays.stream(values).average().orElse(Double.NaN);
+        return Arrays.stream(values).average().orElse(Double.NaN);
     }
 
     private static double deviation(double[] values) {
         double mean = mean(values);
-        double squares = java.util.Arrays.stream(values)
+        double squares = Arrays.stream(values)
                 .map(value -> (value - mean) * (value - mean))
                 .sum();
         return values.length < 2 ? Double.NaN : Math.sqrt(squares / (values.length - 1));

@@ -1,5 +1,6 @@
 package org.foreload.validation.subject;
 
+import java.util.Arrays;
 import org.foreload.path.Path;
 
 /**
@@ -56,7 +57,7 @@ final class HodographLine implements Path {
         if (s >= station[ROWS]) {
             return column[ROWS];
         }
-        int found = java.util.Arrays.binarySearch(station, s);
+        int found = Arrays.binarySearch(station, s);
         int row = Math.max(0, found >= 0 ? found : -found - 2);
         double share = (s - station[row]) / (station[row + 1] - station[row]);
         return column[row] + share * (column[row + 1] - column[row]);

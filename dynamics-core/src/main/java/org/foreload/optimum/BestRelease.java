@@ -1,7 +1,6 @@
 package org.foreload.optimum;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +17,6 @@ import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.LowDiscrepancy;
-import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 
 /**
@@ -74,9 +72,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      * shapes. The best lies in one of many valleys.
      */
     private static final int STARTS_WITHIN = 2;
-
-    /** Share of its releases that a restart looks at far and wide, before it searches nearby. */
-    private static final double WIDE_SHARE = 0.8;
 
     /** Share of the drift allowed with which a search begins. */
     private static final double START_DRIFT = 0.7;
@@ -307,23 +302,15 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** The best of one simple shape. */
     private Tried within(CornerStudy study, Tried start, Rounds rounds) {
         ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        return searched(cost, start, WIDE_SIMPLE, simpleEvaluations(), seed, rounds);
+        return of(start, Nearby.wide(cost, WIDE_SIMPLE, simpleEvaluations(), seed, rounds));
     }
 
     private Tried free(CornerStudy study, Tried start, double reach, long ownSeed, Rounds rounds) {
         ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
-        return searched(cost, start, reach, evaluations, ownSeed, rounds);
+        return of(start, Nearby.wide(cost, reach, evaluations, ownSeed, rounds));
     }
 
-    private static Tried searched(
-            ReleaseCost cost, Tried start, double reach, int evaluations, long ownSeed, Rounds rounds) {
-        ReleaseSpace space = cost.space();
-        double[] spread = new double[space.size()];
-        Arrays.fill(spread, reach);
-        int wide = (int) (WIDE_SHARE * evaluations);
-        Search.Found found = new Search(space.low(), space.high(), wide, rounds::stopped)
-                .wide(rounds.counting(cost), cost.start(), spread, ownSeed);
-        Nearby near = Nearby.search(cost, found.point(), evaluations - wide, rounds);
-        return new Tried(start.shape(), near.plan(), near.time());
+    private static Tried of(Tried start, Nearby found) {
+        return new Tried(start.shape(), found.plan(), found.time());
     }
 }

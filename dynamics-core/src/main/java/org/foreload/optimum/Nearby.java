@@ -1,11 +1,13 @@
 package org.foreload.optimum;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Search;
+import org.foreload.study.Sweep;
 
 /**
  * What local searches from a start came to, each setting out anew where the one before gave up, until a round of them
@@ -22,8 +24,24 @@ public record Nearby(BrakePlan plan, double time) {
     /** Seconds; a round of searches none of which gains as much has arrived. */
     private static final double ARRIVED = 2e-4;
 
+    /** Entries after which local searches have seldom anything left to gain. */
+    private static final int LOCAL = 120;
+
+    /** Fewest entries with which it is worth looking around further. */
+    private static final int LEAST_AROUND = 100;
+
+    /** Spread of the first generation around what the local searches came to, in the units of the space. */
+    private static final double AROUND = 0.05;
+
+    /** Share of its entries that a search looks at far and wide, before it searches locally. */
+    private static final double WIDE_SHARE = 0.8;
+
+    private static final long SEED = 1;
+
     /**
-     * The best release near one that is known: peak, start, end, shape and brake point are free.
+     * The best release near one that is known: peak, start, end, shape and brake point are free. After the first
+     * {@value #LOCAL} entries it looks around what it has come to: local searches stop at creases, where one limit
+     * takes over from another.
      *
      * @param study car, corner, driver and margin
      * @param known a release with a brake point from which, or near which, it makes the corner
@@ -31,7 +49,34 @@ public record Nearby(BrakePlan plan, double time) {
      */
     public static Nearby search(CornerStudy study, BrakePlan known, int entries) {
         ReleaseCost cost = new ReleaseCost(study, known, Optional.empty());
-        return search(cost, cost.start(), entries, () -> false, cost).nearby();
+        Spent local = search(cost, cost.start(), Math.min(entries, LOCAL), () -> false, cost);
+        Nearby near = local.nearby();
+        int left = entries - local.evaluations();
+        if (left < LEAST_AROUND) {
+            return near;
+        }
+        ReleaseCost around = new ReleaseCost(study, near.plan(), Optional.empty());
+        Nearby found = wide(around, AROUND, left, SEED, new Rounds(1, Sweep.Progress.SILENT, left));
+        return found.time() < near.time() ? found : near;
+    }
+
+    /**
+     * Searches wide, then locally.
+     *
+     * @param cost of a point; the search begins at its start
+     * @param reach spread of the first generation, in the units of the space
+     * @param entries looked at
+     * @param seed of the random draws
+     * @param rounds counts them
+     */
+    static Nearby wide(ReleaseCost cost, double reach, int entries, long seed, Rounds rounds) {
+        ReleaseSpace space = cost.space();
+        double[] spread = new double[space.size()];
+        Arrays.fill(spread, reach);
+        int wide = (int) (WIDE_SHARE * entries);
+        Search.Found found = new Search(space.low(), space.high(), wide, rounds::stopped)
+                .wide(rounds.counting(cost), cost.start(), spread, seed);
+        return search(cost, found.point(), entries - wide, rounds);
     }
 
     /**

@@ -65,7 +65,8 @@ public record Quantity(String label, String unit, int decimals) {
         return unit.isEmpty() ? label : label + " " + unit;
     }
 
+    /** The words of a name; one that ends a part's name and begins its field's is said once. */
     private static String words(String name) {
-        return name.replace('_', ' ').replace('.', ' ');
+        return name.replace('_', ' ').replace('.', ' ').replaceAll("\\b(\\w+) (?=\\1\\b)", "");
     }
 }

@@ -109,6 +109,8 @@ class ReportTest {
             yaw_inertia_kg_m2                      | yaw inertia kg·m²
             trail_share                            | trail share
             rear_margin_change                     | rear margin change
+            release.release_start_m                | release start m
+            release.peak_deceleration_mps2         | release peak deceleration m/s²
             """)
     void theUnitIsReadOffTheName(String name, String heading) {
         assertEquals(heading, Quantity.of(name).heading());

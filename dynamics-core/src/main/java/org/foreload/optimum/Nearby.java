@@ -10,8 +10,8 @@ import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 
 /**
- * What local searches from a start came to, each setting out anew where the one before gave up, until a round of them
- * gains nothing.
+ * What searches from a start came to: local ones, each setting out anew where the one before gave up, until a round of
+ * them gains nothing; and wide ones around or before them.
  *
  * @param plan the best plan
  * @param time its cost, s: its time, with a price on what it does beyond what is allowed
@@ -24,7 +24,7 @@ public record Nearby(BrakePlan plan, double time) {
     /** Seconds; a round of searches none of which gains as much has arrived. */
     private static final double ARRIVED = 2e-4;
 
-    /** Entries after which local searches have seldom anything left to gain. */
+    /** Entries that local searches get before it looks further around. */
     private static final int LOCAL = 120;
 
     /** Fewest entries with which it is worth looking around further. */

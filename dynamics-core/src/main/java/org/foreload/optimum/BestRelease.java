@@ -267,7 +267,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     private double hardest(CornerStudy study) {
-        return new QuickBrakePoint(study).hardest(buildUpTime, study.lockLimit());
+        return new QuickBrakePoint(study).hardest(buildUpTime);
     }
 
     private List<BrakePlan> coarse(CornerStudy study) {

@@ -48,12 +48,14 @@ public final class QuickBrakePoint {
     private final EntrySimulator simulator;
     private final Allowance allowance;
     private final boolean onlyDrift;
+    private final double lockLimit;
     private final LatestBrakePoint full;
 
     /** Searches with the simulator of a study, for its margin. */
     public QuickBrakePoint(CornerStudy study) {
         simulator = study.simulator();
         allowance = study.allowance();
+        lockLimit = study.lockLimit();
         full = new LatestBrakePoint(study.bound(), simulator, allowance);
         onlyDrift = allowance.edge() == 0 && allowance.front() == 0 && allowance.rear() == 0;
     }
@@ -229,8 +231,13 @@ public final class QuickBrakePoint {
         return share == 0 ? a : a + share * (b - a);
     }
 
-    /** Hardest braking, m/s², in a straight line that keeps the reserve. */
-    double hardest(double buildUpTime, double lockLimit) {
+    /**
+     * Hardest braking in a straight line, m/s², that keeps the reserve: found by driving, so that it knows of banking,
+     * which takes load off the wheels of one side, and of a body that still pitches when the foot is down.
+     *
+     * @param buildUpTime time in which the foot reaches the peak, s
+     */
+    public double hardest(double buildUpTime) {
         double peak = FIRST_PEAK * lockLimit;
         for (int i = 0; i < PEAK_ROUNDS; i++) {
             BrakePlan straight = new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));

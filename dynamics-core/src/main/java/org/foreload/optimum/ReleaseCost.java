@@ -44,7 +44,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
         quick = new QuickBrakePoint(study);
         space = new ReleaseSpace(
                 study.lockLimit(),
-                Math.max(study.lockLimit(), quick.hardest(known.buildUpTime(), study.lockLimit())),
+                Math.max(study.lockLimit(), quick.hardest(known.buildUpTime())),
                 study.simulator().apex(),
                 -study.bound().brakePoint().orElse(0),
                 known.buildUpTime(),

@@ -190,7 +190,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
                 }
             }
         }
-        double hardest = quick.hardest(variant.buildUpTime(), variant.study().lockLimit());
+        double hardest = quick.hardest(variant.buildUpTime());
         for (BrakePlan ideal : IdealRelease.all(variant.study(), variant.buildUpTime(), hardest)) {
             QuickBrakePoint.Answer answer = quick.find(ideal, quick.estimate(ideal), START_DRIFT);
             if (answer.cost() < least) {

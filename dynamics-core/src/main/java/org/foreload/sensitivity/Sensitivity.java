@@ -33,7 +33,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     private static final double STEADY_TIME = 0.0004;
 
     /** Entries looked at in each search for the best release of a changed setup: it begins near it. */
-    public static final int ENTRIES = 120;
+    public static final int ENTRIES = 600;
 
     /** Copies the rows. */
     public Sensitivity {
@@ -227,8 +227,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             this.entries = entries;
             this.study = study;
             this.setup = setup(study, entry);
-            this.peakShare = setup.plan().peakDeceleration() / study.lockLimit();
-            this.shift = setup.plan().brakePoint() - new QuickBrakePoint(study).estimate(setup.plan());
+            QuickBrakePoint quick = new QuickBrakePoint(study);
+            this.peakShare =
+                    setup.plan().peakDeceleration() / quick.hardest(setup.plan().buildUpTime());
+            this.shift = setup.plan().brakePoint() - quick.estimate(setup.plan());
             this.asPlanned = Point.of(entry, entry.time());
             this.asSearched = best(study, setup.plan());
         }
@@ -281,9 +283,12 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         }
 
         private Point best(CornerStudy there, BrakePlan plan) {
-            BrakePlan scaled =
-                    new BrakePlan(plan.brakePoint(), peakShare * there.lockLimit(), plan.buildUpTime(), plan.release());
             QuickBrakePoint quick = new QuickBrakePoint(there);
+            BrakePlan scaled = new BrakePlan(
+                    plan.brakePoint(),
+                    peakShare * quick.hardest(plan.buildUpTime()),
+                    plan.buildUpTime(),
+                    plan.release());
             BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
             Nearby best = Nearby.search(there, start, entries);
             return Point.of(there.simulator().run(best.plan()), best.time());

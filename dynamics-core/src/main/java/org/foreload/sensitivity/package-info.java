@@ -3,8 +3,8 @@
  *
  * <p><b>Key idea.</b> The best release lies on the edge of sliding or of stopping a wheel, so with a changed car the
  * same release falls over that edge to one side. For each changed car, corner or driver the best release is therefore
- * searched for anew, by local searches from the known one, whose peak is first held as a share of what locks a wheel;
- * long searches look around what these have come to. Numbers of the plan are turned without a search: they say what
+ * searched for anew, from the known one, whose peak is first held as a share of what locks a wheel: local searches, and
+ * then one that looks around what these have come to. Numbers of the plan are turned without a search: they say what
  * missing the plan costs, each side by itself, since the best plan stands on an edge: slower to one side, it may be a
  * spin to the other.
  *
@@ -15,6 +15,6 @@
  * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers hang together, such as mass
  * and yaw inertia, and best releases far from the known one. <b>Fails when</b> another limit takes over within the
  * step: the row is then marked as not steady; so is one whose effect is lost in the accuracy of the searches, some
- * milliseconds, with short ones now and then a hundredth of a second.
+ * milliseconds, with fewer entries now and then a hundredth of a second.
  */
 package org.foreload.sensitivity;

@@ -12,6 +12,7 @@ import org.foreload.entry.SampleEntries;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
+import org.foreload.path.TiltedPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
@@ -56,6 +57,23 @@ class QuickBrakePointTest {
 
     /** Each search narrows to 0.02 m; the quick one reads between trials a decimetre apart. */
     private static final double BOTH_SEARCHES = 0.06;
+
+    /**
+     * On a banked road the wheels of one side carry less, by more than two hundredths at two degrees (m·g·sin φ·h/t of
+     * half the weight, for a CG a third of a track high), and the first of them to stop bounds the braking.
+     */
+    @Test
+    void theHardestBrakingIsLessWhereTheRoadIsBanked() {
+        CornerStudy level = SampleStudies.roadCar();
+        Corner corner = level.simulator().corner();
+        Corner banked = new Corner("banked", corner.approachSpeed(), new TiltedPath(corner.path(), 0, -BANKING));
+        CornerStudy tilted = CornerStudy.of(level.simulator().car(), banked);
+        double most = new QuickBrakePoint(level).hardest(0.25);
+        double less = new QuickBrakePoint(tilted).hardest(0.25);
+        assertTrue(less < 0.98 * most, less + " against " + most);
+    }
+
+    private static final double BANKING = Math.toRadians(2);
 
     /** A driver who is a metre early makes the corner too, or the brake point was luck. */
     @Test

@@ -13,7 +13,7 @@ final class SearchOptions {
     private static final int LEAST_EVALUATIONS = 20;
 
     /** Part of the entries of a search far and wide that one nearby needs. */
-    private static final int NEARBY_PART = 15;
+    private static final int NEARBY_PART = 3;
 
     @Option(
             names = "--seed",
@@ -62,7 +62,7 @@ final class SearchOptions {
                 Remainder.EACH.buildUpTime());
     }
 
-    /** Entries looked at in a search near a release that is known: 120 where nothing else is asked for. */
+    /** Entries looked at in a search near a release that is known: 600 where nothing else is asked for. */
     int nearby() {
         return Math.max(LEAST_EVALUATIONS, evaluations / NEARBY_PART);
     }

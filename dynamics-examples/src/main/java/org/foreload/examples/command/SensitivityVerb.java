@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
                     + "speed, brake point and many more, the largest effect first.",
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
-                    + "sides, and the best release is searched for anew near the known one, with a fifteenth as many entries as --evaluations says; each number of the plan is changed "
+                    + "sides, and the best release is searched for anew near the known one, with a third as many entries as --evaluations says; each number of the plan is changed "
                     + "with all else kept, and each side told apart: what missing it costs, and what comes of it."
         },
         optionListHeading = "%nOptions:%n",
@@ -27,7 +27,7 @@ import picocli.CommandLine.Mixin;
             "",
             "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
                     + "unused until the apex. Apart: by how many ms twice the half change differs from the whole one, since "
-                    + "another limit takes over, or since searches come only so near the best: --evaluations 9000 brings them nearer. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
+                    + "another limit takes over, or since searches come only so near the best. --evaluations 360 gives a quick look, with effects a fifth off here and there. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
                     + "added to those of the line.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",

@@ -41,7 +41,7 @@ class LongVerbsTest {
 
     @Test
     void sensitivityIsSortedAndKnowsThatLessGripIsSlower() throws IOException {
-        List<JsonNode> rows = rows(answer("sensitivity", CORNER, "--evaluations", "300"), "rows");
+        List<JsonNode> rows = rows(answer("sensitivity", CORNER, "--evaluations", "60"), "rows");
         double before = Double.POSITIVE_INFINITY;
         for (JsonNode row : rows) {
             double change = Math.abs(row.get("time_change_s").asDouble());

@@ -198,7 +198,7 @@ public final class BicycleModel {
                 double carried = Math.max(-most, Math.min(most, asked));
                 wheels.longitudinal[wheel] = carried;
                 wheels.lateral[wheel] = -tyre.lateralForce(slip, carried, load);
-                wheels.lockMargin[wheel] = most - brake + IDLE_FORCE;
+                wheels.lockMargin[wheel] = most + Math.min(0, drive) - brake + IDLE_FORCE;
             }
         }
     }

@@ -5,7 +5,7 @@ package org.foreload.bicycle;
  *
  * @param steer steering angle of the front wheels, rad, positive to the left
  * @param brakeForce brake force that the pedal asks of all wheels together, N, zero or above
- * @param driveForce drive force of all driven wheels together, N, zero or above
+ * @param driveForce drive force of all driven wheels together, N; below zero the engine slows them
  * @param locks the wheels that are stopped
  * @param grade slope along the road, rad, positive uphill
  * @param banking slope across the road, rad, positive where it helps a left turn

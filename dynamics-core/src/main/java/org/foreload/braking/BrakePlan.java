@@ -1,20 +1,28 @@
 package org.foreload.braking;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import org.foreload.conventions.Checks;
 
 /**
- * A brake plan: when × how hard × how it comes off, and what disturbs the pedal. Decelerations here are those that the
- * brakes alone ask for (brake force over mass); drag comes on top.
+ * A brake plan: when × how hard × how it comes off, where the throttle is picked up, and what disturbs the pedal.
+ * Decelerations here are those that the brakes alone ask for (brake force over mass); drag comes on top.
  *
  * @param brakePoint station where the foot comes down, m
  * @param peakDeceleration brake force over mass at the peak, m/s²
  * @param buildUpTime time in which the foot reaches the peak, s
  * @param release how the brake comes off
+ * @param pickUp station from which the driver asks for drive again, m; empty: from brake off on, as soon as the grip
+ *     leaves anything for it
  * @param disturbance what the foot or the pedal makes of it
  */
 public record BrakePlan(
-        double brakePoint, double peakDeceleration, double buildUpTime, Release release, PedalDisturbance disturbance) {
+        double brakePoint,
+        double peakDeceleration,
+        double buildUpTime,
+        Release release,
+        OptionalDouble pickUp,
+        PedalDisturbance disturbance) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BrakePlan {
@@ -22,32 +30,47 @@ public record BrakePlan(
         Checks.positive("peak_deceleration", peakDeceleration);
         Checks.notNegative("build_up_time", buildUpTime);
         Objects.requireNonNull(release);
+        pickUp.ifPresent(station -> Checks.finite("pick_up", station));
         Objects.requireNonNull(disturbance);
     }
 
     /** A plan that is carried out as intended. */
     public BrakePlan(double brakePoint, double peakDeceleration, double buildUpTime, Release release) {
-        this(brakePoint, peakDeceleration, buildUpTime, release, PedalDisturbance.NONE);
+        this(brakePoint, peakDeceleration, buildUpTime, release, OptionalDouble.empty(), PedalDisturbance.NONE);
     }
 
     /** The same plan from another brake point. */
     public BrakePlan withBrakePoint(double station) {
-        return new BrakePlan(station, peakDeceleration, buildUpTime, release, disturbance);
+        return new BrakePlan(station, peakDeceleration, buildUpTime, release, pickUp, disturbance);
     }
 
     /** The same plan with another peak, m/s². */
     public BrakePlan withPeakDeceleration(double peak) {
-        return new BrakePlan(brakePoint, peak, buildUpTime, release, disturbance);
+        return new BrakePlan(brakePoint, peak, buildUpTime, release, pickUp, disturbance);
+    }
+
+    /** The same plan with drive asked for from this station on, m. */
+    public BrakePlan withPickUp(double station) {
+        return new BrakePlan(
+                brakePoint, peakDeceleration, buildUpTime, release, OptionalDouble.of(station), disturbance);
+    }
+
+    /**
+     * Station from which the driver asks for drive, m: the pick-up point, or brake off where that comes later or no
+     * pick-up point is given.
+     */
+    public double drivenFrom() {
+        return Math.max(release.end(), pickUp.orElse(Double.NEGATIVE_INFINITY));
     }
 
     /** The same plan with another release. */
     public BrakePlan with(Release other) {
-        return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, other, disturbance);
+        return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, other, pickUp, disturbance);
     }
 
     /** The same plan with another foot or pedal. */
     public BrakePlan with(PedalDisturbance other) {
-        return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, release, other);
+        return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, release, pickUp, other);
     }
 
     /**

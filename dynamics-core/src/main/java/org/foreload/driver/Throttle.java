@@ -1,95 +1,141 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.load.LoadTransfer;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
- * The driver's right foot when it is not braking: flat out on the approach, holding speed between the end of the brake
- * and the point where the throttle opens, then along the {@link ExitPlan}; always within the engine's power and what
- * the driven wheels have left.
+ * The driver's right foot: flat out on the approach; off the throttle while braking and coasting; from the pick-up
+ * point on, as much drive as the engine gives and the grip leaves, up to the speed with which the rest of the corner
+ * can be driven ({@link ExitPlan}).
+ *
+ * <p>Drive and steering share the grip. A driven axle must keep the lateral force that the line asks of it: its two
+ * wheels get the same drive force X, and what they keep is Σ P_y √(1 − (X/P_x)²), the friction ellipse of each wheel.
+ * So an unloaded inner wheel may spend most of its grip on driving as long as the outer one carries the corner. And
+ * since driving takes load off the front axle, no more is asked than leaves the front what the steering asks of it,
+ * once the load has moved: F_z(a) = F_z(0) − m·a·h/L.
+ *
+ * <p>One instance serves one run at a time.
  */
 public final class Throttle {
 
-    /** How firmly a speed is held, 1/s: an error halves in about a third of a second. */
+    /** How firmly the driver closes up to the speed aimed for, 1/s: an error halves in about a third of a second. */
     private static final double SPEED_GAIN = 2;
-
-    /** How much acceleration the driver gives up per metre that the car is wide of the line, 1/s². */
-    private static final double WIDE_GAIN = 6;
-
-    /** Distance off the line, m, that the driver does not mind. */
-    private static final double WIDE_TOLERANCE = 0.1;
-
-    /** Share of the longitudinal force left at a driven wheel that the driver dares to use. */
-    private static final double USE = 0.95;
 
     private final Car car;
     private final ExitPlan exit;
+    private final RightFoot foot;
+    private final LoadTransfer transfer;
+    private final double mass;
+    private final double wheelbase;
+    private final double height;
+    private final double frontShare;
 
     /** A driver in this car with this plan for the exit. */
-    public Throttle(Car car, ExitPlan exit) {
+    public Throttle(Car car, ExitPlan exit, RightFoot foot) {
         this.car = car;
         this.exit = exit;
+        this.foot = foot;
+        this.transfer = LoadTransfer.of(car);
+        this.mass = car.chassis().mass();
+        this.wheelbase = car.chassis().wheelbase();
+        this.height = car.chassis().cgHeight();
+        this.frontShare = car.driveline().drivenAxle().frontShare();
     }
 
-    /** Drive force of a foot that is flat on the floor, N. */
+    /** Drive force of a foot that is flat on the floor, N, as far as the driven wheels hold it. */
     public double flatOut(double speed, WheelForces wheels) {
-        return most(speed, wheels);
+        return Math.min(
+                power(speed), traction(wheels, Math.abs(wheels.frontLateral()), Math.abs(wheels.rearLateral())));
+    }
+
+    /** Drive force of a foot that is off the throttle, N: below zero, the engine's drag. */
+    public double closed() {
+        return -car.driveline().closedThrottleDrag();
     }
 
     /**
-     * Drive force that holds a speed, N.
+     * Drive force after the pick-up point, N; that of a closed throttle where the grip leaves nothing.
      *
-     * @param target m/s
-     * @param speed m/s
-     * @param steer angle of the front wheels, rad
+     * @param view what the driver sees and feels of the car
      * @param wheels loads and forces as they are
+     * @param hands what the line and the corrections ask of the axles at this moment
      */
-    public double hold(double target, double speed, double steer, WheelForces wheels) {
-        return limited(SPEED_GAIN * (target - speed), speed, steer, wheels);
+    public double exit(DriverView view, WheelForces wheels, Steering hands) {
+        double speed = view.speed;
+        double front = Math.abs(hands.askedFront());
+        double rear = Math.abs(hands.askedRear());
+        double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
+        double aimed = exit.acceleration(view.station) + SPEED_GAIN * (exit.speed(view.station) - speed);
+        double wanted = mass * Math.min(aimed, frontLeaves(speed, wheels, front)) + resistance;
+        double most = Math.min(power(speed), traction(wheels, front, rear));
+        return Math.max(closed(), Math.min(wanted, most));
     }
 
-    /**
-     * Drive force on the way out, N.
-     *
-     * @param station m
-     * @param wide distance to the outside of the line, m
-     * @param speed m/s
-     * @param steer angle of the front wheels, rad
-     * @param wheels loads and forces as they are
-     */
-    public double exit(double station, double wide, double speed, double steer, WheelForces wheels) {
-        double wanted = exit.acceleration(station)
-                + SPEED_GAIN * (exit.speed(station) - speed)
-                - WIDE_GAIN * Math.max(0, wide - WIDE_TOLERANCE);
-        return limited(wanted, speed, steer, wheels);
+    private double power(double speed) {
+        return car.driveline().power() / Math.max(speed, 1);
     }
 
-    private double limited(double acceleration, double speed, double steer, WheelForces wheels) {
-        double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(steer);
-        double force = car.chassis().mass() * acceleration + resistance;
-        return Math.max(0, Math.min(force, most(speed, wheels)));
+    /** Acceleration, m/s², at which the front axle still has this lateral force once the load has moved. */
+    private double frontLeaves(double speed, WheelForces wheels, double needed) {
+        double load = wheels.frontAxleLoad();
+        double peak = peak(car.frontTyre(), wheels.load(0)) + peak(car.frontTyre(), wheels.load(1));
+        if (!(height > 0) || !(load > 0) || !(peak > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double square = speed * speed;
+        double pressed = load + wheels.rearAxleLoad() - transfer.frontAxle(0, square) - transfer.rearAxle(0, square);
+        double drag = car.aerodynamics().dragHeight() * car.aerodynamics().drag(square) / wheelbase;
+        double still = transfer.frontAxle(pressed / mass, square) - drag;
+        return (still - needed / foot.gripUse() * load / peak) * wheelbase / (mass * height);
     }
 
-    private double most(double speed, WheelForces wheels) {
-        double frontShare = car.driveline().drivenAxle().frontShare();
-        double most = car.driveline().power() / Math.max(speed, 1);
-        for (int wheel = 0; wheel < 4; wheel++) {
-            double share = (wheel < 2 ? frontShare : 1 - frontShare) / 2;
-            if (share > 0) {
-                most = Math.min(most, USE * left(wheel, wheels) / share);
-            }
+    private static double peak(Tyre tyre, double load) {
+        return tyre.peakForceY(load);
+    }
+
+    /** Drive force, N, that leaves the driven axles the lateral forces that they need. */
+    private double traction(WheelForces wheels, double front, double rear) {
+        double most = Double.POSITIVE_INFINITY;
+        if (frontShare > 0) {
+            most = axle(car.frontTyre(), wheels.load(0), wheels.load(1), front) / frontShare;
+        }
+        if (frontShare < 1) {
+            most = Math.min(most, axle(car.rearTyre(), wheels.load(2), wheels.load(3), rear) / (1 - frontShare));
         }
         return most;
     }
 
-    private double left(int wheel, WheelForces wheels) {
-        var tyre = wheel < 2 ? car.frontTyre() : car.rearTyre();
-        double load = wheels.load(wheel);
-        double peakY = tyre.peakForceY(load);
-        if (!(peakY > 0)) {
+    /** Newton steps from the ellipse of a whole axle to that of two unlike wheels; each squares the error. */
+    private static final int STEPS = 4;
+
+    /**
+     * Drive force, N, of an axle whose wheels drive alike and keep a lateral force: with X = P_x,min·sin φ, the root of
+     * use·(P_y cos φ + P_y′ √(1 − (k sin φ)²)) = needed.
+     */
+    private double axle(Tyre tyre, double left, double right, double needed) {
+        double small = Math.min(left, right);
+        double large = Math.max(left, right);
+        double along = tyre.peakForceX(small);
+        double k = along > 0 ? along / tyre.peakForceX(large) : 0;
+        double inner = foot.gripUse() * tyre.peakForceY(small);
+        double outer = foot.gripUse() * tyre.peakForceY(large);
+        double most = inner + outer;
+        if (!(along > 0) || !(needed < most)) {
             return 0;
         }
-        double used = wheels.lateral(wheel) / peakY;
-        return tyre.peakForceX(load) * Math.sqrt(Math.max(0, 1 - used * used));
+        double steepest = Math.asin(foot.gripUse());
+        double phi = Math.acos(needed / most);
+        for (int i = 0; i < STEPS; i++) {
+            phi = Math.min(phi, steepest);
+            double sin = Math.sin(phi);
+            double cos = Math.cos(phi);
+            double kept = Math.sqrt(1 - k * k * sin * sin);
+            double excess = inner * cos + outer * kept - needed;
+            double slope = -inner * sin - outer * k * k * sin * cos / kept;
+            phi -= slope < 0 ? excess / slope : 0;
+        }
+        return 2 * along * Math.sin(Math.max(0, Math.min(phi, steepest)));
     }
 }

@@ -18,6 +18,7 @@ import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.DriverView;
 import org.foreload.driver.ExitPlan;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
@@ -34,8 +35,8 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     enum Foot {
         FLAT_OUT,
         BRAKING,
-        HOLDING,
-        LEAVING
+        COASTING,
+        DRIVING
     }
 
     private final BicycleModel model;
@@ -45,9 +46,9 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private final DriverSettings settings;
     private final BrakePlan plan;
     private final double mass;
-    private final double outside;
     private final double slowestBraking;
     private final WheelForces wheels = new WheelForces();
+    private final DriverView view = new DriverView();
     private final double[] perSecond = new double[EntryState.SIZE];
 
     private Foot foot = Foot.FLAT_OUT;
@@ -55,7 +56,6 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private double pieceStart;
     private double pieceEnd;
     private double timeOfBrake = Double.POSITIVE_INFINITY;
-    private double heldSpeed;
     private long evaluations;
     private double lastStation = Double.NaN;
     private final double[] lastState = new double[EntryState.SIZE];
@@ -75,9 +75,8 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         this.throttle = throttle;
         this.settings = settings;
         this.plan = plan;
-        this.slowestBraking = settings.slowestBraking() * exit.speed(exit.opening());
+        this.slowestBraking = settings.leftFoot().slowestBraking() * exit.speed(exit.opening());
         this.mass = model.car().chassis().mass();
-        this.outside = -Math.signum(path.heading(path.end()) - path.heading(path.start()));
     }
 
     @Override
@@ -92,16 +91,13 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         lastStation = Double.NaN;
     }
 
-    /** Moves the foot; what it needs to remember is the time at which it came down or the speed it is to hold. */
-    void foot(Foot next, double time, double speed) {
+    /** Moves the feet; what the left one needs to remember is the time at which it came down. */
+    void foot(Foot next, double time) {
         if (next == foot) {
             return;
         }
         if (next == Foot.BRAKING) {
             timeOfBrake = time;
-        }
-        if (next == Foot.HOLDING) {
-            heldSpeed = speed;
         }
         foot = next;
         lastStation = Double.NaN;
@@ -160,33 +156,23 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         double speed = Math.sqrt(vx * vx + vy * vy);
 
         Controls controls = new Controls(
-                x[STEER],
-                Math.max(0, mass * x[BRAKE]),
-                Math.max(0, mass * x[DRIVE]),
-                locks,
-                path.grade(s),
-                path.banking(s));
+                x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE], locks, path.grade(s), path.banking(s));
         model.rates(x, CAR, controls, wheels, perSecond);
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
 
-        double wanted = steering.angle(
-                s,
-                x[OFFSET],
-                x[HEADING_ERROR],
-                vx,
-                vy,
-                yawRate,
-                perSecond[VY],
-                perSecond[YAW_RATE],
-                deceleration,
-                wheels);
-        double rate = settings.steeringRate();
+        view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
+        view.motion(x, perSecond, CAR, deceleration);
+        double wanted = steering.angle(view, wheels);
+        double rate = settings.hands().rate();
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;
         perSecond[HEADING_ERROR] = yawRate - curvature * progress;
-        perSecond[STEER] = rate * Math.tanh((wanted - x[STEER]) / (settings.steeringLag() * rate));
-        perSecond[BRAKE] = (brakeDemand(s, x[TIME], speed) - x[BRAKE]) / settings.brakeLag();
-        perSecond[DRIVE] = (driveDemand(s, x, speed) / mass - x[DRIVE]) / settings.throttleLag();
+        perSecond[STEER] =
+                rate * Math.tanh((wanted - x[STEER]) / (settings.hands().lag() * rate));
+        perSecond[BRAKE] = (brakeDemand(s, x[TIME], speed) - x[BRAKE])
+                / settings.leftFoot().lag();
+        perSecond[DRIVE] =
+                (driveDemand(speed) / mass - x[DRIVE]) / settings.rightFoot().lag();
         lastStation = station;
         System.arraycopy(x, 0, lastState, 0, x.length);
         lastProgress = progress;
@@ -211,12 +197,11 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return demand * above * above * (3 - 2 * above);
     }
 
-    private double driveDemand(double station, double[] x, double speed) {
+    private double driveDemand(double speed) {
         return switch (foot) {
             case FLAT_OUT -> throttle.flatOut(speed, wheels);
-            case BRAKING -> 0;
-            case HOLDING -> throttle.hold(heldSpeed, speed, x[STEER], wheels);
-            case LEAVING -> throttle.exit(station, outside * x[OFFSET], speed, x[STEER], wheels);
+            case BRAKING, COASTING -> throttle.closed();
+            case DRIVING -> throttle.exit(view, wheels, steering);
         };
     }
 }

@@ -114,8 +114,8 @@ public final class EntrySimulator {
         EntryEquations equations = new EntryEquations(
                 new BicycleModel(car),
                 path,
-                new Steering(car, path, driver),
-                new Throttle(car, exit),
+                new Steering(car, path, driver.hands()),
+                new Throttle(car, exit, driver.rightFoot()),
                 driver,
                 exit,
                 plan);
@@ -128,7 +128,7 @@ public final class EntrySimulator {
             double end = stations[i + 1];
             equations.enterPiece(start, end);
             EntryEquations.Foot foot = footAt((start + end) / 2, plan);
-            equations.foot(foot, state[EntryState.TIME], Math.hypot(state[EntryState.VX], state[EntryState.VY]));
+            equations.foot(foot, state[EntryState.TIME]);
             recorder.enter(start, state);
             double at = start;
             while (at < end - SHORTEST_PIECE && recorder.running()) {
@@ -178,7 +178,7 @@ public final class EntrySimulator {
         add(stations, 0);
         add(stations, apex);
         add(stations, plan.brakePoint());
-        add(stations, exit.opening());
+        add(stations, plan.drivenFrom());
         for (double kink : path.kinks()) {
             add(stations, kink);
         }
@@ -204,7 +204,7 @@ public final class EntrySimulator {
         if (station < plan.release().end()) {
             return station < plan.brakePoint() ? EntryEquations.Foot.FLAT_OUT : EntryEquations.Foot.BRAKING;
         }
-        return station < exit.opening() ? EntryEquations.Foot.HOLDING : EntryEquations.Foot.LEAVING;
+        return station < plan.drivenFrom() ? EntryEquations.Foot.COASTING : EntryEquations.Foot.DRIVING;
     }
 
     /** Straight ahead at the approach speed, throttle open, load settled. */
@@ -216,7 +216,7 @@ public final class EntrySimulator {
         equations.enterPiece(start, start);
         for (int i = 0; i < SETTLING_ROUNDS; i++) {
             WheelForces wheels = equations.wheelsAt(start, state);
-            state[EntryState.DRIVE] = new Throttle(car, exit).flatOut(speed, wheels)
+            state[EntryState.DRIVE] = new Throttle(car, exit, driver.rightFoot()).flatOut(speed, wheels)
                     / car.chassis().mass();
             wheels = equations.wheelsAt(start, state);
             state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();

@@ -2,6 +2,7 @@ package org.foreload.handling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.Controls;
@@ -30,26 +31,20 @@ final class LaggedModel {
         double[] state = equations.state(unknown, trim.lateralAcceleration(), trim.deceleration());
         Controls controls = equations.controls(unknown);
         BicycleModel model = equations.model();
-        List<Integer> kept = kept(car);
+        int[] kept = kept(car).stream().mapToInt(Integer::intValue).toArray();
         WheelForces wheels = new WheelForces();
         double[] rate = new double[BicycleState.SIZE];
-        double[][] matrix = new double[kept.size()][kept.size()];
-        for (int row = 0; row < matrix.length; row++) {
-            for (int column = 0; column < matrix.length; column++) {
-                int changed = kept.get(column);
-                int seen = kept.get(row);
-                matrix[row][column] = Derivative.of(
-                        x -> {
-                            double[] moved = state.clone();
-                            moved[changed] = x;
-                            model.rates(moved, 0, controls, wheels, rate);
-                            return rate[seen];
-                        },
-                        state[changed],
-                        BEND[changed]);
-            }
-        }
-        return Linear.eigenvalues(matrix);
+        return Linearisation.eigenvalues(
+                moved -> {
+                    double[] whole = state.clone();
+                    for (int i = 0; i < kept.length; i++) {
+                        whole[kept[i]] = moved[i];
+                    }
+                    model.rates(whole, 0, controls, wheels, rate);
+                    return IntStream.of(kept).mapToDouble(i -> rate[i]).toArray();
+                },
+                IntStream.of(kept).mapToDouble(i -> state[i]).toArray(),
+                IntStream.of(kept).mapToDouble(i -> BEND[i]).toArray());
     }
 
     private static List<Integer> kept(Car car) {

@@ -40,6 +40,11 @@ public record Trim(
     /** Newton steps before a part of the way is given up. */
     private static final int MOST_STEPS = 40;
 
+    /**
+     * First part of the way that is tried: from too far, Newton's method may land on the other side of a tyre's peak.
+     */
+    private static final double FIRST_PART = 1.0 / 8;
+
     /** Smallest part of the way from straight ahead to the trim that is tried. */
     private static final double SMALLEST_PART = 1.0 / 512;
 
@@ -64,7 +69,7 @@ public record Trim(
         TrimEquations equations = new TrimEquations(car, speed);
         double[] unknown = new double[TrimEquations.UNKNOWNS];
         double done = 0;
-        double part = 1;
+        double part = FIRST_PART;
         if (!solve(equations, unknown, 0, 0)) {
             return Optional.empty();
         }
@@ -178,13 +183,18 @@ public record Trim(
         return -change[1] - car.chassis().wheelbase() / (speed * speed);
     }
 
-    /** This motion as a point to linearise about. */
-    public OperatingPoint point() {
+    /** State of the car in this motion, named by {@link BicycleState}. */
+    public double[] state() {
         TrimEquations equations = new TrimEquations(car, speed);
         double[] unknown = {
             sideslip, steer, (brakeForce - driveForce) / car.chassis().mass()
         };
-        double[] state = equations.state(unknown, lateralAcceleration, deceleration);
+        return equations.state(unknown, lateralAcceleration, deceleration);
+    }
+
+    /** This motion as a point to linearise about. */
+    public OperatingPoint point() {
+        double[] state = state();
         return new OperatingPoint(
                 car,
                 state[BicycleState.VX],

@@ -149,8 +149,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         Car stiff = withoutBodyLags(car);
         Car rigid = stiff.withTyres(withoutLag(car.frontTyre()), withoutLag(car.rearTyre()));
         DriverSettings driver = study.simulator().driver();
-        DriverSettings quickFoot = driver.withBrakeLag(Math.min(AT_ONCE, driver.brakeLag()));
-        DriverSettings wholeExit = quickFoot.withExitFriction(Math.max(WHOLE, driver.exitFriction()));
+        DriverSettings quickFoot = driver.with(
+                driver.leftFoot().withLag(Math.min(AT_ONCE, driver.leftFoot().lag())));
+        DriverSettings wholeExit = quickFoot.with(driver.rightFoot()
+                .withExitFriction(Math.max(WHOLE, driver.rightFoot().exitFriction())));
         double sudden = Math.min(SUDDEN, buildUpTime);
         return List.of(
                 new Variant(SHAPE, study, buildUpTime),

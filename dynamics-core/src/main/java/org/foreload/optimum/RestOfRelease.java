@@ -27,6 +27,7 @@ record RestOfRelease(ReleaseShape original, double from) implements ReleaseShape
                 plan.peakDeceleration() * reached,
                 plan.buildUpTime(),
                 new Release(new RestOfRelease(release.shape(), from), plan.brakePoint(), release.end()),
+                plan.pickUp(),
                 plan.disturbance());
     }
 

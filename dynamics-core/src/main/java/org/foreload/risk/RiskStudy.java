@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
@@ -124,10 +125,11 @@ public final class RiskStudy {
 
     private EntrySimulator simulator(Car car) {
         EntrySimulator planned = study.simulator();
+        DriverSettings driver = planned.driver();
         return new EntrySimulator(
                 car,
                 planned.corner(),
-                planned.driver().withSlowestBraking(SLOWEST_BRAKING),
+                driver.with(driver.leftFoot().withSlowestBraking(SLOWEST_BRAKING)),
                 planned.exit(),
                 planned.settings());
     }
@@ -141,6 +143,7 @@ public final class RiskStudy {
                 plan.peakDeceleration() * Math.max(LEAST_SHARE, 1 + deviation(scatter.peak(), point[PEAK])),
                 plan.buildUpTime(),
                 new Release(release.shape(), release.start() + timing, release.end() + timing),
+                plan.pickUp(),
                 scatter.ripple() == 0 ? plan.disturbance() : ripple(point));
     }
 

@@ -8,6 +8,9 @@ import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.Hands;
+import org.foreload.driver.LeftFoot;
+import org.foreload.driver.RightFoot;
 import org.foreload.parameter.Parameter;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
@@ -221,25 +224,46 @@ public final class Knobs {
 
     private static List<Knob> driver(DriverSettings driver) {
         List<Knob> knobs = new ArrayList<>(List.of(
-                driver("steeringLag", "steering_lag_s", SECONDS, 0.01),
-                driver("steeringRate", "steering_rate_radps", RADIANS_PER_SECOND, 0.1),
-                driver("brakeLag", "brake_lag_s", SECONDS, 0.01),
-                driver("throttleLag", "throttle_lag_s", SECONDS, 0.01),
-                driver("trackingBandwidth", "tracking_bandwidth_radps", RADIANS_PER_SECOND, 0.2),
-                driver("trackingDamping", "tracking_damping", PLAIN, 0.05),
-                driver("yawDamping", "yaw_damping_per_s", PER_SECOND, 1),
-                driver("curvatureWindow", "curvature_window_s", SECONDS, 0.01),
-                driver("slipUse", "slip_use", PLAIN, 0.005),
-                driver("exitFriction", "exit_friction", PLAIN, 0.01),
+                hands("lag", "steering_lag_s", SECONDS, 0.01),
+                hands("rate", "steering_rate_radps", RADIANS_PER_SECOND, 0.1),
+                leftFoot("lag", "brake_lag_s", SECONDS, 0.01),
+                rightFoot("lag", "throttle_lag_s", SECONDS, 0.01),
+                hands("bandwidth", "tracking_bandwidth_radps", RADIANS_PER_SECOND, 0.2),
+                hands("damping", "tracking_damping", PLAIN, 0.05),
+                hands("yawDamping", "yaw_damping", PLAIN, 0.05),
+                hands("curvatureWindow", "curvature_window_s", SECONDS, 0.01),
+                hands("slipUse", "slip_use", PLAIN, 0.005),
+                rightFoot("gripUse", "throttle_grip_use", PLAIN, 0.005),
+                rightFoot("exitFriction", "exit_friction", PLAIN, 0.005),
                 new Knob(plan("buildUpTime", "build_up_time_s", SECONDS), 0.05, Kind.WORLD)));
-        if (driver.slowestBraking() > 0) {
-            knobs.add(driver("slowestBraking", "slowest_braking", PLAIN, 0.05));
+        if (driver.leftFoot().slowestBraking() > 0) {
+            knobs.add(leftFoot("slowestBraking", "slowest_braking", PLAIN, 0.05));
         }
         return knobs;
     }
 
-    private static Knob driver(String component, String name, String unit, double change) {
-        Parameter<DriverSettings> number = Parameter.component(DriverSettings.class, component, name, unit);
+    private static Knob hands(String component, String name, String unit, double change) {
+        return driver(
+                Parameter.component(Hands.class, component, name, unit)
+                        .within(DriverSettings::hands, DriverSettings::with),
+                change);
+    }
+
+    private static Knob rightFoot(String component, String name, String unit, double change) {
+        return driver(
+                Parameter.component(RightFoot.class, component, name, unit)
+                        .within(DriverSettings::rightFoot, DriverSettings::with),
+                change);
+    }
+
+    private static Knob leftFoot(String component, String name, String unit, double change) {
+        return driver(
+                Parameter.component(LeftFoot.class, component, name, unit)
+                        .within(DriverSettings::leftFoot, DriverSettings::with),
+                change);
+    }
+
+    private static Knob driver(Parameter<DriverSettings> number, double change) {
         return new Knob(number.within(Setup::driver, Setup::with), change, Kind.WORLD);
     }
 

@@ -68,7 +68,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
                 .map(pedal -> new EntrySimulator(
                         simulator.car(),
                         simulator.corner(),
-                        simulator.driver().withBrakeLag(pedal.buildUpLag()),
+                        simulator.driver().with(simulator.driver().leftFoot().withLag(pedal.buildUpLag())),
                         simulator.exit(),
                         simulator.settings()))
                 .toList();

@@ -96,7 +96,9 @@ public final class CornerStudy {
      */
     private static ExitPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
         IdealProfile careful = IdealEntry.solve(
-                car, slowed(car, corner, driver), IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
+                car,
+                slowed(car, corner, driver),
+                IdealOptions.DEFAULT.withFrictionScale(driver.rightFoot().exitFriction()));
         int opening = 0;
         for (int i = 0; i < careful.size(); i++) {
             if (careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * OPENING_BAND) {
@@ -118,7 +120,10 @@ public final class CornerStudy {
 
     /** The corner approached a little slower, so that less friction does not make the approach itself impossible. */
     private static Corner slowed(Car car, Corner corner, DriverSettings driver) {
-        return new Corner(corner.name(), corner.approachSpeed() * Math.sqrt(driver.exitFriction()), corner.path());
+        return new Corner(
+                corner.name(),
+                corner.approachSpeed() * Math.sqrt(driver.rightFoot().exitFriction()),
+                corner.path());
     }
 
     /** The same corner, settings and margin with another car and driver. */

@@ -8,13 +8,20 @@ import org.foreload.conventions.Checks;
  *
  * @param power greatest power at the wheels, W
  * @param drivenAxle which wheels share the drive force equally
+ * @param closedThrottleDrag force with which the engine slows the driven wheels while the throttle is closed, N
  */
-public record Driveline(double power, DrivenAxle drivenAxle) {
+public record Driveline(double power, DrivenAxle drivenAxle, double closedThrottleDrag) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Driveline {
         Checks.notNegative("power_w", power);
         Objects.requireNonNull(drivenAxle);
+        Checks.notNegative("closed_throttle_drag_n", closedThrottleDrag);
+    }
+
+    /** A driveline that does not slow the car while the throttle is closed. */
+    public Driveline(double power, DrivenAxle drivenAxle) {
+        this(power, drivenAxle, 0);
     }
 
     /** The driven wheels. */

@@ -88,7 +88,8 @@ final class EntrySubjects {
         IdealProfile careful = IdealEntry.solve(
                 car,
                 new Corner(corner.name(), corner.approachSpeed() * 0.95, corner.path()),
-                org.foreload.ideal.IdealOptions.DEFAULT.withFrictionScale(driver.exitFriction()));
+                org.foreload.ideal.IdealOptions.DEFAULT.withFrictionScale(
+                        driver.rightFoot().exitFriction()));
         int opening = 0;
         for (int i = 0; i + 1 < careful.size(); i++) {
             opening = careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * 1.002 ? i : opening;

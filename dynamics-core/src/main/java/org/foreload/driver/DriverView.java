@@ -1,0 +1,52 @@
+package org.foreload.driver;
+
+import org.foreload.bicycle.BicycleState;
+
+/** What a driver feels and sees of the car at one moment. A buffer that its owner fills anew for each moment. */
+public final class DriverView {
+
+    double station;
+    double offset;
+    double headingError;
+    double vx;
+    double vy;
+    double speed;
+    double yawRate;
+    double lateralRate;
+    double yawAcceleration;
+    double deceleration;
+    double steer;
+
+    /**
+     * Takes in a moment.
+     *
+     * @param at station, m
+     * @param offLine distance of the CG off the line, m, positive to the left
+     * @param offHeading heading of the car less that of the line, rad, positive to the left
+     * @param wheel angle of the front wheels, rad, positive to the left
+     */
+    public void where(double at, double offLine, double offHeading, double wheel) {
+        station = at;
+        offset = offLine;
+        headingError = offHeading;
+        steer = wheel;
+    }
+
+    /**
+     * Takes in how the car moves.
+     *
+     * @param state named by {@link BicycleState}, starting at {@code from}
+     * @param rate its rates per second, in the same places
+     * @param from index of the first entry
+     * @param slowing deceleration along the course, m/s², positive when slowing
+     */
+    public void motion(double[] state, double[] rate, int from, double slowing) {
+        vx = state[from + BicycleState.VX];
+        vy = state[from + BicycleState.VY];
+        speed = Math.sqrt(vx * vx + vy * vy);
+        yawRate = state[from + BicycleState.YAW_RATE];
+        lateralRate = rate[from + BicycleState.VY];
+        yawAcceleration = rate[from + BicycleState.YAW_RATE];
+        deceleration = slowing;
+    }
+}

@@ -1,0 +1,86 @@
+package org.foreload.driver;
+
+import org.foreload.load.RoadPlane;
+import org.foreload.path.Path;
+import org.foreload.vehicle.Car;
+
+/**
+ * What the line just ahead asks of the car: the lateral forces of the two axles that carry it round, the yaw rate, and
+ * the sideslip that goes with them.
+ *
+ * <p>A car that follows curvature κ at speed v, slowing by d, needs v²κ across and the yaw acceleration v²κ′ − d·κ; the
+ * front axle gives (m·a·b + Iz·ψ̈)/L of that, the rear axle (m·a·a − Iz·ψ̈)/L, with the distances a and b of the CG
+ * from front and rear axle. The rear axle's slip angle follows from its force by the inverse tyre, and the sideslip
+ * from that: β = b·κ + α_r. Steady sideslip as part of the feedforward: N. R. Kapania, J. C. Gerdes, Vehicle System
+ * Dynamics 53(12), 2015, 1687–1704 (from memory).
+ */
+final class Feedforward {
+
+    private final Path path;
+    private final Hands hands;
+    private final double mass;
+    private final double yawInertia;
+    private final double toFront;
+    private final double toRear;
+    private final double wheelbase;
+    private final double relaxation;
+    private final InverseTyre rear;
+
+    private double frontForce;
+    private double rearForce;
+    private double yawRate;
+    private double sideslip;
+
+    Feedforward(Car car, Path path, Hands hands, InverseTyre rear) {
+        this.path = path;
+        this.hands = hands;
+        this.mass = car.chassis().mass();
+        this.yawInertia = car.chassis().yawInertia();
+        this.toFront = car.chassis().cgToFrontAxle();
+        this.toRear = car.chassis().cgToRearAxle();
+        this.wheelbase = car.chassis().wheelbase();
+        this.relaxation = car.frontTyre().relaxationLength();
+        this.rear = rear;
+    }
+
+    /**
+     * Looks ahead by the lag of hands and steering and by the front tyre's relaxation length, and rounds the curvature
+     * off over the driver's window. The rear axle's forces are read from the last {@link InverseTyre#feel}.
+     */
+    void look(DriverView view) {
+        double speed = view.speed;
+        double preview = hands.lag() * speed + relaxation;
+        double window = hands.curvatureWindow() * speed;
+        double ahead = view.station + preview;
+        double curvature = (path.heading(ahead + window) - path.heading(ahead - window)) / (2 * window);
+        double gradient = (path.curvature(ahead + window) - path.curvature(ahead - window)) / (2 * window);
+        double then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
+        double turning = then * then * curvature;
+        double across = mass * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
+        double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
+        frontForce = (toRear * across + yaw) / wheelbase;
+        rearForce = (toFront * across - yaw) / wheelbase;
+        yawRate = then * curvature;
+        sideslip = toRear * curvature + rear.slipAngle(rearForce);
+    }
+
+    /** Lateral force that the line asks of the front axle, N, positive to the left. */
+    double frontForce() {
+        return frontForce;
+    }
+
+    /** Lateral force that the line asks of the rear axle, N, positive to the left. */
+    double rearForce() {
+        return rearForce;
+    }
+
+    /** Yaw rate with which the car follows the line, rad/s. */
+    double yawRate() {
+        return yawRate;
+    }
+
+    /** Sideslip with which it does, rad, positive to the left. */
+    double sideslip() {
+        return sideslip;
+    }
+}

@@ -1,0 +1,96 @@
+package org.foreload.driver;
+
+import org.foreload.bicycle.WheelForces;
+import org.foreload.tyre.Tyre;
+
+/**
+ * An axle as its driver knows it: which slip angle brings which lateral force, with the loads and longitudinal forces
+ * that the wheels have at the moment.
+ */
+final class InverseTyre {
+
+    /** Even with locked wheels the driver keeps some steering on: as if this share of the peak were left. */
+    private static final double LEAST_SHARE = 0.3;
+
+    private final Tyre tyre;
+    private final int left;
+    private final double mostUse;
+
+    private double peak;
+    private double share;
+    private double meanLoad;
+
+    /**
+     * @param tyre of the axle
+     * @param left buffer index of its left wheel; the right one follows
+     * @param mostUse share of the peak beyond which no slip is asked for, below 1
+     */
+    InverseTyre(Tyre tyre, int left, double mostUse) {
+        this.tyre = tyre;
+        this.left = left;
+        this.mostUse = mostUse;
+    }
+
+    /** Takes in what the wheels carry at the moment. */
+    void feel(WheelForces wheels) {
+        double leftLoad = wheels.load(left);
+        double rightLoad = wheels.load(left + 1);
+        double leftPeak = tyre.peakForceY(leftLoad);
+        double rightPeak = tyre.peakForceY(rightLoad);
+        peak = leftPeak + rightPeak;
+        meanLoad = (leftLoad + rightLoad) / 2;
+        double open = leftPeak * open(wheels, left, leftLoad) + rightPeak * open(wheels, left + 1, rightLoad);
+        share = peak > 0 ? Math.max(open / peak, LEAST_SHARE) : 0;
+    }
+
+    /** Share of a wheel's lateral peak that its longitudinal force leaves: the friction ellipse. */
+    private double open(WheelForces wheels, int wheel, double load) {
+        double most = tyre.peakForceX(load);
+        if (!(most > 0)) {
+            return 0;
+        }
+        double used = wheels.longitudinal(wheel) / most;
+        return Math.sqrt(Math.max(0, 1 - used * used));
+    }
+
+    /** Most lateral force that the axle has at the moment, N. */
+    double most() {
+        return share * peak;
+    }
+
+    /**
+     * Slip angle, rad, that gives the axle this lateral force, never past the use that the driver allows; the sign is
+     * that of a wheel: force to the left, slip angle below zero.
+     */
+    double slipAngle(double force) {
+        if (!(peak > 0)) {
+            return 0;
+        }
+        double fraction = Math.min(Math.abs(force) / (share * peak), mostUse);
+        double slip = tyre.lateralSlipFor(fraction, meanLoad) * share;
+        return -Math.copySign(Math.atan(slip), force);
+    }
+
+    /**
+     * Slope of the axle's lateral force over its slip angle where it now works, N/rad: what a little more slip still
+     * brings. Never less than a small part of the slope at small slip, so that a full axle does not ask for endless
+     * corrections.
+     */
+    double stiffness(WheelForces wheels) {
+        double whole = tyre.corneringStiffness(wheels.load(left)) + tyre.corneringStiffness(wheels.load(left + 1));
+        if (!(share > 0)) {
+            return LEAST_SLOPE * whole;
+        }
+        double now = Math.abs(wheels.lateral(left) + wheels.lateral(left + 1)) / (share * peak);
+        double high = Math.min(mostUse, now + HALF);
+        double low = Math.max(0, high - 2 * HALF);
+        double slip = (tyre.lateralSlipFor(high, meanLoad) - tyre.lateralSlipFor(low, meanLoad)) * share;
+        return Math.max(LEAST_SLOPE * whole, share * peak * (high - low) / slip);
+    }
+
+    /** Half of the share of the peak over which the slope is taken. */
+    private static final double HALF = 0.02;
+
+    /** Least slope, as a share of that at small slip. */
+    private static final double LEAST_SLOPE = 0.08;
+}

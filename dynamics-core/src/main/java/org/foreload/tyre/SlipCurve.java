@@ -147,9 +147,6 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Largest relative step from the table of the inverse; its square is below rounding. */
         private static final double INVERSE_STEP = 1e-6;
 
-        /** Half the distance over which a slope of lengths is read, where lengths are known to {@link #ACCURACY}. */
-        private static final double LENGTH_STEP = 1e-3;
-
         /** Order of interpolation of the root finder, the library's own default. */
         private static final int ORDER = 5;
 
@@ -181,7 +178,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
             this.fine = new CurveTable(0, 16 * 256, 256, this::formula, this::formulaSlope);
             this.coarse = new CurveTable(16, 128 * 8, 8, this::formula, this::formulaSlope);
-            this.lengths = new CurveTable(0, 12 * 64, 64, this::lengthOfLargestShare, this::lengthSlope);
+            this.lengths = ShareLengths.of(this);
             this.inverses = new CurveTable(0, 128, 128, this::searchedInverse, this::inverseSlope);
         }
 
@@ -222,6 +219,20 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double argument = argument(x);
             double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
             return Math.cos(shapeFactor * Math.atan(argument)) * inner / (1 + argument * argument);
+        }
+
+        /** The slope of the slope by the formula itself: with θ = C·atan(argument), cos θ·θ" − sin θ·θ'². */
+        double formulaBend(double x) {
+            double bx = x / shapeFactor;
+            double square = 1 + bx * bx;
+            double argument = argument(x);
+            double round = 1 + argument * argument;
+            double inner = 1 - curvatureFactor * bx * bx / square;
+            double bend = -2 * curvatureFactor * bx / (shapeFactor * square * square);
+            double turn = inner / round;
+            double turnSlope = (bend - 2 * argument * inner * turn / shapeFactor) / round;
+            double angle = shapeFactor * Math.atan(argument);
+            return Math.cos(angle) * turnSlope - Math.sin(angle) * turn * turn;
         }
 
         private double argument(double x) {
@@ -298,7 +309,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                 return peakSlip;
             }
             double low = Math.max(y, peakSlip);
-            double high = FARTHEST * (y + peakSlip);
+            double high = farthestLength(y);
             UnivariateFunction rising = x -> slope(x) * x * (x * x - y * y) + y * y * value(x);
             if (!(rising.value(low) > 0)) {
                 // The peak itself, to its last digits: there the slope of the curve is zero, or less by rounding.
@@ -310,6 +321,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                     : high;
         }
 
+        /** Longest length that is looked at for a largest share. */
+        double farthestLength(double y) {
+            return FARTHEST * (y + peakSlip);
+        }
+
         @Override
         public double largestShare(double y) {
             return y == 0 ? 1 : shareAt(lengths.holds(y) ? lengths.value(y) : lengthOfLargestShare(y), y);
@@ -319,15 +335,6 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         private double shareAt(double length, double y) {
             double ratio = y / length;
             return value(length) * Math.sqrt(Math.max(0, 1 - ratio * ratio));
-        }
-
-        /**
-         * Slope of the length of the largest share, by differences: it only leads the table from one length to the
-         * next.
-         */
-        private double lengthSlope(double y) {
-            double step = LENGTH_STEP;
-            return y < step ? 0 : (lengthOfLargestShare(y + step) - lengthOfLargestShare(y - step)) / (2 * step);
         }
 
         /**

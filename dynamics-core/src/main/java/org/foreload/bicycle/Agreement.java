@@ -22,25 +22,17 @@ final class Agreement {
 
     private static final double HIGHEST_SLOPE = 0.5;
 
-    private final boolean fixed;
+    private boolean fixed;
     private double guess;
     private double lastGuess;
     private double lastResult;
     private int rounds;
 
-    private Agreement(boolean fixed, double guess) {
-        this.fixed = fixed;
-        this.guess = guess;
-    }
-
-    /** A number to be found, near a first guess. */
-    static Agreement from(double guess) {
-        return new Agreement(false, guess);
-    }
-
-    /** A number that is known. */
-    static Agreement fixed(double value) {
-        return new Agreement(true, value);
+    /** Begins: a number that is known, or one to be found near a first guess. */
+    void begin(boolean known, double value) {
+        fixed = known;
+        guess = value;
+        rounds = 0;
     }
 
     /** The guess, or the number itself. */

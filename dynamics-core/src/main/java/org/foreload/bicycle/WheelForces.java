@@ -1,5 +1,7 @@
 package org.foreload.bicycle;
 
+import org.foreload.tyre.ContactPatch;
+
 /**
  * What one evaluation of {@link BicycleModel} found at the wheels. A buffer that its owner reuses: read it at once, do
  * not keep it.
@@ -10,6 +12,12 @@ public final class WheelForces {
     final double[] longitudinal = new double[4];
     final double[] lateral = new double[4];
     final double[] lockMargin = new double[4];
+    final double[] peakX = new double[4];
+    final double[] peakY = new double[4];
+    final ContactPatch patch = new ContactPatch();
+    final Agreement pitch = new Agreement();
+    final Agreement roll = new Agreement();
+    final Inputs inputs = new Inputs();
     double accelerationX;
     double accelerationY;
     double pitchTarget;
@@ -36,6 +44,16 @@ public final class WheelForces {
      */
     public double lockMargin(int wheel) {
         return lockMargin[wheel];
+    }
+
+    /** Largest force along the wheel at its load and without slip across, N. */
+    public double peakX(int wheel) {
+        return peakX[wheel];
+    }
+
+    /** Largest force across the wheel at its load and without slip along, N. */
+    public double peakY(int wheel) {
+        return peakY[wheel];
     }
 
     /** Load on the front axle, N. */

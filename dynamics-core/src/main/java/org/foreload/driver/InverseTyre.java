@@ -35,17 +35,17 @@ final class InverseTyre {
     void feel(WheelForces wheels) {
         double leftLoad = wheels.load(left);
         double rightLoad = wheels.load(left + 1);
-        double leftPeak = tyre.peakForceY(leftLoad);
-        double rightPeak = tyre.peakForceY(rightLoad);
+        double leftPeak = wheels.peakY(left);
+        double rightPeak = wheels.peakY(left + 1);
         peak = leftPeak + rightPeak;
         meanLoad = (leftLoad + rightLoad) / 2;
-        double open = leftPeak * open(wheels, left, leftLoad) + rightPeak * open(wheels, left + 1, rightLoad);
+        double open = leftPeak * open(wheels, left) + rightPeak * open(wheels, left + 1);
         share = peak > 0 ? Math.max(open / peak, LEAST_SHARE) : 0;
     }
 
     /** Share of a wheel's lateral peak that its longitudinal force leaves: the friction ellipse. */
-    private double open(WheelForces wheels, int wheel, double load) {
-        double most = tyre.peakForceX(load);
+    private static double open(WheelForces wheels, int wheel) {
+        double most = wheels.peakX(wheel);
         if (!(most > 0)) {
             return 0;
         }

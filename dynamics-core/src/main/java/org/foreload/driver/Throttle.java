@@ -2,7 +2,6 @@ package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
 import org.foreload.load.LoadTransfer;
-import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
@@ -80,7 +79,7 @@ public final class Throttle {
     /** Acceleration, m/s², at which the front axle still has this lateral force once the load has moved. */
     private double frontLeaves(double speed, WheelForces wheels, double needed) {
         double load = wheels.frontAxleLoad();
-        double peak = peak(car.frontTyre(), wheels.load(0)) + peak(car.frontTyre(), wheels.load(1));
+        double peak = wheels.peakY(0) + wheels.peakY(1);
         if (!(height > 0) || !(load > 0) || !(peak > 0)) {
             return Double.POSITIVE_INFINITY;
         }
@@ -91,18 +90,14 @@ public final class Throttle {
         return (still - needed / foot.gripUse() * load / peak) * wheelbase / (mass * height);
     }
 
-    private static double peak(Tyre tyre, double load) {
-        return tyre.peakForceY(load);
-    }
-
     /** Drive force, N, that leaves the driven axles the lateral forces that they need. */
     private double traction(WheelForces wheels, double front, double rear) {
         double most = Double.POSITIVE_INFINITY;
         if (frontShare > 0) {
-            most = axle(car.frontTyre(), wheels.load(0), wheels.load(1), front) / frontShare;
+            most = axle(wheels, 0, front) / frontShare;
         }
         if (frontShare < 1) {
-            most = Math.min(most, axle(car.rearTyre(), wheels.load(2), wheels.load(3), rear) / (1 - frontShare));
+            most = Math.min(most, axle(wheels, 2, rear) / (1 - frontShare));
         }
         return most;
     }
@@ -114,13 +109,13 @@ public final class Throttle {
      * Drive force, N, of an axle whose wheels drive alike and keep a lateral force: with X = P_x,min·sin φ, the root of
      * use·(P_y cos φ + P_y′ √(1 − (k sin φ)²)) = needed.
      */
-    private double axle(Tyre tyre, double left, double right, double needed) {
-        double small = Math.min(left, right);
-        double large = Math.max(left, right);
-        double along = tyre.peakForceX(small);
-        double k = along > 0 ? along / tyre.peakForceX(large) : 0;
-        double inner = foot.gripUse() * tyre.peakForceY(small);
-        double outer = foot.gripUse() * tyre.peakForceY(large);
+    private double axle(WheelForces wheels, int left, double needed) {
+        int small = wheels.load(left) <= wheels.load(left + 1) ? left : left + 1;
+        int large = 2 * left + 1 - small;
+        double along = wheels.peakX(small);
+        double k = along > 0 ? along / wheels.peakX(large) : 0;
+        double inner = foot.gripUse() * wheels.peakY(small);
+        double outer = foot.gripUse() * wheels.peakY(large);
         double most = inner + outer;
         if (!(along > 0) || !(needed < most)) {
             return 0;

@@ -13,7 +13,7 @@ import static org.foreload.entry.EntryState.YAW_RATE;
 
 import java.util.Arrays;
 import org.foreload.bicycle.BicycleModel;
-import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.Inputs;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
@@ -49,6 +49,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private final double slowestBraking;
     private final WheelForces wheels = new WheelForces();
     private final DriverView view = new DriverView();
+    private final Inputs inputs = new Inputs();
     private final double[] perSecond = new double[EntryState.SIZE];
 
     private Foot foot = Foot.FLAT_OUT;
@@ -155,9 +156,10 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
 
-        Controls controls = new Controls(
-                x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE], locks, path.grade(s), path.banking(s));
-        model.rates(x, CAR, controls, wheels, perSecond);
+        inputs.driver(x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE]);
+        inputs.locks(locks);
+        inputs.road(path.grade(s), path.banking(s));
+        model.rates(x, CAR, inputs, wheels, perSecond);
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
 
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);

@@ -10,7 +10,8 @@ import org.foreload.vehicle.Suspension;
  * car and transfer across each axle, each as its own method, and one method that assembles wheel loads from them.
  *
  * <p>Every part is linear in speed squared, deceleration and lateral specific force. A model that lets the transfers
- * lag holds them as its own states and calls {@link #assemble} alone.
+ * lag holds them as its own states and calls {@link #assemble}, or its parts {@link #frontAxle(double, double, double)}
+ * and {@link #wheel}, alone.
  *
  * <p>Units N, m/s², m²/s². Deceleration is positive when slowing; lateral specific force is positive to the left and
  * loads the right wheels.
@@ -134,12 +135,34 @@ public final class LoadTransfer {
      */
     public static WheelLoads assemble(
             double frontAxle, double rearAxle, double longitudinal, double frontLateral, double rearLateral) {
-        double total = Math.max(0, frontAxle + rearAxle);
-        double front = clamp(frontAxle + longitudinal, total);
-        double rear = total - front;
-        double frontRight = clamp(front / 2 + frontLateral, front);
-        double rearRight = clamp(rear / 2 + rearLateral, rear);
-        return new WheelLoads(front - frontRight, frontRight, rear - rearRight, rearRight);
+        double front = frontAxle(frontAxle, rearAxle, longitudinal);
+        double rear = Math.max(0, frontAxle + rearAxle) - front;
+        return new WheelLoads(
+                wheel(front, -frontLateral),
+                wheel(front, frontLateral),
+                wheel(rear, -rearLateral),
+                wheel(rear, rearLateral));
+    }
+
+    /**
+     * Load on the front axle, N, between zero and the load on both; what is left of that is on the rear axle.
+     *
+     * @param frontAxle front axle load before transfer, N
+     * @param rearAxle rear axle load before transfer, N
+     * @param longitudinal load that moves from the rear to the front axle, N
+     */
+    public static double frontAxle(double frontAxle, double rearAxle, double longitudinal) {
+        return clamp(frontAxle + longitudinal, Math.max(0, frontAxle + rearAxle));
+    }
+
+    /**
+     * Load on one wheel of an axle, N, between zero and the load on both.
+     *
+     * @param axle load on the axle, N
+     * @param lateral load that moves to this wheel from the other one, N
+     */
+    public static double wheel(double axle, double lateral) {
+        return clamp(axle / 2 + lateral, axle);
     }
 
     private static double clamp(double load, double total) {

@@ -26,6 +26,7 @@ final class ClothoidChain {
     private static final int FOOT_STEPS = 8;
 
     private final double[] station;
+    private final StationIndex index;
     private final double[] startCurvature;
     private final double[] endCurvature;
     private final double[] gradient;
@@ -43,6 +44,7 @@ final class ClothoidChain {
     ClothoidChain(double[] station, double[] startCurvature, double[] endCurvature) {
         int pieces = startCurvature.length;
         this.station = station;
+        this.index = new StationIndex(station);
         this.startCurvature = startCurvature;
         this.endCurvature = endCurvature;
         gradient = new double[pieces];
@@ -69,24 +71,24 @@ final class ClothoidChain {
 
     double curvature(double s) {
         double at = inside(s);
-        int i = piece(at);
+        int i = index.piece(at);
         return startCurvature[i] + gradient[i] * (at - station[i]);
     }
 
     double gradient(double s) {
-        return gradient[piece(inside(s))];
+        return gradient[index.piece(inside(s))];
     }
 
     double heading(double s) {
         double at = inside(s);
-        int i = piece(at);
+        int i = index.piece(at);
         double t = at - station[i];
         return heading[i] + t * (startCurvature[i] + 0.5 * gradient[i] * t);
     }
 
     Path.Point position(double s) {
         double at = inside(s);
-        int i = piece(at);
+        int i = index.piece(at);
         return along(i, at - station[i]);
     }
 
@@ -128,21 +130,6 @@ final class ClothoidChain {
         return s < start() ? start() : s > end() ? end() : s;
     }
 
-    /** The piece that holds station {@code s}; at a boundary, the later one. */
-    private int piece(double s) {
-        int low = 0;
-        int high = gradient.length - 1;
-        while (low < high) {
-            int middle = (low + high + 1) >>> 1;
-            if (s >= station[middle]) {
-                low = middle;
-            } else {
-                high = middle - 1;
-            }
-        }
-        return low;
-    }
-
     /** The point at distance {@code t} into piece {@code i}. */
     private Path.Point along(int i, double t) {
         double start = startCurvature[i];
@@ -168,5 +155,29 @@ final class ClothoidChain {
             }
         }
         return new Path.Point(x[i] + halfPanel * sumX, y[i] + halfPanel * sumY);
+    }
+
+    /** Gauss-Legendre rule with eight nodes on −1 to 1 (Abramowitz and Stegun, table 25.4, from memory). */
+    static final class GaussRule {
+
+        /** The nodes. */
+        static final double[] NODES = {
+            -0.96028985649753623,
+            -0.79666647741362674,
+            -0.52553240991632899,
+            -0.18343464249564980,
+            0.18343464249564980,
+            0.52553240991632899,
+            0.79666647741362674,
+            0.96028985649753623
+        };
+
+        /** Their weights, which sum to 2. */
+        static final double[] WEIGHTS = {
+            0.10122853629037626, 0.22238103445337447, 0.31370664587788729, 0.36268378337836198,
+            0.36268378337836198, 0.31370664587788729, 0.22238103445337447, 0.10122853629037626
+        };
+
+        private GaussRule() {}
     }
 }

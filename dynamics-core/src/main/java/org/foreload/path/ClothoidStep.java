@@ -25,12 +25,12 @@ final class ClothoidStep {
      */
     ClothoidStep(double[] from, double gradient, double length) {
         this.length = length;
-        double[] node = GaussRule.NODES;
+        double[] node = ClothoidChain.GaussRule.NODES;
         double startX = from[0];
         double startY = from[Y];
         for (int n = 0; n < node.length; n++) {
             double t = 0.5 * length * (1 + node[n]);
-            double weight = 0.5 * length * GaussRule.WEIGHTS[n];
+            double weight = 0.5 * length * ClothoidChain.GaussRule.WEIGHTS[n];
             double angle = from[HEADING] + t * (from[CURVATURE] + 0.5 * gradient * t);
             double cos = weight * Math.cos(angle);
             double sin = weight * Math.sin(angle);

@@ -1,6 +1,5 @@
 package org.foreload.path;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
@@ -55,6 +54,7 @@ public final class MeasuredPath implements Path {
     private final double sin;
     private final double approachLength;
     private final double[] station;
+    private final StationIndex index;
     private final MeasuredLine line;
     private final double rmsDeviation;
     private final double maxDeviation;
@@ -72,6 +72,7 @@ public final class MeasuredPath implements Path {
         for (int i = 0; i < points; i++) {
             station[i] = fit.station(i) - turnIn;
         }
+        index = new StationIndex(station);
         chain = chain(fit, joints, turnIn, approachLength, exitLength);
         double sum = 0;
         double largest = 0;
@@ -180,10 +181,13 @@ public final class MeasuredPath implements Path {
         if (s >= station[last]) {
             return values[last];
         }
-        int found = Arrays.binarySearch(station, s);
-        int right = found >= 0 ? found : -found - 1;
-        double share = (station[right] - s) / (station[right] - station[right - 1]);
-        return values[right] - share * (values[right] - values[right - 1]);
+        int left = index.piece(s);
+        if (s == station[left]) {
+            return values[left];
+        }
+        int right = left + 1;
+        double share = (station[right] - s) / (station[right] - station[left]);
+        return values[right] - share * (values[right] - values[left]);
     }
 
     @Override

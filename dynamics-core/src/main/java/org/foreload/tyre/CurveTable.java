@@ -17,16 +17,32 @@ final class CurveTable {
      * @param perUnit pieces in a unit of x
      */
     CurveTable(double start, int pieces, int perUnit, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
+        this(start, perUnit, at(start, pieces, perUnit, value), at(start, pieces, perUnit, slope));
+    }
+
+    /**
+     * @param start where the first piece begins
+     * @param perUnit pieces in a unit of x
+     * @param values at the ends of the pieces
+     * @param slopes at the same places, per unit of x
+     */
+    CurveTable(double start, int perUnit, double[] values, double[] slopes) {
         this.start = start;
-        this.end = start + (double) pieces / perUnit;
+        this.end = start + (double) (values.length - 1) / perUnit;
         this.perUnit = perUnit;
-        this.values = new double[pieces + 1];
-        this.slopes = new double[pieces + 1];
-        for (int i = 0; i <= pieces; i++) {
-            double x = start + (double) i / perUnit;
-            values[i] = value.applyAsDouble(x);
-            slopes[i] = slope.applyAsDouble(x) / perUnit;
+        this.values = values.clone();
+        this.slopes = new double[slopes.length];
+        for (int i = 0; i < slopes.length; i++) {
+            this.slopes[i] = slopes[i] / perUnit;
         }
+    }
+
+    private static double[] at(double start, int pieces, int perUnit, DoubleUnaryOperator function) {
+        double[] found = new double[pieces + 1];
+        for (int i = 0; i <= pieces; i++) {
+            found[i] = function.applyAsDouble(start + (double) i / perUnit);
+        }
+        return found;
     }
 
     /** Whether {@code x} lies on the table. */

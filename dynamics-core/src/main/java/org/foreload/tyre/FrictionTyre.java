@@ -99,7 +99,7 @@ public record FrictionTyre(
     public TyreForce force(double longitudinalSlip, double lateralSlip, double load) {
         double x = normalisedX(longitudinalSlip);
         double y = normalisedY(lateralSlip);
-        double length = Math.hypot(x, y);
+        double length = length(x, y);
         if (!(load > 0) || length == 0) {
             return TyreForce.NONE;
         }
@@ -128,13 +128,30 @@ public record FrictionTyre(
         if (!(peakX > 0) || y == 0) {
             return 0;
         }
-        double length = new CombinedSlip(curve, y).lengthFor(Math.abs(longitudinalForce) / peakX);
-        return Math.copySign(peakForceY(load) * curve.value(length) * y / length, lateralSlip);
+        double share = curve.lateralShare(y, Math.abs(longitudinalForce) / peakX);
+        return Math.copySign(peakForceY(load) * share, lateralSlip);
     }
 
     @Override
     public double rollingForceLimit(double lateralSlip, double load) {
         return peakForceX(load) * curve.largestShare(Math.abs(normalisedY(lateralSlip)));
+    }
+
+    @Override
+    public void roll(double lateralSlip, double asked, double load, ContactPatch patch) {
+        double factor = load > 0 ? load * loadFactor(load) : 0;
+        double peakX = frictionX * factor;
+        double peakY = frictionY * factor;
+        patch.peaks(peakX, peakY);
+        double y = Math.abs(normalisedY(lateralSlip));
+        if (!(peakX > 0) || y == 0) {
+            patch.forces(Math.max(-peakX, Math.min(peakX, asked)), 0, peakX);
+            return;
+        }
+        double most = peakX * curve.largestShare(y);
+        double carried = Math.max(-most, Math.min(most, asked));
+        double share = curve.lateralShare(y, Math.abs(carried) / peakX);
+        patch.forces(carried, Math.copySign(peakY * share, lateralSlip), most);
     }
 
     /**
@@ -148,9 +165,30 @@ public record FrictionTyre(
         if (!(load > 0)) {
             return TyreForce.NONE;
         }
-        double fraction = curve.value(Math.hypot(normalisedX(1), normalisedY(lateralSlip)));
-        double perUnit = fraction / Math.hypot(1 / peakForceX(load), lateralSlip / peakForceY(load));
+        double perUnit = slidingPerUnit(lateralSlip, peakForceX(load), peakForceY(load));
         return new TyreForce(perUnit, perUnit * lateralSlip);
+    }
+
+    @Override
+    public void slide(double lateralSlip, double load, ContactPatch patch) {
+        double peakX = peakForceX(load);
+        double peakY = peakForceY(load);
+        patch.peaks(peakX, peakY);
+        double perUnit = slidingPerUnit(lateralSlip, peakX, peakY);
+        patch.forces(perUnit, perUnit * lateralSlip, perUnit);
+    }
+
+    /** Force along a stopped wheel, N; across it, lateral slip times as much. */
+    private double slidingPerUnit(double lateralSlip, double peakX, double peakY) {
+        if (!(peakX > 0)) {
+            return 0;
+        }
+        double fraction = curve.value(length(normalisedX(1), normalisedY(lateralSlip)));
+        return fraction / length(1 / peakX, lateralSlip / peakY);
+    }
+
+    private static double length(double x, double y) {
+        return Math.sqrt(x * x + y * y);
     }
 
     @Override

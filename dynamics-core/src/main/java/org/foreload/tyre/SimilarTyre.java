@@ -63,6 +63,18 @@ record SimilarTyre(Tyre given, double factor) implements Tyre {
     }
 
     @Override
+    public void roll(double lateralSlip, double asked, double load, ContactPatch patch) {
+        given.roll(lateralSlip / factor, asked / factor, load, patch);
+        patch.scale(factor);
+    }
+
+    @Override
+    public void slide(double lateralSlip, double load, ContactPatch patch) {
+        given.slide(lateralSlip, load, patch);
+        patch.scale(factor);
+    }
+
+    @Override
     public double lateralSlipFor(double fraction, double load) {
         return factor * given.lateralSlipFor(fraction, load);
     }

@@ -41,6 +41,19 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         return 1;
     }
 
+    /**
+     * Lateral share of the peak that a rolling wheel has at the normalised lateral slip {@code y}, above zero, while it
+     * carries the share {@code along} of its longitudinal peak, zero or above; asked for more than the
+     * {@link #largestShare}, it has what that leaves.
+     *
+     * <p>This body searches, by {@link CombinedSlip}, and serves any curve. The curves here have quicker ones of their
+     * own, which a test holds to it.
+     */
+    default double lateralShare(double y, double along) {
+        double length = new CombinedSlip(this, y).lengthFor(along);
+        return value(length) * y / length;
+    }
+
     /** Force in proportion to slip up to the friction limit. */
     record Linear() implements SlipCurve {
         @Override
@@ -61,6 +74,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double peakSlip() {
             return 1;
+        }
+
+        /** {@inheritDoc} In closed form: the lateral slip itself, until the wheel slides. */
+        @Override
+        public double lateralShare(double y, double along) {
+            return Math.min(y, Math.sqrt(Math.max(0, 1 - along * along)));
         }
     }
 
@@ -90,6 +109,20 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         public double peakSlip() {
             return 3;
         }
+
+        /**
+         * {@inheritDoc}
+         *
+         * <p>Sliding wholly, from a length of 3 on, the force lies on the friction circle.
+         */
+        @Override
+        public double lateralShare(double y, double along) {
+            double circle = 1 - along * along;
+            double sliding = y / 3;
+            return sliding * sliding < circle
+                    ? QuickShare.lateral(this, y, along, Math.sqrt(1 - sliding * sliding), sliding)
+                    : Math.sqrt(Math.max(0, circle));
+        }
     }
 
     /**
@@ -111,6 +144,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
         private static final double PEAK_ACCURACY = 1e-15;
 
+        /** Largest relative step from the table of the inverse; its square is below rounding. */
+        private static final double INVERSE_STEP = 1e-6;
+
         /** Order of interpolation of the root finder, the library's own default. */
         private static final int ORDER = 5;
 
@@ -125,8 +161,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         private final CurveTable coarse;
 
-        /** Largest shares, up to a normalised lateral slip of 12. */
-        private final CurveTable shares;
+        /** Lengths at which a wheel carries the largest share, up to a normalised lateral slip of 12. */
+        private final CurveTable lengths;
+
+        /** Slips over the root of what a force lacks to the peak, in which they run smoothly up to the peak. */
+        private final CurveTable inverses;
 
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
@@ -139,7 +178,8 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
             this.fine = new CurveTable(0, 16 * 256, 256, this::formula, this::formulaSlope);
             this.coarse = new CurveTable(16, 128 * 8, 8, this::formula, this::formulaSlope);
-            this.shares = new CurveTable(0, 12 * 64, 64, this::searchedShare, this::searchedShareSlope);
+            this.lengths = ShareLengths.of(this);
+            this.inverses = new CurveTable(0, 128, 128, this::searchedInverse, this::inverseSlope);
         }
 
         /** C. */
@@ -181,21 +221,80 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return Math.cos(shapeFactor * Math.atan(argument)) * inner / (1 + argument * argument);
         }
 
+        /** The slope of the slope by the formula itself: with θ = C·atan(argument), cos θ·θ" − sin θ·θ'². */
+        double formulaBend(double x) {
+            double bx = x / shapeFactor;
+            double square = 1 + bx * bx;
+            double argument = argument(x);
+            double round = 1 + argument * argument;
+            double inner = 1 - curvatureFactor * bx * bx / square;
+            double bend = -2 * curvatureFactor * bx / (shapeFactor * square * square);
+            double turn = inner / round;
+            double turnSlope = (bend - 2 * argument * inner * turn / shapeFactor) / round;
+            double angle = shapeFactor * Math.atan(argument);
+            return Math.cos(angle) * turnSlope - Math.sin(angle) * turn * turn;
+        }
+
         private double argument(double x) {
             double bx = x / shapeFactor;
             return bx - curvatureFactor * (bx - Math.atan(bx));
         }
 
+        /** {@inheritDoc} Read off a table, then made exact by Newton's rule. */
         @Override
         public double inverse(double y) {
-            return y < 1
+            if (!(y < 1)) {
+                return peakSlip;
+            }
+            double lack = Math.sqrt(1 - y);
+            if (!inverses.holds(lack)) {
+                return searchedInverse(lack);
+            }
+            double x = inverses.value(lack);
+            double next = x - (value(x) - y) / slope(x);
+            if (Math.abs(next - x) <= INVERSE_STEP * x) {
+                return next;
+            }
+            return searchedInverse(lack);
+        }
+
+        /** The inverse by the search itself, over the root of what the force lacks to the peak. */
+        private double searchedInverse(double lack) {
+            double y = 1 - lack * lack;
+            return lack > 0
                     ? RisingSearch.solve(this::value, this::slope, y, CombinedSlip.guess(this, y), 0, peakSlip)
                     : peakSlip;
+        }
+
+        /** Slope of the inverse; at the peak, where both its parts vanish, from the curvature of the sine. */
+        private double inverseSlope(double lack) {
+            if (lack > 0) {
+                return -2 * lack / formulaSlope(searchedInverse(lack));
+            }
+            double bx = peakSlip / shapeFactor;
+            double argument = argument(peakSlip);
+            double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
+            return -Math.sqrt(2) * (1 + argument * argument) / inner;
         }
 
         @Override
         public double peakSlip() {
             return peakSlip;
+        }
+
+        /** {@inheritDoc} Where the table of lengths ends, by the search for any curve. */
+        @Override
+        public double lateralShare(double y, double along) {
+            if (along == 0) {
+                return value(y);
+            }
+            if (!lengths.holds(y)) {
+                return SlipCurve.super.lateralShare(y, along);
+            }
+            double length = lengths.value(y);
+            double most = shareAt(length, y);
+            double left = value(length) * y / length;
+            return along < most ? QuickShare.lateral(this, y, along, most, left) : left;
         }
 
         /**
@@ -206,8 +305,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
          */
         @Override
         public double lengthOfLargestShare(double y) {
+            if (y == 0) {
+                return peakSlip;
+            }
             double low = Math.max(y, peakSlip);
-            double high = FARTHEST * (y + peakSlip);
+            double high = farthestLength(y);
             UnivariateFunction rising = x -> slope(x) * x * (x * x - y * y) + y * y * value(x);
             if (!(rising.value(low) > 0)) {
                 // The peak itself, to its last digits: there the slope of the curve is zero, or less by rounding.
@@ -219,29 +321,20 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                     : high;
         }
 
+        /** Longest length that is looked at for a largest share. */
+        double farthestLength(double y) {
+            return FARTHEST * (y + peakSlip);
+        }
+
         @Override
         public double largestShare(double y) {
-            return shares.holds(y) ? shares.value(y) : searchedShare(y);
+            return y == 0 ? 1 : shareAt(lengths.holds(y) ? lengths.value(y) : lengthOfLargestShare(y), y);
         }
 
-        /** The largest share by the search itself: the readable twin of the table. */
-        double searchedShare(double y) {
-            if (y == 0) {
-                return 1;
-            }
-            double length = lengthOfLargestShare(y);
+        /** At the length of the largest share, a length that is a little off changes it by the square of that alone. */
+        private double shareAt(double length, double y) {
             double ratio = y / length;
             return value(length) * Math.sqrt(Math.max(0, 1 - ratio * ratio));
-        }
-
-        /** Where the share is largest the length has no part in its slope: only y itself has. */
-        private double searchedShareSlope(double y) {
-            if (y == 0) {
-                return 0;
-            }
-            double length = lengthOfLargestShare(y);
-            double ratio = y / length;
-            return -value(length) * ratio / (length * Math.sqrt(1 - ratio * ratio));
         }
 
         /**

@@ -85,6 +85,37 @@ public interface Tyre {
     }
 
     /**
+     * A rolling wheel of which the pedals ask a longitudinal force: it carries what is asked of it up to the
+     * {@link #rollingForceLimit}, and across it has the {@link #lateralForce} that this leaves. All at once, and into a
+     * buffer: the equations of motion ask for it at each wheel in each evaluation. A model whose parts share work may
+     * share it here; the numbers are those of the single methods.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param asked longitudinal force in newtons, of either sign
+     * @param load wheel load in newtons
+     * @param patch receives peaks, limit and forces; the longitudinal force with the sign of {@code asked}
+     */
+    default void roll(double lateralSlip, double asked, double load, ContactPatch patch) {
+        double most = rollingForceLimit(lateralSlip, load);
+        double carried = Math.max(-most, Math.min(most, asked));
+        patch.peaks(peakForceX(load), peakForceY(load));
+        patch.forces(carried, lateralForce(lateralSlip, carried, load), most);
+    }
+
+    /**
+     * The same for a wheel that is locked: {@link #lockedForce} into a buffer.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param load wheel load in newtons
+     * @param patch receives peaks and forces; the limit is the longitudinal force itself
+     */
+    default void slide(double lateralSlip, double load, ContactPatch patch) {
+        TyreForce force = lockedForce(lateralSlip, load);
+        patch.peaks(peakForceX(load), peakForceY(load));
+        patch.forces(force.longitudinal(), force.lateral(), force.longitudinal());
+    }
+
+    /**
      * Lateral slip, tangent of the slip angle, at which the pure lateral force is the given fraction of its peak; on
      * the rising side of the curve.
      *

@@ -19,6 +19,9 @@ class CombinedSlipTest {
     /** The largest share is found by halving a maximum, which knows its place to the root of the accuracy. */
     private static final double AT_THE_LIMIT = 2e-3;
 
+    /** What rounding in the longitudinal force makes of the lateral one at the limit: its root. */
+    private static final double AT_THE_EDGE = 1e-7;
+
     private static final double[] SLIPS = {-0.3, -0.08, -0.02, 0.003, 0.01, 0.04, 0.1, 0.22};
 
     static Stream<FrictionTyre> tyres() {
@@ -77,6 +80,55 @@ class CombinedSlipTest {
             assertEquals(0, tyre.lateralForce(0.1, 2 * peak, LOAD));
             // Sliding wholly, the force lies on the friction circle: the rest of a share of 0.8 is 0.6.
             assertEquals(0.6 * tyre.peakForceY(LOAD), tyre.lateralForce(0.5, 0.8 * peak, LOAD), 1e-9 * peak);
+        }
+    }
+
+    /** The quick searches against the search that serves any curve. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void theQuickSearchFindsTheSame(FrictionTyre tyre) {
+        SlipCurve curve = tyre.curve();
+        for (double y = 1e-9; y < 30; y = 1.07 * y + 1e-4) {
+            double most = curve.largestShare(y);
+            for (double part : new double[] {0, 1e-9, 1e-3, 0.1, 0.35, 0.6, 0.8, 0.9, 0.97, 0.99, 0.999}) {
+                double along = part * most;
+                double length = new CombinedSlip(curve, y).lengthFor(along);
+                double expected = curve.value(length) * y / length;
+                double at = y;
+                assertEquals(expected, curve.lateralShare(y, along), 1e-9, () -> curve + " " + at + " " + part);
+            }
+        }
+    }
+
+    /** All at once, a wheel has what it has by each method alone. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void allAtOnceIsTheSameAsOneByOne(FrictionTyre friction) {
+        ContactPatch patch = new ContactPatch();
+        for (Tyre tyre : List.of(
+                friction, BareTyre.of(friction), BareTyre.of(friction).withFriction(0.6), friction.withFriction(0.6))) {
+            for (double load : new double[] {-10, 0, 500, LOAD, 9000, 50_000}) {
+                for (double slip : new double[] {-0.3, -0.02, 0, 0.05, 0.4}) {
+                    double most = tyre.rollingForceLimit(slip, load);
+                    double accuracy = AT_THE_EDGE * tyre.peakForceY(Math.abs(load)) + 1e-9;
+                    for (double asked : new double[] {0, 0.4 * most, -0.9 * most, 2 * most, -3 * most}) {
+                        tyre.roll(slip, asked, load, patch);
+                        double carried = Math.max(-most, Math.min(most, asked));
+                        assertEquals(carried, patch.longitudinal(), accuracy);
+                        assertEquals(tyre.lateralForce(slip, carried, load), patch.lateral(), accuracy);
+                        assertEquals(most, patch.limit(), accuracy);
+                        assertEquals(tyre.peakForceX(load), patch.peakX(), accuracy);
+                        assertEquals(tyre.peakForceY(load), patch.peakY(), accuracy);
+                    }
+                    tyre.slide(slip, load, patch);
+                    TyreForce sliding = tyre.lockedForce(slip, load);
+                    assertEquals(sliding.longitudinal(), patch.longitudinal(), accuracy);
+                    assertEquals(sliding.lateral(), patch.lateral(), accuracy);
+                    assertEquals(sliding.longitudinal(), patch.limit(), accuracy);
+                    assertEquals(tyre.peakForceX(load), patch.peakX(), accuracy);
+                    assertEquals(tyre.peakForceY(load), patch.peakY(), accuracy);
+                }
+            }
         }
     }
 

@@ -36,6 +36,29 @@ class MagicFormulaTest {
         assertTrue(share(curve, lateral, lateral * stretch) <= best + 1e-9);
     }
 
+    /** The table of lengths, found by Newton's rule, against the search; what most is at them, to second order. */
+    @Property(tries = 200)
+    void theTableOfLengthsIsTheSearch(
+            @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
+            @ForAll @DoubleRange(min = -5, max = 0.9) double curvature,
+            @ForAll @DoubleRange(min = 0, max = 11.9) double lateral) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double length = curve.lengthOfLargestShare(lateral);
+        if (length < 300 * (lateral + curve.peakSlip())) {
+            assertEquals(length, ShareLengths.of(curve).value(lateral), 1e-4 * length);
+        }
+    }
+
+    @Property(tries = 200)
+    void theBendIsTheSlopeOfTheSlope(
+            @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
+            @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
+            @ForAll @DoubleRange(min = 0.01, max = 30) double slip) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double bend = (curve.formulaSlope(slip + 1e-5) - curve.formulaSlope(slip - 1e-5)) / 2e-5;
+        assertEquals(bend, curve.formulaBend(slip), 1e-7);
+    }
+
     /** With E = 0 the peak is where C·atan(x/C) is a right angle: x = C·tan(π/2C). */
     @ParameterizedTest
     @ValueSource(doubles = {1.1, 1.3, 1.65, 1.9})

@@ -1,0 +1,88 @@
+package org.foreload.bicycle;
+
+import org.foreload.load.LoadTransfer;
+import org.foreload.tyre.ContactPatch;
+import org.foreload.tyre.Tyre;
+
+/** Loads and forces of the two wheels of one axle, which share a slip and get equal shares of brake and drive. */
+final class AxleForces {
+
+    /**
+     * A stopped wheel turns again when the brake asks for less than this share of the road's pull on it: the gap to one
+     * keeps a wheel at its limit from stopping and turning without end, and stands for the torque that spins it up.
+     */
+    private static final double UNLOCK_SHARE = 0.9;
+
+    /** Brake force, N, too small to stop even a wheel in the air. */
+    private static final double IDLE_FORCE = 1;
+
+    private final Tyre tyre;
+    private final int left;
+    private final double brakeShare;
+    private final double driveShare;
+    private final double relaxationLength;
+
+    /**
+     * @param tyre each of the two tyres
+     * @param left index of the left wheel; that of the right one follows
+     * @param brakeShare share of the whole brake force that one wheel gets
+     * @param driveShare share of the whole drive force that one wheel gets
+     */
+    AxleForces(Tyre tyre, int left, double brakeShare, double driveShare) {
+        this.tyre = tyre;
+        this.left = left;
+        this.brakeShare = brakeShare;
+        this.driveShare = driveShare;
+        this.relaxationLength = tyre.relaxationLength();
+    }
+
+    /** Whether the slip that the tyres feel runs after the true one. */
+    boolean lags() {
+        return relaxationLength > 0;
+    }
+
+    /** Rate, 1/s, of the slip that the tyres feel. */
+    double slipRate(double speed, double slip, double felt) {
+        return lags() ? speed / relaxationLength * (slip - felt) : 0;
+    }
+
+    /**
+     * Fills in the two wheels.
+     *
+     * @param load of the axle, N
+     * @param lateral load that moves from the left to the right wheel, N
+     * @param felt slip that the tyres feel
+     * @param slip the true one, with which a stopped wheel slides
+     */
+    void forces(double load, double lateral, double felt, double slip, Inputs inputs, WheelForces wheels) {
+        double brake = inputs.brakeForce * brakeShare;
+        double asked = inputs.driveForce * driveShare - brake;
+        wheel(left, LoadTransfer.wheel(load, -lateral), felt, slip, brake, asked, inputs.locks, wheels);
+        wheel(left + 1, LoadTransfer.wheel(load, lateral), felt, slip, brake, asked, inputs.locks, wheels);
+    }
+
+    private void wheel(
+            int wheel,
+            double load,
+            double felt,
+            double slip,
+            double brake,
+            double asked,
+            WheelLocks locks,
+            WheelForces wheels) {
+        ContactPatch patch = wheels.patch;
+        wheels.load[wheel] = load;
+        if (locks.locked(wheel)) {
+            tyre.slide(slip, load, patch);
+            wheels.longitudinal[wheel] = -patch.longitudinal();
+            wheels.lockMargin[wheel] = brake - UNLOCK_SHARE * patch.longitudinal() - IDLE_FORCE;
+        } else {
+            tyre.roll(felt, asked, load, patch);
+            wheels.longitudinal[wheel] = patch.longitudinal();
+            wheels.lockMargin[wheel] = patch.limit() + Math.min(asked, -brake) + IDLE_FORCE;
+        }
+        wheels.lateral[wheel] = -patch.lateral();
+        wheels.peakX[wheel] = patch.peakX();
+        wheels.peakY[wheel] = patch.peakY();
+    }
+}

@@ -110,7 +110,7 @@ public record Balance(
 
     /** Says why a value at the end of a sweep is best. */
     private static String edge(BalanceRow chosen, boolean low) {
-        String limit = chosen.best().limit().map(what -> what.words()).orElse("nothing");
+        String limit = chosen.best().limit().words();
         return String.format(
                 Locale.ROOT,
                 ". It is the %s end of the sweep, so there is no optimum inside: the %s limits this entry, and each step "

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.entry.EntryResult;
-import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 
 /**
@@ -100,11 +99,7 @@ final class SolidBrakePoint {
 
     /** Whether the corner is made with the margin asked for; only a run with profile knows more than the drift. */
     private boolean made(BrakePlan plan, double point) {
-        Allowance allowance = study.allowance();
-        BrakePlan moved = plan.withBrakePoint(point);
-        boolean driftAlone = allowance.edge() == 0 && allowance.front() == 0 && allowance.rear() == 0;
-        return allowance.met(
-                driftAlone ? study.simulator().probe(moved) : study.simulator().run(moved));
+        return study.allowance().met(study.simulator().probe(plan.withBrakePoint(point)));
     }
 
     /** Brake point of equal work: peak times distance, less what the build-up and the release leave out. */

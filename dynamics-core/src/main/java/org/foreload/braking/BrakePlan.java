@@ -63,6 +63,30 @@ public record BrakePlan(
         return Math.max(release.end(), pickUp.orElse(Double.NEGATIVE_INFINITY));
     }
 
+    /**
+     * The same plan in the digits that plans are told in: the brake point in whole decimetres and no later than it was,
+     * the peak in hundredths of m/s² and no higher, start and end of the release in decimetres.
+     */
+    public BrakePlan rounded() {
+        double start = Math.rint(release.start() * 10) / 10;
+        double end = Math.max(start, Math.rint(release.end() * 10) / 10);
+        return new BrakePlan(
+                earlier(brakePoint),
+                Math.floor(peakDeceleration * 100 + ROUNDING) / 100,
+                buildUpTime,
+                new Release(release.shape(), start, end),
+                pickUp,
+                disturbance);
+    }
+
+    /** A station in whole decimetres, m, no later than the given one. */
+    public static double earlier(double station) {
+        return Math.floor(station * 10 + ROUNDING) / 10;
+    }
+
+    /** So much of the last digit that a number which is one already stays it. */
+    private static final double ROUNDING = 1e-6;
+
     /** The same plan with another release. */
     public BrakePlan with(Release other) {
         return new BrakePlan(brakePoint, peakDeceleration, buildUpTime, other, pickUp, disturbance);

@@ -28,6 +28,7 @@ final class Feedforward {
 
     private double frontForce;
     private double rearForce;
+    private double frontForceLater;
     private double yawRate;
     private double sideslip;
 
@@ -61,6 +62,10 @@ final class Feedforward {
         frontForce = (toRear * across + yaw) / wheelbase;
         rearForce = (toFront * across - yaw) / wheelbase;
         yawRate = then * curvature;
+        double later = view.station + RIGHT_FOOT_LOOKS * speed;
+        double laterAcross =
+                mass * RoadPlane.lateral(then * then * path.curvature(later), path.grade(later), path.banking(later));
+        frontForceLater = toRear * laterAcross / wheelbase;
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
     }
 
@@ -68,6 +73,14 @@ final class Feedforward {
     double frontForce() {
         return frontForce;
     }
+
+    /** Lateral force that the line will soon ask of the front axle at the speed as it is, N, positive to the left. */
+    double frontForceLater() {
+        return frontForceLater;
+    }
+
+    /** How far ahead the right foot looks, s: about the time in which a speed that is too high can be coasted off. */
+    private static final double RIGHT_FOOT_LOOKS = 0.8;
 
     /** Lateral force that the line asks of the rear axle, N, positive to the left. */
     double rearForce() {

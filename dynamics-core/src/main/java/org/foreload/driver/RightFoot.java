@@ -20,7 +20,7 @@ public record RightFoot(double lag, double gripUse, double exitFriction) {
 
     /** A practised driver. Invented for want of a source. */
     public static RightFoot practised() {
-        return new RightFoot(0.10, 0.98, 0.985);
+        return new RightFoot(0.10, 0.98, 0.955);
     }
 
     /** The same foot with another share of the friction to reckon the exit with. */

@@ -67,11 +67,12 @@ public final class Steering {
     }
 
     /**
-     * Lateral force, N, that the line and the way back to it ask of the front axle, without the quick corrections that
-     * calm the car.
+     * Lateral force, N, without sign, that the line, just ahead and a little later, and the way back to it ask of the
+     * front axle, without the quick corrections that calm the car.
      */
     double askedFront() {
-        return feedforward.frontForce() + feedback.pullForce();
+        double now = feedforward.frontForce() + feedback.pullForce();
+        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater()));
     }
 
     /** Lateral force, N, that the line asks of the rear axle. */

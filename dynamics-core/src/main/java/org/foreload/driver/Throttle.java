@@ -6,8 +6,8 @@ import org.foreload.vehicle.Car;
 
 /**
  * The driver's right foot: flat out on the approach; off the throttle while braking and coasting; from the pick-up
- * point on, as much drive as the engine gives and the grip leaves, up to the speed with which the rest of the corner
- * can be driven ({@link ExitPlan}).
+ * point on, as much drive as the engine gives and the grip leaves; as long as the corner does not open yet, only up to
+ * the speed with which the rest of it can be driven ({@link ExitPlan}).
  *
  * <p>Drive and steering share the grip. A driven axle must keep the lateral force that the line asks of it: its two
  * wheels get the same drive force X, and what they keep is Σ P_y √(1 − (X/P_x)²), the friction ellipse of each wheel.
@@ -63,11 +63,14 @@ public final class Throttle {
      */
     public double exit(DriverView view, WheelForces wheels, Steering hands) {
         double speed = view.speed;
-        double front = Math.abs(hands.askedFront());
+        double front = hands.askedFront();
         double rear = Math.abs(hands.askedRear());
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
-        double aimed = exit.acceleration(view.station) + SPEED_GAIN * (exit.speed(view.station) - speed);
-        double wanted = mass * Math.min(aimed, frontLeaves(speed, wheels, front)) + resistance;
+        double aimed = frontLeaves(speed, wheels, front);
+        if (view.station < exit.opening()) {
+            aimed = Math.min(aimed, SPEED_GAIN * (exit.speed(view.station) - speed));
+        }
+        double wanted = mass * aimed + resistance;
         double most = Math.min(power(speed), traction(wheels, front, rear));
         return Math.max(closed(), Math.min(wanted, most));
     }

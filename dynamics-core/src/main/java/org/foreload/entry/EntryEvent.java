@@ -19,6 +19,8 @@ public record EntryEvent(Kind kind, double station, double time) {
         RELEASE_START("release starts"),
         /** The foot is off the brake. */
         RELEASE_END("release ends"),
+        /** Drive comes again after the brake. */
+        PICK_UP("throttle picked up"),
         /** A front wheel stops. */
         FRONT_LOCKS("front wheel locks"),
         /** A rear wheel stops. */

@@ -12,7 +12,6 @@ import static org.foreload.entry.EntryState.YAW_RATE;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.trace.Trace;
-import org.foreload.tyre.Tyre;
 
 /** Collects the rows of a run. */
 final class EntryProfile {
@@ -64,8 +63,8 @@ final class EntryProfile {
                 state[TIME],
                 speed,
                 -(wheels.accelerationX() * cos + wheels.accelerationY() * sin),
-                use(wheels, 0),
-                use(wheels, 2),
+                Fullness.use(wheels, 0),
+                Fullness.use(wheels, 2),
                 state[OFFSET],
                 Math.toDegrees(Math.atan2(state[VY], state[VX])),
                 wheels.frontAxleLoad(),
@@ -92,55 +91,6 @@ final class EntryProfile {
         }
         double arm = front ? car.chassis().cgToFrontAxle() : -car.chassis().cgToRearAxle();
         return Math.tan(Math.atan2(state[VY] + arm * state[YAW_RATE], state[VX]) - (front ? state[STEER] : 0));
-    }
-
-    double frontUse(double station, double[] state) {
-        return use(equations.wheelsAt(station, state), 0);
-    }
-
-    double rearUse(double station, double[] state) {
-        return use(equations.wheelsAt(station, state), 2);
-    }
-
-    /** Share of an axle's friction that is used. */
-    private double use(WheelForces wheels, int left) {
-        Tyre tyre = left == 0 ? simulator.car().frontTyre() : simulator.car().rearTyre();
-        double x = 0;
-        double y = 0;
-        double use = 0;
-        double total = 0;
-        for (int wheel = left; wheel < left + 2; wheel++) {
-            double load = wheels.load(wheel);
-            if (load > 0) {
-                x = wheels.longitudinal(wheel) / tyre.peakForceX(load);
-                y = wheels.lateral(wheel) / tyre.peakForceY(load);
-                double peak = tyre.peakForceY(load);
-                use += peak * Math.hypot(x, y);
-                total += peak;
-            }
-        }
-        return total > 0 ? use / total : 0;
-    }
-
-    Margins margins(double from, double to) {
-        Trace trace = trace();
-        var s = trace.column("s_m");
-        var front = trace.column("front_utilisation");
-        var rear = trace.column("rear_utilisation");
-        var offset = trace.column("offset_m");
-        double frontMost = 0;
-        double rearMost = 0;
-        double edge = Double.POSITIVE_INFINITY;
-        var path = simulator.corner().path();
-        for (int i = 0; i < trace.rows(); i++) {
-            if (s.at(i) >= from && s.at(i) <= to) {
-                frontMost = Math.max(frontMost, front.at(i));
-                rearMost = Math.max(rearMost, rear.at(i));
-            }
-            edge = Math.min(
-                    edge, Math.min(path.widthLeft(s.at(i)) - offset.at(i), path.widthRight(s.at(i)) + offset.at(i)));
-        }
-        return new Margins(Math.max(0, 1 - frontMost), Math.max(0, 1 - rearMost), edge);
     }
 
     Trace trace() {

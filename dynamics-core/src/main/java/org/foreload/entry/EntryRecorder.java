@@ -30,6 +30,7 @@ final class EntryRecorder {
     private final BrakePlan plan;
     private final EntryEquations equations;
     private final EntryProfile profile;
+    private final Fullness fullness;
     private final List<EntryEvent> events = new ArrayList<>();
 
     private Outcome ending;
@@ -39,6 +40,7 @@ final class EntryRecorder {
     private double lockReserve = Double.POSITIVE_INFINITY;
     private double lockedSince = Double.NaN;
     private int lockChanges;
+    private boolean driven;
     private double turnInSpeed = Double.NaN;
     private double brakePointSpeed = Double.NaN;
     private double topSpeed;
@@ -50,6 +52,7 @@ final class EntryRecorder {
         this.simulator = simulator;
         this.plan = plan;
         this.equations = equations;
+        this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint(), simulator.apex());
         this.profile = keep ? new EntryProfile(simulator, equations) : null;
     }
 
@@ -101,10 +104,10 @@ final class EntryRecorder {
         integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
         if (profile != null) {
             integrator.addEventDetector(Watch.reportWhenRising(
-                    at -> profile.frontUse(at.getTime(), at.getPrimaryState()) - SATURATED,
+                    at -> Fullness.use(equations.wheelsAt(at.getTime(), at.getPrimaryState()), 0) - SATURATED,
                     at -> add(Kind.FRONT_SATURATES, at)));
             integrator.addEventDetector(Watch.reportWhenRising(
-                    at -> profile.rearUse(at.getTime(), at.getPrimaryState()) - SATURATED,
+                    at -> Fullness.use(equations.wheelsAt(at.getTime(), at.getPrimaryState()), 2) - SATURATED,
                     at -> add(Kind.REAR_SATURATES, at)));
         }
         integrator.addEventDetector(
@@ -151,7 +154,10 @@ final class EntryRecorder {
         double to = step.getCurrentState().getTime();
         track(from, step.getPreviousState().getPrimaryState());
         track((from + to) / 2, step.getInterpolatedState((from + to) / 2).getPrimaryState());
-        track(to, step.getCurrentState().getPrimaryState());
+        double[] end = step.getCurrentState().getPrimaryState();
+        track(to, end);
+        fullness.wheels(to, equations.wheelsAt(to, end), minimumSpeedAt > from);
+        pickedUp(to, end);
         if (profile != null) {
             double sampling = simulator.settings().sampling();
             for (double s = sampling * (Math.floor(from / sampling) + 1); s < to; s += sampling) {
@@ -160,8 +166,20 @@ final class EntryRecorder {
         }
     }
 
+    /** Notes where drive first comes after the brake. */
+    private void pickedUp(double station, double[] state) {
+        if (!driven && station > plan.drivenFrom() && state[EntryState.DRIVE] > LEAST_DRIVE) {
+            driven = true;
+            events.add(new EntryEvent(Kind.PICK_UP, station, state[EntryState.TIME]));
+        }
+    }
+
+    /** Drive force over mass, m/s², from which the throttle counts as picked up: a passenger would feel it. */
+    private static final double LEAST_DRIVE = 0.2;
+
     private void track(double station, double[] state) {
         farthestOffset = Math.max(farthestOffset, Math.abs(state[EntryState.OFFSET]));
+        fullness.across(station, state[EntryState.OFFSET]);
         double speed = speed(state);
         if (station <= plan.brakePoint()) {
             topSpeed = Math.max(topSpeed, speed);
@@ -284,8 +302,7 @@ final class EntryRecorder {
         boolean stayed = running() || endingKind == Kind.STOPPED;
         Outcome outcome = stayed && lockedTime > LOCK_TOLERANCE ? Outcome.LOCKED_UP : onTrack;
         String cause = EntryCause.describe(outcome, endingKind, events, lockedTime);
-        Optional<Margins> margins = Optional.ofNullable(profile)
-                .map(p -> p.margins(plan.brakePoint(), Math.max(simulator.apex(), minimumSpeedAt)));
+        Margins margins = fullness.margins();
         return new EntryResult(
                 plan,
                 outcome,
@@ -300,7 +317,7 @@ final class EntryRecorder {
                 farthestOffset,
                 lockChanges > 0 ? 0 : lockReserve,
                 margins,
-                margins.map(this::limit),
+                limit(margins),
                 Optional.ofNullable(profile).map(EntryProfile::trace),
                 equations.evaluations());
     }

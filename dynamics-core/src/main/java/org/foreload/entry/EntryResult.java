@@ -21,8 +21,8 @@ import org.foreload.trace.Trace;
  * @param farthestOffset greatest distance from the line, m
  * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was
  *     least; zero if one stopped, infinite if there was no braking
- * @param margins what was left unused; empty for a run made without profile
- * @param limit what came closest to its limit on the way in; empty for a run made without profile
+ * @param margins what was left unused
+ * @param limit what came closest to its limit on the way in
  * @param profile the run by station; empty for a run made or kept without profile
  * @param evaluations right-hand sides that it took
  */
@@ -39,8 +39,8 @@ public record EntryResult(
         double trailShare,
         double farthestOffset,
         double lockReserve,
-        Optional<Margins> margins,
-        Optional<Limit> limit,
+        Margins margins,
+        Limit limit,
         Optional<Trace> profile,
         long evaluations) {
 
@@ -78,6 +78,11 @@ public record EntryResult(
     /** Whether the foot came down on the brake at all: a plan may put its brake point at the end of its own release. */
     public boolean braked() {
         return event(EntryEvent.Kind.BRAKE_ON).isPresent();
+    }
+
+    /** Station at which drive comes again after the brake, m; NaN where it does not. */
+    public double pickUp() {
+        return event(EntryEvent.Kind.PICK_UP).map(EntryEvent::station).orElse(Double.NaN);
     }
 
     /** The first event of a kind. */

@@ -18,8 +18,9 @@ public final class FrontGrip {
      * of the entry's profile.
      *
      * <p>Gained: lateral capacity of the front axle with the wheel loads as they are, less that with the load which the
-     * slowing has moved forward taken off again, half from each wheel. Spent: that capacity, less what the brake force
-     * leaves of it.
+     * brake moves forward, m·d·h/L with d its force over mass, taken off again, half from each wheel. What drag and
+     * cornering drag move is not counted: they do so with and without the brake. Spent: that capacity, less what the
+     * brake force leaves of it.
      *
      * @param car that drove the entry
      * @param entry with its profile
@@ -28,10 +29,8 @@ public final class FrontGrip {
     public static Trace of(Car car, EntryResult entry) {
         Trace profile = Profiles.of(entry);
         var station = profile.column("s_m");
-        var speed = profile.column("speed_mps");
         var left = profile.column("front_left_load_n");
         var right = profile.column("front_right_load_n");
-        var rear = profile.column("rear_axle_load_n");
         var brake = profile.column("brake_mps2");
         Trace.Builder rows = new Trace.Builder()
                 .column("s_m", "m")
@@ -39,9 +38,10 @@ public final class FrontGrip {
                 .column("spent_on_braking_n", "N")
                 .column("net_n", "N");
         Tyre tyre = car.frontTyre();
+        double perDeceleration =
+                car.chassis().mass() * car.chassis().cgHeight() / car.chassis().wheelbase();
         for (int i = 0; i < profile.rows(); i++) {
-            double square = speed.at(i) * speed.at(i);
-            double moved = moved(car, left.at(i) + right.at(i), rear.at(i), square);
+            double moved = perDeceleration * brake.at(i);
             double capacity = tyre.peakForceY(left.at(i)) + tyre.peakForceY(right.at(i));
             double unmoved = tyre.peakForceY(left.at(i) - moved / 2) + tyre.peakForceY(right.at(i) - moved / 2);
             double force = car.chassis().mass() * brake.at(i) * car.frontBrakeShare() / 2;
@@ -49,15 +49,6 @@ public final class FrontGrip {
             rows.row(station.at(i), capacity - unmoved, capacity - kept, kept - unmoved);
         }
         return rows.build();
-    }
-
-    /** Load, N, that is on the front axle beyond its share of weight and its own downforce. */
-    private static double moved(Car car, double front, double rear, double speedSquared) {
-        double frontDownforce = car.aerodynamics().frontDownforce(speedSquared);
-        double downforce = frontDownforce + car.aerodynamics().rearDownforce(speedSquared);
-        double weight = front + rear - downforce;
-        double share = car.chassis().cgToRearAxle() / car.chassis().wheelbase();
-        return front - frontDownforce - weight * share;
     }
 
     /** Lateral force, N, that a brake force leaves a wheel. */

@@ -63,7 +63,7 @@ public record TimeSplit(
         double byExit = total - atApex;
         Trace grip = FrontGrip.of(car, entry);
         String sentence = sentence(atTurnIn, byTurning, byExit, total, later)
-                + grip(grip, entry.plan().release().end());
+                + grip(grip, apex, entry.plan().release().end());
         return new TimeSplit(atTurnIn, byTurning, byExit, total, later, curve.build(), grip, sentence);
     }
 
@@ -94,29 +94,45 @@ public record TimeSplit(
         }
     }
 
-    /** Where after turn-in the brake helps the front most, or that it does not. */
-    private static String grip(Trace grip, double releaseEnd) {
+    /** What the brake gives the front axle and takes from it, all the way from turn-in to the apex. */
+    private static String grip(Trace grip, double apex, double releaseEnd) {
+        if (releaseEnd <= 0) {
+            return " The brake is off before turn-in, so it gives the front axle nothing in the corner.";
+        }
         var station = grip.column("s_m");
         var net = grip.column("net_n");
-        int best = -1;
-        for (int i = 0; i < grip.rows(); i++) {
-            if (station.at(i) >= 0 && station.at(i) <= releaseEnd && (best < 0 || net.at(i) > net.at(best))) {
-                best = i;
+        double most = 0;
+        double least = 0;
+        double sum = 0;
+        double turns = Double.NaN;
+        double way = 0;
+        for (int i = 1; i < grip.rows() && station.at(i) <= Math.min(apex, releaseEnd); i++) {
+            if (station.at(i - 1) < 0) {
+                continue;
             }
+            double step = station.at(i) - station.at(i - 1);
+            sum += step * (net.at(i) + net.at(i - 1)) / 2;
+            way += step;
+            most = Math.max(most, net.at(i));
+            least = Math.min(least, net.at(i));
+            turns = net.at(i) > 0 && net.at(i - 1) <= 0 ? station.at(i) : turns;
         }
-        if (best < 0) {
-            return " The brake is off before turn-in, so load transfer gives the front nothing in the corner.";
+        if (!(way > 0)) {
+            return "";
         }
-        double gained = grip.column("gained_by_load_n").at(best);
-        double spent = grip.column("spent_on_braking_n").at(best);
-        return format(
-                " At %.0f m load transfer gives the front axle %.0f N of grip and braking takes %.0f N: %s.",
-                station.at(best),
-                gained,
-                spent,
-                net.at(best) > 0
-                        ? format("%.0f N to the good", net.at(best))
-                        : "the front pays for the brake everywhere in the corner");
+        String mean = format(
+                " From turn-in until it is off, the brake %s the front axle %.0f N of lateral grip on average",
+                sum >= 0 ? "gives" : "costs", Math.abs(sum / way));
+        if (most <= 0) {
+            return mean + format(": the front pays for it everywhere, at most %.0f N.", -least);
+        }
+        if (least >= 0) {
+            return mean + format(", at most %.0f N.", most);
+        }
+        return mean
+                + format(
+                        ": it costs up to %.0f N%s and gives up to %.0f N.",
+                        -least, Double.isNaN(turns) ? "" : format(" before %.0f m", turns), most);
     }
 
     private static String format(String pattern, Object... values) {

@@ -5,15 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.Optimum;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 
 /**
@@ -25,9 +23,6 @@ import org.foreload.study.Sweep;
  * @param complete whether every corner was searched to the end; false after a stop
  */
 public record Lap(List<CornerGain> corners, boolean complete) {
-
-    /** Peaks of straight-line braking that are tried, as shares of what locks a wheel. */
-    private static final double[] BASELINE_PEAKS = {0.7, 0.8, 0.86, 0.92};
 
     /** Copies the corners. */
     public Lap {
@@ -95,7 +90,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         for (int i = 0; i < circuit.corners().size() && !progress.stopped(); i++) {
             Corner given = circuit.corners().get(i);
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
-            Optional<EntryResult> baseline = baseline(study.apply(i, given), search.buildUpTime());
+            Optional<EntryResult> baseline = StraightLine.best(study.apply(i, given), search.buildUpTime())
+                    .map(Finding::entry);
             CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
             Optimum optimum = search.find(
                     faster, threads, share(progress, i, circuit.corners().size()));
@@ -106,25 +102,6 @@ public record Lap(List<CornerGain> corners, boolean complete) {
                     : 0;
         }
         return new Lap(gains, complete && gains.size() == circuit.corners().size());
-    }
-
-    /**
-     * The best straight-line braking in a corner: off at turn-in, from its latest brake point.
-     *
-     * @param study of the corner
-     * @param buildUpTime time in which the foot reaches the peak, s
-     */
-    public static Optional<EntryResult> baseline(CornerStudy study, double buildUpTime) {
-        Optional<EntryResult> best = Optional.empty();
-        for (double peak : BASELINE_PEAKS) {
-            Finding finding = study.latest(
-                    new BrakePlan(0, peak * study.lockLimit(), buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0)));
-            if (finding.found()
-                    && (best.isEmpty() || finding.entry().time() < best.get().time())) {
-                best = Optional.of(finding.entry());
-            }
-        }
-        return best;
     }
 
     private static double exitSpeed(EntryResult entry) {

@@ -15,6 +15,7 @@ import org.foreload.entry.EntryResult;
 import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.InHand;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Sweep;
@@ -224,27 +225,26 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
 
-    /** The entry of a release from the brake point that the search found, or from the latest one if that is quicker. */
-    private static Optional<Finding> checked(CornerStudy study, BrakePlan plan) {
+    /**
+     * The entry of a release with its margin: from its latest brake point, or from the one that the search found where
+     * that is earlier and quicker, since a later brake point can cost more on the way than it gains.
+     */
+    private static Optional<Finding> checked(CornerStudy study, BrakePlan found) {
+        BrakePlan plan = found.rounded();
         Finding latest = study.latest(plan, plan.brakePoint());
         if (!latest.found()) {
             return Optional.empty();
         }
-        double last = latest.entry().plan().brakePoint();
-        for (double back = 0; back <= FARTHEST_BACK; back += STEP_BACK) {
-            EntryResult own = study.simulator().run(plan.withBrakePoint(Math.min(last, plan.brakePoint() - back)));
-            if (study.allowance().met(own)) {
-                double inHand = latest.inHand() + last - own.plan().brakePoint();
-                return quicker(Optional.of(latest), Optional.of(new Finding(own, true, inHand)));
-            }
+        if (plan.brakePoint() >= latest.entry().plan().brakePoint()) {
+            return Optional.of(latest);
         }
-        return Optional.of(latest);
+        EntryResult own = study.simulator().run(plan);
+        if (!study.allowance().met(own) || own.time() >= latest.entry().time()) {
+            return Optional.of(latest);
+        }
+        double inHand = InHand.of(study.simulator(), plan);
+        return Optional.of(inHand < study.allowance().inHand() ? latest : new Finding(own, true, inHand));
     }
-
-    /** The search may end a little beyond what is allowed, or on what only its coarser entries make; m. */
-    private static final double STEP_BACK = 0.02;
-
-    private static final double FARTHEST_BACK = 0.2;
 
     private static Optional<Finding> quicker(Optional<Finding> a, Optional<Finding> b) {
         return Stream.of(a, b)

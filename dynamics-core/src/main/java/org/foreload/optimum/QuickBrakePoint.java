@@ -47,7 +47,6 @@ public final class QuickBrakePoint {
 
     private final EntrySimulator simulator;
     private final Allowance allowance;
-    private final boolean onlyDrift;
     private final double lockLimit;
     private final LatestBrakePoint full;
 
@@ -57,7 +56,6 @@ public final class QuickBrakePoint {
         allowance = study.allowance();
         lockLimit = study.lockLimit();
         full = new LatestBrakePoint(study.bound(), simulator, allowance);
-        onlyDrift = allowance.edge() == 0 && allowance.front() == 0 && allowance.rear() == 0;
     }
 
     /**
@@ -260,7 +258,7 @@ public final class QuickBrakePoint {
     /** Drives from one brake point. */
     Trial trial(BrakePlan plan, double point, double driftShare) {
         BrakePlan moved = plan.withBrakePoint(point);
-        EntryResult entry = onlyDrift ? simulator.probe(moved) : simulator.run(moved);
+        EntryResult entry = simulator.probe(moved);
         return new Trial(
                 point,
                 entry.time(),
@@ -271,12 +269,10 @@ public final class QuickBrakePoint {
 
     private double excess(EntryResult entry, double driftShare) {
         double excess = entry.farthestOffset() / (driftShare * allowance.drift()) - 1;
-        if (!onlyDrift) {
-            Margins margins = entry.margins().orElseThrow();
-            excess = Math.max(excess, allowance.edge() - margins.edge());
-            excess = Math.max(excess, lack(allowance.front(), margins.front()));
-            excess = Math.max(excess, lack(allowance.rear(), margins.rear()));
-        }
+        Margins margins = entry.margins();
+        excess = Math.max(excess, allowance.edge() - margins.edge());
+        excess = Math.max(excess, lack(allowance.front(), margins.front()));
+        excess = Math.max(excess, lack(allowance.rear(), margins.rear()));
         return Math.min(excess, NOT_MADE * 0.99);
     }
 

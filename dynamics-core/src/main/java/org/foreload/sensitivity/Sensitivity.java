@@ -133,7 +133,8 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         static final Point NONE = new Point(Double.NaN, Optional.empty(), Optional.empty());
 
         static Point of(EntryResult entry, double time) {
-            return new Point(time, entry.made() ? entry.margins() : Optional.empty(), Optional.of(entry.outcome()));
+            return new Point(
+                    time, entry.made() ? Optional.of(entry.margins()) : Optional.empty(), Optional.of(entry.outcome()));
         }
 
         Side from(Point best) {

@@ -11,11 +11,19 @@ import org.foreload.entry.Margins;
  * @param edge least distance that the CG must keep from the edge of the track, m
  * @param front least share of its friction that the front axle must keep until the apex, 0 to 1
  * @param rear the same for the rear axle
+ * @param inHand least that the plan must have {@link InHand in hand}, m
  */
-public record Allowance(double drift, double edge, double front, double rear) {
+public record Allowance(double drift, double edge, double front, double rear, double inHand) {
 
-    /** Half a metre off the line, no other margin: a car at its limit on a line that is still recognisable. */
-    public static final Allowance STANDARD = new Allowance(0.5, 0, 0, 0);
+    /** Half a metre off the line, and no other margin: the quickest of all, on the edge of what the car can do. */
+    public static final Allowance NO_MARGIN = new Allowance(0.5, 0, 0, 0, 0);
+
+    /**
+     * What a plan keeps that is handed to a driver: half a metre from the line and from the edge, a little of each
+     * axle's grip, more at the rear, which gives less warning, and two metres in hand. Common practice is to keep
+     * something; the numbers are invented for want of a source.
+     */
+    public static final Allowance STANDARD = new Allowance(0.5, 0.5, 0.01, 0.05, 2);
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Allowance {
@@ -23,22 +31,31 @@ public record Allowance(double drift, double edge, double front, double rear) {
         Checks.notNegative("edge_margin", edge);
         Checks.within("front_margin", front, 0, 1);
         Checks.within("rear_margin", rear, 0, 1);
+        Checks.within("in_hand", inHand, 0, InHand.MOST);
     }
 
-    /** Whether only the outcome and the drift have to be looked at. */
-    boolean onlyDrift() {
-        return edge == 0 && front == 0 && rear == 0;
-    }
-
-    /** Whether an entry made the corner with this margin. */
+    /** Whether an entry made the corner with this margin, whatever the plan has in hand. */
     public boolean met(EntryResult entry) {
-        if (!entry.made() || entry.farthestOffset() > drift) {
-            return false;
-        }
-        if (onlyDrift()) {
-            return true;
-        }
-        Margins margins = entry.margins().orElseThrow();
-        return margins.edge() >= edge && margins.front() >= front && margins.rear() >= rear;
+        Margins margins = entry.margins();
+        return entry.made()
+                && entry.farthestOffset() <= drift
+                && margins.edge() >= edge
+                && margins.front() >= front
+                && margins.rear() >= rear;
     }
+
+    /**
+     * How much of what is allowed an entry uses, 1 being all: the largest of the drift over the drift allowed, and for
+     * edge and axles one more the less is left.
+     */
+    double used(EntryResult entry) {
+        Margins margins = entry.margins();
+        double used = entry.farthestOffset() / drift;
+        used = Math.max(used, 1 + edge - margins.edge());
+        used = Math.max(used, 1 + SHARE_WEIGHT * (front - margins.front()));
+        return Math.max(used, 1 + SHARE_WEIGHT * (rear - margins.rear()));
+    }
+
+    /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
+    private static final double SHARE_WEIGHT = 10;
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.ExitPlan;
 import org.foreload.entry.EntryResult;
@@ -131,6 +130,21 @@ public final class CornerStudy {
         return of(car, simulator.corner(), driver, simulator.settings(), allowance);
     }
 
+    /** The same car, corner and driver with another margin. */
+    public CornerStudy with(Allowance other) {
+        return new CornerStudy(bound, simulator, other);
+    }
+
+    /**
+     * Time, s, that the margin costs an entry: how much quicker the same release is from its latest brake point with
+     * nothing in hand. Zero where it is no quicker.
+     */
+    public double marginCost(EntryResult entry) {
+        Finding bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
+                .latest(entry.plan(), entry.plan().brakePoint());
+        return bare.found() ? Math.max(0, entry.time() - bare.entry().time()) : 0;
+    }
+
     /**
      * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
      */
@@ -202,7 +216,7 @@ public final class CornerStudy {
         return new Exploration(
                 candidates,
                 made.stream().min(quicker).map(this::whole),
-                made.stream().filter(CornerStudy::straightLine).min(quicker).map(this::whole),
+                made.isEmpty() ? Optional.empty() : baseline(plan.buildUpTime()),
                 bound.time(),
                 plans.size());
     }
@@ -227,9 +241,9 @@ public final class CornerStudy {
         return new Candidate(entry, candidate.made(), candidate.inHand(), candidate.onFront());
     }
 
-    private static boolean straightLine(Candidate candidate) {
-        var release = candidate.entry().plan().release();
-        return release.shape() == ReleaseShapes.ABRUPT && release.end() <= 0;
+    private Optional<Candidate> baseline(double buildUpTime) {
+        return StraightLine.best(this, buildUpTime)
+                .map(best -> new Candidate(best.entry(), true, best.inHand(), false));
     }
 
     /** Marks the candidates that no other beats both in time and in what is in hand. */

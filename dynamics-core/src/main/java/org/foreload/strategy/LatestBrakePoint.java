@@ -26,9 +26,6 @@ public final class LatestBrakePoint {
     /** The answer is no further than this, m, from the true change: well under a millisecond. */
     private static final double ACCURACY = 0.02;
 
-    /** Narrowness, m, to which the station where the car no longer makes the corner at all is known. */
-    private static final double HAND_ACCURACY = 0.5;
-
     /** Distance, m, by which a driver may be early and must still make the corner. */
     private static final double SOLID = 1;
 
@@ -54,8 +51,7 @@ public final class LatestBrakePoint {
      *
      * @param entry the entry from the latest brake point; if there is none, the attempt that came closest
      * @param found whether a brake point makes the corner with the margin asked for
-     * @param inHand how much later, m, the foot could come down before the car does not make the corner at all; NaN if
-     *     not found
+     * @param inHand what the plan has {@link InHand in hand}, m; NaN if not found
      */
     public record Finding(EntryResult entry, boolean found, double inHand) {}
 
@@ -69,33 +65,29 @@ public final class LatestBrakePoint {
         double latest = plan.release().end();
         Attempt closest = null;
         Attempt later = null;
-        double firstOff = Double.NaN;
         int lockedStraight = 0;
+        int idle = 0;
         double start = Math.max(Math.min(latest, estimate(plan) + STEPS_BEYOND * SCAN_STEP), earliest + SCAN_STEP);
         for (double point = start; point > earliest; point -= SCAN_STEP) {
             Attempt attempt = attempt(plan, point);
             if (attempt.met()) {
-                Edge edge = later == null && point < latest
-                        ? climb(plan, attempt, latest)
-                        : new Edge(narrowed(plan, attempt, later), firstOff);
-                firstOff = edge.firstOff();
-                Attempt last = edge.last();
+                Attempt last =
+                        later == null && point < latest ? climb(plan, attempt, latest) : narrowed(plan, attempt, later);
                 Attempt earlier = attempt(plan, Math.max(earliest, last.point() - SOLID));
                 while (!earlier.met() && earlier.point() > point) {
-                    firstOff = earlier.entry().made() ? firstOff : earlier.point();
                     last = narrowed(plan, attempt, earlier);
                     earlier = attempt(plan, Math.max(earliest, last.point() - SOLID));
                 }
                 if (earlier.met()) {
-                    return confirmed(plan, last.point(), firstOff);
+                    return confirmed(plan, last.point());
                 }
                 attempt = earlier; // Luck: who is a little early fails. The scan goes on.
             }
-            if (!attempt.entry().made()) {
-                firstOff = attempt.point();
-            }
-            if (closest == null || attempt.drift() <= closest.drift()) {
+            if (closest == null || attempt.drift() < closest.drift()) {
                 closest = attempt;
+                idle = 0;
+            } else if (attempt.entry().made() && ++idle == MOST_IDLE) {
+                break; // Braking still earlier brings it no nearer: it is the release that takes the margin.
             }
             if (attempt.entry().event(EntryEvent.Kind.STOPPED).isPresent()) {
                 break; // Braking still earlier only stops the car before the corner.
@@ -134,10 +126,13 @@ public final class LatestBrakePoint {
         if (!made.met()) {
             return scanned;
         }
-        Edge edge = climb(plan, made, latest);
-        Attempt earlier = attempt(plan, Math.max(earliest, edge.last().point() - SOLID));
-        return earlier.met() ? confirmed(plan, edge.last().point(), edge.firstOff()) : scanned;
+        Attempt last = climb(plan, made, latest);
+        Attempt earlier = attempt(plan, Math.max(earliest, last.point() - SOLID));
+        return earlier.met() ? confirmed(plan, last.point()) : scanned;
     }
+
+    /** Trials that make the corner and come no nearer to the margin after which the search ends. */
+    private static final int MOST_IDLE = 5;
 
     /** Trials in a row with a wheel locked before turn-in after which the search ends. */
     private static final int HOPELESS = 4;
@@ -149,23 +144,20 @@ public final class LatestBrakePoint {
                         && (event.kind() == EntryEvent.Kind.FRONT_LOCKS || event.kind() == EntryEvent.Kind.REAR_LOCKS));
     }
 
-    /** One trial: where the foot came down, and the drift as a multiple of the allowed one. */
+    /** One trial: where the foot came down, and how much of the margin it uses, 1 being all. */
     private record Attempt(double point, EntryResult entry, boolean met, double drift) {}
 
-    /** The last attempt that made it, and the first station found so far from which the corner is not made; or NaN. */
-    private record Edge(Attempt last, double firstOff) {}
-
     /** The estimate was too early: later and later until it fails, or the brake is no longer used. */
-    private Edge climb(BrakePlan plan, Attempt from, double latest) {
+    private Attempt climb(BrakePlan plan, Attempt from, double latest) {
         Attempt made = from;
         while (true) {
             Attempt next = attempt(plan, Math.min(made.point() + SCAN_STEP, latest));
             if (!next.met()) {
-                return new Edge(narrowed(plan, made, next), next.entry().made() ? Double.NaN : next.point());
+                return narrowed(plan, made, next);
             }
             made = next;
             if (made.point() >= latest) {
-                return new Edge(made, latest);
+                return made;
             }
         }
     }
@@ -198,51 +190,51 @@ public final class LatestBrakePoint {
      * The answer, driven with full accuracy. Where the corner hangs by a hair, the coarser trial may have made what
      * this does not; then a little earlier is tried.
      */
-    private Finding confirmed(BrakePlan plan, double point, double firstOff) {
-        double confirmed = point;
+    private Finding confirmed(BrakePlan plan, double point) {
+        double confirmed = Math.max(simulator.corner().path().start(), BrakePlan.earlier(point));
         EntryResult entry = simulator.run(plan.withBrakePoint(confirmed));
         for (double back = ACCURACY; !allowance.met(entry) && back <= FARTHEST_BACK; back *= 2) {
-            confirmed = Math.max(simulator.corner().path().start(), confirmed - back);
+            confirmed = Math.max(simulator.corner().path().start(), BrakePlan.earlier(confirmed - back));
             entry = simulator.run(plan.withBrakePoint(confirmed));
         }
-        boolean found = allowance.met(entry);
-        return new Finding(entry, found, found ? offTrack(plan, confirmed, firstOff) - confirmed : Double.NaN);
+        if (!allowance.met(entry)) {
+            return new Finding(entry, false, Double.NaN);
+        }
+        return withInHand(plan, entry);
     }
+
+    /** The answer, from so much earlier that the plan has in hand what is asked for. */
+    private Finding withInHand(BrakePlan plan, EntryResult latest) {
+        EntryResult entry = latest;
+        double inHand = InHand.of(simulator, entry.plan());
+        for (int i = 0; i < SET_BACKS && inHand < allowance.inHand(); i++) {
+            double back = Math.max(ACCURACY, allowance.inHand() - inHand);
+            double earlier = BrakePlan.earlier(entry.plan().brakePoint() - back);
+            EntryResult next = simulator.run(plan.withBrakePoint(earlier));
+            if (!allowance.met(next)) {
+                return new Finding(next, false, Double.NaN);
+            }
+            entry = next;
+            inHand = InHand.of(simulator, entry.plan());
+        }
+        boolean enough = inHand >= allowance.inHand();
+        return new Finding(entry, enough, enough ? inHand : Double.NaN);
+    }
+
+    /**
+     * Times that an answer is set back for what it must have in hand. Setting back does not help a peak that is too
+     * hard or a release that is too long for the rear axle: then the release has no answer.
+     */
+    private static final int SET_BACKS = 4;
 
     /** Farthest single step back, m, to confirm an answer: a scan step away, trials were made anyway. */
     private static final double FARTHEST_BACK = 2;
 
-    /** Station from which the car no longer makes the corner at all. */
-    private double offTrack(BrakePlan plan, double made, double firstOff) {
-        double low = made;
-        double high = firstOff;
-        while (Double.isNaN(high)) {
-            double next = low + SCAN_STEP;
-            if (next >= plan.release().end()) {
-                return next;
-            }
-            if (attempt(plan, next).entry().made()) {
-                low = next;
-            } else {
-                high = next;
-            }
-        }
-        while (high - low > HAND_ACCURACY) {
-            double middle = (low + high) / 2;
-            if (attempt(plan, middle).entry().made()) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
     private Attempt attempt(BrakePlan plan, double brakePoint) {
         BrakePlan moved = plan.withBrakePoint(brakePoint);
-        EntryResult entry = allowance.onlyDrift() ? simulator.probe(moved) : simulator.run(moved);
+        EntryResult entry = simulator.probe(moved);
         boolean met = allowance.met(entry);
-        double drift = entry.made() ? entry.farthestOffset() / allowance.drift() : OFF_TRACK;
+        double drift = entry.made() ? allowance.used(entry) : OFF_TRACK;
         return new Attempt(brakePoint, entry, met, Math.max(drift, 1e-3));
     }
 

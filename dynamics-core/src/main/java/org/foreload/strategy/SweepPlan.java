@@ -81,25 +81,20 @@ public record SweepPlan(
     List<BrakePlan> plans(double limit, double apex) {
         List<BrakePlan> plans = new ArrayList<>();
         for (double peak : peaks) {
-            plans.add(baseline(peak * limit));
+            plans.add(StraightLine.plan(peak * limit, buildUpTime).rounded());
         }
         for (ReleaseShape shape : shapes) {
             for (double peak : peaks) {
                 for (double start : starts) {
                     for (double end : ends) {
                         if (end > start) {
-                            plans.add(new BrakePlan(
-                                    0, peak * limit, buildUpTime, new Release(shape, start * apex, end * apex)));
+                            Release release = new Release(shape, start * apex, end * apex);
+                            plans.add(new BrakePlan(0, peak * limit, buildUpTime, release).rounded());
                         }
                     }
                 }
             }
         }
         return plans;
-    }
-
-    /** Straight-line braking: full until turn-in, then off. */
-    BrakePlan baseline(double peak) {
-        return new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
     }
 }

@@ -76,7 +76,7 @@ public final class BestAnswer {
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
         if (split.isPresent()) {
             people = people.headline(
-                    "Against braking in a straight line only: " + split.get().sentence());
+                    "Against straight-line braking: " + split.get().sentence());
         }
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
@@ -85,6 +85,7 @@ public final class BestAnswer {
                 .with("peak_deceleration_mps2", plan.peakDeceleration())
                 .with("release_start_m", plan.release().start())
                 .with("release_end_m", plan.release().end())
+                .with("pick_up_m", best.pickUp())
                 .with("turn_in_speed_mps", best.turnInSpeed())
                 .with("minimum_speed_mps", best.minimumSpeed())
                 .with("trail_share", best.trailShare())
@@ -95,6 +96,7 @@ public final class BestAnswer {
                         baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
                 .with("in_hand_m", optimum.best().orElseThrow().inHand())
                 .with("margins", EntryAnswer.margins(best))
+                .with("margin_cost_s", study.marginCost(best))
                 .with("restart_spread_s", optimum.spread())
                 .withAll("release_table", "The release", table(plan.release().shape()))
                 .with("families", "The best of each simple shape", families(optimum));

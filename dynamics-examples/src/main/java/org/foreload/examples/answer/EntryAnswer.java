@@ -10,20 +10,20 @@ import org.foreload.examples.output.Report;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.InHand;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.trace.Trace;
 
 /** One simulated entry as a report. */
 public final class EntryAnswer {
 
-    private static final Margins UNKNOWN = new Margins(Double.NaN, Double.NaN, Double.NaN);
-
     private EntryAnswer() {}
 
     /** An entry from a brake point that was given. */
     public static Report given(CornerStudy study, EntryResult entry, boolean all) {
         boolean kept = study.allowance().met(entry);
-        Report report = described(plain(study, entry, kept), entry);
+        Report report = described(plain(study, entry, kept), entry)
+                .with("in_hand_m", InHand.of(study.simulator(), entry.plan()));
         return faces(study, entry, kept, report, all, verdict(study, entry, kept));
     }
 
@@ -32,7 +32,8 @@ public final class EntryAnswer {
         EntryResult entry = finding.entry();
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
-                .with("in_hand_m", finding.inHand());
+                .with("in_hand_m", finding.inHand())
+                .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
         return faces(study, entry, finding.found(), report, all, verdict(study, finding));
     }
 
@@ -53,7 +54,9 @@ public final class EntryAnswer {
     /** An entry of a sweep, for programs only. */
     static Report swept(CornerStudy study, Candidate candidate) {
         EntryResult entry = candidate.entry();
-        Report report = described(plain(study, entry, candidate.made()), entry).with("in_hand_m", candidate.inHand());
+        Report report = described(plain(study, entry, candidate.made()), entry)
+                .with("in_hand_m", candidate.inHand())
+                .with("margin_cost_s", candidate.made() ? study.marginCost(entry) : Double.NaN);
         return lists(report, entry);
     }
 
@@ -72,6 +75,7 @@ public final class EntryAnswer {
         return new Report(title(study))
                 .with("brake_point_m", entry.braked() ? entry.plan().brakePoint() : Double.NaN)
                 .with("release_end_m", entry.braked() ? entry.plan().release().end() : Double.NaN)
+                .with("pick_up_m", entry.pickUp())
                 .with("turn_in_speed_mps", entry.turnInSpeed())
                 .with("minimum_speed_mps", entry.minimumSpeed())
                 .with("minimum_speed_at_m", entry.minimumSpeedAt())
@@ -97,7 +101,7 @@ public final class EntryAnswer {
     }
 
     static String limit(EntryResult entry) {
-        return entry.limit().map(EntryResult.Limit::words).orElse(null);
+        return entry.limit().words();
     }
 
     static Report release(BrakePlan plan) {
@@ -110,7 +114,7 @@ public final class EntryAnswer {
     }
 
     static Report margins(EntryResult entry) {
-        Margins margins = entry.margins().orElse(UNKNOWN);
+        Margins margins = entry.margins();
         return new Report()
                 .with("front", margins.front())
                 .with("rear", margins.rear())
@@ -203,7 +207,7 @@ public final class EntryAnswer {
 
     /** What is missing to the margin asked for. */
     static String missing(Allowance allowance, EntryResult entry) {
-        Margins margins = entry.margins().orElse(UNKNOWN);
+        Margins margins = entry.margins();
         StringBuilder text = new StringBuilder("; not with the margin asked for:");
         int before = text.length();
         if (entry.farthestOffset() > allowance.drift()) {

@@ -125,14 +125,14 @@ public final class ExploreAnswer {
         EntryResult best = sweep.best().get().entry();
         lines.add("Best of " + tried + " releases: " + Words.brake(best) + ".");
         String time = "It takes " + Words.seconds(best.time());
-        if (sweep.gain() == 0) {
+        if (sweep.gain() <= 0) {
             time += "; no trailed release that was tried is quicker";
         } else if (sweep.baseline().isPresent()) {
             double straight = sweep.baseline().get().entry().time();
-            time += " and gains " + Words.seconds(sweep.gain()) + " on braking in a straight line only ("
+            time += " and is " + Words.seconds(sweep.gain()) + " quicker than straight-line braking ("
                     + Words.seconds(straight) + ")";
         } else {
-            time += "; braking in a straight line only was not found to make the corner";
+            time += "; straight-line braking was not found to make the corner";
         }
         lines.add(time + ".");
         String trailed =

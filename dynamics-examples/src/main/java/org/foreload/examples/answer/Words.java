@@ -18,8 +18,8 @@ public final class Words {
 
     /** Explains what is in hand, wherever it is shown. */
     public static final String IN_HAND =
-            "In hand: how many metres later the foot could come down before the car does not make the "
-                    + "corner at all.";
+            "In hand: the largest of these errors that the car still forgives: the foot comes down so many metres later, "
+                    + "or the release comes so many metres later, or the peak is 2.5 % a metre harder.";
 
     private Words() {}
 
@@ -68,7 +68,11 @@ public final class Words {
 
     /** How an entry was braked, in one phrase. */
     public static String brake(EntryResult entry) {
-        return entry.braked() ? brake(entry.plan()) : "no braking at all";
+        return entry.braked() ? brake(entry.plan()) + pickUp(entry) : "no braking at all";
+    }
+
+    private static String pickUp(EntryResult entry) {
+        return Double.isNaN(entry.pickUp()) ? "" : ", pick up the throttle " + place(entry.pickUp());
     }
 
     /** A share as a percentage with one decimal. */

@@ -6,10 +6,11 @@ import org.foreload.examples.answer.BestAnswer;
 import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
-import org.foreload.lap.Lap;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.StraightLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -70,7 +71,8 @@ final class BestVerb implements Verb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
-            Optional<EntryResult> baseline = Lap.baseline(study, studyOptions.buildUpTime());
+            Optional<EntryResult> baseline =
+                    StraightLine.best(study, studyOptions.buildUpTime()).map(Finding::entry);
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
             common.picture().draw(() -> SweepPictures.best(study, optimum, baseline, remainder));

@@ -57,6 +57,14 @@ final class ReleaseOptions {
             description = "Where the brake is off, m along the line. Default: 0.7 of the way from turn-in to the apex.")
     private Double end;
 
+    @Option(
+            names = "--pick-up",
+            paramLabel = "<m>",
+            description =
+                    "Where the throttle is picked up, m along the line; not before the brake is off. Left out: from there "
+                            + "on, as soon as the grip leaves anything for it.")
+    private Double pickUp;
+
     /** Whether the brake point was given. */
     boolean brakePointGiven() {
         return brakePoint != null;
@@ -96,6 +104,18 @@ final class ReleaseOptions {
                             + Numbers.rounded(off, 2) + " (where the brake is off) in m");
         }
         double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
-        return new BrakePlan(brakePoint == null ? 0 : brakePoint, hardest, buildUpTime, new Release(form, from, off));
+        BrakePlan plan =
+                new BrakePlan(brakePoint == null ? 0 : brakePoint, hardest, buildUpTime, new Release(form, from, off));
+        if (pickUp == null) {
+            return plan;
+        }
+        if (!(pickUp >= off)) {
+            throw new InputException(
+                    null,
+                    "--pick-up",
+                    Numbers.shortest(pickUp),
+                    "must be at or after the point where the brake is off, " + Numbers.rounded(off, 2) + " m");
+        }
+        return plan.withPickUp(pickUp);
     }
 }

@@ -6,6 +6,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.path.Corner;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.InHand;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Option;
 
@@ -29,23 +30,40 @@ final class StudyOptions {
     @Option(
             names = "--edge-margin",
             paramLabel = "<m>",
-            defaultValue = "0",
-            description = "Margin: least distance to the edge of the track, m. Default: 0.")
+            defaultValue = "0.5",
+            description = "Margin: least distance to the edge of the track, m. Default: 0.5.")
     private double edge;
 
     @Option(
             names = "--front-margin",
             paramLabel = "<share>",
-            defaultValue = "0",
-            description = "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: 0.")
+            defaultValue = "0.01",
+            description =
+                    "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: 0.01.")
     private double front;
 
     @Option(
             names = "--rear-margin",
             paramLabel = "<share>",
-            defaultValue = "0",
-            description = "Margin: the same for the rear axle. Default: 0.")
+            defaultValue = "0.05",
+            description = "Margin: the same for the rear axle. Default: 0.05.")
     private double rear;
+
+    @Option(
+            names = "--in-hand",
+            paramLabel = "<m>",
+            defaultValue = "2",
+            description = {
+                "Margin: least that the plan must have in hand, m: so much later may the foot come down, or the release, or "
+                        + "2.5 % a metre harder the peak, before the car does not make the corner. Default: 2."
+            })
+    private double inHand;
+
+    @Option(
+            names = "--no-margin",
+            description =
+                    "Nothing in hand: only the drift counts. The quickest of all, on the edge of what the car can do.")
+    private boolean noMargin;
 
     @Option(
             names = "--tolerance",
@@ -62,6 +80,7 @@ final class StudyOptions {
         Options.notNegative("--edge-margin", edge, "m");
         Options.within("--front-margin", front, 0, 1, "");
         Options.within("--rear-margin", rear, 0, 1, "");
+        Options.within("--in-hand", inHand, 0, InHand.MOST, "m");
         Options.within("--tolerance", tolerance, 1e-13, 1e-2, "");
     }
 
@@ -72,14 +91,18 @@ final class StudyOptions {
     /** The study of a car and a corner. */
     CornerStudy study(Car car, Corner corner) {
         SimulationSettings settings = new SimulationSettings(tolerance, SimulationSettings.STANDARD.sampling());
-        Allowance allowance = new Allowance(drift, edge, front, rear);
+        Allowance allowance =
+                noMargin ? new Allowance(drift, 0, 0, 0, 0) : new Allowance(drift, edge, front, rear, inHand);
         return CornerStudy.of(car, corner, DriverSettings.practised(), settings, allowance);
     }
 
     /** All of it that changes results, in words. */
     String words() {
-        return "build-up-time=" + Numbers.shortest(buildUpTime) + " drift=" + Numbers.shortest(drift) + " edge-margin="
-                + Numbers.shortest(edge) + " front-margin=" + Numbers.shortest(front) + " rear-margin="
-                + Numbers.shortest(rear) + " tolerance=" + Numbers.shortest(tolerance);
+        String margins = noMargin
+                ? " no-margin"
+                : " edge-margin=" + Numbers.shortest(edge) + " front-margin=" + Numbers.shortest(front)
+                        + " rear-margin=" + Numbers.shortest(rear) + " in-hand=" + Numbers.shortest(inHand);
+        return "build-up-time=" + Numbers.shortest(buildUpTime) + " drift=" + Numbers.shortest(drift) + margins
+                + " tolerance=" + Numbers.shortest(tolerance);
     }
 }

@@ -20,13 +20,14 @@ enum SheetNumber {
             "ease off from, m",
             any(entry -> Numbers.rounded(entry.plan().release().start(), 1))),
     OFF("brake off, m", any(entry -> Numbers.rounded(entry.plan().release().end(), 1))),
+    PICK_UP("throttle picked up, m", made(entry -> Numbers.rounded(entry.pickUp(), 1))),
     PEAK("peak, m/s²", any(entry -> Numbers.rounded(entry.plan().peakDeceleration(), 2))),
     HARDEST("most that the brakes give, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
     TURN_IN_SPEED("turn-in, km/h (m/s)", any(entry -> speed(entry.turnInSpeed()))),
     SLOWEST("slowest, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
     SLOWEST_AT("slowest at, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
     TRAIL_SHARE("slowing done while turning", made(entry -> Words.percent(entry.trailShare()))),
-    LIMIT("limited by", any(entry -> entry.limit().map(EntryResult.Limit::words).orElse(SheetNumber.NONE)));
+    LIMIT("limited by", any(entry -> entry.limit().words()));
 
     static final String NONE = "–";
 

@@ -1,0 +1,72 @@
+package org.foreload.entry;
+
+import org.foreload.bicycle.WheelForces;
+import org.foreload.path.Path;
+
+/**
+ * How much of their grip the axles use, and how near the car comes to the edges, along one run: read at the end of each
+ * step, with or without a profile.
+ */
+final class Fullness {
+
+    private final Path path;
+    private final double from;
+    private final double apex;
+    private double frontSoFar;
+    private double rearSoFar;
+    private double front;
+    private double rear;
+    private double edge = Double.POSITIVE_INFINITY;
+
+    /**
+     * @param from station from which the axles count, m
+     * @param apex station up to which they count, m, or up to the slowest point where that comes later
+     */
+    Fullness(Path path, double from, double apex) {
+        this.path = path;
+        this.from = from;
+        this.apex = apex;
+    }
+
+    /** Takes in where the car is across the road. */
+    void across(double station, double offset) {
+        edge = Math.min(edge, Math.min(path.widthLeft(station) - offset, path.widthRight(station) + offset));
+    }
+
+    /**
+     * Takes in what the wheels carry.
+     *
+     * @param slowing whether the car has been slower here than anywhere since the brake point
+     */
+    void wheels(double station, WheelForces wheels, boolean slowing) {
+        if (station < from) {
+            return;
+        }
+        frontSoFar = Math.max(frontSoFar, use(wheels, 0));
+        rearSoFar = Math.max(rearSoFar, use(wheels, 2));
+        if (station <= apex || slowing) {
+            front = frontSoFar;
+            rear = rearSoFar;
+        }
+    }
+
+    Margins margins() {
+        return new Margins(Math.max(0, 1 - front), Math.max(0, 1 - rear), edge);
+    }
+
+    /** Share of an axle's friction that is used: of its wheels' shares, the mean by what each could carry. */
+    static double use(WheelForces wheels, int left) {
+        double used = 0;
+        double total = 0;
+        for (int wheel = left; wheel < left + 2; wheel++) {
+            double peak = wheels.peakY(wheel);
+            if (wheels.load(wheel) > 0) {
+                double along = wheels.longitudinal(wheel) / wheels.peakX(wheel);
+                double across = wheels.lateral(wheel) / peak;
+                used += peak * Math.sqrt(along * along + across * across);
+                total += peak;
+            }
+        }
+        return total > 0 ? used / total : 0;
+    }
+}

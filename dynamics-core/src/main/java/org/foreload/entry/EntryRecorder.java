@@ -102,7 +102,9 @@ final class EntryRecorder {
                 simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.spinMargin(at.getPrimaryState())));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.speedMargin(at.getPrimaryState())));
-        integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+        if (!simulator.car().antiLock()) {
+            integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+        }
         if (profile != null) {
             integrator.addEventDetector(Watch.reportWhenRising(
                     at -> profile.frontUse(at.getTime(), at.getPrimaryState()) - SATURATED,

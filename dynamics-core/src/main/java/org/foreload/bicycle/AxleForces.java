@@ -21,18 +21,27 @@ final class AxleForces {
     private final double brakeShare;
     private final double driveShare;
     private final double relaxationLength;
+    private final boolean antiLock;
+
+    /**
+     * Share of what a wheel carries rolling up to which an anti-lock system lets it be slowed. Invented for want of a
+     * source: such systems swing about the peak and give away a few per cent.
+     */
+    private static final double ANTI_LOCK_SHARE = 0.95;
 
     /**
      * @param tyre each of the two tyres
      * @param left index of the left wheel; that of the right one follows
      * @param brakeShare share of the whole brake force that one wheel gets
      * @param driveShare share of the whole drive force that one wheel gets
+     * @param antiLock whether the wheels are kept from stopping
      */
-    AxleForces(Tyre tyre, int left, double brakeShare, double driveShare) {
+    AxleForces(Tyre tyre, int left, double brakeShare, double driveShare, boolean antiLock) {
         this.tyre = tyre;
         this.left = left;
         this.brakeShare = brakeShare;
         this.driveShare = driveShare;
+        this.antiLock = antiLock;
         this.relaxationLength = tyre.relaxationLength();
     }
 
@@ -77,9 +86,11 @@ final class AxleForces {
             wheels.longitudinal[wheel] = -patch.longitudinal();
             wheels.lockMargin[wheel] = brake - UNLOCK_SHARE * patch.longitudinal() - IDLE_FORCE;
         } else {
-            tyre.roll(felt, asked, load, patch);
+            double hardest =
+                    antiLock ? -ANTI_LOCK_SHARE * tyre.rollingForceLimit(felt, load) : Double.NEGATIVE_INFINITY;
+            tyre.roll(felt, Math.max(hardest, asked), load, patch);
             wheels.longitudinal[wheel] = patch.longitudinal();
-            wheels.lockMargin[wheel] = patch.limit() + Math.min(asked, -brake) + IDLE_FORCE;
+            wheels.lockMargin[wheel] = patch.limit() + Math.max(hardest, Math.min(asked, -brake)) + IDLE_FORCE;
         }
         wheels.lateral[wheel] = -patch.lateral();
         wheels.peakX[wheel] = patch.peakX();

@@ -19,9 +19,17 @@ public record DriverSettings(Hands hands, RightFoot rightFoot, LeftFoot leftFoot
         Objects.requireNonNull(leftFoot);
     }
 
-    /** A practised driver. Invented for want of a source; the lags are of the size of human and mechanical lags. */
+    /**
+     * A practised driver who brakes as told. Invented for want of a source; the lags are of the size of human and
+     * mechanical lags.
+     */
     public static DriverSettings practised() {
         return new DriverSettings(Hands.practised(), RightFoot.practised(), LeftFoot.practised());
+    }
+
+    /** The same practised driver, whose left foot reacts to stopped wheels and to a wrong speed. */
+    public static DriverSettings reacting() {
+        return practised().with(Reaction.practised());
     }
 
     /** The same driver with other hands. */
@@ -37,5 +45,10 @@ public record DriverSettings(Hands hands, RightFoot rightFoot, LeftFoot leftFoot
     /** The same driver with another foot on the brake. */
     public DriverSettings with(LeftFoot other) {
         return new DriverSettings(hands, rightFoot, other);
+    }
+
+    /** The same driver, whose left foot reacts otherwise. */
+    public DriverSettings with(Reaction other) {
+        return with(leftFoot.with(other));
     }
 }

@@ -7,7 +7,7 @@ import org.foreload.vehicle.Car;
 /**
  * The driver's right foot: flat out on the approach; off the throttle while braking and coasting; from the pick-up
  * point on, as much drive as the engine gives and the grip leaves; as long as the corner does not open yet, only up to
- * the speed with which the rest of it can be driven ({@link ExitPlan}).
+ * the speed with which the rest of it can be driven ({@link SpeedPlan}).
  *
  * <p>Drive and steering share the grip. A driven axle must keep the lateral force that the line asks of it: its two
  * wheels get the same drive force X, and what they keep is Σ P_y √(1 − (X/P_x)²), the friction ellipse of each wheel.
@@ -23,7 +23,7 @@ public final class Throttle {
     private static final double SPEED_GAIN = 2;
 
     private final Car car;
-    private final ExitPlan exit;
+    private final SpeedPlan exit;
     private final RightFoot foot;
     private final LoadTransfer transfer;
     private final double mass;
@@ -32,7 +32,7 @@ public final class Throttle {
     private final double frontShare;
 
     /** A driver in this car with this plan for the exit. */
-    public Throttle(Car car, ExitPlan exit, RightFoot foot) {
+    public Throttle(Car car, SpeedPlan exit, RightFoot foot) {
         this.car = car;
         this.exit = exit;
         this.foot = foot;

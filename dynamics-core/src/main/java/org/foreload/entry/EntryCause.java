@@ -9,7 +9,7 @@ final class EntryCause {
 
     private EntryCause() {}
 
-    static String describe(Outcome outcome, Kind ending, List<EntryEvent> events, double lockedTime) {
+    static String describe(Outcome outcome, Kind ending, List<EntryEvent> events, double longestLock) {
         if (outcome == Outcome.MADE_IT) {
             return "held to the exit";
         }
@@ -17,7 +17,7 @@ final class EntryCause {
             String locked = first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS);
             return ending == Kind.STOPPED
                     ? locked + ", then " + at(events, ending)
-                    : locked + String.format(Locale.ROOT, ", wheels stopped for %.2f s", lockedTime);
+                    : locked + String.format(Locale.ROOT, ", wheels stopped for %.2f s", longestLock);
         }
         String first = first(events, Kind.FRONT_LOCKS, Kind.REAR_LOCKS, Kind.FRONT_SATURATES, Kind.REAR_SATURATES);
         String last = ending == null ? "" : at(events, ending);

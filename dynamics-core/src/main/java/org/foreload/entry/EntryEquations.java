@@ -3,6 +3,8 @@ package org.foreload.entry;
 import static org.foreload.entry.EntryState.BRAKE;
 import static org.foreload.entry.EntryState.CAR;
 import static org.foreload.entry.EntryState.DRIVE;
+import static org.foreload.entry.EntryState.EASED;
+import static org.foreload.entry.EntryState.EXCESS;
 import static org.foreload.entry.EntryState.HEADING_ERROR;
 import static org.foreload.entry.EntryState.OFFSET;
 import static org.foreload.entry.EntryState.STEER;
@@ -17,9 +19,9 @@ import org.foreload.bicycle.Inputs;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
-import org.foreload.driver.ExitPlan;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Path;
@@ -43,23 +45,25 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     private final Path path;
     private final Steering steering;
     private final Throttle throttle;
+    private final BrakeFoot brake;
     private final DriverSettings settings;
     private final BrakePlan plan;
     private final double mass;
-    private final double slowestBraking;
+    private final int size;
     private final WheelForces wheels = new WheelForces();
     private final DriverView view = new DriverView();
     private final Inputs inputs = new Inputs();
-    private final double[] perSecond = new double[EntryState.SIZE];
+    private final double[] perSecond;
 
     private Foot foot = Foot.FLAT_OUT;
     private WheelLocks locks = WheelLocks.NONE;
+    private double lockedSince = Double.NaN;
     private double pieceStart;
     private double pieceEnd;
     private double timeOfBrake = Double.POSITIVE_INFINITY;
     private long evaluations;
     private double lastStation = Double.NaN;
-    private final double[] lastState = new double[EntryState.SIZE];
+    private final double[] lastState;
     private double lastProgress;
 
     EntryEquations(
@@ -67,22 +71,25 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
             Path path,
             Steering steering,
             Throttle throttle,
+            BrakeFoot brake,
             DriverSettings settings,
-            ExitPlan exit,
             BrakePlan plan) {
         this.model = model;
         this.path = path;
         this.steering = steering;
         this.throttle = throttle;
+        this.brake = brake;
         this.settings = settings;
         this.plan = plan;
-        this.slowestBraking = settings.leftFoot().slowestBraking() * exit.speed(exit.opening());
         this.mass = model.car().chassis().mass();
+        this.size = brake.reacts() ? EntryState.REACTING_SIZE : EntryState.SIZE;
+        this.perSecond = new double[size];
+        this.lastState = new double[size];
     }
 
     @Override
     public int getDimension() {
-        return EntryState.SIZE;
+        return size;
     }
 
     /** Enters the piece between two stations: nothing outside it is read. */
@@ -108,14 +115,26 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return locks;
     }
 
-    void locks(WheelLocks next) {
+    /** Stops wheels or lets them turn again; a reacting foot remembers since when the first of them has stood. */
+    void locks(WheelLocks next, double time) {
+        if (!next.any()) {
+            lockedSince = Double.NaN;
+        } else if (!locks.any()) {
+            lockedSince = time;
+        }
         locks = next;
         lastStation = Double.NaN;
     }
 
-    /** Period of the quickest swing of the pedal, s. */
+    /**
+     * Period of the quickest swing of the pedal, s. The answer to a stopped wheel, whose onset must not be stepped
+     * over, counts as a quarter of a swing.
+     */
     double shortestPeriod() {
-        return plan.disturbance().shortestPeriod();
+        double swing = plan.disturbance().shortestPeriod();
+        return brake.reacts() && locks.any()
+                ? Math.min(swing, 4 * settings.leftFoot().reaction().delay())
+                : swing;
     }
 
     long evaluations() {
@@ -131,7 +150,7 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
     @Override
     public double[] computeDerivatives(double station, double[] x) {
         double progress = evaluate(station, x);
-        double[] perMetre = new double[EntryState.SIZE];
+        double[] perMetre = new double[size];
         for (int i = 0; i < perMetre.length; i++) {
             perMetre[i] = perSecond[i] / progress;
         }
@@ -171,12 +190,16 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         perSecond[HEADING_ERROR] = yawRate - curvature * progress;
         perSecond[STEER] =
                 rate * Math.tanh((wanted - x[STEER]) / (settings.hands().lag() * rate));
-        perSecond[BRAKE] = (brakeDemand(s, x[TIME], speed) - x[BRAKE])
-                / settings.leftFoot().lag();
+        perSecond[BRAKE] =
+                (brakeDemand(s, x, speed) - x[BRAKE]) / settings.leftFoot().lag();
         perSecond[DRIVE] =
                 (driveDemand(speed) / mass - x[DRIVE]) / settings.rightFoot().lag();
+        if (brake.reacts()) {
+            perSecond[EASED] = brake.easing(x[EASED], x[TIME] - lockedSince, wheels);
+            perSecond[EXCESS] = brake.perceiving(x[EXCESS], s, speed);
+        }
         lastStation = station;
-        System.arraycopy(x, 0, lastState, 0, x.length);
+        System.arraycopy(x, 0, lastState, 0, size);
         lastProgress = progress;
         return progress;
     }
@@ -186,17 +209,15 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
      */
     private static final double LEAST_PROGRESS = 0.1;
 
-    /** What the foot asks of the brake, m/s²: the plan, faded out where the driver has become too slow. */
-    private double brakeDemand(double station, double time, double speed) {
-        if (foot != Foot.BRAKING) {
+    /** What the left foot asks of the brake, m/s²: from brake on until the right foot picks up. */
+    private double brakeDemand(double station, double[] x, double speed) {
+        if (foot == Foot.FLAT_OUT || foot == Foot.DRIVING) {
             return 0;
         }
-        double demand = plan.demand(station, time - timeOfBrake);
-        if (slowestBraking == 0) {
-            return demand;
-        }
-        double above = Math.max(0, Math.min(1, speed / slowestBraking - 1));
-        return demand * above * above * (3 - 2 * above);
+        double planned = foot == Foot.BRAKING ? plan.demand(station, x[TIME] - timeOfBrake) : 0;
+        return brake.reacts()
+                ? brake.demand(planned, speed, x[EASED], x[EXCESS], wheels)
+                : brake.asTold(planned, speed);
     }
 
     private double driveDemand(double speed) {

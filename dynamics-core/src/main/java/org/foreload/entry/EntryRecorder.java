@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.load.Wheel;
 import org.foreload.vehicle.Car;
@@ -17,7 +18,10 @@ import org.hipparchus.ode.sampling.ODEStateInterpolator;
 /** Watches one run: events, wheel locks, extremes, rows of the profile, and how it ends. */
 final class EntryRecorder {
 
-    /** Time, s, for which a wheel may stand still before the entry counts as locked up: a chirp, not a slide. */
+    /**
+     * Time, s, for which a wheel may stand still in one go before an entry driven as told counts as locked up: a chirp,
+     * not a slide. A reacting foot has its delay and what it needs to take the lock back.
+     */
     private static final double LOCK_TOLERANCE = 0.1;
 
     /** Changes between rolling and stopped after which a run is given up as locked up. */
@@ -36,9 +40,9 @@ final class EntryRecorder {
     private Outcome ending;
     private Kind endingKind;
     private double farthestOffset;
-    private double lockedTime;
+    private double longestLock;
     private double lockReserve = Double.POSITIVE_INFINITY;
-    private double lockedSince = Double.NaN;
+    private final double[] stoppedSince = {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
     private int lockChanges;
     private boolean driven;
     private double turnInSpeed = Double.NaN;
@@ -101,7 +105,9 @@ final class EntryRecorder {
                 simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.spinMargin(at.getPrimaryState())));
         integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.speedMargin(at.getPrimaryState())));
-        integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+        if (!simulator.car().antiLock()) {
+            integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+        }
         if (profile != null) {
             integrator.addEventDetector(Watch.reportWhenRising(
                     at -> Fullness.use(equations.wheelsAt(at.getTime(), at.getPrimaryState()), 0) - SATURATED,
@@ -266,18 +272,27 @@ final class EntryRecorder {
         double time = state[EntryState.TIME];
         WheelLocks before = equations.locks();
         boolean stops = !before.locked(changing);
-        equations.locks(stops ? before.with(changing) : before.without(changing));
+        equations.locks(stops ? before.with(changing) : before.without(changing), time);
         Kind kind = !stops ? Kind.WHEEL_TURNS : Wheel.at(changing).front() ? Kind.FRONT_LOCKS : Kind.REAR_LOCKS;
         events.add(new EntryEvent(kind, station, time));
-        if (!before.any()) {
-            lockedSince = time;
-        } else if (!equations.locks().any()) {
-            lockedTime += time - lockedSince;
-            lockedSince = Double.NaN;
-        }
+        noteStanding(changing, time);
+        stoppedSince[changing] = stops ? time : Double.NaN;
         if (++lockChanges > MOST_LOCK_CHANGES) {
             end(Outcome.LOCKED_UP, kind, station, state);
         }
+    }
+
+    /** Takes in how long a wheel has stood in one go. */
+    private void noteStanding(int wheel, double time) {
+        if (!Double.isNaN(stoppedSince[wheel])) {
+            longestLock = Math.max(longestLock, time - stoppedSince[wheel]);
+        }
+    }
+
+    /** Longest time, s, for which a wheel may stand in one go. */
+    private double lockAllowed() {
+        Reaction reaction = simulator.driver().leftFoot().reaction();
+        return reaction.reacts() ? reaction.delay() + reaction.takeBack() : LOCK_TOLERANCE;
     }
 
     EntryResult result(double[] state) {
@@ -291,8 +306,8 @@ final class EntryRecorder {
                 profile.row(exit, state);
             }
         }
-        if (!Double.isNaN(lockedSince)) {
-            lockedTime += state[EntryState.TIME] - lockedSince;
+        for (int wheel = 0; wheel < 4; wheel++) {
+            noteStanding(wheel, state[EntryState.TIME]);
         }
         if (!Double.isNaN(minimumSpeedAt)) {
             events.add(new EntryEvent(Kind.MINIMUM_SPEED, minimumSpeedAt, minimumSpeedTime));
@@ -300,8 +315,8 @@ final class EntryRecorder {
         events.sort(Comparator.comparingDouble(EntryEvent::station));
         Outcome onTrack = running() ? Outcome.MADE_IT : ending;
         boolean stayed = running() || endingKind == Kind.STOPPED;
-        Outcome outcome = stayed && lockedTime > LOCK_TOLERANCE ? Outcome.LOCKED_UP : onTrack;
-        String cause = EntryCause.describe(outcome, endingKind, events, lockedTime);
+        Outcome outcome = stayed && longestLock > lockAllowed() ? Outcome.LOCKED_UP : onTrack;
+        String cause = EntryCause.describe(outcome, endingKind, events, longestLock);
         Margins margins = fullness.margins();
         return new EntryResult(
                 plan,

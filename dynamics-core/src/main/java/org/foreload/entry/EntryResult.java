@@ -20,7 +20,7 @@ import org.foreload.trace.Trace;
  * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum
  * @param farthestOffset greatest distance from the line, m
  * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was
- *     least; zero if one stopped, infinite if there was no braking
+ *     least; zero if one stopped, infinite if there was no braking or none can stop
  * @param margins what was left unused
  * @param limit what came closest to its limit on the way in
  * @param profile the run by station; empty for a run made or kept without profile

@@ -2,17 +2,22 @@ package org.foreload.entry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.PedalDisturbance;
+import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.Reaction;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
+import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -41,7 +46,7 @@ public final class EntrySimulator {
     private final Corner corner;
     private final DriverSettings driver;
     private final SimulationSettings settings;
-    private final ExitPlan exit;
+    private final SpeedPlan exit;
     private final double apex;
     private final double[] scales;
 
@@ -53,7 +58,7 @@ public final class EntrySimulator {
      * @param settings numerical settings
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
-    public EntrySimulator(Car car, Corner corner, DriverSettings driver, ExitPlan exit, SimulationSettings settings) {
+    public EntrySimulator(Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings) {
         this.car = new BicycleModel(car).car();
         this.corner = corner;
         this.driver = driver;
@@ -79,7 +84,7 @@ public final class EntrySimulator {
     }
 
     /** The plan for the exit. */
-    public ExitPlan exit() {
+    public SpeedPlan exit() {
         return exit;
     }
 
@@ -93,9 +98,22 @@ public final class EntrySimulator {
         return apex;
     }
 
-    /** Drives and keeps the whole run: profile, margins and limit. */
+    /**
+     * Drives and keeps the whole run: profile, margins and limit. A driver whose foot reacts expects the speeds of this
+     * plan driven as told, which costs a run of its own.
+     */
     public EntryResult run(BrakePlan plan) {
-        return drive(plan, true);
+        return drive(plan, ownExpectation(plan), true);
+    }
+
+    /**
+     * The same for a driver who expects these speeds.
+     *
+     * @param plan what the foot sets out to do
+     * @param expected without effect on a foot that brakes as told
+     */
+    public EntryResult run(BrakePlan plan, SpeedPlan expected) {
+        return drive(plan, Optional.of(expected), true);
     }
 
     /**
@@ -104,25 +122,54 @@ public final class EntrySimulator {
      */
     private static final double PROBE_COARSENING = 10;
 
-    /** Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. */
+    /**
+     * Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. A driver whose
+     * foot reacts expects the speeds of this plan driven as told, which costs a run of its own.
+     */
     public EntryResult probe(BrakePlan plan) {
-        return drive(plan, false);
+        return drive(plan, ownExpectation(plan), false);
     }
 
-    private EntryResult drive(BrakePlan plan, boolean keep) {
+    /**
+     * The same for a driver who expects these speeds.
+     *
+     * @param plan what the foot sets out to do
+     * @param expected without effect on a foot that brakes as told
+     */
+    public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
+        return drive(plan, Optional.of(expected), false);
+    }
+
+    private Optional<SpeedPlan> ownExpectation(BrakePlan plan) {
+        return driver.leftFoot().reaction().reacts() ? Optional.of(expected(plan)) : Optional.empty();
+    }
+
+    /**
+     * The speeds to which a plan leads as told, with a calm foot: what a driver who follows it expects. Where the entry
+     * ends before the exit, there they end.
+     */
+    public SpeedPlan expected(BrakePlan plan) {
+        EntrySimulator told = new EntrySimulator(car, corner, driver.with(Reaction.NONE), exit, settings);
+        Trace profile = told.run(plan.with(PedalDisturbance.NONE)).profile().orElseThrow();
+        return new SpeedPlan(
+                profile.column("s_m").values(), profile.column("speed_mps").values());
+    }
+
+    private EntryResult drive(BrakePlan plan, Optional<SpeedPlan> expected, boolean keep) {
         Path path = corner.path();
+        BrakeFoot brake = new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), expected);
         EntryEquations equations = new EntryEquations(
                 new BicycleModel(car),
                 path,
                 new Steering(car, path, driver.hands()),
                 new Throttle(car, exit, driver.rightFoot()),
+                brake,
                 driver,
-                exit,
                 plan);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
         double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
         double[] state = initialState(equations);
-        double[] stations = pieces(plan);
+        double[] stations = pieces(plan, brake.expectedUpTo());
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
             double start = stations[i];
             double end = stations[i + 1];
@@ -150,8 +197,8 @@ public final class EntrySimulator {
             double from,
             double to,
             double[] state) {
-        double[] absolute = new double[EntryState.SIZE];
-        double[] relative = new double[EntryState.SIZE];
+        double[] absolute = new double[equations.getDimension()];
+        double[] relative = new double[equations.getDimension()];
         for (int i = 0; i < absolute.length; i++) {
             absolute[i] = tolerance * scales[i];
         }
@@ -170,7 +217,7 @@ public final class EntrySimulator {
     /** First step of each piece, m: what most steps in a corner come to. */
     private static final double FIRST_STEP = 0.5;
 
-    private double[] pieces(BrakePlan plan) {
+    private double[] pieces(BrakePlan plan, double expectedUpTo) {
         Path path = corner.path();
         TreeSet<Double> stations = new TreeSet<>();
         stations.add(path.start());
@@ -179,6 +226,7 @@ public final class EntrySimulator {
         add(stations, apex);
         add(stations, plan.brakePoint());
         add(stations, plan.drivenFrom());
+        add(stations, expectedUpTo);
         for (double kink : path.kinks()) {
             add(stations, kink);
         }
@@ -211,7 +259,7 @@ public final class EntrySimulator {
     private double[] initialState(EntryEquations equations) {
         double start = corner.path().start();
         double speed = corner.approachSpeed();
-        double[] state = new double[EntryState.SIZE];
+        double[] state = new double[equations.getDimension()];
         state[EntryState.VX] = speed;
         equations.enterPiece(start, start);
         for (int i = 0; i < SETTLING_ROUNDS; i++) {

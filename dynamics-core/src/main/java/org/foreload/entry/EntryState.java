@@ -14,6 +14,15 @@ final class EntryState {
     static final int DRIVE = BRAKE + 1;
     static final int SIZE = DRIVE + 1;
 
+    /** Share by which a reacting foot has eased for a stopped wheel. */
+    static final int EASED = SIZE;
+
+    /** How much faster than planned the driver perceives the car to be, m/s. */
+    static final int EXCESS = EASED + 1;
+
+    /** Length of the vector for a driver whose foot reacts; one that brakes as told needs nothing beyond the rest. */
+    static final int REACTING_SIZE = EXCESS + 1;
+
     static final int VX = CAR + BicycleState.VX;
     static final int VY = CAR + BicycleState.VY;
     static final int YAW_RATE = CAR + BicycleState.YAW_RATE;
@@ -25,7 +34,7 @@ final class EntryState {
      * rad/s, N, m/s², and their rates, about as large as they get in an entry.
      */
     static double[] scales(double mass) {
-        double[] scale = new double[SIZE];
+        double[] scale = new double[REACTING_SIZE];
         scale[TIME] = 1;
         scale[OFFSET] = 1;
         scale[HEADING_ERROR] = 0.1;
@@ -41,6 +50,8 @@ final class EntryState {
         scale[STEER] = 0.1;
         scale[BRAKE] = 10;
         scale[DRIVE] = 10;
+        scale[EASED] = 1;
+        scale[EXCESS] = 10;
         return scale;
     }
 }

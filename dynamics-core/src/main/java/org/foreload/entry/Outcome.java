@@ -2,13 +2,17 @@ package org.foreload.entry;
 
 /** How an entry ended. */
 public enum Outcome {
-    /** The car reached the end of the exit on the track, pointing the right way, no wheel stopped for long. */
+    /**
+     * The car reached the end of the exit on the track, pointing the right way, and no wheel stood in one go for longer
+     * than the driver needs to take it back: a tenth of a second for a foot that brakes as told, else the reaction's
+     * delay and what it has to take a lock back.
+     */
     MADE_IT("made it"),
     /** The car left the track on either side, or braked to a stop on it with its wheels turning. */
     RAN_WIDE("ran wide"),
     /** The car turned away from its course beyond recovery. */
     SPUN("spun"),
-    /** A wheel stayed stopped for longer than a driver can take back, or until the car had stopped. */
+    /** The car stayed on the track, but a wheel stood in one go for longer than that. */
     LOCKED_UP("locked up");
 
     private final String words;

@@ -13,7 +13,10 @@ import org.foreload.vehicle.Chassis;
  * <p>The front axle carries (m·f·b + Iz·ψ″)/L of lateral force, the rear axle (m·f·a − Iz·ψ″)/L, where f is the lateral
  * specific force in the road's plane and ψ″ the yaw acceleration (balance of forces and moments about the vertical
  * axis). Along the road the tyres give m·d − drag − m·g·sin γ: braking force shared by the brakes' front share where
- * positive, drive force shared by the driven wheels where negative.
+ * positive, drive force shared by the driven wheels where negative. The drag of an engine with a closed throttle is
+ * left out: it acts at the driven wheels only and would bend the shares at a deceleration of its own, and then the
+ * feasible motions need no longer form a convex set ({@link LocalGrip}). Anti-lock brakes change nothing here: a wheel
+ * asked for more than it has is over its limit.
  */
 public final class GripLimits {
 

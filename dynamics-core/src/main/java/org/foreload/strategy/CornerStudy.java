@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
@@ -61,7 +61,7 @@ public final class CornerStudy {
     public static CornerStudy of(
             Car car, Corner corner, DriverSettings driver, SimulationSettings settings, Allowance allowance) {
         IdealProfile bound = IdealEntry.solve(car, corner);
-        ExitPlan exit = exitPlan(car, corner, driver);
+        SpeedPlan exit = exitPlan(car, corner, driver);
         return new CornerStudy(
                 bound, new EntrySimulator(withYawInertia(car), corner, driver, exit, settings), allowance);
     }
@@ -93,7 +93,7 @@ public final class CornerStudy {
      * The exit that the driver aims for: the ideal profile of a car with a little less friction, from where its speed
      * last is lowest.
      */
-    private static ExitPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
+    private static SpeedPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
         IdealProfile careful = IdealEntry.solve(
                 car,
                 slowed(car, corner, driver),
@@ -111,7 +111,7 @@ public final class CornerStudy {
             stations[i] = careful.station(opening + i);
             speeds[i] = careful.speed(opening + i);
         }
-        return new ExitPlan(stations, speeds);
+        return new SpeedPlan(stations, speeds);
     }
 
     /** A profile this close above its minimum still counts as at its minimum: a round arc is driven at one speed. */

@@ -16,6 +16,7 @@ import org.foreload.tyre.Tyre;
  * @param driveline engine power at the wheels and which wheels it drives
  * @param frontTyre each of the two front tyres
  * @param rearTyre each of the two rear tyres
+ * @param antiLock whether the brakes are kept from stopping a wheel
  */
 public record Car(
         String name,
@@ -25,7 +26,8 @@ public record Car(
         double frontBrakeShare,
         Driveline driveline,
         Tyre frontTyre,
-        Tyre rearTyre) {
+        Tyre rearTyre,
+        boolean antiLock) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Car {
@@ -39,33 +41,52 @@ public record Car(
         Objects.requireNonNull(rearTyre);
     }
 
+    /** A car whose brakes can stop its wheels. */
+    public Car(
+            String name,
+            Chassis chassis,
+            Suspension suspension,
+            Aerodynamics aerodynamics,
+            double frontBrakeShare,
+            Driveline driveline,
+            Tyre frontTyre,
+            Tyre rearTyre) {
+        this(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, false);
+    }
+
     /** The same car with another chassis. */
     public Car with(Chassis other) {
-        return new Car(name, other, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre);
+        return new Car(
+                name, other, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, antiLock);
     }
 
     /** The same car with another suspension. */
     public Car with(Suspension other) {
-        return new Car(name, chassis, other, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre);
+        return new Car(name, chassis, other, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, antiLock);
     }
 
     /** The same car with other aerodynamics. */
     public Car with(Aerodynamics other) {
-        return new Car(name, chassis, suspension, other, frontBrakeShare, driveline, frontTyre, rearTyre);
+        return new Car(name, chassis, suspension, other, frontBrakeShare, driveline, frontTyre, rearTyre, antiLock);
     }
 
     /** The same car with another driveline. */
     public Car with(Driveline other) {
-        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, other, frontTyre, rearTyre);
+        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, other, frontTyre, rearTyre, antiLock);
     }
 
     /** The same car with another front share of the brake force. */
     public Car withFrontBrakeShare(double share) {
-        return new Car(name, chassis, suspension, aerodynamics, share, driveline, frontTyre, rearTyre);
+        return new Car(name, chassis, suspension, aerodynamics, share, driveline, frontTyre, rearTyre, antiLock);
     }
 
     /** The same car on other tyres. */
     public Car withTyres(Tyre front, Tyre rear) {
-        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear);
+        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear, antiLock);
+    }
+
+    /** The same car with brakes that are kept from stopping a wheel, or not. */
+    public Car withAntiLock(boolean other) {
+        return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, other);
     }
 }

@@ -20,9 +20,10 @@ import org.foreload.vehicle.Suspension.Response;
 /**
  * A car as a JSON file; {@code docs/car.schema.json} describes every field.
  *
- * <p>May be left out: 0 for the aerodynamic fields, roll-centre heights, load sensitivity, relaxation length and
- * curvature factor; one of the two tracks (as the other); the pitch response (rigid: load moves at once) and the roll
- * response (as the pitch response). The word {@code "rigid"} in place of a frequency says so in words.
+ * <p>May be left out: 0 for the aerodynamic fields, the engine's drag, roll-centre heights, load sensitivity,
+ * relaxation length and curvature factor; anti-lock brakes (none); one of the two tracks (as the other); the pitch
+ * response (rigid: load moves at once) and the roll response (as the pitch response). The word {@code "rigid"} in place
+ * of a frequency says so in words.
  */
 public final class CarFile {
 
@@ -47,6 +48,8 @@ public final class CarFile {
             "drag_height_m",
             "power_w",
             "driven_axle",
+            "closed_throttle_drag_n",
+            "anti_lock",
             "pitch_frequency_hz",
             "pitch_damping_ratio",
             "roll_frequency_hz",
@@ -103,11 +106,13 @@ public final class CarFile {
         double frontBrakeShare = fields.number("front_brake_share");
         double power = fields.number("power_w");
         DrivenAxle drivenAxle = fields.choice("driven_axle", DRIVEN_AXLES);
-        Driveline driveline = fields.build(() -> new Driveline(power, drivenAxle));
+        double engineDrag = fields.number("closed_throttle_drag_n", 0);
+        boolean antiLock = fields.yes("anti_lock", false);
+        Driveline driveline = fields.build(() -> new Driveline(power, drivenAxle, engineDrag));
         FrictionTyre front = TyreFields.read(fields.object("front_tyre", TyreFields.NAMES));
         FrictionTyre rear = TyreFields.read(fields.object("rear_tyre", TyreFields.NAMES));
-        Car car = fields.build(
-                () -> new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear));
+        Car car = fields.build(() ->
+                new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear, antiLock));
         warnings.addAll(UnusualCar.warnings(car, front, rear, file));
         return car;
     }
@@ -219,6 +224,8 @@ public final class CarFile {
                 out.put("driven_axle", word);
             }
         });
+        out.put("closed_throttle_drag_n", car.driveline().closedThrottleDrag());
+        out.put("anti_lock", car.antiLock());
         write(suspension.pitch(), "pitch_", out);
         write(suspension.roll(), "roll_", out);
         TyreFields.write(car.frontTyre(), out.putObject("front_tyre"));

@@ -79,6 +79,18 @@ final class JsonFields {
         return has(name) ? number(name) : absent;
     }
 
+    /** True or false, or {@code absent} if the field is not there. */
+    boolean yes(String name, boolean absent) {
+        if (!has(name)) {
+            return absent;
+        }
+        JsonNode node = object.get(name);
+        if (!node.isBoolean()) {
+            throw refuse(name, "must be true or false");
+        }
+        return node.booleanValue();
+    }
+
     /** A text that must be given. */
     String text(String name) {
         JsonNode node = required(name, "a text");

@@ -31,6 +31,11 @@ final class UnusualCar {
         unusual.aerodynamics(car.aerodynamics());
         unusual.range("front_brake_share", car.frontBrakeShare(), 0.4, 0.9, "");
         unusual.range("power_w", car.driveline().power(), 5e3, 1.2e6, "W");
+        if (car.driveline().closedThrottleDrag() > 0) {
+            double slowing =
+                    car.driveline().closedThrottleDrag() / car.chassis().mass();
+            unusual.range("closed_throttle_drag_n", slowing, 0.02, 3, "m/s² of slowing");
+        }
         unusual.tyre("front_tyre.", front);
         unusual.tyre("rear_tyre.", rear);
         return unusual.warnings;

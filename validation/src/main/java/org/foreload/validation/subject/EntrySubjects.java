@@ -5,7 +5,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
@@ -100,7 +100,7 @@ final class EntrySubjects {
             stations[i] = careful.station(opening + i);
             speeds[i] = careful.speed(opening + i);
         }
-        return new EntrySimulator(car, corner, driver, new ExitPlan(stations, speeds), settings);
+        return new EntrySimulator(car, corner, driver, new SpeedPlan(stations, speeds), settings);
     }
 
     /**

@@ -3,30 +3,40 @@ package org.foreload.driver;
 import java.util.Arrays;
 
 /**
- * The speed that the driver aims for on the way out: from the opening station on, where the throttle opens, a rising
- * speed over station.
+ * The speed that the driver expects or aims for at each station: on the way out, from where the throttle opens; or
+ * along a whole entry, as the plan of it leads one to expect.
  *
- * @param stations rising, m; the first is where the throttle opens
+ * @param stations rising, m; for an exit the first is where the throttle opens
  * @param speeds m/s at the stations
  */
-public record ExitPlan(double[] stations, double[] speeds) {
+public record SpeedPlan(double[] stations, double[] speeds) {
 
     /** Copies the arrays. */
-    public ExitPlan {
+    public SpeedPlan {
         if (stations.length < 2 || stations.length != speeds.length) {
-            throw new IllegalArgumentException("an exit plan needs two or more stations, each with a speed, not "
+            throw new IllegalArgumentException("a speed plan needs two or more stations, each with a speed, not "
                     + stations.length + " and " + speeds.length);
         }
         stations = stations.clone();
         speeds = speeds.clone();
     }
 
-    /** Station where the throttle opens, m. */
+    /** First station, m. */
     public double opening() {
         return stations[0];
     }
 
-    /** Speed aimed for, m/s: its square runs linearly between the stations. */
+    /** Whether the station lies between the first and the last one. */
+    public boolean covers(double station) {
+        return station >= stations[0] && station <= stations[stations.length - 1];
+    }
+
+    /** Last station, m. */
+    public double end() {
+        return stations[stations.length - 1];
+    }
+
+    /** Speed expected, m/s: its square runs linearly between the stations. */
     public double speed(double station) {
         int i = interval(station);
         double share = Math.min(1, Math.max(0, (station - stations[i]) / (stations[i + 1] - stations[i])));

@@ -1,0 +1,129 @@
+package org.foreload.driver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.entry.SampleEntries;
+import org.junit.jupiter.api.Test;
+
+/** The left foot, moment by moment, against its law written out. */
+class BrakeFootTest {
+
+    private static final Reaction REACTION = new Reaction(0.2, 0.3, 0.1, 0.5, 0.4, 2, 3, 0.3);
+    private static final SpeedPlan EXPECTED = new SpeedPlan(new double[] {-100, 0}, new double[] {50, 30});
+    private static final BrakeFoot FOOT =
+            new BrakeFoot(LeftFoot.practised().withSlowestBraking(0.4).with(REACTION), 20, Optional.of(EXPECTED));
+
+    /** Straight ahead at 40 m/s with this brake, m/s². */
+    private static WheelForces braked(double brake) {
+        double[] x = new double[BicycleState.SIZE];
+        x[BicycleState.VX] = 40;
+        x[BicycleState.PITCH_TRANSFER] = 780 * brake * 0.44 / 2.35;
+        WheelForces wheels = new WheelForces();
+        new BicycleModel(SampleEntries.LIGHT)
+                .rates(
+                        x,
+                        0,
+                        new Controls(0, 780 * brake, 0, WheelLocks.NONE, 0, 0),
+                        wheels,
+                        new double[BicycleState.SIZE]);
+        return wheels;
+    }
+
+    private static double asked(double excess) {
+        return 2 * (excess - 0.4 * Math.tanh(excess / 0.4));
+    }
+
+    @Test
+    void asExpectedItIsThePlan() {
+        assertEquals(6, FOOT.demand(6, 40, 0, 0, braked(6)));
+        assertEquals(6, FOOT.asTold(6, 40));
+        assertTrue(FOOT.reacts());
+        assertFalse(new BrakeFoot(LeftFoot.practised(), 20, Optional.empty()).reacts());
+    }
+
+    /** With plenty of grip left a tenth too fast is not noticed, and a lot too fast adds no more than allowed. */
+    @Test
+    void tooFastAddsBrakeUpToTheMost() {
+        WheelForces gentle = braked(4);
+        assertEquals(4, FOOT.demand(4, 40, 0, 0.1, gentle), 0.01);
+        assertEquals(4 + 3 * Math.tanh(asked(1) / 3), FOOT.demand(4, 40, 0, 1, gentle), 1e-9);
+        assertEquals(7, FOOT.demand(4, 40, 0, 20, gentle), 1e-6);
+    }
+
+    /** Near what the wheels can carry it adds less, and nothing at it. */
+    @Test
+    void nothingIsAddedNearTheLimit() {
+        double limit = 0;
+        while (braked(limit).lockMargin(0) > 1 && braked(limit).lockMargin(2) > 1) {
+            limit += 0.01;
+        }
+        double before = 3;
+        for (double share : new double[] {0.8, 0.85, 0.88, 0.91, 0.94, 0.98}) {
+            double peak = share * limit;
+            double added = FOOT.demand(peak, 40, 0, 20, braked(peak)) - peak;
+            assertTrue(added <= before + 1e-9, "at " + share);
+            before = added;
+        }
+        assertEquals(0, before, 1e-12);
+    }
+
+    /** Too slow leaves out a share of the plan, at most the one stated, and of nothing it leaves out nothing. */
+    @Test
+    void tooSlowLeavesOutAShare() {
+        WheelForces wheels = braked(6);
+        assertEquals(6 - 1.8 * Math.tanh(asked(1) / 1.8), FOOT.demand(6, 40, 0, -1, wheels), 1e-9);
+        assertEquals(6 * 0.7, FOOT.demand(6, 40, 0, -20, wheels), 1e-6);
+        assertEquals(0, FOOT.demand(0, 40, 0, -20, wheels));
+    }
+
+    @Test
+    void easedAndSlowItComesOff() {
+        assertEquals(6 * 0.75, FOOT.demand(6, 40, 0.25, 0, braked(6)), 1e-12);
+        assertEquals(0, FOOT.demand(6, 40, 1, 0, braked(6)));
+        assertEquals(3, FOOT.demand(6, 12, 0, 0, braked(6)), 1e-12);
+        assertEquals(3, FOOT.asTold(6, 12), 1e-12);
+        assertEquals(0, FOOT.asTold(6, 8));
+    }
+
+    /** Nothing happens before the delay is over; then the brake comes off with its time constant. */
+    @Test
+    void aStoppedWheelIsEasedAfterTheDelay() {
+        WheelForces wheels = braked(4);
+        assertEquals(0, FOOT.easing(0, 0.19, wheels));
+        assertEquals(5, FOOT.easing(0, 0.225, wheels), 1e-9);
+        assertEquals(10, FOOT.easing(0, 0.3, wheels), 1e-12);
+        assertEquals(4, FOOT.easing(0.6, 0.3, wheels), 1e-12);
+        assertEquals(-1.2, FOOT.easing(0.6, Double.NaN, wheels), 1e-12);
+    }
+
+    /** What is perceived runs after what is: a first-order lag. Beyond the plan nothing is expected. */
+    @Test
+    void speedIsPerceivedLate() {
+        double planned = Math.sqrt((50 * 50 + 30 * 30) / 2.0);
+        assertEquals(planned, EXPECTED.speed(-50), 1e-12);
+        assertEquals((2 - 0.5) / 0.2, FOOT.perceiving(0.5, -50, planned + 2), 1e-9);
+        assertEquals(-0.5 / 0.2, FOOT.perceiving(0.5, 1, 40), 1e-12);
+        assertEquals(0, FOOT.expectedUpTo());
+    }
+
+    @Test
+    void reactionsAreChecked() {
+        assertFalse(Reaction.NONE.reacts());
+        assertTrue(Reaction.practised().reacts());
+        InvalidValueException error =
+                assertThrows(InvalidValueException.class, () -> new Reaction(0.2, 0.3, 0, 0.5, 0.4, 2, 3, 0.3));
+        assertEquals("easing_s", error.field());
+        assertThrows(InvalidValueException.class, () -> new Reaction(Double.NaN, 0.3, 0.1, 0.5, 0.4, 2, 3, 0.3));
+        assertThrows(InvalidValueException.class, () -> new Reaction(0.2, 0.3, 0.1, 0.5, 0.4, 2, 3, 1.3));
+    }
+}

@@ -1,0 +1,119 @@
+package org.foreload.entry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.Controls;
+import org.foreload.bicycle.WheelForces;
+import org.foreload.bicycle.WheelLocks;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.stability.LockingRamp;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/** Anti-lock brakes: no wheel is slowed by more than 95 % of what it carries rolling, and none stops. */
+class AntiLockTest {
+
+    private static final double SHARE = 0.95;
+    private static final Car PLAIN = SampleEntries.LIGHT;
+    private static final Car CAR = PLAIN.withAntiLock(true);
+
+    /** In a bend at 30 m/s with this brake force, N, and this drive force, N. */
+    private static WheelForces moment(Car car, double[] x, double brake, double drive) {
+        WheelForces wheels = new WheelForces();
+        new BicycleModel(car)
+                .rates(
+                        x,
+                        0,
+                        new Controls(0.03, brake, drive, WheelLocks.NONE, 0, 0),
+                        wheels,
+                        new double[BicycleState.SIZE]);
+        return wheels;
+    }
+
+    private static double[] bend() {
+        double[] x = new double[BicycleState.SIZE];
+        x[BicycleState.VX] = 30;
+        x[BicycleState.YAW_RATE] = 0.2;
+        x[BicycleState.ROLL_ACCELERATION] = 6;
+        x[BicycleState.PITCH_TRANSFER] = 600;
+        x[BicycleState.FRONT_SLIP] = -0.03;
+        x[BicycleState.REAR_SLIP] = -0.025;
+        return x;
+    }
+
+    @Test
+    void eachWheelIsHeldToItsShare() {
+        double[] x = bend();
+        for (double drive : new double[] {0, -400}) {
+            WheelForces wheels = moment(CAR, x, 60_000, drive);
+            for (int wheel = 0; wheel < 4; wheel++) {
+                Tyre tyre = wheel < 2 ? CAR.frontTyre() : CAR.rearTyre();
+                double slip = x[wheel < 2 ? BicycleState.FRONT_SLIP : BicycleState.REAR_SLIP];
+                double carries = tyre.rollingForceLimit(slip, wheels.load(wheel));
+                assertEquals(-SHARE * carries, wheels.longitudinal(wheel), 1e-6 * carries, "wheel " + wheel);
+                assertTrue(wheels.lockMargin(wheel) > 0.04 * carries);
+                assertTrue(Math.abs(wheels.lateral(wheel)) > 0);
+            }
+        }
+    }
+
+    @Test
+    void aBrakeThatStopsNothingIsLeftAlone() {
+        double[] x = bend();
+        WheelForces with = moment(CAR, x, 2000, 0);
+        WheelForces without = moment(PLAIN, x, 2000, 0);
+        for (int wheel = 0; wheel < 4; wheel++) {
+            assertEquals(without.longitudinal(wheel), with.longitudinal(wheel));
+            assertEquals(without.lateral(wheel), with.lateral(wheel));
+        }
+    }
+
+    @Test
+    void aFootThatIsFarTooHardMakesTheCorner() {
+        CornerStudy plain = CornerStudy.of(PLAIN, SampleEntries.medium(50));
+        CornerStudy held = CornerStudy.of(CAR, SampleEntries.medium(50));
+        double limit = plain.lockLimit();
+        BrakePlan hard = new BrakePlan(-115, 1.5 * limit, 0.25, new Release(ReleaseShapes.LINEAR, -40, -10));
+        assertFalse(plain.simulator().run(hard).made());
+        EntryResult entry = held.simulator().run(hard);
+        assertEquals(Outcome.MADE_IT, entry.outcome(), entry.cause());
+        assertTrue(entry.events().stream()
+                .noneMatch(event -> event.kind() == Kind.FRONT_LOCKS || event.kind() == Kind.REAR_LOCKS));
+        assertEquals(Double.POSITIVE_INFINITY, entry.lockReserve());
+        var deceleration = entry.profile().orElseThrow().column("deceleration_mps2");
+        double most = 0;
+        for (int i = 0; i < deceleration.size(); i++) {
+            most = Math.max(most, deceleration.at(i));
+        }
+        assertTrue(most > SHARE * limit, most + " of " + limit);
+    }
+
+    @Test
+    void nothingLocksFirst() {
+        assertTrue(LockingRamp.of(PLAIN, 40).isPresent());
+        assertTrue(LockingRamp.of(CAR, 40).isEmpty());
+    }
+
+    @Test
+    void everyCopyKeepsIt() {
+        assertTrue(CAR.antiLock());
+        assertFalse(PLAIN.antiLock());
+        assertEquals(PLAIN, CAR.withAntiLock(false));
+        assertTrue(CAR.with(CAR.chassis())
+                .with(CAR.suspension())
+                .with(CAR.aerodynamics())
+                .with(CAR.driveline())
+                .withFrontBrakeShare(0.7)
+                .withTyres(CAR.rearTyre(), CAR.frontTyre())
+                .antiLock());
+    }
+}

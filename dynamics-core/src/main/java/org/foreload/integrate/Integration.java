@@ -1,0 +1,330 @@
+package org.foreload.integrate;
+
+import java.util.Arrays;
+
+/**
+ * Integrates a {@link DecayingSystem} by an exponential Runge-Kutta rule of fourth order with steps as long as their
+ * error allows: Krogstad's ETDRK4, which is the classic rule of Runge and Kutta where nothing decays, and exact where
+ * nothing else happens. So a component that decays does not shorten the steps, as it does with any explicit rule.
+ * Source: S. Krogstad, Generalized integrating factor methods for stiff PDEs, J. Comput. Phys. 203 (2005) 72-88, eq. 51
+ * (from memory; the order is tested).
+ *
+ * <p>The rates at the end of a step, which the next one needs anyway, in place of those of the fourth stage make a rule
+ * of third order; the difference of the two is taken for the error of the step, as in P. Whalen, M. Brio, J. V.
+ * Moloney, Exponential time-differencing with embedded Runge-Kutta adaptive step control, J. Comput. Phys. 280 (2015)
+ * 579-601 (from memory). Lengths of steps follow from the last two errors (PI control: E. Hairer, G. Wanner, Solving
+ * Ordinary Differential Equations II, section IV.2, from memory).
+ *
+ * <p>A step takes four evaluations and makes no objects. One instance serves one integration at a time, any number one
+ * after the other; the same beginnings lead to the same bits.
+ */
+public final class Integration {
+
+    /** Order of the error estimate, plus one: its exponent over the step length. */
+    private static final double ORDER = 4;
+
+    /** Shares of the exponent that the last error and the one before get. */
+    private static final double LAST = 0.7 / ORDER;
+
+    private static final double BEFORE = 0.3 / ORDER;
+
+    /** Part of the step that the errors would allow which is taken: steps that fail cost more than short ones. */
+    private static final double SAFETY = 0.9;
+
+    /** Bounds of the change from one step to the next. */
+    private static final double MOST_GROWTH = 4;
+
+    private static final double MOST_SHRINKING = 0.2;
+
+    /** Least error, in tolerances, that is told apart from none. */
+    private static final double LEAST_ERROR = 1e-8;
+
+    /** By this factor a step may be longer than wanted to reach the end: rounding leaves no sliver. */
+    private static final double STRETCH = 1 + 1e-9;
+
+    /**
+     * Part of the error of a rule of second order that counts too: where rates hang on t alone, the rules of third and
+     * fourth order are one, and their difference sees nothing.
+     */
+    private static final double GUARD = 0.03;
+
+    /** Shortest step as a part of the size of t or of the longest step: below it, rounding decides. */
+    private static final double SHORTEST = 1e-13;
+
+    private final DecayingSystem system;
+    private final int size;
+    private final int[] decaying;
+    private final double[] tolerances;
+    private final Accuracy accuracy;
+    private final Crossings crossings;
+    private final StepObserver observer;
+    private final Step taken;
+
+    private double t;
+    private double step;
+    private double lastError;
+    private boolean ratesKnown;
+    private long evaluations;
+    private long steps;
+    private long rejections;
+    private final double[] y;
+    private final double[] rate;
+    private final double[] next;
+    private final double[] nextRate;
+    private final double[] decay;
+    private final Phi[] half;
+    private final Phi[] whole;
+    private final double[] stage;
+    private final double[] second;
+    private final double[] third;
+    private final double[] fourth;
+
+    /**
+     * An integration that has not begun.
+     *
+     * @param system the equations
+     * @param accuracy how finely
+     * @param observer sees every step
+     * @param crossings what ends it before its end
+     * @throws IllegalArgumentException if there are not as many tolerances as components
+     */
+    public Integration(DecayingSystem system, Accuracy accuracy, StepObserver observer, Crossing... crossings) {
+        this.system = system;
+        this.size = system.size();
+        this.decaying = system.decaying().clone();
+        this.accuracy = accuracy;
+        this.tolerances = accuracy.tolerances();
+        if (tolerances.length != size) {
+            throw new IllegalArgumentException(tolerances.length + " tolerances for " + size + " components");
+        }
+        this.observer = observer;
+        this.crossings = new Crossings(size, crossings);
+        this.taken = new Step(size, decaying);
+        y = new double[size];
+        rate = new double[size];
+        next = new double[size];
+        nextRate = new double[size];
+        stage = new double[size];
+        second = new double[size];
+        third = new double[size];
+        fourth = new double[size];
+        decay = new double[decaying.length];
+        half = phis(decaying.length);
+        whole = phis(decaying.length);
+    }
+
+    private static Phi[] phis(int count) {
+        Phi[] phis = new Phi[count];
+        Arrays.setAll(phis, i -> new Phi());
+        return phis;
+    }
+
+    /** Begins at a point, with nothing of what was before. */
+    public void begin(double at, double[] state) {
+        t = at;
+        System.arraycopy(state, 0, y, 0, size);
+        step = accuracy.firstStep();
+        lastError = 1;
+        evaluations = 0;
+        steps = 0;
+        rejections = 0;
+        restart();
+    }
+
+    /** Says that the rates have changed where the integration stands, as when a switch is thrown. */
+    public void restart() {
+        ratesKnown = false;
+        step = Math.min(step, accuracy.firstStep());
+        lastError = 1;
+        crossings.forget();
+    }
+
+    /** Where the integration stands. */
+    public double at() {
+        return t;
+    }
+
+    /** One component of the state where it stands. */
+    public double state(int index) {
+        return y[index];
+    }
+
+    /** The whole state where it stands. */
+    public void state(double[] into) {
+        System.arraycopy(y, 0, into, 0, size);
+    }
+
+    /** Evaluations of the rates since the beginning. */
+    public long evaluations() {
+        return evaluations;
+    }
+
+    /** Steps since the beginning, those that failed left out. */
+    public long steps() {
+        return steps;
+    }
+
+    /** Steps that were too long and were taken anew. */
+    public long rejections() {
+        return rejections;
+    }
+
+    /** Index of the crossing that ended the last advance, in the order they were given in; −1 if none did. */
+    public int crossed() {
+        return crossings.crossed();
+    }
+
+    /** Goes on to {@code end}, or to what comes before it. */
+    public Stop advance(double end) {
+        double shortest = SHORTEST * Math.max(Math.abs(end), Math.max(Math.abs(t), accuracy.longestStep()));
+        if (!ratesKnown) {
+            evaluate(t, y, rate);
+            ratesKnown = true;
+        }
+        crossings.arm(t, y);
+        while (end - t > shortest) {
+            if (evaluations >= accuracy.mostEvaluations()) {
+                return Stop.EXHAUSTED;
+            }
+            double remaining = end - t;
+            double wanted = Math.min(step, accuracy.longestStep());
+            boolean last = wanted * STRETCH >= remaining;
+            // Two even steps to the end rather than a long and a short one.
+            double length = last ? remaining : remaining < 2 * wanted ? remaining / 2 : wanted;
+            double error = attempt(length);
+            if (!(error <= 1)) {
+                rejections++;
+                double shrink = error < Double.POSITIVE_INFINITY ? SAFETY * Math.pow(error, -1 / ORDER) : 0;
+                step = length * Math.max(MOST_SHRINKING, shrink);
+                if (!(step > shortest)) {
+                    return Stop.STUCK;
+                }
+                continue;
+            }
+            steps++;
+            accept(last ? end : t + length, length, error);
+            if (crossings.crossed() >= 0) {
+                return Stop.CROSSED;
+            }
+        }
+        return Stop.REACHED;
+    }
+
+    private void evaluate(double at, double[] state, double[] into) {
+        evaluations++;
+        system.rates(at, state, into);
+    }
+
+    /** Takes a step into {@code next} and {@code nextRate} and returns its error in tolerances. */
+    private double attempt(double length) {
+        double middle = t + length / 2;
+        double end = t + length;
+        system.decay(t, y, decay);
+        for (int k = 0; k < decaying.length; k++) {
+            half[k].set(-decay[k] * length / 2);
+            whole[k].set(-decay[k] * length);
+        }
+        for (int i = 0; i < size; i++) {
+            stage[i] = y[i] + length / 2 * rate[i];
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            int i = decaying[k];
+            stage[i] = half[k].zero * y[i] + length / 2 * half[k].one * driven(rate, y, k);
+        }
+        evaluate(middle, stage, second);
+        for (int k = 0; k < decaying.length; k++) {
+            second[decaying[k]] = driven(second, stage, k);
+        }
+        for (int i = 0; i < size; i++) {
+            stage[i] = y[i] + length / 2 * second[i];
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            int i = decaying[k];
+            stage[i] = half[k].zero * y[i]
+                    + length * ((half[k].one / 2 - half[k].two) * driven(rate, y, k) + half[k].two * second[i]);
+        }
+        evaluate(middle, stage, third);
+        for (int k = 0; k < decaying.length; k++) {
+            third[decaying[k]] = driven(third, stage, k);
+        }
+        for (int i = 0; i < size; i++) {
+            stage[i] = y[i] + length * third[i];
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            int i = decaying[k];
+            stage[i] = whole[k].zero * y[i]
+                    + length * ((whole[k].one - 2 * whole[k].two) * driven(rate, y, k) + 2 * whole[k].two * third[i]);
+        }
+        evaluate(end, stage, fourth);
+        for (int k = 0; k < decaying.length; k++) {
+            fourth[decaying[k]] = driven(fourth, stage, k);
+        }
+        for (int i = 0; i < size; i++) {
+            next[i] = y[i] + length / 6 * (rate[i] + 2 * (second[i] + third[i]) + fourth[i]);
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            int i = decaying[k];
+            Phi phi = whole[k];
+            next[i] = phi.zero * y[i]
+                    + length
+                            * ((phi.one - 3 * phi.two + 4 * phi.three) * driven(rate, y, k)
+                                    + (2 * phi.two - 4 * phi.three) * (second[i] + third[i])
+                                    + (4 * phi.three - phi.two) * fourth[i]);
+        }
+        evaluate(end, next, nextRate);
+        return error(length);
+    }
+
+    /** The part n of a rate, beside the decay, of the k-th component that decays. */
+    private double driven(double[] rates, double[] state, int k) {
+        int i = decaying[k];
+        return rates[i] + decay[k] * state[i];
+    }
+
+    private double error(double length) {
+        double sum = 0;
+        for (int i = 0; i < size; i++) {
+            stage[i] = length / 6 * larger(fourth[i] - nextRate[i], rate[i] - second[i] - third[i] + nextRate[i]);
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            int i = decaying[k];
+            double ahead = driven(nextRate, next, k);
+            double difference = (4 * whole[k].three - whole[k].two) * (fourth[i] - ahead);
+            double bend = (whole[k].two - 2 * whole[k].three) * (driven(rate, y, k) - second[i] - third[i] + ahead);
+            stage[i] = length * larger(difference, bend);
+        }
+        for (int i = 0; i < size; i++) {
+            double part = stage[i] / tolerances[i];
+            sum += part * part;
+        }
+        double error = Math.sqrt(sum / size);
+        return error < Double.POSITIVE_INFINITY ? error : Double.POSITIVE_INFINITY;
+    }
+
+    private static double larger(double difference, double bend) {
+        return Math.max(Math.abs(difference), GUARD * Math.abs(bend));
+    }
+
+    private void accept(double end, double length, double error) {
+        double told = Math.max(error, LEAST_ERROR);
+        double factor = SAFETY * Math.pow(told, -LAST) * Math.pow(lastError, BEFORE);
+        double proposed = length * Math.max(MOST_SHRINKING, Math.min(MOST_GROWTH, factor));
+        // A step that was cut for the end's sake says nothing against the one that was wanted.
+        boolean cut = length < step && length < accuracy.longestStep();
+        step = Math.min(cut && factor >= 1 ? Math.max(step, proposed) : proposed, accuracy.longestStep());
+        lastError = told;
+        taken.set(t, end, length, y, rate, next, nextRate, decay);
+        double crossing = crossings.search(taken, next, accuracy);
+        if (crossings.crossed() >= 0) {
+            taken.cut(crossing);
+            taken.state(crossing, next);
+            t = crossing;
+            ratesKnown = false;
+        } else {
+            t = end;
+            System.arraycopy(nextRate, 0, rate, 0, size);
+        }
+        System.arraycopy(next, 0, y, 0, size);
+        observer.taken(taken);
+    }
+}

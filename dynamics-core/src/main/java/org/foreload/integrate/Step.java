@@ -1,0 +1,99 @@
+package org.foreload.integrate;
+
+/**
+ * One step of an {@link Integration} and the solution within it: a cubic that has the states and rates of both ends,
+ * and for a component that decays, the exact answer to a part n that runs linearly, bent to the states of both ends.
+ */
+public final class Step {
+
+    private final int size;
+    private final int[] decaying;
+    private final double[] decay;
+    private final Phi whole = new Phi();
+    private final Phi part = new Phi();
+
+    private double start;
+    private double length;
+    private double end;
+    private final double[] from;
+    private final double[] to;
+    private final double[] rateFrom;
+    private final double[] rateTo;
+
+    Step(int size, int[] decaying) {
+        this.size = size;
+        this.decaying = decaying;
+        decay = new double[decaying.length];
+        from = new double[size];
+        to = new double[size];
+        rateFrom = new double[size];
+        rateTo = new double[size];
+    }
+
+    void set(
+            double begin,
+            double finish,
+            double span,
+            double[] stateFrom,
+            double[] slopeFrom,
+            double[] stateTo,
+            double[] slopeTo,
+            double[] decayRates) {
+        start = begin;
+        length = span;
+        end = finish;
+        System.arraycopy(stateFrom, 0, from, 0, size);
+        System.arraycopy(slopeFrom, 0, rateFrom, 0, size);
+        System.arraycopy(stateTo, 0, to, 0, size);
+        System.arraycopy(slopeTo, 0, rateTo, 0, size);
+        System.arraycopy(decayRates, 0, decay, 0, decay.length);
+    }
+
+    /** Lets the step end at a point inside; the solution stays what it was. */
+    void cut(double t) {
+        end = t;
+    }
+
+    /** Where it begins. */
+    public double start() {
+        return start;
+    }
+
+    /** Where it ends. */
+    public double end() {
+        return end;
+    }
+
+    /**
+     * The solution at a point.
+     *
+     * @param t from {@link #start()} to {@link #end()}
+     * @param state receives the state there
+     */
+    public void state(double t, double[] state) {
+        double u = (t - start) / length;
+        double v = 1 - u;
+        for (int i = 0; i < size; i++) {
+            double rise = to[i] - from[i];
+            double a = length * rateFrom[i] - rise;
+            double b = rise - length * rateTo[i];
+            state[i] = from[i] + u * rise + u * v * (a * v + b * u);
+        }
+        for (int k = 0; k < decaying.length; k++) {
+            if (decay[k] > 0) {
+                state[decaying[k]] = decayed(k, u);
+            }
+        }
+    }
+
+    private double decayed(int k, double u) {
+        int i = decaying[k];
+        whole.set(-decay[k] * length);
+        part.set(-decay[k] * length * u);
+        double drive = rateFrom[i] + decay[k] * from[i];
+        double change = rateTo[i] + decay[k] * to[i] - drive;
+        double atEnd = whole.zero * from[i] + length * (whole.one * drive + whole.two * change);
+        double here = part.zero * from[i] + u * length * (part.one * drive + u * part.two * change);
+        return here + u * (to[i] - atEnd);
+    }
+}

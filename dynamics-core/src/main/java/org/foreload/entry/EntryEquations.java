@@ -25,13 +25,12 @@ import org.foreload.driver.DriverView;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Path;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /**
  * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt.
  * What switches at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
  */
-final class EntryEquations implements OrdinaryDifferentialEquation {
+final class EntryEquations {
 
     /** What the right foot does on a piece. */
     enum Foot {
@@ -87,8 +86,8 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         this.lastState = new double[size];
     }
 
-    @Override
-    public int getDimension() {
+    /** Number of states. */
+    int size() {
         return size;
     }
 
@@ -147,14 +146,12 @@ final class EntryEquations implements OrdinaryDifferentialEquation {
         return wheels;
     }
 
-    @Override
-    public double[] computeDerivatives(double station, double[] x) {
+    /** Fills in the rates per metre of the line. */
+    void perMetre(double station, double[] x, double[] rate) {
         double progress = evaluate(station, x);
-        double[] perMetre = new double[size];
-        for (int i = 0; i < perMetre.length; i++) {
-            perMetre[i] = perSecond[i] / progress;
+        for (int i = 0; i < size; i++) {
+            rate[i] = perSecond[i] / progress;
         }
-        return perMetre;
     }
 
     /**

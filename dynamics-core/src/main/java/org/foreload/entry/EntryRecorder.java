@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.integrate.Crossing;
 import org.foreload.load.Wheel;
 import org.foreload.vehicle.Car;
-import org.hipparchus.ode.AbstractIntegrator;
-import org.hipparchus.ode.ODEStateAndDerivative;
-import org.hipparchus.ode.sampling.ODEStateInterpolator;
 
 /** Watches one run: events, wheel locks, extremes, rows of the profile, and how it ends. */
 final class EntryRecorder {
@@ -45,6 +44,8 @@ final class EntryRecorder {
     private final double[] stoppedSince = {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
     private int lockChanges;
     private boolean driven;
+    private double frontUse;
+    private double rearUse;
     private double turnInSpeed = Double.NaN;
     private double brakePointSpeed = Double.NaN;
     private double topSpeed;
@@ -99,47 +100,31 @@ final class EntryRecorder {
         return Math.hypot(state[EntryState.VX], state[EntryState.VY]);
     }
 
-    void watch(AbstractIntegrator integrator) {
-        integrator.addEventDetector(Watch.stopWhenFalling(at -> Math.min(
-                simulator.leftMargin(at.getTime(), at.getPrimaryState()),
-                simulator.rightMargin(at.getTime(), at.getPrimaryState()))));
-        integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.spinMargin(at.getPrimaryState())));
-        integrator.addEventDetector(Watch.stopWhenFalling(at -> EntrySimulator.speedMargin(at.getPrimaryState())));
-        if (!simulator.car().antiLock()) {
-            integrator.addEventDetector(Watch.stopWhenFalling(this::lockMargin));
+    /** What ends a stretch of the run: the edges, a spin, a stop, and a wheel that stops or turns again. */
+    Crossing[] crossings(EntryMotion motion) {
+        Crossing edges = (station, x) ->
+                Math.min(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
+        Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
+        Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
+        return simulator.car().antiLock()
+                ? new Crossing[] {edges, spin, stopped}
+                : new Crossing[] {edges, spin, stopped, motion.crossing(this::lockMargin)};
+    }
+
+    private double lockMargin(double station, double[] state) {
+        if (!equations.locks().any() && !(state[EntryState.BRAKE] > NO_BRAKE)) {
+            return 1;
         }
-        if (profile != null) {
-            integrator.addEventDetector(Watch.reportWhenRising(
-                    at -> Fullness.use(equations.wheelsAt(at.getTime(), at.getPrimaryState()), 0) - SATURATED,
-                    at -> add(Kind.FRONT_SATURATES, at)));
-            integrator.addEventDetector(Watch.reportWhenRising(
-                    at -> Fullness.use(equations.wheelsAt(at.getTime(), at.getPrimaryState()), 2) - SATURATED,
-                    at -> add(Kind.REAR_SATURATES, at)));
-        }
-        integrator.addEventDetector(
-                Watch.reportWhenRising(EntryRecorder::speedRate, at -> minimum(at.getTime(), at.getPrimaryState())));
-        integrator.addStepHandler(this::step);
-    }
-
-    private void add(Kind kind, ODEStateAndDerivative at) {
-        events.add(new EntryEvent(kind, at.getTime(), at.getPrimaryState()[EntryState.TIME]));
-    }
-
-    private static double speedRate(ODEStateAndDerivative at) {
-        double[] x = at.getPrimaryState();
-        double[] rate = at.getPrimaryDerivative();
-        return x[EntryState.VX] * rate[EntryState.VX] + x[EntryState.VY] * rate[EntryState.VY];
-    }
-
-    private double lockMargin(ODEStateAndDerivative at) {
-        WheelForces wheels = equations.wheelsAt(at.getTime(), at.getPrimaryState());
+        WheelForces wheels = equations.wheelsAt(station, state);
         double least = Double.POSITIVE_INFINITY;
         for (int wheel = 0; wheel < 4; wheel++) {
             least = Math.min(least, wheels.lockMargin(wheel));
         }
-        noteReserve(wheels, at.getPrimaryState()[EntryState.BRAKE]);
         return least;
     }
+
+    /** Brake force over mass, m/s², that stops no wheel on any road worth braking on. */
+    private static final double NO_BRAKE = 1e-3;
 
     private void noteReserve(WheelForces wheels, double brake) {
         Car car = simulator.car();
@@ -155,21 +140,71 @@ final class EntryRecorder {
     /** Brake force at a wheel, N, below which its reserve is not asked for: even a wheel in the air is hard to feel. */
     private static final double LEAST_BRAKE_FORCE = 50;
 
-    private void step(ODEStateInterpolator step) {
-        double from = step.getPreviousState().getTime();
-        double to = step.getCurrentState().getTime();
-        track(from, step.getPreviousState().getPrimaryState());
-        track((from + to) / 2, step.getInterpolatedState((from + to) / 2).getPrimaryState());
-        double[] end = step.getCurrentState().getPrimaryState();
-        track(to, end);
-        fullness.wheels(to, equations.wheelsAt(to, end), minimumSpeedAt > from);
-        pickedUp(to, end);
+    /**
+     * Takes in a step of the run.
+     *
+     * @param at the state at a station of the step; the next call overwrites it
+     */
+    void step(double from, double to, DoubleFunction<double[]> at) {
+        track((from + to) / 2, at.apply((from + to) / 2));
+        slowest(from, to, at);
         if (profile != null) {
             double sampling = simulator.settings().sampling();
             for (double s = sampling * (Math.floor(from / sampling) + 1); s < to; s += sampling) {
-                profile.row(s, step.getInterpolatedState(s).getPrimaryState());
+                profile.row(s, at.apply(s));
             }
         }
+        double[] end = at.apply(to);
+        track(to, end);
+        pickedUp(to, end);
+        WheelForces wheels = equations.wheelsAt(to, end);
+        fullness.wheels(to, wheels, minimumSpeedAt > from);
+        noteReserve(wheels, end[EntryState.BRAKE]);
+        if (profile != null) {
+            frontUse = saturated(Kind.FRONT_SATURATES, 0, frontUse, from, to, at);
+            rearUse = saturated(Kind.REAR_SATURATES, 2, rearUse, from, to, at);
+        }
+    }
+
+    /** Looks for a lowest speed inside a step: where it falls at the beginning and rises at the end. */
+    private void slowest(double from, double to, DoubleFunction<double[]> at) {
+        double low = from;
+        double high = to;
+        double near = NEAR * (to - from);
+        if (!(speed(at.apply(from + near)) < speed(at.apply(from)))
+                || !(speed(at.apply(to - near)) < speed(at.apply(to)))) {
+            return;
+        }
+        while (high - low > PLACE_ACCURACY) {
+            double middle = (low + high) / 2;
+            boolean falling = speed(at.apply(middle + PLACE_ACCURACY / 4)) < speed(at.apply(middle - PLACE_ACCURACY / 4));
+            low = falling ? middle : low;
+            high = falling ? high : middle;
+        }
+        minimum(low, at.apply(low));
+    }
+
+    /** Part of a step over which the slope of speed at its ends is read. */
+    private static final double NEAR = 1e-3;
+
+    /** How closely places within a step are found, m. */
+    private static final double PLACE_ACCURACY = 1e-3;
+
+    /** Notes where an axle's use rises to saturation within a step, and returns its use at the end. */
+    private double saturated(Kind kind, int left, double before, double from, double to, DoubleFunction<double[]> at) {
+        double after = Fullness.use(equations.wheelsAt(to, at.apply(to)), left);
+        if (before < SATURATED && after >= SATURATED) {
+            double low = from;
+            double high = to;
+            while (high - low > PLACE_ACCURACY) {
+                double middle = (low + high) / 2;
+                boolean full = Fullness.use(equations.wheelsAt(middle, at.apply(middle)), left) >= SATURATED;
+                low = full ? low : middle;
+                high = full ? middle : high;
+            }
+            events.add(new EntryEvent(kind, high, at.apply(high)[EntryState.TIME]));
+        }
+        return after;
     }
 
     /** Notes where drive first comes after the brake. */

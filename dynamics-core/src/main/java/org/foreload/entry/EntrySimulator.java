@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
+import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;
@@ -19,9 +20,6 @@ import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
-import org.hipparchus.ode.nonstiff.DormandPrince54Integrator;
 
 /**
  * Drives one car through one corner, with one brake plan after another.
@@ -39,7 +37,6 @@ public final class EntrySimulator {
     /** Speed, m/s, at which a car has as good as stopped. */
     private static final double STOPPED_SPEED = 1.5;
 
-    private static final double SMALLEST_STEP = 1e-9;
     private static final double LARGEST_STEP = 25;
 
     private final Car car;
@@ -168,6 +165,7 @@ public final class EntrySimulator {
                 plan);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
         double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
+        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales);
         double[] state = initialState(equations);
         double[] stations = pieces(plan, brake.expectedUpTo());
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
@@ -179,9 +177,9 @@ public final class EntrySimulator {
             recorder.enter(start, state);
             double at = start;
             while (at < end - SHORTEST_PIECE && recorder.running()) {
-                ODEStateAndDerivative stop = integrate(equations, recorder, tolerance, at, end, state);
-                at = stop.getTime();
-                state = stop.getPrimaryState();
+                double longest = Math.min(
+                        LARGEST_STEP, equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD);
+                at = motion.advance(at, end, state, longest, recorder);
                 if (at < end - SHORTEST_PIECE) {
                     recorder.stoppedAt(at, state);
                 }
@@ -190,32 +188,8 @@ public final class EntrySimulator {
         return recorder.result(state);
     }
 
-    private ODEStateAndDerivative integrate(
-            EntryEquations equations,
-            EntryRecorder recorder,
-            double tolerance,
-            double from,
-            double to,
-            double[] state) {
-        double[] absolute = new double[equations.getDimension()];
-        double[] relative = new double[equations.getDimension()];
-        for (int i = 0; i < absolute.length; i++) {
-            absolute[i] = tolerance * scales[i];
-        }
-        double speed = Math.hypot(state[EntryState.VX], state[EntryState.VY]);
-        double longest = Math.min(LARGEST_STEP, equations.shortestPeriod() * speed / STEPS_PER_PERIOD);
-        var integrator =
-                new DormandPrince54Integrator(Math.min(SMALLEST_STEP, (to - from) / 10), longest, absolute, relative);
-        integrator.setInitialStepSize(Math.min(Math.min(to - from, longest), FIRST_STEP));
-        recorder.watch(integrator);
-        return integrator.integrate(equations, new ODEState(from, state), to);
-    }
-
     /** Steps in a period of a disturbed pedal: so many that none of its swings is stepped over. */
     private static final double STEPS_PER_PERIOD = 10;
-
-    /** First step of each piece, m: what most steps in a corner come to. */
-    private static final double FIRST_STEP = 0.5;
 
     private double[] pieces(BrakePlan plan, double expectedUpTo) {
         Path path = corner.path();
@@ -259,7 +233,7 @@ public final class EntrySimulator {
     private double[] initialState(EntryEquations equations) {
         double start = corner.path().start();
         double speed = corner.approachSpeed();
-        double[] state = new double[equations.getDimension()];
+        double[] state = new double[equations.size()];
         state[EntryState.VX] = speed;
         equations.enterPiece(start, start);
         for (int i = 0; i < SETTLING_ROUNDS; i++) {

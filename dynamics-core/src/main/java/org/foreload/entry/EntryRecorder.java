@@ -102,8 +102,7 @@ final class EntryRecorder {
 
     /** What ends a stretch of the run: the edges, a spin, a stop, and a wheel that stops or turns again. */
     Crossing[] crossings(EntryMotion motion) {
-        Crossing edges = (station, x) ->
-                Math.min(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
+        Crossing edges = (station, x) -> Math.min(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
         Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
         Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
         return simulator.car().antiLock()
@@ -177,7 +176,8 @@ final class EntryRecorder {
         }
         while (high - low > PLACE_ACCURACY) {
             double middle = (low + high) / 2;
-            boolean falling = speed(at.apply(middle + PLACE_ACCURACY / 4)) < speed(at.apply(middle - PLACE_ACCURACY / 4));
+            boolean falling =
+                    speed(at.apply(middle + PLACE_ACCURACY / 4)) < speed(at.apply(middle - PLACE_ACCURACY / 4));
             low = falling ? middle : low;
             high = falling ? high : middle;
         }

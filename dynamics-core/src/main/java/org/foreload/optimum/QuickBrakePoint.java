@@ -9,6 +9,7 @@ import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.InHand;
 import org.foreload.strategy.LatestBrakePoint;
 
 /**
@@ -48,12 +49,14 @@ public final class QuickBrakePoint {
     private final EntrySimulator simulator;
     private final Allowance allowance;
     private final double lockLimit;
+    private final double wantedReserve;
     private final LatestBrakePoint full;
 
     /** Searches with the simulator of a study, for its margin. */
     public QuickBrakePoint(CornerStudy study) {
         simulator = study.simulator();
         allowance = study.allowance();
+        wantedReserve = Math.max(LOCK_RESERVE, InHand.HARDER_PER_METRE * allowance.inHand());
         lockLimit = study.lockLimit();
         full = new LatestBrakePoint(study.bound(), simulator, allowance);
     }
@@ -65,20 +68,21 @@ public final class QuickBrakePoint {
      * @param time s, at the margin exactly; NaN if none was found
      * @param excess over what is allowed, as a share of it, where none was found: how far off it was
      * @param lockReserve share by which the brake could be harder before a wheel stops; 0 where one does
+     * @param lockPrice price of a brake that is too near to that, s
      */
-    public record Answer(double brakePoint, double time, double excess, double lockReserve) {
+    public record Answer(double brakePoint, double time, double excess, double lockReserve, double lockPrice) {
 
         /**
          * Time, s, with a price on a brake that is too near to stopping a wheel; NaN if no brake point was found. The
          * price rises from nothing, so that a search that runs along this limit meets a crease and no cliff.
          */
         public double cost() {
-            return time + lockPrice(lockReserve);
+            return time + lockPrice;
         }
     }
 
     /** One entry from one brake point. */
-    record Trial(double point, double time, double excess, double lockReserve, boolean locked) {
+    record Trial(double point, double time, double excess, double lockReserve, boolean locked, double lockPrice) {
         boolean met() {
             return excess <= 0;
         }
@@ -89,7 +93,7 @@ public final class QuickBrakePoint {
 
         /** Time, s, with prices on an excess over what is allowed and on a brake too near to stopping a wheel. */
         double cost() {
-            return time + ReleaseCost.price(excess) + lockPrice(lockReserve);
+            return time + ReleaseCost.price(excess) + lockPrice;
         }
     }
 
@@ -125,12 +129,12 @@ public final class QuickBrakePoint {
             least = Math.min(least, trial.excess());
             locked = trial.locked() ? locked + 1 : 0;
             if (locked == HOPELESS) {
-                return new Answer(guess, Double.NaN, least, 0);
+                return new Answer(guess, Double.NaN, least, 0, lockPrice(0));
             }
             if (trial.met()) {
                 low = trial;
                 if (high == null && point >= latest) {
-                    return new Answer(point, trial.time(), 0, trial.lockReserve());
+                    return new Answer(point, trial.time(), 0, trial.lockReserve(), trial.lockPrice());
                 }
             } else {
                 high = trial;
@@ -141,7 +145,7 @@ public final class QuickBrakePoint {
             point = Math.min(latest, point + move(trial, step));
             step *= 2;
             if (!(Math.abs(point - guess) <= FARTHEST) || point < earliest) {
-                return new Answer(guess, Double.NaN, least, 0);
+                return new Answer(guess, Double.NaN, least, 0, lockPrice(0));
             }
         }
         return narrowed(plan, low, high, driftShare);
@@ -211,18 +215,19 @@ public final class QuickBrakePoint {
             halve = high.point() - low.point() > width / 2 && i > 0;
         }
         if (!high.made()) {
-            return new Answer(low.point(), low.time(), 0, low.lockReserve());
+            return new Answer(low.point(), low.time(), 0, low.lockReserve(), low.lockPrice());
         }
         double share = -low.excess() / (high.excess() - low.excess());
         return new Answer(
                 between(low.point(), high.point(), share),
                 between(low.time(), high.time(), share),
                 0,
-                between(low.lockReserve(), high.lockReserve(), share));
+                between(low.lockReserve(), high.lockReserve(), share),
+                between(low.lockPrice(), high.lockPrice(), share));
     }
 
-    private static double lockPrice(double reserve) {
-        return LOCK_PRICE * Math.max(0, LOCK_RESERVE - reserve);
+    private double lockPrice(double reserve) {
+        return LOCK_PRICE * Math.max(0, wantedReserve - reserve);
     }
 
     private static double between(double a, double b, double share) {
@@ -241,7 +246,7 @@ public final class QuickBrakePoint {
             BrakePlan straight = new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
             EntryResult entry = simulator.probe(straight.withBrakePoint(full.estimate(straight)));
             double reserve = Math.min(MOST_RESERVE, entry.lockReserve());
-            peak *= (1 + reserve) / (1 + LOCK_RESERVE);
+            peak *= (1 + reserve) / (1 + wantedReserve);
         }
         return peak;
     }
@@ -264,7 +269,8 @@ public final class QuickBrakePoint {
                 entry.time(),
                 entry.made() ? excess(entry, driftShare) : NOT_MADE,
                 entry.lockReserve(),
-                entry.outcome() == Outcome.LOCKED_UP);
+                entry.outcome() == Outcome.LOCKED_UP,
+                lockPrice(entry.lockReserve()));
     }
 
     private double excess(EntryResult entry, double driftShare) {

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
@@ -209,16 +210,31 @@ public final class CornerStudy {
         List<BrakePlan> plans = plan.plans(lockLimit(), simulator.apex());
         List<Optional<Finding>> found = sweep.run(plans, release -> find(release, memory));
         List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
+        boolean made = findings.stream().anyMatch(Finding::found);
+        return exploration(findings, made ? baseline(plan.buildUpTime()) : Optional.empty(), plans.size());
+    }
+
+    /**
+     * A sweep together with more releases, found by looking on from what it found.
+     *
+     * @param sweep of this study
+     * @param more found with the same margin
+     */
+    public Exploration refined(Exploration sweep, List<Finding> more) {
+        List<Finding> all = Stream.concat(
+                        sweep.candidates().stream().map(one -> new Finding(one.entry(), one.made(), one.inHand())),
+                        more.stream().map(one -> new Finding(one.entry().withoutProfile(), one.found(), one.inHand())))
+                .toList();
+        return exploration(all, sweep.baseline(), sweep.planned() + more.size());
+    }
+
+    private Exploration exploration(List<Finding> findings, Optional<Candidate> baseline, int planned) {
         List<Candidate> candidates = marked(findings);
-        Comparator<Candidate> quicker =
-                Comparator.comparingDouble(candidate -> candidate.entry().time());
-        List<Candidate> made = candidates.stream().filter(Candidate::made).toList();
-        return new Exploration(
-                candidates,
-                made.stream().min(quicker).map(this::whole),
-                made.isEmpty() ? Optional.empty() : baseline(plan.buildUpTime()),
-                bound.time(),
-                plans.size());
+        Optional<Candidate> best = candidates.stream()
+                .filter(Candidate::made)
+                .min(Comparator.comparingDouble(candidate -> candidate.entry().time()))
+                .map(this::whole);
+        return new Exploration(candidates, best, baseline, bound.time(), planned);
     }
 
     /** Searches, or drives what is remembered; without the profile, of which a long sweep would fill the memory. */

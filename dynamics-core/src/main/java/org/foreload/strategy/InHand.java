@@ -19,7 +19,7 @@ public final class InHand {
     public static final double MOST = 16;
 
     /** Relative error of the peak that goes with an error of a metre. */
-    private static final double HARDER_PER_METRE = 0.025;
+    public static final double HARDER_PER_METRE = 0.025;
 
     private InHand() {}
 

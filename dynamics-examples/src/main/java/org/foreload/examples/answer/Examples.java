@@ -1,104 +1,70 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Predicate;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
-import org.foreload.strategy.Exploration.Candidate;
 
-/**
- * Examples from a sweep of what happens away from the best release: trailed too short, too long, braked too hard. Each
- * is the release that differs most from the best in that one way; where the sweep has none that is slower or fails,
- * there is no example.
- */
+/** What becomes of the best release of a sweep if one thing about it is overdone and nothing else is changed. */
 final class Examples {
-
-    /** Lengths and decelerations closer than this are the same. */
-    private static final double SAME = 1e-9;
 
     /** Differences smaller than this, m and m/s, are not worth a word. */
     private static final double WORTH_TELLING = 0.5;
 
-    private final CornerStudy study;
-    private final Exploration sweep;
-    private final Candidate best;
+    /** By these factors the release is shorter or longer, and the peak harder. */
+    private static final double SHORTER = 0.5;
 
-    /** Examples from a sweep with a best release. */
+    private static final double LONGER = 1.5;
+    private static final double HARDER = 1.08;
+
+    private final CornerStudy study;
+    private final EntryResult best;
+
+    /** Examples for a sweep with a best release. */
     Examples(CornerStudy study, Exploration sweep) {
         this.study = study;
-        this.sweep = sweep;
-        this.best = sweep.best().orElseThrow();
+        this.best = sweep.best().orElseThrow().entry();
     }
 
     List<Report> rows() {
-        List<Report> rows = new ArrayList<>();
-        Comparator<Candidate> byEnd = Comparator.comparingDouble(
-                candidate -> candidate.entry().plan().release().end());
-        Comparator<Candidate> byPeak =
-                Comparator.comparingDouble(candidate -> candidate.entry().plan().peakDeceleration());
-        add(rows, "too short", find(one -> end(one) < end(best) - SAME && peak(one) == peak(best), byEnd.reversed()));
-        add(rows, "too long", find(one -> end(one) > end(best) + SAME && peak(one) == peak(best), byEnd));
-        add(rows, "too hard", tooHard(byPeak));
-        return rows;
+        BrakePlan plan = best.plan();
+        return List.of(
+                row("too short", plan.with(stretched(SHORTER))),
+                row("too long", plan.with(stretched(LONGER))),
+                row("too hard", plan.withPeakDeceleration(HARDER * plan.peakDeceleration())));
     }
 
-    /** Harder with the same release; else the hardest and longest that fails, with any release. */
-    private Optional<Candidate> tooHard(Comparator<Candidate> byPeak) {
-        Comparator<Candidate> byLength = Comparator.comparingDouble(Examples::end);
-        return find(one -> peak(one) > peak(best) + SAME && Math.abs(end(one) - end(best)) < SAME, byPeak)
-                .or(() -> sweep.candidates().stream()
-                        .filter(one -> !one.made() && peak(one) >= peak(best))
-                        .max(byPeak.thenComparing(byLength)));
+    private Release stretched(double factor) {
+        Release release = best.plan().release();
+        return new Release(
+                release.shape(), release.start(), release.start() + factor * (release.end() - release.start()));
     }
 
-    /** Of the best one's shape and start, those that are slower or fail. */
-    private Optional<Candidate> find(Predicate<Candidate> which, Comparator<Candidate> most) {
-        return sweep.candidates().stream()
-                .filter(one -> one.entry().plan().release().shape()
-                        == best.entry().plan().release().shape())
-                .filter(one -> Math.abs(start(one) - start(best)) < SAME)
-                .filter(which)
-                .filter(one -> !one.made() || one.entry().time() > best.entry().time())
-                .max(most);
-    }
-
-    private static double start(Candidate candidate) {
-        return candidate.entry().plan().release().start();
-    }
-
-    private static double end(Candidate candidate) {
-        return candidate.entry().plan().release().end();
-    }
-
-    private static double peak(Candidate candidate) {
-        return candidate.entry().plan().peakDeceleration();
-    }
-
-    private void add(List<Report> rows, String what, Optional<Candidate> example) {
-        example.ifPresent(candidate -> {
-            EntryResult entry = candidate.entry();
-            BrakePlan plan = entry.plan();
-            rows.add(new Report()
-                    .with("example", what)
-                    .with("shape", plan.release().shape().name())
-                    .with("peak_mps2", plan.peakDeceleration())
-                    .with("brake_m", plan.brakePoint())
-                    .with("off_m", plan.release().end())
-                    .with("lost_s", entry.time() - best.entry().time())
-                    .with("outcome", entry.outcome().words())
-                    .with("why", candidate.made() ? difference(entry, best.entry()) : why(entry)));
-        });
+    private Report row(String what, BrakePlan plan) {
+        EntryResult entry = study.simulator().run(plan);
+        return new Report()
+                .with("example", what)
+                .with("peak_mps2", plan.peakDeceleration())
+                .with("brake_m", plan.brakePoint())
+                .with("ease_off_m", plan.release().start())
+                .with("off_m", plan.release().end())
+                .with("lost_s", entry.time() - best.time())
+                .with("outcome", entry.outcome().words())
+                .with("why", why(entry));
     }
 
     private String why(EntryResult entry) {
-        return entry.made() ? "made it" + EntryAnswer.missing(study.allowance(), entry) : entry.cause();
+        if (!entry.made()) {
+            return entry.cause();
+        }
+        return study.allowance().met(entry)
+                ? difference(entry, best)
+                : "made it" + EntryAnswer.missing(study.allowance(), entry);
     }
 
     /** What a slower entry does otherwise than the best. */

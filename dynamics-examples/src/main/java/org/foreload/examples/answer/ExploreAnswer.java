@@ -6,10 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.optimum.Remainder;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -137,10 +140,24 @@ public final class ExploreAnswer {
         lines.add(time + ".");
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of its slowing is done while turning; " : "";
+        tie().ifPresent(lines::add);
         lines.add(Words.sentence(trailed + "it is "
                 + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
                 + Words.seconds(sweep.boundTime()) + "; what limits it: " + EntryAnswer.limit(best) + "."));
         return lines;
+    }
+
+    /** Which shapes come to the same as the best. */
+    private Optional<String> tie() {
+        List<Candidate> ranked = bestOfEach();
+        int tied = ShapeRanking.tied(ranked).orElse(0);
+        if (tied < 2) {
+            return Optional.empty();
+        }
+        String names = ranked.subList(0, tied).stream()
+                .map(one -> one.entry().plan().release().shape().name())
+                .collect(Collectors.joining(", "));
+        return Optional.of("These shapes tie, within " + Numbers.rounded(ShapeRanking.TIE, 3) + " s: " + names + ".");
     }
 
     private List<Candidate> bestOfEach() {

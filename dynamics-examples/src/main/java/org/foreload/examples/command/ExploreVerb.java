@@ -11,6 +11,7 @@ import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Remainder;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.SweepMemory;
@@ -111,7 +112,7 @@ final class ExploreVerb implements Verb {
     private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
         try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
             if (checkpoint == null) {
-                return study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE);
+                return refined(study, study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE), workers);
             }
             Request request = Request.of(
                     Foreload.version(),
@@ -121,10 +122,15 @@ final class ExploreVerb implements Verb {
                     "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
                             + studyOptions.words());
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
-                return study.explore(plan, new Sweep(workers, progress), memory);
+                return refined(study, study.explore(plan, new Sweep(workers, progress), memory), workers);
             }
         } catch (UncheckedIOException e) {
             throw new ComputationException(e.getMessage());
         }
+    }
+
+    /** The best of each shape refined, so that the order of shapes does not hang on the grid. */
+    private static Exploration refined(CornerStudy study, Exploration grid, int workers) {
+        return ShapeRanking.refine(study, grid, new Sweep(workers, Sweep.Progress.SILENT));
     }
 }

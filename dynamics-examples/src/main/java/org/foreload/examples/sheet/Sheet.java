@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
@@ -50,7 +51,7 @@ public final class Sheet {
      * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
-        Exploration exploration = study.explore(request.releases(), sweep);
+        Exploration exploration = ShapeRanking.refine(study, study.explore(request.releases(), sweep), sweep);
         Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
         if (best.isEmpty() || !exploration.complete()) {
             return Optional.empty();

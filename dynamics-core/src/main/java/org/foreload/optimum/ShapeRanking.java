@@ -1,0 +1,91 @@
+package org.foreload.optimum;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.foreload.braking.BrakePlan;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.StraightLine;
+import org.foreload.study.Sweep;
+
+/**
+ * Settles which release shape is quickest. A sweep tries a grid, and the grid may suit one shape and not the next: so
+ * the best of each shape is refined, peak, start, end and brake point free, before shapes are compared.
+ */
+public final class ShapeRanking {
+
+    /** Entries looked at for each shape. */
+    private static final int ENTRIES = 150;
+
+    /**
+     * Difference of time, s, below which two shapes tie: about what a refined search leaves open, since it stops at
+     * changes of two tenths of a millisecond and meets creases between limits.
+     */
+    public static final double TIE = 0.005;
+
+    private ShapeRanking() {}
+
+    /**
+     * The sweep with the refined best of each shape added to it.
+     *
+     * @param study that the sweep was made with
+     * @param grid what it found; returned as it is if it was stopped or found nothing
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public static Exploration refine(CornerStudy study, Exploration grid, Sweep sweep) {
+        if (!grid.complete() || grid.best().isEmpty()) {
+            return grid;
+        }
+        List<Candidate> starts = bestOfEach(grid);
+        List<Finding> refined = sweep.run(starts, start -> refined(study, start)).stream()
+                .flatMap(Optional::stream)
+                .flatMap(Optional::stream)
+                .toList();
+        return study.refined(grid, refined);
+    }
+
+    private static List<Candidate> bestOfEach(Exploration grid) {
+        Map<String, Candidate> best = new LinkedHashMap<>();
+        grid.candidates().stream()
+                .filter(Candidate::made)
+                .filter(one -> !StraightLine.is(one.entry().plan()))
+                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
+                .forEach(one ->
+                        best.putIfAbsent(one.entry().plan().release().shape().name(), one));
+        return List.copyOf(best.values());
+    }
+
+    private static Optional<Finding> refined(CornerStudy study, Candidate start) {
+        BrakePlan plan = start.entry().plan();
+        ReleaseCost cost =
+                new ReleaseCost(study, plan, Optional.of(plan.release().shape()));
+        Nearby near = Nearby.search(cost, cost.start(), ENTRIES, Rounds.alone());
+        BrakePlan found = near.plan().rounded();
+        Finding finding = study.latest(found, found.brakePoint());
+        return finding.found() && finding.entry().time() < start.entry().time()
+                ? Optional.of(finding)
+                : Optional.empty();
+    }
+
+    /**
+     * How many shapes, the quickest first, are no more than {@link #TIE} slower than the quickest; empty where no
+     * release makes the corner.
+     *
+     * @param ranked the best of each shape, quickest first
+     */
+    public static OptionalInt tied(List<Candidate> ranked) {
+        if (ranked.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        double quickest = ranked.get(0).entry().time();
+        return OptionalInt.of((int) ranked.stream()
+                .filter(one -> one.entry().time() - quickest <= TIE)
+                .count());
+    }
+}

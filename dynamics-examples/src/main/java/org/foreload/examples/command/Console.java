@@ -5,9 +5,9 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
-import org.foreload.examples.file.Loaded;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.examples.sweep.Stop;
+import org.foreload.file.Loaded;
 
 /** Standard error, for what is not the answer; and whoever sits before it. */
 public final class Console {

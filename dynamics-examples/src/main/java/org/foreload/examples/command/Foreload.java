@@ -136,7 +136,7 @@ public final class Foreload {
     }
 
     /** The version of the packaged program. */
-    static String version() {
+    public static String version() {
         String version = Foreload.class.getPackage().getImplementationVersion();
         return version == null ? "(not packaged)" : version;
     }

@@ -39,6 +39,11 @@ public record Car(
         Objects.requireNonNull(rearTyre);
     }
 
+    /** Makes a car step by step, each number by its name and unit. */
+    public static CarBuilder.Name builder() {
+        return CarBuilder.start();
+    }
+
     /** The same car with another chassis. */
     public Car with(Chassis other) {
         return new Car(name, other, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre);

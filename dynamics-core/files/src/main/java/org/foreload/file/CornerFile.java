@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
@@ -33,13 +34,20 @@ public final class CornerFile {
 
     /** Names of a segment's fields. */
     static final List<String> SEGMENT_NAMES =
-            List.of("type", "length_m", "radius_m", "start_radius_m", "end_radius_m", "turn");
+            List.of("type", "length_m", "angle_deg", "radius_m", "start_radius_m", "end_radius_m", "turn");
 
     /** Longest piece of a line, m: longer ones are slips, and would only cost time and memory. */
     private static final double LONGEST = 20_000;
 
     /** Smallest radius, m; no car turns so tightly. */
     private static final double TIGHTEST = 1;
+
+    /** Widest angle of one segment, °: two whole turns are no corner. */
+    private static final double WIDEST = 720;
+
+    private static final String LENGTH = "length_m";
+
+    private static final String ANGLE = "angle_deg";
 
     private static final List<String> RADII = List.of("radius_m", "start_radius_m", "end_radius_m");
 
@@ -89,10 +97,29 @@ public final class CornerFile {
     public static Loaded<Corner> parse(String text, String file, Path directory) {
         List<Warning> warnings = new ArrayList<>();
         JsonFields fields = JsonFields.of(file, JsonText.read(text, file), NAMES, warnings);
-        Corner corner = fields.has("centre_line_csv")
-                ? MeasuredCorner.read(fields, directory)
-                : fields.build(drawn(fields)::corner);
-        return new Loaded<>(corner, warnings);
+        if (fields.has("centre_line_csv")) {
+            return new Loaded<>(MeasuredCorner.read(fields, file, directory), warnings);
+        }
+        DrawnCorner drawn = drawn(fields);
+        Corner corner = fields.build(drawn::corner);
+        List<JsonFields> segments = fields.objects("segments", SEGMENT_NAMES);
+        UnusualCorner.warn(drawn, fields, segments);
+        return new Loaded<>(corner, warnings, notes(drawn, segments, file));
+    }
+
+    /** Who draws by angles wants to know where they lead. */
+    private static List<String> notes(DrawnCorner drawn, List<JsonFields> segments, String file) {
+        if (segments.stream().noneMatch(segment -> segment.has(ANGLE))) {
+            return List.of();
+        }
+        double degrees = Math.toDegrees(drawn.angle());
+        return List.of(String.format(
+                Locale.ROOT,
+                "%s: turns %.1f° to the %s in all, over %.1f m",
+                OneLine.of(file),
+                Math.abs(degrees),
+                degrees < 0 ? "right" : "left",
+                drawn.length()));
     }
 
     /**
@@ -139,9 +166,12 @@ public final class CornerFile {
 
     private static Segment segment(JsonFields fields) {
         Type type = fields.choice("type", TYPES);
-        double length = length(fields, "length_m");
         return switch (type) {
             case STRAIGHT -> {
+                if (fields.has(ANGLE)) {
+                    throw fields.refuse(ANGLE, "a straight does not turn");
+                }
+                double length = length(fields, LENGTH);
                 only(fields, List.of(), "a straight has no radius");
                 if (fields.has("turn")) {
                     fields.choice("turn", TURNS);
@@ -155,6 +185,7 @@ public final class CornerFile {
                         List.of("radius_m"),
                         "an arc has one radius, radius_m; if it changes, the segment is a spiral");
                 double radius = radius(fields, "radius_m");
+                double length = length(fields, 1 / radius);
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> Segment.arc(length, radius, turn));
             }
@@ -170,6 +201,7 @@ public final class CornerFile {
                     throw fields.refuse(
                             "end_radius_m", "must be given, or start_radius_m: a spiral turns at one end at least");
                 }
+                double length = length(fields, 0.5 * (1 / start + 1 / end));
                 Turn turn = fields.choice("turn", TURNS);
                 yield fields.build(() -> new Segment.Spiral(length, start, end, turn));
             }
@@ -189,6 +221,28 @@ public final class CornerFile {
         double length = fields.number(name);
         if (!(length <= LONGEST)) {
             throw fields.refuse(name, "must be at most 20000");
+        }
+        return length;
+    }
+
+    /** Reads the length of a segment that turns, or the angle through which it does with this mean curvature in 1/m. */
+    private static double length(JsonFields fields, double curvature) {
+        if (!fields.has(ANGLE)) {
+            if (!fields.has(LENGTH)) {
+                throw fields.refuse(LENGTH, "must be given, or " + ANGLE + ": a number");
+            }
+            return length(fields, LENGTH);
+        }
+        if (fields.has(LENGTH)) {
+            throw fields.refuse(ANGLE, "must not be given together with " + LENGTH);
+        }
+        double angle = fields.number(ANGLE);
+        if (!(angle > 0 && angle <= WIDEST)) {
+            throw fields.refuse(ANGLE, "must be above 0 and at most 720");
+        }
+        double length = Math.toRadians(angle) / curvature;
+        if (!(length <= LONGEST)) {
+            throw fields.refuse(ANGLE, "must make a segment of at most 20000 m with this radius");
         }
         return length;
     }

@@ -30,6 +30,20 @@ public record DrawnCorner(
         segments = List.copyOf(segments);
     }
 
+    /** Angle, rad, through which the segments turn in all, positive to the left. */
+    public double angle() {
+        return segments.stream().mapToDouble(DrawnCorner::angle).sum();
+    }
+
+    private static double angle(Segment segment) {
+        return 0.5 * (segment.startCurvature() + segment.endCurvature()) * segment.length();
+    }
+
+    /** Length of the segments, m. */
+    double length() {
+        return segments.stream().mapToDouble(Segment::length).sum();
+    }
+
     /**
      * The corner that is driven.
      *

@@ -173,6 +173,11 @@ final class JsonFields {
         warnings.add(new Warning(file, place + name, text(object.get(name)), message));
     }
 
+    /** As {@link #warn(String, String)}, of something that was computed and does not stand in the file. */
+    void warn(String name, String value, String message) {
+        warnings.add(new Warning(file, place + name, value, message));
+    }
+
     private JsonNode required(String name, String what) {
         JsonNode node = object.get(name);
         if (node == null) {

@@ -21,16 +21,31 @@ final class MeasuredCorner {
 
     private MeasuredCorner() {}
 
-    static Corner read(JsonFields fields, Path directory) {
+    static Corner read(JsonFields fields, String corner, Path directory) {
         if (fields.has("segments")) {
             throw fields.refuse("segments", "must not be given together with centre_line_csv");
         }
+        Path line = directory.resolve(fields.path("centre_line_csv"));
+        try {
+            return read(fields, line);
+        } catch (InputException e) {
+            throw line.toString().equals(e.file()) ? askedFor(e, corner) : e;
+        }
+    }
+
+    /** The refusal of a line, which also names the corner that asked for it. */
+    private static InputException askedFor(InputException refusal, String corner) {
+        String by = " (centre_line_csv of " + corner + ")";
+        return new InputException(refusal.file(), refusal.field(), refusal.value(), refusal.getMessage() + by);
+    }
+
+    private static Corner read(JsonFields fields, Path csv) {
         String name = fields.text("name");
         double approachSpeed = CornerFile.approachSpeed(fields);
         double approachLength = fields.has("approach_length_m") ? CornerFile.length(fields, "approach_length_m") : 0;
         double exitLength = fields.has("exit_length_m") ? CornerFile.length(fields, "exit_length_m") : 0;
         double smoothing = fields.number("smoothing_m", DEFAULT_SMOOTHING);
-        CentreLineFile file = centreLine(fields, directory);
+        CentreLineFile file = CentreLineFile.read(csv, csv.toString());
         MeasuredLine line = line(fields, file);
         MeasuredPath path = fit(fields, file, () -> MeasuredPath.fit(line, smoothing, approachLength, exitLength));
         return fields.build(() -> new Corner(name, approachSpeed, path));
@@ -46,11 +61,6 @@ final class MeasuredCorner {
             }
             throw fields.refusal(e.field().equals("tolerance_m") ? "smoothing_m" : e.field(), e);
         }
-    }
-
-    private static CentreLineFile centreLine(JsonFields fields, Path directory) {
-        Path path = directory.resolve(fields.path("centre_line_csv"));
-        return CentreLineFile.read(path, fields.text("centre_line_csv"));
     }
 
     private static MeasuredLine line(JsonFields fields, CentreLineFile file) {

@@ -22,6 +22,9 @@ class CentreLineFileTest {
 
     private static final double RADIUS = 80;
 
+    /** What every refusal of a line ends with. */
+    private static final String ASKED_FOR = " (centre_line_csv of DIR/corner.json)";
+
     @TempDir
     private Path directory;
 
@@ -49,7 +52,7 @@ class CentreLineFileTest {
     private String refusal(String csv, String fields) {
         String line =
                 assertThrows(InputException.class, () -> read(csv, fields)).line();
-        return line.replace(directory.toString(), "DIR").replace('\\', '/');
+        return line.replace(directory.toString(), "DIR").replace('\\', '/').replace(ASKED_FOR, "");
     }
 
     @Test
@@ -101,17 +104,17 @@ class CentreLineFileTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            x_m;y_m\\n1;2             | line.csv: column x_m;y_m: unknown column; columns are separated by commas
-            x_m,y\\n1,2               | line.csv: column y: unknown column; did you mean y_m?
-            x_m,x_m\\n1,2             | line.csv: column x_m: is given twice
-            x_m\\n1                   | line.csv: column y_m: missing: must be given
-            x_m,y_m,width_left_m\\n   | line.csv: column width_right_m: missing: must be given
-            x_m,y_m\\n1,2\\n3,abc     | line.csv: y_m, row 2: abc: must be a finite number
-            x_m,y_m\\n1,2\\n3,NaN     | line.csv: y_m, row 2: NaN: must be a finite number
-            x_m,y_m\\n1,2\\n3,        | line.csv: y_m, row 2: : must be a finite number
-            x_m,y_m\\n1,2\\n3         | line.csv: row 2: 1 value: must have 2, as the head line
-            x_m,y_m\\n1,2\\n3,4       | line.csv: x_m: 2 points: must be 5 points or more
-            x_m,y_m\\n1,2\\n1,2\\n3,2\\n4,2\\n5,2 | line.csv: x_m, row 2: 1: must be another point than the row before
+            x_m;y_m\\n1;2             | DIR/line.csv: column x_m;y_m: unknown column; columns are separated by commas
+            x_m,y\\n1,2               | DIR/line.csv: column y: unknown column; did you mean y_m?
+            x_m,x_m\\n1,2             | DIR/line.csv: column x_m: is given twice
+            x_m\\n1                   | DIR/line.csv: column y_m: missing: must be given
+            x_m,y_m,width_left_m\\n   | DIR/line.csv: column width_right_m: missing: must be given
+            x_m,y_m\\n1,2\\n3,abc     | DIR/line.csv: y_m, row 2: abc: must be a finite number
+            x_m,y_m\\n1,2\\n3,NaN     | DIR/line.csv: y_m, row 2: NaN: must be a finite number
+            x_m,y_m\\n1,2\\n3,        | DIR/line.csv: y_m, row 2: : must be a finite number
+            x_m,y_m\\n1,2\\n3         | DIR/line.csv: row 2: 1 value: must have 2, as the head line
+            x_m,y_m\\n1,2\\n3,4       | DIR/line.csv: x_m: 2 points: must be 5 points or more
+            x_m,y_m\\n1,2\\n1,2\\n3,2\\n4,2\\n5,2 | DIR/line.csv: x_m, row 2: 1: must be another point than the row before
             """)
     void aWrongLineIsRefusedWithColumnAndRow(String csv, String line) {
         assertEquals(line, refusal(csv.replace("\\n", "\n"), ", \"half_width_m\": 4"));
@@ -119,9 +122,9 @@ class CentreLineFileTest {
 
     @Test
     void filesThatAreNoLineAreRefused() {
-        assertEquals("line.csv: is empty; it must begin with the columns x_m,y_m", refusal("", ""));
-        assertEquals("line.csv: is not a text file in UTF-8", refusal("x_m,y_m\n\0", ""));
-        assertTrue(refusal("x_m,y_m\n\"1,2\n3,4", "").startsWith("line.csv: is not CSV: "));
+        assertEquals("DIR/line.csv: is empty; it must begin with the columns x_m,y_m", refusal("", ""));
+        assertEquals("DIR/line.csv: is not a text file in UTF-8", refusal("x_m,y_m\n\0", ""));
+        assertTrue(refusal("x_m,y_m\n\"1,2\n3,4", "").startsWith("DIR/line.csv: is not CSV: "));
     }
 
     @Test
@@ -144,6 +147,7 @@ class CentreLineFileTest {
         Files.writeString(corner, "{\"name\": \"c\", \"approach_speed_mps\": 40, \"centre_line_csv\": \"none.csv\"}");
         String line = assertThrows(InputException.class, () -> CornerFile.read(corner))
                 .line();
-        assertEquals("none.csv: no such file", line);
+        String none = directory.resolve("none.csv").toString();
+        assertEquals(none + ": no such file (centre_line_csv of " + corner + ")", line);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -85,6 +86,12 @@ class CornerFileTest {
             {"type": "bend", "length_m": 5} | segments[0].type: bend: must be one of straight, arc, spiral
             {"length_m": 5} | segments[0].type: missing: must be given: one of straight, arc, spiral
             {"type": "straight"} | segments[0].length_m: missing: must be given: a number
+            {"type": "straight", "angle_deg": 5} | segments[0].angle_deg: 5: a straight does not turn
+            {"type": "arc", "radius_m": 9, "turn": "left"} | segments[0].length_m: missing: must be given, or angle_deg: a number
+            {"type": "arc", "length_m": 5, "angle_deg": 9, "radius_m": 9, "turn": "left"} | segments[0].angle_deg: 9: must not be given together with length_m
+            {"type": "arc", "angle_deg": 0, "radius_m": 9, "turn": "left"} | segments[0].angle_deg: 0: must be above 0 and at most 720
+            {"type": "arc", "angle_deg": 721, "radius_m": 9, "turn": "left"} | segments[0].angle_deg: 721: must be above 0 and at most 720
+            {"type": "arc", "angle_deg": 90, "radius_m": 20000, "turn": "left"} | segments[0].angle_deg: 90: must make a segment of at most 20000 m with this radius
             {"type": "straight", "length_m": 5, "radius_m": 3} | segments[0].radius_m: 3: a straight has no radius
             {"type": "spiral", "length_m": 5, "turn": "left"} | segments[0].end_radius_m: missing: must be given, or start_radius_m: a spiral turns at one end at least
             {"type": "spiral", "length_m": 5, "radius_m": 9, "turn": "left"} | segments[0].radius_m: 9: a spiral has start_radius_m and end_radius_m; one that is left out is a straight end
@@ -128,6 +135,69 @@ class CornerFileTest {
                 List.of(
                         "warning: corner.json: approach_speed_mps: 150: unusual; cars come with up to 110 m/s",
                         "warning: corner.json: segments[1].radius_m: 2: unusual; corners have 3 to 20000 m"),
-                parse(json).warnings().stream().map(Warning::line).toList());
+                parse(json).warnings().stream().map(Warning::line).limit(2).toList());
+    }
+
+    /** An arc of angle φ is φR long; a spiral's mean curvature is that of half its way. */
+    @Test
+    void anglesMakeTheLengths() {
+        String bend = """
+                {"type": "spiral", "angle_deg": 15, "end_radius_m": 60, "turn": "right"},
+                {"type": "arc", "angle_deg": 60, "radius_m": 60, "turn": "right"},
+                {"type": "spiral", "angle_deg": 20, "start_radius_m": 60, "end_radius_m": 120, "turn": "right"},
+                {"type": "spiral", "angle_deg": 25, "start_radius_m": 120, "turn": "right"}
+                """;
+        DrawnCorner corner = CornerFile.parseDrawn(START + bend + "]}", "corner.json");
+        double[] lengths = {Math.PI / 12 * 120, Math.PI / 3 * 60, Math.PI / 9 * 80, Math.PI * 5 / 36 * 240};
+        for (int i = 0; i < lengths.length; i++) {
+            assertEquals(lengths[i], corner.segments().get(i).length(), 1e-9);
+        }
+        assertEquals(-Math.toRadians(120), corner.angle(), 1e-12);
+        double whole = lengths[0] + lengths[1] + lengths[2] + lengths[3];
+        assertEquals(
+                List.of(String.format(
+                        Locale.ROOT, "corner.json: turns 120.0° to the right in all, over %.1f m", whole)),
+                parse(START + bend + "]}").notes());
+        assertEquals(List.of(), parse(START + BEND + "]}").notes());
+    }
+
+    private static List<String> warnings(String segments) {
+        return parse(START + segments + "]}").warnings().stream()
+                .map(Warning::line)
+                .toList();
+    }
+
+    @Test
+    void moreThanATurnAndAHalfIsAskedAbout() {
+        String coil = """
+                {"type": "spiral", "angle_deg": 20, "end_radius_m": 60, "turn": "left"},
+                {"type": "arc", "angle_deg": %s, "radius_m": 60, "turn": "left"},
+                {"type": "spiral", "angle_deg": 20, "start_radius_m": 60, "turn": "left"}
+                """;
+        assertEquals(List.of(), warnings(coil.formatted("499")));
+        assertEquals(
+                List.of("warning: corner.json: segments: 541° in all: unusual; that is more than a turn and a half"),
+                warnings(coil.formatted("501")));
+    }
+
+    /** At 50 m/s, or what 1 g allows; a gentle bend may jump. */
+    @Test
+    void aJumpInCurvatureIsAskedAbout() {
+        String jump = "the curvature jumps, which no car can follow; a spiral leads from one to the other";
+        assertEquals(
+                List.of(
+                        "warning: corner.json: segments[0].type: straight to 60 m left: unusual; where this segment begins "
+                                + jump,
+                        "warning: corner.json: segments[1].type: 60 m left to 60 m right: unusual; where this segment begins "
+                                + jump,
+                        "warning: corner.json: segments[1].type: 60 m right to straight: unusual; where this segment ends "
+                                + jump),
+                warnings("""
+                        {"type": "arc", "length_m": 50, "radius_m": 60, "turn": "left"},
+                        {"type": "arc", "length_m": 50, "radius_m": 60, "turn": "right"}
+                        """));
+        assertEquals(List.of(), warnings("""
+                {"type": "arc", "length_m": 50, "radius_m": 3000, "turn": "left"}
+                """));
     }
 }

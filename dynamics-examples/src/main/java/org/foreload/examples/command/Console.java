@@ -36,9 +36,10 @@ public final class Console {
         return new Console(err, false, new Stop());
     }
 
-    /** Prints the warnings of a file, one line each, and returns what was read. */
+    /** Prints the warnings of a file and its notes, one line each, and returns what was read. */
     <T> T warned(Loaded<T> loaded) {
         loaded.warnings().forEach(warning -> line(warning.line()));
+        loaded.notes().forEach(this::line);
         return loaded.value();
     }
 

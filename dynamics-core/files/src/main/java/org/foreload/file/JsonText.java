@@ -4,14 +4,14 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,17 +23,15 @@ final class JsonText {
     private static final int DEEPEST = 32;
 
     // NaN and Infinity are let through here so that the field can be named when they are refused.
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-                    .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                    .streamReadConstraints(StreamReadConstraints.builder()
-                            .maxNestingDepth(DEEPEST)
-                            .build())
-                    .build())
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+            .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+            .streamReadConstraints(
+                    StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
             .build();
 
-    private static final ObjectReader READER = MAPPER.reader().with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private JsonText() {}
 
@@ -43,11 +41,11 @@ final class JsonText {
      * @throws InputException if the text is not one JSON object, or has a field twice
      */
     static ObjectNode read(String text, String file) {
-        try (JsonParser parser = MAPPER.createParser(text)) {
+        try (JsonParser parser = FACTORY.createParser(text)) {
             JsonNode node;
             try {
-                node = READER.readTree(parser);
-                if (node != null && !node.isMissingNode() && parser.nextToken() != null) {
+                node = parser.nextToken() == null ? null : tree(parser);
+                if (node != null && parser.nextToken() != null) {
                     throw new InputException(file, where(parser.currentTokenLocation()), null, "text after the end");
                 }
             } catch (JsonProcessingException e) {
@@ -56,7 +54,7 @@ final class JsonText {
                 // Exponents beyond what BigDecimal knows.
                 throw new InputException(file, parser.currentName(), parser.getText(), "must be a finite number");
             }
-            if (node == null || node.isMissingNode()) {
+            if (node == null) {
                 throw new InputException(file, null, null, "is empty; it must hold a JSON object");
             }
             if (!(node instanceof ObjectNode object)) {
@@ -66,6 +64,37 @@ final class JsonText {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * The tree from the current token on. A mapper would build the same, and take longer to start than most answers
+     * take: it prepares for classes of any kind.
+     */
+    private static JsonNode tree(JsonParser parser) throws IOException {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> {
+                ObjectNode object = NODES.objectNode();
+                while (parser.nextToken() != JsonToken.END_OBJECT) {
+                    String name = parser.currentName();
+                    parser.nextToken();
+                    object.set(name, tree(parser));
+                }
+                yield object;
+            }
+            case START_ARRAY -> {
+                ArrayNode array = NODES.arrayNode();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    array.add(tree(parser));
+                }
+                yield array;
+            }
+            case VALUE_STRING -> NODES.textNode(parser.getText());
+            case VALUE_NUMBER_INT -> NODES.numberNode(parser.getBigIntegerValue());
+            case VALUE_NUMBER_FLOAT ->
+                parser.isNaN() ? NODES.numberNode(parser.getDoubleValue()) : NODES.numberNode(parser.getDecimalValue());
+            case VALUE_TRUE, VALUE_FALSE -> NODES.booleanNode(parser.getBooleanValue());
+            default -> NODES.nullNode();
+        };
     }
 
     private static InputException refusal(JsonProcessingException e, JsonParser parser, String file)

@@ -28,7 +28,7 @@ import org.foreload.vehicle.Suspension.Response;
 
 /**
  * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that tells of
- * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code dynamics-core}.
+ * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code foreload-core}.
  */
 public final class EmbedIt {
 

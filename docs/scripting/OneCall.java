@@ -1,11 +1,9 @@
-import java.util.List;
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
-import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.tyre.FrictionTyre;
@@ -16,26 +14,44 @@ import org.foreload.vehicle.Chassis;
 import org.foreload.vehicle.Driveline;
 import org.foreload.vehicle.Suspension;
 
-/** One question to the library, from a program that has dynamics-core and nothing else of Foreload. */
+/** One question to the library, from a program that has foreload-core and nothing else of Foreload. */
 public class OneCall {
     public static void main(String[] args) {
-        // Friction along and across, loss of it with load, reference load, relaxation length, stiffnesses.
-        var front = new FrictionTyre(new SlipCurve.Brush(), 1.1, 1.05, 0.08, 2800, 0.4, 15, 18);
-        var rear = new FrictionTyre(new SlipCurve.Brush(), 1.1, 1.1, 0.08, 2800, 0.4, 18, 18);
-        Car car = new Car(
-                "my car",
-                new Chassis(1150, 2.5, 1.15, 0.48, 1600, 1.48, 1.48),
-                new Suspension(0.58, 0.03, 0.08, Suspension.Response.RIGID, Suspension.Response.RIGID),
-                new Aerodynamics(0.62, 0, 0, 1.2, 0),
-                0.74,
-                new Driveline(120_000, Driveline.DrivenAxle.REAR),
-                front,
-                rear);
-        List<Segment> bend = List.of(
-                Segment.spiralIn(25, 45, Turn.LEFT),
-                Segment.arcThroughAngle(Math.toRadians(64), 45, Turn.LEFT),
-                Segment.spiralOut(25, 45, Turn.LEFT));
-        Corner corner = new Corner("my corner", 42, SegmentPath.of(220, bend, 150, 5));
+        Car car = Car.builder()
+                .named("my car")
+                .chassis(Chassis.builder()
+                        .massKg(1150)
+                        .wheelbaseM(2.5)
+                        .cgToFrontAxleM(1.15)
+                        .cgHeightM(0.48)
+                        .yawInertiaKgM2(1600)
+                        .frontTrackM(1.48)
+                        .rearTrackM(1.48))
+                .suspension(Suspension.builder()
+                        .frontRollStiffnessShare(0.58)
+                        .frontRollCenterHeightM(0.03)
+                        .rearRollCenterHeightM(0.08)
+                        .pitch(Suspension.Response.RIGID)
+                        .roll(Suspension.Response.RIGID))
+                .aerodynamics(Aerodynamics.builder()
+                        .dragAreaM2(0.62)
+                        .frontDownforceAreaM2(0)
+                        .rearDownforceAreaM2(0)
+                        .airDensityKgM3(1.2)
+                        .dragHeightM(0))
+                .frontBrakeShare(0.74)
+                .driveline(new Driveline(120_000, Driveline.DrivenAxle.REAR))
+                .frontTyre(tyre(1.05, 15))
+                .rearTyre(tyre(1.1, 18));
+        Corner corner = Corner.draw("my corner")
+                .approachSpeedMps(42)
+                .approachLengthM(220)
+                .halfWidthM(5)
+                .exitLengthM(150)
+                .segments(
+                        Segment.spiral(Turn.LEFT).fromStraight().toRadiusM(45).lengthM(25),
+                        Segment.arc(Turn.LEFT).radiusM(45).angleDeg(64),
+                        Segment.spiral(Turn.LEFT).fromRadiusM(45).toStraight().lengthM(25));
 
         CornerStudy study = CornerStudy.of(car, corner);
         double peak = 0.8 * study.lockLimit();
@@ -50,5 +66,17 @@ public class OneCall {
                 "brake %.1f m before turn-in, and gain %.2f s on braking in a straight line%n",
                 -quick.entry().plan().brakePoint(),
                 plain.entry().time() - quick.entry().time());
+    }
+
+    private static FrictionTyre tyre(double frictionAcross, double corneringStiffness) {
+        return FrictionTyre.builder()
+                .curve(new SlipCurve.Brush())
+                .peakFrictionX(1.1)
+                .peakFrictionY(frictionAcross)
+                .loadSensitivity(0.08)
+                .referenceLoadN(2800)
+                .relaxationLengthM(0.4)
+                .corneringStiffnessPerRad(corneringStiffness)
+                .slipStiffness(18);
     }
 }

@@ -2,7 +2,7 @@
 import org.foreload.braking.*;
 import org.foreload.entry.*;
 import org.foreload.examples.demo.Demos;
-import org.foreload.examples.file.*;
+import org.foreload.file.*;
 import org.foreload.grip.*;
 import org.foreload.handling.*;
 import org.foreload.ideal.*;

@@ -46,6 +46,78 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
         return new Spiral(length, startRadius, endRadius, turn);
     }
 
+    /** Draws a circular arc step by step, each number by its name and unit. */
+    static ArcRadius arc(Turn turn) {
+        return radius -> new Extent() {
+            @Override
+            public Segment lengthM(double length) {
+                return new Arc(length, radius, turn);
+            }
+
+            @Override
+            public Segment angleDeg(double angle) {
+                return new Arc(Math.toRadians(Checks.positive("angle_deg", angle)) * radius, radius, turn);
+            }
+        };
+    }
+
+    /** Draws a spiral step by step, each number by its name and unit; it is straight at one end at most. */
+    static SpiralStart spiral(Turn turn) {
+        return start -> end -> new Extent() {
+            @Override
+            public Segment lengthM(double length) {
+                return new Spiral(length, start, end, turn);
+            }
+
+            @Override
+            public Segment angleDeg(double angle) {
+                double curvature = 0.5 * (1 / start + 1 / end);
+                return new Spiral(Math.toRadians(Checks.positive("angle_deg", angle)) / curvature, start, end, turn);
+            }
+        };
+    }
+
+    /** Asks for the radius of an arc. */
+    interface ArcRadius {
+
+        /** Radius, m. */
+        Extent radiusM(double radius);
+    }
+
+    /** Asks where a spiral begins. */
+    interface SpiralStart {
+
+        /** From an arc of this radius, m. */
+        SpiralEnd fromRadiusM(double radius);
+
+        /** From a straight. */
+        default SpiralEnd fromStraight() {
+            return fromRadiusM(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** Asks where a spiral ends. */
+    interface SpiralEnd {
+
+        /** Into an arc of this radius, m, that turns the same way. */
+        Extent toRadiusM(double radius);
+
+        /** Into a straight. */
+        default Extent toStraight() {
+            return toRadiusM(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** Asks how far the segment goes: the last step. */
+    interface Extent {
+
+        /** By its length along the line, m. */
+        Segment lengthM(double length);
+
+        /** By the angle through which it turns, °. */
+        Segment angleDeg(double angle);
+    }
+
     /**
      * A straight.
      *

@@ -44,6 +44,11 @@ public record FrictionTyre(
         Checks.positive("slip_stiffness", slipStiffnessPerLoad);
     }
 
+    /** Makes a tyre step by step, each number by its name and unit. */
+    public static FrictionTyreBuilder.Curve builder() {
+        return FrictionTyreBuilder.start();
+    }
+
     /** The same tyre with another relaxation length in metres. */
     public FrictionTyre withRelaxationLength(double length) {
         return new FrictionTyre(

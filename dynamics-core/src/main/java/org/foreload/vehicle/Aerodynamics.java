@@ -26,6 +26,11 @@ public record Aerodynamics(
         Checks.notNegative("drag_height_m", dragHeight);
     }
 
+    /** Makes aerodynamics step by step, each number by its name and unit. */
+    public static AerodynamicsBuilder.Drag builder() {
+        return AerodynamicsBuilder.start();
+    }
+
     /** Drag in newtons at a speed squared in m²/s². */
     public double drag(double speedSquared) {
         return 0.5 * airDensity * dragArea * speedSquared;

@@ -54,6 +54,11 @@ public record Car(
         this(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, false);
     }
 
+    /** Makes a car step by step, each number by its name and unit. */
+    public static CarBuilder.Name builder() {
+        return CarBuilder.start();
+    }
+
     /** The same car with another chassis. */
     public Car with(Chassis other) {
         return new Car(

@@ -33,6 +33,11 @@ public record Chassis(
         Checks.positive("rear_track_m", rearTrack);
     }
 
+    /** Makes a chassis step by step, each number by its name and unit. */
+    public static ChassisBuilder.Mass builder() {
+        return ChassisBuilder.start();
+    }
+
     /** Distance from the CG to the rear axle, m. */
     public double cgToRearAxle() {
         return wheelbase - cgToFrontAxle;

@@ -27,6 +27,11 @@ public record Suspension(
         java.util.Objects.requireNonNull(roll);
     }
 
+    /** Makes a suspension step by step, each number by its name and unit. */
+    public static SuspensionBuilder.FrontRollStiffness builder() {
+        return SuspensionBuilder.start();
+    }
+
     /** The same with another pitch. */
     public Suspension withPitch(Response other) {
         return new Suspension(frontRollStiffnessShare, frontRollCenterHeight, rearRollCenterHeight, other, roll);

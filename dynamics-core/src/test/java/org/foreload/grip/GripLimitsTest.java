@@ -38,7 +38,7 @@ class GripLimitsTest {
         assertEquals(22.65, 400 / (2 * -range.lowest()), 0.005);
     }
 
-    /** Worked homework (R 20 m, μ 0.5): the car skids at 9.9 m/s. */
+    /** R 20 m, μ 0.5: v² = μgR. */
     @Test
     void skidsAtTheLimitSpeedOfAFlatBend() {
         GripUse use = pointMass(0.5).use(Motion.onLine(9.90454, 0, 1 / 20.0, 0, 0, 0));

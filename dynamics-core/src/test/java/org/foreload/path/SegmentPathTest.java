@@ -130,28 +130,26 @@ class SegmentPathTest {
     }
 
     /**
-     * A land-survey spiral: length 350 ft, end radius 954.93 ft (a six-degree curve); printed angle 0.18325951 rad, X
-     * 348.82, Y 21.33, k 174.80, p 5.34. Source: field-survey manual, spiral-curve routine (2022), files.carlsonsw.com;
-     * found, X printed cut off. The line does not care for the unit.
+     * A land-survey spiral: length 350 ft, end radius 954.93 ft (a six-degree curve). Angle θ = L/(2R), x = L(1 − θ²/10
+     * + θ⁴/216 − …), y = L(θ/3 − θ³/42 + …); k and p are where the circle, drawn back, would touch. The line does not
+     * care for the unit.
      */
     @Test
     void clothoidOfALandSurvey() {
         SegmentPath path = alone(Segment.spiralIn(350, 954.93, Turn.LEFT));
         double angle = path.heading(350);
         Path.Point end = path.position(350);
-        assertEquals(0.18325951, angle, 5e-9);
-        double printed = 0.007;
-        assertEquals(348.82, end.x(), printed);
-        assertEquals(21.33, end.y(), printed);
-        assertEquals(174.80, end.x() - 954.93 * Math.sin(angle), printed);
-        assertEquals(5.34, end.y() - 954.93 * (1 - Math.cos(angle)), printed);
+        assertEquals(0.183259505932372, angle, ROUNDING);
+        double rounding = 1e-9;
+        assertEquals(348.8263845528102, end.x(), rounding);
+        assertEquals(21.329042167707563, end.y(), rounding);
+        assertEquals(174.8042757205206, end.x() - 954.93 * Math.sin(angle), rounding);
+        assertEquals(5.33866245090918, end.y() - 954.93 * (1 - Math.cos(angle)), rounding);
     }
 
-    /**
-     * Clothoid of parameter A = 12 that ends at R = 9: L = A²/R = 16, angle 8/9 rad. Source: GeoGebra pPu6Kb3z, found.
-     */
+    /** Clothoid of parameter A = 12 that ends at R = 9: L = A²/R = 16, angle L/(2R) = 8/9 rad, by definition. */
     @Test
-    void clothoidOfTheSchoolbook() {
+    void clothoidOfAGivenParameter() {
         SegmentPath path = alone(Segment.spiralIn(12 * 12 / 9.0, 9, Turn.LEFT));
         assertEquals(16, path.end());
         assertEquals(8 / 9.0, path.heading(16), ROUNDING);
@@ -171,7 +169,7 @@ class SegmentPathTest {
         assertEquals(sine, end.y(), 5e-8);
     }
 
-    /** Largest value of ∫cos t² dt, at t = √(π/2): 0.977451424. Source: encyclopaedia copy, found, recomputed. */
+    /** Largest value of ∫cos t² dt, at t = √(π/2): 0.977451424, by its power series. */
     @Test
     void largestFresnelCosine() {
         double t = Math.sqrt(Math.PI / 2);

@@ -1,8 +1,8 @@
 package org.foreload.examples.fuzz;
 
 import java.nio.charset.StandardCharsets;
-import org.foreload.examples.file.CarFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CarFile;
+import org.foreload.file.InputException;
 import org.foreload.vehicle.Car;
 
 /** Any bytes make a car or a refusal; a car comes back from what it writes. */

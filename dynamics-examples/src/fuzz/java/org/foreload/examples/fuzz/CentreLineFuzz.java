@@ -1,7 +1,7 @@
 package org.foreload.examples.fuzz;
 
-import org.foreload.examples.file.CornerFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CornerFile;
+import org.foreload.file.InputException;
 
 /** Any bytes behind {@code centre_line_csv} make a corner or a refusal. */
 public final class CentreLineFuzz {

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
+import org.foreload.file.InputException;
 import org.foreload.strategy.SweepMemory.Found;
 
 /**

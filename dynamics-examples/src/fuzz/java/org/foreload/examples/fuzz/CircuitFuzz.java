@@ -1,8 +1,8 @@
 package org.foreload.examples.fuzz;
 
 import java.nio.charset.StandardCharsets;
-import org.foreload.examples.file.CircuitFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CircuitFile;
+import org.foreload.file.InputException;
 import org.foreload.lap.Circuit;
 
 /** Any bytes make a circuit or a refusal; the lines of its corners can be read everywhere. */

@@ -2,8 +2,8 @@ package org.foreload.examples.fuzz;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import org.foreload.examples.file.CornerFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CornerFile;
+import org.foreload.file.InputException;
 import org.foreload.path.Corner;
 
 /** Any bytes make a corner or a refusal; its line can be read everywhere. */

@@ -1,6 +1,6 @@
 package org.foreload.examples.fuzz;
 
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /** A refusal is one line. */
 final class OneLineCheck {

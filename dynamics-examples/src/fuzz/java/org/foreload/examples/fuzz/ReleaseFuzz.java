@@ -1,8 +1,8 @@
 package org.foreload.examples.fuzz;
 
 import org.foreload.braking.TabulatedRelease;
-import org.foreload.examples.file.InputException;
-import org.foreload.examples.file.ReleaseFile;
+import org.foreload.file.InputException;
+import org.foreload.file.ReleaseFile;
 
 /** Any bytes make a release shape or a refusal; a shape starts at 1, ends at 0 and never rises. */
 public final class ReleaseFuzz {

@@ -2,9 +2,9 @@ package org.foreload.examples.command;
 
 import java.util.function.Supplier;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.examples.file.CarFile;
-import org.foreload.examples.file.CornerFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CarFile;
+import org.foreload.file.CornerFile;
+import org.foreload.file.InputException;
 
 /**
  * Turns what the core refuses during a computation into a refusal of what the user wrote: a field of the car's file, a

@@ -2,8 +2,8 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import org.foreload.examples.demo.Demos;
-import org.foreload.examples.file.CarFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CarFile;
+import org.foreload.file.InputException;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Option;
 

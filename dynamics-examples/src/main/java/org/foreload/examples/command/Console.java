@@ -5,40 +5,43 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
-import org.foreload.examples.file.Loaded;
+import java.util.function.BooleanSupplier;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.examples.sweep.Stop;
+import org.foreload.file.Loaded;
 
 /** Standard error, for what is not the answer; and whoever sits before it. */
 public final class Console {
 
     private final OutputStream stream;
     private final PrintWriter err;
-    private final boolean terminal;
+    private final BooleanSupplier terminal;
     private final Stop stop;
 
     /**
      * A console.
      *
      * @param err where warnings, progress and errors go, in UTF-8
-     * @param terminal whether that is a terminal, on which a bar can be drawn over and over
+     * @param terminal whether that is a terminal, on which a bar can be drawn over and over; asked only where it
+     *     matters, since the answer takes native code
      * @param stop the wish to stop
      */
-    public Console(OutputStream err, boolean terminal, Stop stop) {
+    public Console(OutputStream err, BooleanSupplier terminal, Stop stop) {
         this.stream = Objects.requireNonNull(err);
         this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
-        this.terminal = terminal;
+        this.terminal = Objects.requireNonNull(terminal);
         this.stop = Objects.requireNonNull(stop);
     }
 
     /** A console that is no terminal, and that nobody stops. */
     static Console plain(OutputStream err) {
-        return new Console(err, false, new Stop());
+        return new Console(err, () -> false, new Stop());
     }
 
-    /** Prints the warnings of a file, one line each, and returns what was read. */
+    /** Prints the warnings of a file and its notes, one line each, and returns what was read. */
     <T> T warned(Loaded<T> loaded) {
         loaded.warnings().forEach(warning -> line(warning.line()));
+        loaded.notes().forEach(this::line);
         return loaded.value();
     }
 
@@ -58,7 +61,9 @@ public final class Console {
         if (quiet) {
             return ShownProgress.silent(stop);
         }
-        return terminal ? ShownProgress.bar(stream, stop, cases) : ShownProgress.lines(this::line, stop, cases);
+        return terminal.getAsBoolean()
+                ? ShownProgress.bar(stream, stop, cases)
+                : ShownProgress.lines(this::line, stop, cases);
     }
 
     PrintWriter writer() {

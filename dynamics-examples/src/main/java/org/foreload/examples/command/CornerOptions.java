@@ -2,8 +2,8 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import org.foreload.examples.demo.Demos;
-import org.foreload.examples.file.CornerFile;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.CornerFile;
+import org.foreload.file.InputException;
 import org.foreload.path.Corner;
 import picocli.CommandLine.Option;
 

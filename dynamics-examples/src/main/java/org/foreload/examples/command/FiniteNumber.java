@@ -1,6 +1,6 @@
 package org.foreload.examples.command;
 
-import org.foreload.examples.file.DecimalText;
+import org.foreload.file.DecimalText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

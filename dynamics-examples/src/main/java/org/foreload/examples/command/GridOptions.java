@@ -2,7 +2,7 @@ package org.foreload.examples.command;
 
 import java.util.List;
 import org.foreload.braking.ReleaseShape;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.strategy.SweepPlan;
 import picocli.CommandLine.Option;
 

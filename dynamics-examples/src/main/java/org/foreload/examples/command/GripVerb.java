@@ -2,10 +2,10 @@ package org.foreload.examples.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.gallery.GripPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.file.InputException;
 import org.foreload.grip.Axle;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GgDiagram;

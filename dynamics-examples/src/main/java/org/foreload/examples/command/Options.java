@@ -2,8 +2,8 @@ package org.foreload.examples.command;
 
 import java.util.Collection;
 import java.util.stream.Collectors;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.output.Numbers;
+import org.foreload.file.InputException;
 
 /** Ranges of options, refused in the words of the command line. */
 final class Options {

@@ -20,7 +20,7 @@ final class PictureOptions {
     /**
      * Refuses a place that cannot be drawn to, before anything is computed.
      *
-     * @throws org.foreload.examples.file.InputException if it cannot
+     * @throws org.foreload.file.InputException if it cannot
      */
     void check() {
         if (file != null) {

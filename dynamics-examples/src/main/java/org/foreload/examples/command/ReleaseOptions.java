@@ -3,8 +3,8 @@ package org.foreload.examples.command;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.output.Numbers;
+import org.foreload.file.InputException;
 import org.foreload.strategy.CornerStudy;
 import picocli.CommandLine.Option;
 

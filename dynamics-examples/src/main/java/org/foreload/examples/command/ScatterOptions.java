@@ -1,6 +1,6 @@
 package org.foreload.examples.command;
 
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;

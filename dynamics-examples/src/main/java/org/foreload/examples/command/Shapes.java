@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
-import org.foreload.examples.file.InputException;
-import org.foreload.examples.file.NearestName;
-import org.foreload.examples.file.ReleaseFile;
+import org.foreload.file.InputException;
+import org.foreload.file.NearestName;
+import org.foreload.file.ReleaseFile;
 
 /** Release shapes on the command line: a name, or {@code table:FILE}. */
 final class Shapes {

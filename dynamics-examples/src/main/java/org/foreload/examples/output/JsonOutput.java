@@ -3,6 +3,7 @@ package org.foreload.examples.output;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.foreload.file.JsonWriter;
 
 /** A report as one JSON object. */
 final class JsonOutput {

@@ -2,6 +2,7 @@ package org.foreload.examples.output;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.foreload.file.DecimalText;
 
 /** Numbers as text, the same in every country. */
 public final class Numbers {
@@ -13,15 +14,7 @@ public final class Numbers {
 
     /** The shortest text that says the number fully, without a needless {@code .0}. */
     public static String shortest(double value) {
-        if (!Double.isFinite(value)) {
-            return Double.toString(value);
-        }
-        if (value == 0) {
-            return "0";
-        }
-        double size = Math.abs(value);
-        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
-        return size >= 1e-4 && size < 1e9 ? exact.toPlainString() : Double.toString(value);
+        return DecimalText.of(value);
     }
 
     /** The number with this many decimals; a dash for one that is not a number; no minus before a zero. */

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.stream.Stream;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /** A file that is written as a whole or not at all, checked before the work that leads to it. */
 public final class WholeFile {

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /**
  * A picture: a title, rows of panels, and a caption that says what to see. The same picture has the same bytes each

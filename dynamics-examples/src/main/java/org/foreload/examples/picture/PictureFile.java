@@ -25,8 +25,8 @@ public final class PictureFile {
      *
      * @param option that named it, for errors; may be null
      * @param file ends with {@code .svg} or {@code .png}
-     * @throws org.foreload.examples.file.InputException if it does not, if its folder is not there or cannot be written
-     *     into, or for a PNG if this machine has no font
+     * @throws org.foreload.file.InputException if it does not, if its folder is not there or cannot be written into, or
+     *     for a PNG if this machine has no font
      */
     public static PictureFile at(String option, Path file) {
         WholeFile whole = WholeFile.at(option, file, VECTOR, ".png");
@@ -40,7 +40,7 @@ public final class PictureFile {
     /**
      * Writes the whole picture or nothing.
      *
-     * @throws org.foreload.examples.file.InputException if it cannot be written
+     * @throws org.foreload.file.InputException if it cannot be written
      */
     public void write(Picture picture) {
         if (vector) {

@@ -49,7 +49,7 @@ public final class BrakeBalance {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         Car car = Demos.car("car", "light").value();
@@ -110,7 +110,7 @@ public final class BrakeBalance {
         String caption =
                 "Above: in a straight line there is a sharp best. Below: the time of the best entry with each balance, which "
                         + "falls while the rear wheels are spared, and rises once the front wheels are asked for too much.";
-        Picture.of("What brake balance does", caption, straight, corner).save(Story.picture(args, "brake-balance.svg"));
+        Story.draw(args, Picture.of("What brake balance does", caption, straight, corner));
     }
 
     /** Seconds between the quickest and the slowest balance. */

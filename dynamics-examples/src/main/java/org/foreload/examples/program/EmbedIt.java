@@ -28,7 +28,7 @@ import org.foreload.vehicle.Suspension.Response;
 
 /**
  * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that tells of
- * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code dynamics-core}.
+ * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code foreload-core}.
  */
 public final class EmbedIt {
 
@@ -104,13 +104,15 @@ public final class EmbedIt {
     /**
      * Runs the sweep and prints the answer.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         Exploration answer = explore(new Patience());
         System.out.println(json(answer));
         if (answer.best().isPresent() && answer.baseline().isPresent()) {
-            picture(answer).save(Path.of(args.length > 0 ? args[0] : "embed-it.svg"));
+            for (String file : args) {
+                picture(answer).save(Path.of(file));
+            }
         }
     }
 

@@ -51,7 +51,7 @@ public final class FrictionCircle {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         double grip = FRICTION * Gravity.G;
@@ -89,7 +89,6 @@ public final class FrictionCircle {
         String caption =
                 "Whatever the car does is a point inside the circle; at the limit it lies on it. Coming off the brake into a "
                         + "corner means to walk along the circle, from its top to its side.";
-        Picture.of("The friction circle with one number", caption, chart)
-                .save(Story.picture(args, "friction-circle.svg"));
+        Story.draw(args, Picture.of("The friction circle with one number", caption, chart));
     }
 }

@@ -4,9 +4,13 @@ import static org.foreload.examples.program.Story.each;
 import static org.foreload.examples.program.Story.evenly;
 import static org.foreload.examples.program.Story.say;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
+import org.foreload.examples.command.Foreload;
 import org.foreload.examples.demo.Demos;
+import org.foreload.examples.learn.GripPage;
+import org.foreload.examples.output.WholeFile;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.Picture;
 import org.foreload.examples.picture.Style;
@@ -121,7 +125,8 @@ public final class GentleBrake {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the page with sliders (a file that ends with {@code .html}) and the picture
+     *     ({@code .svg} or {@code .png}); none are written where none are named
      */
     public static void main(String[] args) {
         Car car = Demos.car("car", "road").value();
@@ -176,7 +181,17 @@ public final class GentleBrake {
                     use.lateralCapacity(),
                     100 * use.lateralDemand() / use.lateralCapacity());
         }
-        picture(car, best).save(Story.picture(args, "gentle-brake.svg"));
+        for (String file : args) {
+            if (file.endsWith(".html")) {
+                WholeFile.at(null, Path.of(file), ".html")
+                        .write(GripPage.of(car, Foreload.version()).html());
+            } else {
+                picture(car, best).save(Path.of(file));
+            }
+        }
+        if (args.length == 0) {
+            say("%nName a file to see it: gentle-brake.html has sliders to move, gentle-brake.svg is a picture.");
+        }
     }
 
     private static Picture picture(Car car, double best) {

@@ -28,7 +28,7 @@ public final class HairpinAndFastCorner {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         say(
@@ -60,8 +60,7 @@ public final class HairpinAndFastCorner {
         String caption =
                 "Left of 0 the car goes straight. The hairpin has done nearly all of its slowing there; the fast corner does it "
                         + "right of 0, while turning.";
-        Picture.of("The hairpin and the fast corner", caption, chart.markX(0, "turn-in"))
-                .save(Story.picture(args, "hairpin-and-fast-corner.svg"));
+        Story.draw(args, Picture.of("The hairpin and the fast corner", caption, chart.markX(0, "turn-in")));
     }
 
     /** Length, m, over which the corner tightens: up to where the curvature has its first largest value. */

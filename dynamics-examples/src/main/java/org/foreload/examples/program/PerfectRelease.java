@@ -110,7 +110,7 @@ public final class PerfectRelease {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         say(
@@ -154,7 +154,6 @@ public final class PerfectRelease {
                 .markX(0, "slowest");
         String caption =
                 "The brake comes off as the cornering builds up: at right angles to each other, they are always the whole grip.";
-        Picture.of("The perfect release of a point mass", caption, chart)
-                .save(Story.picture(args, "perfect-release.svg"));
+        Story.draw(args, Picture.of("The perfect release of a point mass", caption, chart));
     }
 }

@@ -53,7 +53,7 @@ public final class SmoothFoot {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         CornerStudy study = study();
@@ -120,7 +120,6 @@ public final class SmoothFoot {
                 .tall(200);
         String caption =
                 "A foot that swings in the body's own rhythm shakes the front load further than its braking asks for.";
-        Picture.of("Why smoothness matters", caption, ChartStack.of(brake, load), answer)
-                .save(Story.picture(args, "smooth-foot.svg"));
+        Story.draw(args, Picture.of("Why smoothness matters", caption, ChartStack.of(brake, load), answer));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import org.foreload.examples.picture.Picture;
 
 /** What all programs of this package need: a sentence, a column of numbers, a place for the picture. */
 final class Story {
@@ -19,9 +20,14 @@ final class Story {
         System.out.flush();
     }
 
-    /** Where the picture goes: the first argument, or the working directory. */
-    static Path picture(String[] args, String name) {
-        return Path.of(args.length > 0 ? args[0] : name);
+    /** Draws the picture where the arguments say, and nowhere if they say nothing. */
+    static void draw(String[] args, Picture picture) {
+        if (args.length == 0) {
+            say("%n(Name a file, such as picture.svg, to get the picture.)");
+        }
+        for (String file : args) {
+            picture.save(Path.of(file));
+        }
     }
 
     /** Evenly spaced numbers, both ends included. */

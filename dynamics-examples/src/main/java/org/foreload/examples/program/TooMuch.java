@@ -52,7 +52,7 @@ public final class TooMuch {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         Entries entries = entries();
@@ -82,8 +82,9 @@ public final class TooMuch {
         String caption =
                 "The brake comes off early or late from the same brake point. Held too long, the front wheels lock and the "
                         + "car leaves its line; with more brake on the rear it turns around.";
-        Picture.of("Too much of it", caption, ChartStack.of(brake.tall(230), slip.tall(180), off.tall(190)))
-                .save(Story.picture(args, "too-much.svg"));
+        Story.draw(
+                args,
+                Picture.of("Too much of it", caption, ChartStack.of(brake.tall(230), slip.tall(180), off.tall(190))));
     }
 
     private static XyChart chart(Entries entries, String column, Axis upwards) {

@@ -60,7 +60,7 @@ public final class WhyTheRearGoes {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         Car car = car();
@@ -118,6 +118,6 @@ public final class WhyTheRearGoes {
         String caption =
                 "Above: what the rear axle can give falls with each bit of braking, what it must give does not. Below: "
                         + "held for too long, the brake stops a rear wheel, and the tail comes round.";
-        Picture.of("Why the rear goes", caption, rear, chart).save(Story.picture(args, "why-the-rear-goes.svg"));
+        Story.draw(args, Picture.of("Why the rear goes", caption, rear, chart));
     }
 }

@@ -47,7 +47,7 @@ public final class YourOwnTyre {
     /**
      * Tells the story.
      *
-     * @param args where to put the picture, an SVG file; may be left out
+     * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         List<String> broken = TyreLaws.broken(own(), 500, 2000, 6000);
@@ -76,7 +76,7 @@ public final class YourOwnTyre {
                 .line("the car's front tyre", angle, each(angle, a -> sideways(theirs, a)), Style.SECOND);
         String caption = "My tyre only nears its greatest force; the car's tyre rises more steeply to a peak, and "
                 + "then falls a little.";
-        Picture.of("Your own tyre", caption, chart).save(Story.picture(args, "your-own-tyre.svg"));
+        Story.draw(args, Picture.of("Your own tyre", caption, chart));
     }
 
     private static void tell(String name, Car car, Corner corner) {

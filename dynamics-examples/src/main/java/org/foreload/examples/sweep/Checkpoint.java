@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.foreload.braking.BrakePlan;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.strategy.SweepMemory;
 
 /**

@@ -7,7 +7,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import org.foreload.braking.ReleaseShape;
-import org.foreload.examples.file.CarFile;
+import org.foreload.file.CarFile;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;

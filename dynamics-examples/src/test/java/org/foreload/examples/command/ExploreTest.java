@@ -171,7 +171,7 @@ class ExploreTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         String[] words = String.join(" ", words("")).replace(" --quiet", "").split(" ");
-        assertEquals(0, Foreload.run(words, out, new Console(err, true, new Stop())));
+        assertEquals(0, Foreload.run(words, out, new Console(err, () -> true, new Stop())));
         String bar = err.toString(StandardCharsets.UTF_8);
         assertTrue(bar.contains("releases 100% ["), bar);
         assertTrue(bar.contains("\r"), bar);
@@ -193,7 +193,7 @@ class ExploreTest {
         String[] words = String.join(" ", words("--threads 1 --format json"))
                 .replace(" --quiet", "")
                 .split(" ");
-        assertEquals(0, Foreload.run(words, out, new Console(stopping, false, stop)));
+        assertEquals(0, Foreload.run(words, out, new Console(stopping, () -> false, stop)));
         JsonNode answer = new Run(0, out.toString(StandardCharsets.UTF_8), "").json();
         assertFalse(answer.get("complete").booleanValue());
         assertEquals(5, answer.get("releases_planned").intValue());

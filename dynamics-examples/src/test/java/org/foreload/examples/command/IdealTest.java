@@ -78,7 +78,8 @@ class IdealTest {
     void anApproachTooFastForTheCornerIsRefusedInTheNameOfItsFile() throws IOException {
         String corner = file("short.json", """
                 {"name": "no room", "approach_speed_mps": 60, "approach_length_m": 10, "exit_length_m": 10,
-                 "half_width_m": 5, "segments": [{"type": "arc", "length_m": 20, "radius_m": 20, "turn": "left"}]}
+                 "half_width_m": 5, "segments": [{"type": "spiral", "length_m": 10, "end_radius_m": 20, "turn": "left"},
+                   {"type": "spiral", "length_m": 10, "start_radius_m": 20, "turn": "left"}]}
                 """);
         Run.of("ideal", "--corner", corner).refusedNaming(corner + ": approach_speed_mps: 60: must be at most ");
     }

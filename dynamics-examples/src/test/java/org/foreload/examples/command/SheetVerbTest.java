@@ -79,7 +79,7 @@ class SheetVerbTest {
         int status = Foreload.run(
                 request(directory.resolve("sheet.html"), ""),
                 OutputStream.nullOutputStream(),
-                new Console(err, false, stop));
+                new Console(err, () -> false, stop));
         assertEquals(Foreload.FAILED, status);
         assertEquals(
                 "stopped before it was done; nothing was written" + System.lineSeparator(),

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ final class Console {
 
     /** How the programs of the examples start. */
     private static final Pattern EXAMPLE = Pattern.compile(
-            "java -cp dynamics-examples/target/foreload.jar (org\\.foreload\\.examples\\.program\\.\\w+)");
+            "java -cp dynamics-examples/target/foreload.jar (org\\.foreload\\.examples\\.program\\.\\w+)( [^|>]+)?");
 
     /** Whether what takes long is done, too. */
     static final boolean EVERYTHING = Boolean.getBoolean("manual.long");
@@ -81,7 +82,7 @@ final class Console {
         }
         Matcher example = EXAMPLE.matcher(command);
         if (example.matches()) {
-            return example(example.group(1));
+            return example(example.group(1), example.group(2));
         }
         assertTrue(command.startsWith(PROGRAM), () -> "not a command of the manual: " + command + " in " + block);
         String[] parts = command.substring(PROGRAM.length()).split(" > ");
@@ -116,14 +117,21 @@ final class Console {
         return FILE.matcher(name).matches() ? word.substring(0, start) + directory.resolve(name) : word;
     }
 
-    /** Runs one of the programs, its picture in this page's own directory, and returns what it says. */
-    private String example(String name) {
+    /** Runs one of the programs, its files in this page's own directory, and returns what it says. */
+    private String example(String name, String files) {
         ByteArrayOutputStream told = new ByteArrayOutputStream();
         PrintStream before = System.out;
         try (PrintStream out = new PrintStream(told, true, StandardCharsets.UTF_8)) {
             System.setOut(out);
-            String picture = directory.resolve("picture.svg").toString();
-            Class.forName(name).getMethod("main", String[].class).invoke(null, (Object) new String[] {picture});
+            String[] args = files == null
+                    ? new String[0]
+                    : Arrays.stream(files.strip().split(" +")).map(this::placed).toArray(String[]::new);
+            Class.forName(name).getMethod("main", String[].class).invoke(null, (Object) args);
+            for (String file : args) {
+                assertTrue(Files.size(Path.of(file)) > 0, file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         } catch (ReflectiveOperationException e) {
             throw new AssertionError(name, e);
         } finally {

@@ -18,11 +18,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.foreload.examples.file.InputException;
 import org.foreload.examples.picture.BarChart.Bar;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart.Side;
+import org.foreload.file.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -12,7 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.foreload.balance.BalanceRow;
 import org.foreload.examples.demo.Demos;
 import org.foreload.grip.BrakingGrip;
@@ -58,6 +61,26 @@ class ProgramsRunTest {
 
     private static void says(String told, String wanted) {
         assertTrue(told.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
+    }
+
+    /** The tests run in the folder of the module, which is part of the checkout. */
+    @Test
+    void noPictureIsDrawnUnasked() throws IOException {
+        Set<Path> before = files();
+        PrintStream out = System.out;
+        try (PrintStream quiet = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8)) {
+            System.setOut(quiet);
+            QUICK.values().forEach(program -> program.accept(new String[0]));
+        } finally {
+            System.setOut(out);
+        }
+        assertEquals(before, files());
+    }
+
+    private static Set<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(""))) {
+            return files.collect(Collectors.toSet());
+        }
     }
 
     @Test

@@ -17,7 +17,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A real browser without a window; closed at the end. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
 
     private static final List<Path> DRIVERS = List.of(Path.of("/usr/bin/chromedriver"));
 
@@ -43,7 +43,7 @@ final class Browser implements AutoCloseable {
      *
      * @param profile an empty folder
      */
-    static Browser start(Path profile) {
+    public static Browser start(Path profile) {
         boolean there = Files.isExecutable(DRIVERS.get(0)) && Files.isExecutable(BROWSERS.get(0));
         if (!there && !"required".equals(System.getProperty("foreload.browser"))) {
             Assumptions.abort("no Chromium and chromedriver in /usr/bin: the sheet is not looked at in a browser");
@@ -74,23 +74,23 @@ final class Browser implements AutoCloseable {
         return new Browser(new ChromeDriver(service, options));
     }
 
-    ChromeDriver driver() {
+    public ChromeDriver driver() {
         return driver;
     }
 
-    void open(Path file) {
+    public void open(Path file) {
         driver.get(file.toUri().toString());
     }
 
     /** What the page wrote on the console, all levels. */
-    List<String> console() {
+    public List<String> console() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .map(entry -> entry.getLevel() + " " + entry.getMessage())
                 .toList();
     }
 
     /** Addresses that were asked for since the last call. */
-    List<String> requests() {
+    public List<String> requests() {
         return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
                 .map(entry -> entry.getMessage())
                 .filter(message -> message.contains("\"Network.requestWillBeSent\""))
@@ -99,29 +99,36 @@ final class Browser implements AutoCloseable {
     }
 
     /** A window of this width, px, as on a telephone. */
-    void narrow(int width) {
+    public void narrow(int width) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", 740, "deviceScaleFactor", 2, "mobile", true));
     }
 
-    void wide() {
+    public void wide() {
         driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
     }
 
-    void scripts(boolean on) {
+    public void scripts(boolean on) {
         driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
     }
 
+    /** As for a reader who has asked the system for less motion; an empty word asks for nothing. */
+    public void motion(String preference) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", preference))));
+    }
+
     /** The page on A4 paper, as PDF. */
-    byte[] printed() {
+    public byte[] printed() {
         Map<String, Object> result = driver.executeCdpCommand(
                 "Page.printToPDF", Map.of("paperWidth", A4_WIDTH, "paperHeight", A4_HEIGHT, "preferCSSPageSize", true));
         return Base64.getDecoder().decode((String) result.get("data"));
     }
 
     /** Violations that axe-core finds in the page: rule and element. */
-    List<?> accessibility() throws IOException {
+    public List<?> accessibility() throws IOException {
         try (var script = Browser.class.getResourceAsStream("/axe.min.js")) {
             driver.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }

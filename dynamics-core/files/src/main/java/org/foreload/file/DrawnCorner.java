@@ -1,0 +1,55 @@
+package org.foreload.file;
+
+import java.util.List;
+import java.util.Objects;
+import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+
+/**
+ * A corner drawn from segments, as its file says it.
+ *
+ * @param name for reports
+ * @param approachSpeed speed at the start of the approach, m/s
+ * @param approachLength straight before the segments, m
+ * @param exitLength straight after the segments, m
+ * @param halfWidth distance from the line to either edge of the track, m
+ * @param segments in driving order
+ */
+public record DrawnCorner(
+        String name,
+        double approachSpeed,
+        double approachLength,
+        double exitLength,
+        double halfWidth,
+        List<Segment> segments) {
+
+    /** Takes a copy of the segments. */
+    public DrawnCorner {
+        Objects.requireNonNull(name);
+        segments = List.copyOf(segments);
+    }
+
+    /** Angle, rad, through which the segments turn in all, positive to the left. */
+    public double angle() {
+        return segments.stream().mapToDouble(DrawnCorner::angle).sum();
+    }
+
+    private static double angle(Segment segment) {
+        return 0.5 * (segment.startCurvature() + segment.endCurvature()) * segment.length();
+    }
+
+    /** Length of the segments, m. */
+    double length() {
+        return segments.stream().mapToDouble(Segment::length).sum();
+    }
+
+    /**
+     * The corner that is driven.
+     *
+     * @throws org.foreload.conventions.InvalidValueException if a number is not allowed
+     */
+    public Corner corner() {
+        return new Corner(name, approachSpeed, SegmentPath.of(approachLength, segments, exitLength, halfWidth));
+    }
+}

@@ -1,0 +1,57 @@
+package org.foreload.file;
+
+import java.util.List;
+import java.util.Locale;
+import org.foreload.conventions.Gravity;
+import org.foreload.path.Segment;
+
+/** What a drawn corner can have but hardly any corner has: most are slips of a unit, a length or a sign. */
+final class UnusualCorner {
+
+    /** Turning further is no corner but a coil, °: a turn and a half. */
+    private static final double FURTHEST = 540;
+
+    /**
+     * Lateral acceleration that sets in at once, m/s²: a tenth of what a road car has. Gentle bends are often drawn
+     * without a spiral and jump by less.
+     */
+    private static final double JUMP = 1;
+
+    private UnusualCorner() {}
+
+    /** Warns of the corner; {@code places} are the segments' own fields. */
+    static void warn(DrawnCorner corner, JsonFields fields, List<JsonFields> places) {
+        double degrees = Math.toDegrees(Math.abs(corner.angle()));
+        if (!(degrees <= FURTHEST)) {
+            fields.warn(
+                    "segments",
+                    String.format(Locale.ROOT, "%.0f° in all", degrees),
+                    "unusual; that is more than a turn and a half");
+        }
+        double before = 0;
+        for (int i = 0; i < places.size(); i++) {
+            Segment segment = corner.segments().get(i);
+            jump(before, segment.startCurvature(), corner, places.get(i), "begins");
+            before = segment.endCurvature();
+        }
+        jump(before, 0, corner, places.get(places.size() - 1), "ends");
+    }
+
+    private static void jump(double before, double after, DrawnCorner corner, JsonFields place, String where) {
+        double tightest = Math.max(Math.abs(before), Math.abs(after));
+        double speedSquared = Math.min(corner.approachSpeed() * corner.approachSpeed(), Gravity.G / tightest);
+        if (speedSquared * Math.abs(after - before) > JUMP) {
+            place.warn(
+                    "type",
+                    radius(before) + " to " + radius(after),
+                    "unusual; where this segment " + where
+                            + " the curvature jumps, which no car can follow; a spiral leads from one to the other");
+        }
+    }
+
+    private static String radius(double curvature) {
+        return curvature == 0
+                ? "straight"
+                : String.format(Locale.ROOT, "%.0f m", 1 / Math.abs(curvature)) + (curvature > 0 ? " left" : " right");
+    }
+}

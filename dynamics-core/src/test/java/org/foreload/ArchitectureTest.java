@@ -133,7 +133,8 @@ class ArchitectureTest {
                     "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
-    private static final String[] HIPPARCHUS_ROOMS = packages("tyre", "grip", "entry", "ideal", "study", "path");
+    private static final String[] HIPPARCHUS_ROOMS =
+            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording");
 
     /** Packages that may use EJML: those that do linear algebra. */
     private static final String[] EJML_ROOMS = packages("handling");

@@ -18,10 +18,12 @@ public final class Recording {
 
     private final Map<Channel, double[]> columns;
     private final int rows;
+    private final double origin;
 
-    private Recording(Map<Channel, double[]> columns, int rows) {
+    private Recording(Map<Channel, double[]> columns, int rows, double origin) {
         this.columns = columns;
         this.rows = rows;
+        this.origin = origin;
     }
 
     /**
@@ -59,9 +61,10 @@ public final class Recording {
             rising(Channel.TIME, own.get(Channel.TIME));
         }
         if (distance) {
-            rising(Channel.DISTANCE, own.get(Channel.DISTANCE));
+            double[] known = time ? Series.known(own.get(Channel.DISTANCE)) : own.get(Channel.DISTANCE);
+            rising(Channel.DISTANCE, known);
         }
-        return new Recording(own, rows);
+        return new Recording(own, rows, 0);
     }
 
     /**
@@ -101,6 +104,19 @@ public final class Recording {
                         channel.field() + ", row " + (i + 1), values[i], "above that of the row before");
             }
         }
+    }
+
+    /**
+     * The same recording with its first row at a station in m: for a part cut out of a longer run whose distance is
+     * made from speed. A recorded distance is left as it is.
+     */
+    public Recording startingAt(double station) {
+        return new Recording(columns, rows, station);
+    }
+
+    /** Station of the first row where distance is made from speed, m. */
+    public double origin() {
+        return origin;
     }
 
     /** Number of rows. */

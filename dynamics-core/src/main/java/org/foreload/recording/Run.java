@@ -63,12 +63,12 @@ public final class Run {
         this.curvatureRaw = curvatures(measured);
         this.curvature = Series.smooth(time, curvatureRaw, half);
         if (recording.has(Channel.DISTANCE)) {
-            this.station = filled(Channel.DISTANCE);
+            this.station = rising(filled(Channel.DISTANCE));
             this.scale = new PathScale(1, 0);
         } else {
             double[] distance = integrated(time, measured);
             this.scale = PathScale.of(recording, cleaning, distance, curvature);
-            this.station = times(distance, scale.factor());
+            this.station = scaled(distance, scale.factor(), recording.origin());
         }
         this.along = recording.has(Channel.LONGITUDINAL)
                 ? Series.smooth(time, filled(Channel.LONGITUDINAL), half)
@@ -121,7 +121,7 @@ public final class Run {
             }
             columns.put(channel, shaken);
         });
-        return new Run(Recording.of(columns), cleaning);
+        return new Run(Recording.of(columns).startingAt(recording.origin()), cleaning);
     }
 
     private static double[] times(Recording recording) {
@@ -227,7 +227,7 @@ public final class Run {
     private static double[] integrated(double[] time, double[] speed) {
         double[] distance = new double[time.length];
         for (int i = 1; i < time.length; i++) {
-            // A car that stands still moves a millimetre a row, so that the axis rises.
+            // A car that stands still moves a micrometre a row, so that the axis rises.
             double step = Math.max(STANDING_STEP, (time[i] - time[i - 1]) * (speed[i] + speed[i - 1]) / 2);
             distance[i] = distance[i - 1] + step;
         }
@@ -236,12 +236,20 @@ public final class Run {
 
     private static final double STANDING_STEP = 1e-6;
 
-    private static double[] times(double[] values, double factor) {
-        double[] scaled = values.clone();
-        for (int i = 0; i < scaled.length; i++) {
-            scaled[i] *= factor;
+    private static double[] scaled(double[] distance, double factor, double origin) {
+        double[] station = distance.clone();
+        for (int i = 0; i < station.length; i++) {
+            station[i] = origin + factor * station[i];
         }
-        return scaled;
+        return station;
+    }
+
+    /** Rows at one and the same place are a micrometre apart, so that the axis rises. */
+    private static double[] rising(double[] station) {
+        for (int i = 1; i < station.length; i++) {
+            station[i] = Math.max(station[i], station[i - 1] + STANDING_STEP);
+        }
+        return station;
     }
 
     private static double[] product(double[] curvature, double[] speed) {

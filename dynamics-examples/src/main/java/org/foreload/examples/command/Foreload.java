@@ -43,6 +43,7 @@ import picocli.CommandLine.TypeConversionException;
             RiskVerb.class,
             StepsVerb.class,
             CircuitVerb.class,
+            RecordingVerb.class,
             HandlingVerb.class,
             StabilityVerb.class,
             BalanceVerb.class,

@@ -2,13 +2,17 @@ package org.foreload.examples.recording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.demo.Demos;
+import org.foreload.recording.Channel;
+import org.foreload.recording.Recording;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.trace.Trace;
 
 /**
  * Two drivers in the demo car, through three demo corners in a row, simulated afresh each time: one carries the brake
@@ -102,5 +106,42 @@ public final class DemoRuns {
         double end = release.end() + size * RELEASE_SCATTER * random.nextGaussian();
         Release other = new Release(release.shape(), release.start(), Math.max(release.start() + 1, end));
         return new MadeRun.Stage(stage.study(), plan.withBrakePoint(brake).with(other));
+    }
+
+    /** Laps in a demo file. */
+    public static final int LAPS = 5;
+
+    /** Rate of its logger, Hz. */
+    private static final double RATE = 50;
+
+    /** Seeds of the two drivers' scatter and sensors. */
+    private static final long SEED = 20;
+
+    /** A file of {@link #LAPS} laps as a logger would have written it. */
+    public RecordedFile file(Driver driver) {
+        List<MadeRun.Stage> stages = plan(driver);
+        List<RecordedFile.Lap> laps = new ArrayList<>();
+        long rows = 0;
+        Trace last = null;
+        for (int lap = 1; lap <= LAPS; lap++) {
+            long seed = SEED * (1 + driver.ordinal()) + lap;
+            last = Sensors.usual(RATE).record(lap(stages, 1, seed), seed);
+            laps.add(new RecordedFile.Lap(lap, Recording.of(last)));
+            rows += last.rows();
+        }
+        List<RecordedFile.FoundChannel> channels = last.columns().stream()
+                .map(column -> new RecordedFile.FoundChannel(
+                        Channel.of(column.name())
+                                .orElseThrow()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', '-'),
+                        column.name(),
+                        column.unit(),
+                        false,
+                        0))
+                .toList();
+        String name = driver == Driver.TRAILING ? "demo run, brake carried in" : "demo run, braked in a straight line";
+        return new RecordedFile(name, laps, channels, rows, List.of(), null);
     }
 }

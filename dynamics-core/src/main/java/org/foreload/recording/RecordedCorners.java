@@ -43,7 +43,7 @@ public final class RecordedCorners {
             CornerMeter.Reading reading = readings.get(i);
             Map<Measure, Estimate> measures = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
-                measures.put(measure, estimate(measure, reading, shaken.get(i)));
+                measures.put(measure, estimate(measure, bends.get(i), reading, shaken.get(i)));
             }
             corners.add(new RecordedCorner(bends.get(i), reading.release().map(ReleaseFit::shape), measures));
         }
@@ -70,7 +70,14 @@ public final class RecordedCorners {
         return all;
     }
 
-    private Estimate estimate(Measure measure, CornerMeter.Reading reading, List<CornerMeter.Reading> shaken) {
+    /** Half the width of an interval of the stated coverage, in standard deviations. */
+    private double times() {
+        return new NormalDistribution()
+                .inverseCumulativeProbability((1 + run.cleaning().coverage()) / 2);
+    }
+
+    private Estimate estimate(
+            Measure measure, Bend bend, CornerMeter.Reading reading, List<CornerMeter.Reading> shaken) {
         double value = reading.get(measure);
         if (Double.isNaN(value)) {
             return Estimate.NONE;
@@ -85,7 +92,7 @@ public final class RecordedCorners {
             }
         }
         double noise = count == 0 ? 0 : sum / count;
-        double unseen = unseen(measure, reading);
+        double unseen = unseen(measure, bend, reading);
         double times = new NormalDistribution()
                 .inverseCumulativeProbability((1 + run.cleaning().coverage()) / 2);
         Estimate estimate = Estimate.around(value, times * Math.sqrt(noise + unseen * unseen));
@@ -96,29 +103,81 @@ public final class RecordedCorners {
         };
     }
 
+    /**
+     * A wheel takes time to be turned, so a course leaves a straight gradually: standard deviation, s, of when it does.
+     * Measured on simulated runs, whose turn-in is known.
+     */
+    private static final double STEERING_TIME = 0.025;
+
+    /** The same for the middle of the tightest stretch, as a share of the length of the bend; measured likewise. */
+    private static final double APEX_SHARE = 0.018;
+
+    /** The same for the foot coming down, whose rise need not be half a cosine, s. */
+    private static final double ONSET_TIME = 0.005;
+
     /** Standard deviation of what noise does not show. */
-    private double unseen(Measure measure, CornerMeter.Reading reading) {
+    private double unseen(Measure measure, Bend bend, CornerMeter.Reading reading) {
         double value = reading.get(measure);
+        double scale = run.scaleError();
         double turnIn = reading.get(Measure.TURN_IN);
+        double speed = run.speedAt(turnIn);
         return switch (measure.kind()) {
-            case STATION -> Math.hypot(run.scaleError() * (value - run.first()), between(value));
-            case LENGTH -> Math.hypot(run.scaleError() * value, between(turnIn));
-            case SPEED -> run.cleaning().speedScaleError() * value;
-            case SHARE -> shareOfStep(reading, turnIn);
-            case NOT_NEGATIVE, COUNT, OTHER -> 0;
+            case STATION ->
+                Math.hypot(Math.hypot(scale * (value - run.first()), between(value)), manner(measure, bend, reading));
+            case LENGTH -> Math.hypot(Math.hypot(scale * value, between(turnIn)), STEERING_TIME * speed);
+            case SPEED ->
+                Math.hypot(
+                        run.cleaning().speedScaleError() * value,
+                        measure == Measure.TURN_IN_SPEED ? speedAcross(turnIn) : 0);
+            case SHARE ->
+                speedAcross(turnIn) / (run.speedAt(reading.get(Measure.BRAKE_ON)) - reading.get(Measure.MINIMUM_SPEED));
+            case NOT_NEGATIVE, COUNT, OTHER ->
+                measure == Measure.TRAIL_TIME ? Math.hypot(STEERING_TIME, run.period() / Math.sqrt(12)) : 0;
         };
     }
+
+    /** Standard deviation, m, that comes from how a corner is driven, not from the logger. */
+    private double manner(Measure measure, Bend bend, CornerMeter.Reading reading) {
+        double value = reading.get(measure);
+        return switch (measure) {
+            case TURN_IN -> STEERING_TIME * run.speedAt(value);
+            case BRAKE_ON -> ONSET_TIME * run.speedAt(value);
+            case APEX -> APEX_SHARE * (bend.end() - bend.start());
+            case SLOWEST -> plateau(bend, value);
+            default -> 0;
+        };
+    }
+
+    /** What a turn-in a little earlier or later does to the speed there, m/s. */
+    private double speedAcross(double turnIn) {
+        double step = Math.hypot(between(turnIn), STEERING_TIME * run.speedAt(turnIn));
+        return Math.abs(run.speedAt(turnIn + step) - run.speedAt(turnIn - step)) / 2;
+    }
+
+    /**
+     * Where speed is held, the slowest point lies anywhere on the stretch that is as slow within the noise: a deviation
+     * with which the interval reaches to its farther end.
+     */
+    private double plateau(Bend bend, double slowest) {
+        double[] s = run.station();
+        double[] v = run.speed();
+        double same = run.speedAt(slowest) + Math.max(SAME_SPEED, 2 * run.speedNoise());
+        int low = Series.index(s, slowest);
+        int high = low;
+        while (low > 0 && v[low - 1] <= same && s[low - 1] > bend.start()) {
+            low--;
+        }
+        while (high + 1 < s.length && v[high + 1] <= same && s[high + 1] < bend.end()) {
+            high++;
+        }
+        return Math.max(slowest - s[low], s[high] - slowest) / times();
+    }
+
+    /** Speeds this close, m/s, are one and the same to a driver who holds the car at it. */
+    private static final double SAME_SPEED = 0.02;
 
     /** Standard deviation of a place that lies anywhere between two samples: their distance over √12. */
     private double between(double station) {
         return run.speedAt(station) * run.period() / Math.sqrt(12);
-    }
-
-    /** What a turn-in between two samples does to the trail share. */
-    private double shareOfStep(CornerMeter.Reading reading, double turnIn) {
-        double step = between(turnIn);
-        double change = Math.abs(run.speedAt(turnIn + step) - run.speedAt(turnIn - step)) / 2;
-        double shed = run.speedAt(reading.get(Measure.BRAKE_ON)) - reading.get(Measure.MINIMUM_SPEED);
-        return shed > 0 ? change / shed : 0;
     }
 }

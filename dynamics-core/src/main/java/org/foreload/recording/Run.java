@@ -357,6 +357,13 @@ public final class Run {
         return scale.error();
     }
 
+    /** Standard deviation of the smoothed speed, m/s: the noise of a sample over the root of those in a filter. */
+    double speedNoise() {
+        double[] raw =
+                recording.has(Channel.SPEED) ? Series.known(recording.columns().get(Channel.SPEED)) : speed;
+        return Series.noise(raw) / Math.sqrt(Math.max(1, 2 * cleaning.halfWidth() / period));
+    }
+
     double period() {
         return period;
     }

@@ -31,7 +31,7 @@ public final class RecordingPictures {
         XyChart pedal = XyChart.of(distance, Axis.of("brake, of its greatest", "%"))
                 .line("", trace.column(Channel.DISTANCE.field()).values(), percent(brake), Style.FIRST)
                 .tall(180);
-        XyChart lateral = XyChart.of(distance, Axis.of("lateral acceleration, left is positive", "m/s²"))
+        XyChart lateral = XyChart.of(distance, Axis.of("lateral acceleration", "m/s²"))
                 .line("", trace, Channel.DISTANCE.field(), Channel.LATERAL.field(), Style.FIRST)
                 .tall(180);
         for (RecordedCorner corner : lap.corners()) {
@@ -52,7 +52,8 @@ public final class RecordingPictures {
     }
 
     private static String caption(MeasuredLap lap) {
-        StringBuilder text = new StringBuilder("Upright lines: brake on, turn-in, brake off.");
+        StringBuilder text = new StringBuilder(
+                "Upright lines: brake on, turn-in, brake off. Lateral acceleration is positive to the left.");
         for (RecordedCorner corner : lap.corners()) {
             Estimate share = corner.get(Measure.TRAIL_SHARE);
             if (share.known()) {

@@ -15,9 +15,4 @@ public record Bend(int number, double start, double end, boolean left, double an
     double sign() {
         return left ? 1 : -1;
     }
-
-    /** Whether two bends of two runs are the same: same way, and one begins before the other ends. */
-    boolean same(double shift, Bend other) {
-        return left == other.left && start + shift < other.end && other.start < end + shift;
-    }
 }

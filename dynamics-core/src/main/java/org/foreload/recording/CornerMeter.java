@@ -41,14 +41,20 @@ final class CornerMeter {
     private final int to;
     private final double[] s;
     private final double[] brake;
+    private final double brakeNoise;
+    private final double hardest;
 
     /**
      * @param run the run
      * @param bend the corner
      * @param from first station that belongs to it, m: where the corner before ends
      * @param to last one, m: where the next begins
+     * @param brakeNoise standard deviation of the brake's noise
+     * @param hardest combined acceleration that counts as the hardest the driver works the car, m/s²
      */
-    CornerMeter(Run run, Bend bend, double from, double to) {
+    CornerMeter(Run run, Bend bend, double from, double to, double brakeNoise, double hardest) {
+        this.brakeNoise = brakeNoise;
+        this.hardest = hardest;
         this.run = run;
         this.bend = bend;
         this.s = run.station();
@@ -92,11 +98,11 @@ final class CornerMeter {
             peak = brake[i] > brake[peak] ? i : peak;
         }
         double level = brake[peak];
-        double hardest = 0;
+        double most = 0;
         for (double value : brake) {
-            hardest = Math.max(hardest, value);
+            most = Math.max(most, value);
         }
-        if (!(level > NO_BRAKE * hardest) || !(level > 0)) {
+        if (!(level > NO_BRAKE * most) || !(level > 0)) {
             return Optional.empty();
         }
         int rest = edge(peak, -1, from, level);
@@ -213,8 +219,7 @@ final class CornerMeter {
             sum += left * left;
             count++;
         }
-        double noise = Series.noise(run.brakeRaw());
-        return Math.sqrt(Math.max(0, sum / Math.max(1, count) - noise * noise)) / release.level();
+        return Math.sqrt(Math.max(0, sum / Math.max(1, count) - brakeNoise * brakeNoise)) / release.level();
     }
 
     private void slowest(Map<Measure, Double> numbers, double after) {
@@ -254,16 +259,20 @@ final class CornerMeter {
         }
     }
 
-    private double combinedUse(double turnIn, double apex) {
-        double[] worked = new double[s.length];
+    /** Combined acceleration that counts as the hardest a car is worked in a run, m/s². */
+    static double hardest(Run run) {
+        double[] worked = new double[run.along().length];
         int count = 0;
-        for (int i = 0; i < s.length; i++) {
+        for (int i = 0; i < worked.length; i++) {
             double combined = Math.hypot(run.along()[i], run.across()[i]);
             if (combined > WORKED) {
                 worked[count++] = combined;
             }
         }
-        double hardest = Series.quantile(java.util.Arrays.copyOf(worked, count), HARDEST);
+        return Series.quantile(java.util.Arrays.copyOf(worked, count), HARDEST);
+    }
+
+    private double combinedUse(double turnIn, double apex) {
         double sum = 0;
         double span = 0;
         for (int i = Series.index(s, turnIn); i < Series.index(s, apex); i++) {

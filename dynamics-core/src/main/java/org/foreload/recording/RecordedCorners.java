@@ -21,10 +21,14 @@ public final class RecordedCorners {
 
     private final Run run;
     private final List<Bend> bends;
+    private final double brakeNoise;
+    private final double hardest;
 
     private RecordedCorners(Run run) {
         this.run = run;
         this.bends = Bends.find(run);
+        this.brakeNoise = Series.noise(run.brakeRaw());
+        this.hardest = CornerMeter.hardest(run);
     }
 
     /** The corners of a run in driving order, measured; none if the course is nowhere bent. */
@@ -53,15 +57,16 @@ public final class RecordedCorners {
     private CornerMeter meter(Run of, int i) {
         double from = i == 0 ? run.first() : bends.get(i - 1).end();
         double to = i + 1 == bends.size() ? run.last() : bends.get(i + 1).start();
-        return new CornerMeter(of, bends.get(i), from, to);
+        return new CornerMeter(of, bends.get(i), from, to, brakeNoise, hardest);
     }
 
     private List<List<CornerMeter.Reading>> shaken(List<CornerMeter.Reading> readings) {
         List<List<CornerMeter.Reading>> all = new ArrayList<>();
         readings.forEach(reading -> all.add(new ArrayList<>()));
         SplittableRandom random = new SplittableRandom(run.cleaning().seed());
+        Map<Channel, Double> noises = run.noises();
         for (int k = 0; k < run.cleaning().resamples() && !bends.isEmpty(); k++) {
-            Run again = run.shaken(random.split());
+            Run again = run.shaken(noises, random.split());
             for (int i = 0; i < bends.size(); i++) {
                 Optional<ReleaseShape> shape = readings.get(i).release().map(ReleaseFit::shape);
                 all.get(i).add(meter(again, i).read(shape));

@@ -114,6 +114,11 @@ public final class Recording {
         return new Recording(columns, rows, station);
     }
 
+    /** The same axes with other numbers, not copied and not checked again. */
+    Recording with(Map<Channel, double[]> other) {
+        return new Recording(other, rows, origin);
+    }
+
     /** Station of the first row where distance is made from speed, m. */
     public double origin() {
         return origin;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.path.Path;
 import org.foreload.trace.Trace;
 
 /**
@@ -51,6 +52,8 @@ public final class Run {
     private final double[] curvatureRaw;
     private final double period;
     private final PathScale scale;
+    private final double[] east;
+    private final double[] north;
 
     private Run(Recording recording, Cleaning cleaning) {
         this.recording = recording;
@@ -81,6 +84,12 @@ public final class Run {
                 : braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
         this.brake = Series.smooth(time, brakeRaw, half / 2);
         this.throttle = recording.has(Channel.THROTTLE) ? filled(Channel.THROTTLE) : null;
+        this.east = recording.hasPosition() ? placed(Channel.X) : null;
+        this.north = recording.hasPosition() ? placed(Channel.Y) : null;
+    }
+
+    private double[] placed(Channel channel) {
+        return Series.smooth(time, filled(channel), Math.max(cleaning.halfWidth(), POSITION_HALF_WIDTH));
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -109,19 +118,30 @@ public final class Run {
         return run;
     }
 
-    /** The same run with noise of the size of its own added to every channel. */
-    Run shaken(SplittableRandom random) {
-        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+    /**
+     * Standard deviation of the noise of every channel that was recorded, but of the axes, which are taken as they are.
+     */
+    Map<Channel, Double> noises() {
+        Map<Channel, Double> noises = new EnumMap<>(Channel.class);
         recording.columns().forEach((channel, values) -> {
             boolean axis = channel == Channel.TIME || channel == Channel.DISTANCE;
-            double deviation = axis ? 0 : Series.noise(Series.known(values));
-            double[] shaken = values.clone();
+            noises.put(channel, axis ? 0 : Series.noise(Series.known(values)));
+        });
+        return noises;
+    }
+
+    /** The same run with noise of these sizes added to every channel. */
+    Run shaken(Map<Channel, Double> noises, SplittableRandom random) {
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        recording.columns().forEach((channel, values) -> {
+            double deviation = noises.get(channel);
+            double[] shaken = deviation > 0 ? values.clone() : values;
             for (int i = 0; deviation > 0 && i < shaken.length; i++) {
                 shaken[i] += deviation * random.nextGaussian();
             }
             columns.put(channel, shaken);
         });
-        return new Run(Recording.of(columns).startingAt(recording.origin()), cleaning);
+        return new Run(recording.with(columns), cleaning);
     }
 
     private static double[] times(Recording recording) {
@@ -316,6 +336,18 @@ public final class Run {
     /** Curvature of the course at a station, 1/m, positive to the left. */
     public double curvatureAt(double s) {
         return Series.at(station, curvature, s);
+    }
+
+    /**
+     * Position at a station, m, smoothed.
+     *
+     * @throws IllegalArgumentException if positions were not recorded
+     */
+    public Path.Point positionAt(double s) {
+        if (east == null) {
+            throw new IllegalArgumentException("no positions were recorded");
+        }
+        return new Path.Point(Series.at(station, east, s), Series.at(station, north, s));
     }
 
     /**

@@ -149,12 +149,15 @@ class RecordedCornersTest {
         assertEquals(known.brakeOn(), corner.get(Measure.BRAKE_ON).value(), 5);
     }
 
-    /** Nine intervals in ten hold the truth: of 100 runs at least 83, which chance alone misses once in a hundred. */
+    /**
+     * Nine intervals in ten hold the truth: of 60 runs at least 48, which chance alone misses about once in two
+     * hundred.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {10, 50, 100})
     void intervalsHoldTheTruth(double rate) {
         KnownRun known = new KnownRun(plan(ReleaseShapes.LATE));
-        int runs = 100;
+        int runs = 60;
         int[] held = new int[4];
         Cleaning cleaning = Cleaning.STANDARD;
         for (int k = 0; k < runs; k++) {
@@ -168,7 +171,7 @@ class RecordedCornersTest {
             held[3] += corner.get(Measure.TRAIL_SHARE).holds(known.trailShare()) ? 1 : 0;
         }
         for (int count : held) {
-            assertTrue(count >= 83, java.util.Arrays.toString(held));
+            assertTrue(count >= 48, java.util.Arrays.toString(held));
         }
     }
 

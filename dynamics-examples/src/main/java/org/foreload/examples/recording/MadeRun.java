@@ -19,10 +19,8 @@ import org.foreload.trace.Trace;
  */
 public record MadeRun(Trace truth, List<Corner> corners) {
 
-    /** Acceleration on the straights between corners, m/s²; and the deceleration with the foot off both pedals. */
-    private static final double GAINING = 3;
-
-    private static final double COASTING = 1.2;
+    /** Length of the straight between two corners, m, the same for every driver. */
+    private static final double JOINT = 300;
 
     /** Throttle, as brake, is the acceleration asked for, m/s². */
     private static final Channel[] CHANNELS = {
@@ -193,13 +191,12 @@ public record MadeRun(Trace truth, List<Corner> corners) {
         }
 
         private void straight(double next) {
-            double acceleration = next > speed ? GAINING : -COASTING;
-            double length = (next * next - speed * speed) / (2 * acceleration);
             double start = speed;
-            for (double run = 1; run < length; run++) {
+            double acceleration = (next * next - start * start) / (2 * JOINT);
+            for (double run = 1; run < JOINT; run++) {
                 double v = Math.sqrt(start * start + 2 * acceleration * run);
                 rows.row(
-                        time + (v - start) / acceleration,
+                        time + 2 * run / (v + start),
                         station + run,
                         v,
                         0,
@@ -211,10 +208,10 @@ public record MadeRun(Trace truth, List<Corner> corners) {
                         x + Math.cos(heading) * run,
                         y + Math.sin(heading) * run);
             }
-            time += (next - start) / acceleration;
-            station += length;
-            x += Math.cos(heading) * length;
-            y += Math.sin(heading) * length;
+            time += 2 * JOINT / (next + start);
+            station += JOINT;
+            x += Math.cos(heading) * JOINT;
+            y += Math.sin(heading) * JOINT;
         }
 
         private static Corner corner(EntryResult entry, double origin, double apex) {

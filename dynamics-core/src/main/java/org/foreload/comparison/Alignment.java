@@ -103,10 +103,43 @@ public final class Alignment {
             places[i] = middle;
             shifts[i] = shift(first, second, middle, half, (other.start() + other.end() - one.start() - one.end()) / 2);
         }
-        Alignment bent = new Alignment(places, shifts, Basis.CURVATURE, pairs);
+        Alignment bent = new Alignment(places, calmed(places, shifts), Basis.CURVATURE, pairs);
         // Bends measured by accelerations or yaw rate are found to decimetres, which a satellite position is not.
         boolean placed = onlyPlaced(first) && onlyPlaced(second);
         return placed ? bent.refined(first, second) : bent;
+    }
+
+    /**
+     * A sensor's scale makes the axes drift apart in proportion to distance, so the shifts lie on a straight line but
+     * for the error of each; they are drawn to their best line, the more so the better they lie on it.
+     */
+    private static double[] calmed(double[] places, double[] shifts) {
+        int n = places.length;
+        if (n < 3) {
+            return shifts;
+        }
+        double mean = Arrays.stream(places).sum() / n;
+        double level = Arrays.stream(shifts).sum() / n;
+        double spread = 0;
+        double rise = 0;
+        for (int i = 0; i < n; i++) {
+            spread += (places[i] - mean) * (places[i] - mean);
+            rise += (places[i] - mean) * shifts[i];
+        }
+        double slope = rise / spread;
+        double square = 0;
+        for (int i = 0; i < n; i++) {
+            double left = shifts[i] - level - slope * (places[i] - mean);
+            square += left * left / (n - 2);
+        }
+        double error = Basis.CURVATURE.error();
+        double kept = square / (square + error * error);
+        double[] calm = new double[n];
+        for (int i = 0; i < n; i++) {
+            double line = level + slope * (places[i] - mean);
+            calm[i] = line + kept * (shifts[i] - line);
+        }
+        return calm;
     }
 
     private static boolean onlyPlaced(Run run) {

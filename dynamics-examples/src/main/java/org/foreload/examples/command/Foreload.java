@@ -44,6 +44,7 @@ import picocli.CommandLine.TypeConversionException;
             StepsVerb.class,
             CircuitVerb.class,
             RecordingVerb.class,
+            CompareVerb.class,
             HandlingVerb.class,
             StabilityVerb.class,
             BalanceVerb.class,

@@ -40,10 +40,14 @@ final class RecordingOptions {
 
     /** The part that is wanted. */
     Cut cut() {
+        return cut(lap);
+    }
+
+    private Cut cut(Long number) {
         if (from != null && to != null && !(from < to)) {
             throw new InputException(null, "--to", String.valueOf(to), "must be more than --from (" + from + ")");
         }
-        return new Cut(optional(from), optional(to), lap == null ? OptionalLong.empty() : OptionalLong.of(lap));
+        return new Cut(optional(from), optional(to), number == null ? OptionalLong.empty() : OptionalLong.of(number));
     }
 
     private static OptionalDouble optional(Double value) {
@@ -58,5 +62,15 @@ final class RecordingOptions {
     /** Cuts a run made here as a file would be. */
     RecordedFile cut(RecordedFile made) {
         return made.cut(cut());
+    }
+
+    /** Reads another lap of a file. */
+    RecordedFile read(Path file, Long number, RecordedFile.GlobePoint origin) {
+        return RecordingFile.read(file, columns(), cut(number), origin);
+    }
+
+    /** Cuts another lap. */
+    RecordedFile cut(RecordedFile made, Long number) {
+        return made.cut(cut(number));
     }
 }

@@ -71,12 +71,17 @@ final class RecordingVerb implements Verb {
     static List<MeasuredLap> measured(RecordedFile read) {
         List<MeasuredLap> laps = new ArrayList<>();
         for (RecordedFile.Lap lap : read.laps()) {
-            try {
-                laps.add(MeasuredLap.of(lap, Cleaning.STANDARD));
-            } catch (InvalidValueException e) {
-                throw InputException.of(read.name(), "lap " + lap.number() + ", " + e.field(), e);
-            }
+            laps.add(measured(read, lap, Cleaning.STANDARD));
         }
         return laps;
+    }
+
+    /** Measures one lap. */
+    static MeasuredLap measured(RecordedFile read, RecordedFile.Lap lap, Cleaning cleaning) {
+        try {
+            return MeasuredLap.of(lap, cleaning);
+        } catch (InvalidValueException e) {
+            throw InputException.of(read.name(), "lap " + lap.number() + ", " + e.field(), e);
+        }
     }
 }

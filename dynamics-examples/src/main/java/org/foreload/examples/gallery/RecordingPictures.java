@@ -75,7 +75,8 @@ public final class RecordingPictures {
         return text.toString();
     }
 
-    private static double[] percent(double[] brake) {
+    /** Shares of the greatest, %. */
+    static double[] percent(double[] brake) {
         double most = 0;
         for (double value : brake) {
             most = Math.max(most, value);

@@ -1,5 +1,6 @@
 package org.foreload.examples.recording;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -38,6 +39,9 @@ public final class RecordingFile {
     /** The same from a stream. */
     static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin)
             throws IOException {
-        return CsvRecording.read(in, file, wish, cut, origin);
+        BufferedInputStream bytes = new BufferedInputStream(in);
+        return GpxRecording.looksLike(bytes)
+                ? GpxRecording.read(bytes, file, cut, origin)
+                : CsvRecording.read(bytes, file, wish, cut, origin);
     }
 }

@@ -120,6 +120,13 @@ public final class RecordedCorners {
     /** The same for the foot coming down, whose rise need not be half a cosine, s. */
     private static final double ONSET_TIME = 0.005;
 
+    /** The same for a foot that is only seen in the deceleration, s; measured on simulated runs. */
+    private static final double DERIVED_TIME = 0.08;
+
+    private boolean pedalKnown() {
+        return run.recording().has(Channel.BRAKE);
+    }
+
     /** Standard deviation of what noise does not show. */
     private double unseen(Measure measure, Bend bend, CornerMeter.Reading reading) {
         double value = reading.get(measure);
@@ -146,7 +153,8 @@ public final class RecordedCorners {
         double value = reading.get(measure);
         return switch (measure) {
             case TURN_IN -> STEERING_TIME * run.speedAt(value);
-            case BRAKE_ON -> ONSET_TIME * run.speedAt(value);
+            case BRAKE_ON -> (pedalKnown() ? ONSET_TIME : DERIVED_TIME) * run.speedAt(value);
+            case FIRST_EASE, RELEASE_END -> pedalKnown() ? 0 : DERIVED_TIME * run.speedAt(value);
             case APEX -> APEX_SHARE * (bend.end() - bend.start());
             case SLOWEST -> plateau(bend, value);
             default -> 0;

@@ -40,7 +40,11 @@ final class Series {
         return fitted(axis, values, half, true);
     }
 
-    private static double[] fitted(double[] axis, double[] values, double half, boolean slope) {
+    /** A window is wider by this share, so that a sample on its very edge is inside whatever the clock started at. */
+    private static final double EDGE = 1e-6;
+
+    private static double[] fitted(double[] axis, double[] values, double halfWidth, boolean slope) {
+        double half = halfWidth * (1 + EDGE);
         int n = axis.length;
         double[] fitted = new double[n];
         int low = 0;

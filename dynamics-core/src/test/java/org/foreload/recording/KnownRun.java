@@ -14,10 +14,10 @@ import org.foreload.path.Turn;
  * A point mass on a line that brakes to a plan and rolls on at the speed it is left with: every place of its run is
  * known without the code under test.
  */
-final class KnownRun {
+public final class KnownRun {
 
     /** Length of the approach, m: stations of the plan are counted from turn-in, those of the run from the start. */
-    static final double APPROACH = 300;
+    public static final double APPROACH = 300;
 
     static final double SPEED = 50;
 
@@ -27,8 +27,6 @@ final class KnownRun {
     static final double SPIRAL = 40;
 
     static final double ARC = 60;
-
-    private static final double FINE = 1e-4;
 
     private final BrakePlan plan;
     private final Path path = SegmentPath.of(
@@ -42,7 +40,8 @@ final class KnownRun {
     private final double[] speeds;
     private final double[] times;
 
-    KnownRun(BrakePlan plan) {
+    /** Drives a plan. */
+    public KnownRun(BrakePlan plan) {
         this.plan = plan;
         int steps = 60_000;
         speeds = new double[steps];
@@ -82,7 +81,8 @@ final class KnownRun {
         return speeds[(int) Math.round(s / STEP)];
     }
 
-    double timeAt(double s) {
+    /** Time at a station, s. */
+    public double timeAt(double s) {
         return times[(int) Math.round(s / STEP)];
     }
 
@@ -96,7 +96,7 @@ final class KnownRun {
     }
 
     /** Rows at a rate in Hz, the first at a fraction of a period; noise of a usual logger times {@code noise}. */
-    Recording recording(double rate, double phase, double noise, long seed, boolean position) {
+    public Recording recording(double rate, double phase, double noise, long seed, boolean position) {
         SplittableRandom random = new SplittableRandom(seed);
         int rows = (int) ((times[times.length - 1] - phase / rate) * rate);
         Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
@@ -133,12 +133,7 @@ final class KnownRun {
     }
 
     /** Station of the first row of such a recording, m. */
-    double first(double rate, double phase) {
+    public double first(double rate, double phase) {
         return SPEED * phase / rate;
-    }
-
-    /** How near numbers of this table are to the truth, m. */
-    static double accuracy() {
-        return FINE + STEP;
     }
 }

@@ -216,6 +216,7 @@ final class LapCollector {
             throw new InputException(file, null, null, "has no run that can be used: " + why);
         }
         List<RecordedFile.FoundChannel> channels = columns.stream()
+                .filter(column -> missing[column.quantity().ordinal()] < read)
                 .map(column -> new RecordedFile.FoundChannel(
                         column.quantity().word(),
                         column.header(),

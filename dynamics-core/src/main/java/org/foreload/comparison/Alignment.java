@@ -148,10 +148,17 @@ public final class Alignment {
                 && !run.recording().has(Channel.YAW_RATE);
     }
 
+    /**
+     * Bends of each run from which the common ones are looked for: more than most roads have, and no endless search.
+     */
+    private static final int MOST_TRIED = 60;
+
     /** Bends that are the same: those of the shift under which most agree. */
     private static List<int[]> pairs(List<Bend> a, List<Bend> b) {
         return a.stream()
+                .limit(MOST_TRIED)
                 .flatMap(one -> b.stream()
+                        .limit(MOST_TRIED)
                         .filter(other -> alike(one, other))
                         .map(other -> (other.start() + other.end() - one.start() - one.end()) / 2))
                 .map(shift -> pairs(a, b, shift))
@@ -275,7 +282,8 @@ public final class Alignment {
         double sy = 0;
         double sxx = 0;
         double sxy = 0;
-        for (int k = 0; k < at.length; k++) {
+        int reach = (int) (SMOOTHED / GRID);
+        for (int k = Math.max(0, i - reach); k < Math.min(at.length, i + reach + 1); k++) {
             double x = (at[k] - at[i]) / SMOOTHED;
             double weight = Math.max(0, 1 - x * x);
             n += weight;

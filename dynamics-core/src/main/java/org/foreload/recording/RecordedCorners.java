@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.conventions.InvalidValueException;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -24,14 +25,24 @@ public final class RecordedCorners {
     private final double brakeNoise;
     private final double hardest;
 
+    /** Corners in one lap at most: no road has as many, noise without a road has more. */
+    private static final int MOST_CORNERS = 500;
+
     private RecordedCorners(Run run) {
         this.run = run;
         this.bends = Bends.find(run);
+        if (!(bends.size() <= MOST_CORNERS)) {
+            throw new InvalidValueException("corners", bends.size(), "at most " + MOST_CORNERS + " in one lap: cut it");
+        }
         this.brakeNoise = Series.noise(run.brakeRaw());
         this.hardest = CornerMeter.hardest(run);
     }
 
-    /** The corners of a run in driving order, measured; none if the course is nowhere bent. */
+    /**
+     * The corners of a run in driving order, measured; none if the course is nowhere bent.
+     *
+     * @throws InvalidValueException if there are more than {@value #MOST_CORNERS}
+     */
     public static List<RecordedCorner> of(Run run) {
         return new RecordedCorners(run).measured();
     }

@@ -38,6 +38,9 @@ public final class Run {
      */
     private static final double COASTING = 1.5;
 
+    /** Longest run, m: what is longer has to be cut, and what is much longer is no distance. */
+    private static final double LONGEST = 1e6;
+
     private final Recording recording;
     private final Cleaning cleaning;
     private final double[] time;
@@ -111,9 +114,10 @@ public final class Run {
                     "given, unless there is lateral acceleration or position: without them no corner is found");
         }
         Run run = new Run(recording, cleaning);
-        if (!(run.last() - run.first() > 1)) {
+        double length = run.last() - run.first();
+        if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
-                    Channel.DISTANCE.field(), run.last() - run.first(), "a run of more than a metre");
+                    Channel.DISTANCE.field(), length, "a run of more than a metre and less than 1000 km");
         }
         return run;
     }

@@ -43,6 +43,9 @@ final class Series {
     /** A window is wider by this share, so that a sample on its very edge is inside whatever the clock started at. */
     private static final double EDGE = 1e-6;
 
+    /** Samples to either side at most: a tenth of a second at 5 kHz. More of them would cost time and add nothing. */
+    private static final int MOST_SAMPLES = 500;
+
     private static double[] fitted(double[] axis, double[] values, double halfWidth, boolean slope) {
         double half = halfWidth * (1 + EDGE);
         int n = axis.length;
@@ -57,8 +60,8 @@ final class Series {
             while (high + 1 < n && axis[high + 1] <= axis[i] + half) {
                 high++;
             }
-            int from = Math.min(low, Math.max(0, i - 1));
-            int to = Math.max(high, Math.min(n - 1, i + 1));
+            int from = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
+            int to = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
             double middle = axis[i];
             double sx = 0;
             double sy = 0;

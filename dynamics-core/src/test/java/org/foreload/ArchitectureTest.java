@@ -74,6 +74,7 @@ class ArchitectureTest {
                     "trace"),
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
+            room("comparison", "recording", "trace", "path"),
             room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
             room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
             room(
@@ -135,7 +136,8 @@ class ArchitectureTest {
                     "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
-    private static final String[] HIPPARCHUS_ROOMS = packages("tyre", "grip", "entry", "ideal", "study", "path");
+    private static final String[] HIPPARCHUS_ROOMS =
+            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording", "comparison");
 
     /** Packages that may use EJML: those that do linear algebra. */
     private static final String[] EJML_ROOMS = packages("handling");

@@ -44,6 +44,8 @@ import picocli.CommandLine.TypeConversionException;
             RiskVerb.class,
             StepsVerb.class,
             CircuitVerb.class,
+            RecordingVerb.class,
+            CompareVerb.class,
             HandlingVerb.class,
             StabilityVerb.class,
             BalanceVerb.class,

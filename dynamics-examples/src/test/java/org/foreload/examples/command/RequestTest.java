@@ -99,6 +99,8 @@ class RequestTest {
             "balance",
             "smoothness",
             "pedal",
+            "recording",
+            "compare",
             "sheet",
             "validate");
 
@@ -120,6 +122,9 @@ class RequestTest {
         assertTrue(Run.of(verb, "--format", "json").json().isObject());
     }
 
+    /** They take no car and no corner. */
+    private static final Set<String> PLACELESS = Set.of("validate", "recording", "compare");
+
     private static final Set<String> CORNERING = Set.of("ideal", "entry", "explore");
 
     @ParameterizedTest
@@ -132,7 +137,7 @@ class RequestTest {
         assertTrue(text.contains("Example: foreload " + verb), text);
         assertTrue(text.contains("qualified instructor come first"), text);
         Stream.of(CORNERING.contains(verb) ? Demos.CORNERS : Demos.CARS)
-                .filter(names -> !verb.equals("validate")) // It takes no car and no corner.
+                .filter(names -> !PLACELESS.contains(verb))
                 .flatMap(names -> names.stream())
                 .forEach(name -> assertTrue(text.contains(name), name));
         commandLine().getSubcommands().get(verb).getCommandSpec().options().forEach(option -> {

@@ -1,0 +1,357 @@
+package org.foreload.comparison;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.recording.Bend;
+import org.foreload.recording.Channel;
+import org.foreload.recording.RecordedCorner;
+import org.foreload.recording.Run;
+
+/**
+ * The distance axes of two runs laid on each other. The common axis is the mean of the two at every place: a place at
+ * {@code c} is at {@code c − d/2} on the first and at {@code c + d/2} on the second, where {@code d} runs in straight
+ * lines from one common bend to the next.
+ */
+public final class Alignment {
+
+    /** Stations at which curvature is compared, m, and how far to either side of a bend. */
+    private static final double STEP = 1;
+
+    private static final double MARGIN = 30;
+
+    /** Largest shift from what the ends of the bends say that is looked at, m. */
+    private static final double SEARCH = 25;
+
+    /** Shift, m, to which the search narrows down. */
+    private static final double FINE = 1e-4;
+
+    /** Angles of one bend in two runs agree within this share: courses differ, roads do not. */
+    private static final double SAME_ANGLE = 0.35;
+
+    private final double[] places;
+    private final double[] shifts;
+    private final Basis basis;
+    private final List<int[]> pairs;
+
+    private Alignment(double[] places, double[] shifts, Basis basis, List<int[]> pairs) {
+        this.places = places;
+        this.shifts = shifts;
+        this.basis = basis;
+        this.pairs = pairs;
+    }
+
+    /** What the axes are laid on each other by. */
+    public enum Basis {
+        /** Positions of both runs. */
+        POSITION(1.4, 10_000),
+        /** Curvature of the bends that both have. */
+        CURVATURE(0.6, 300);
+
+        private final double error;
+        private final double memory;
+
+        Basis(double error, double memory) {
+            this.error = error;
+            this.memory = memory;
+        }
+
+        /**
+         * Standard deviation of the shift at a place, m. By position it is the wander of two satellite receivers of a
+         * metre each (common practice, no source); by curvature it is how far the courses of two drivers through one
+         * bend lie apart (measured on simulated pairs).
+         */
+        public double error() {
+            return error;
+        }
+
+        /** Distance, m, over which an error forgets itself: receivers wander over minutes, each bend errs alone. */
+        double memory() {
+            return memory;
+        }
+    }
+
+    /**
+     * Lays two runs on each other by the bends they have in common.
+     *
+     * @param first a run
+     * @param firstCorners its corners
+     * @param second another
+     * @param secondCorners its corners
+     * @throws InvalidValueException if they have no bend in common
+     */
+    public static Alignment of(
+            Run first, List<RecordedCorner> firstCorners, Run second, List<RecordedCorner> secondCorners) {
+        List<Bend> a = firstCorners.stream().map(RecordedCorner::bend).toList();
+        List<Bend> b = secondCorners.stream().map(RecordedCorner::bend).toList();
+        List<int[]> pairs = pairs(a, b);
+        if (pairs.isEmpty()) {
+            throw new InvalidValueException(
+                    "corners",
+                    a.size() + " and " + b.size() + ", none in common",
+                    "of one road, with a corner in common");
+        }
+        double[] places = new double[pairs.size()];
+        double[] shifts = new double[pairs.size()];
+        for (int i = 0; i < places.length; i++) {
+            Bend one = a.get(pairs.get(i)[0]);
+            Bend other = b.get(pairs.get(i)[1]);
+            double middle = (one.start() + one.end() + other.start() + other.end()) / 4;
+            double half = (one.end() - one.start() + other.end() - other.start()) / 4;
+            places[i] = middle;
+            shifts[i] = shift(first, second, middle, half, (other.start() + other.end() - one.start() - one.end()) / 2);
+        }
+        Alignment bent = new Alignment(places, calmed(places, shifts), Basis.CURVATURE, pairs);
+        // Bends measured by accelerations or yaw rate are found to decimetres, which a satellite position is not.
+        boolean placed = onlyPlaced(first) && onlyPlaced(second);
+        return placed ? bent.refined(first, second) : bent;
+    }
+
+    /**
+     * A sensor's scale makes the axes drift apart in proportion to distance, so the shifts lie on a straight line but
+     * for the error of each; they are drawn to their best line, the more so the better they lie on it.
+     */
+    private static double[] calmed(double[] places, double[] shifts) {
+        int n = places.length;
+        if (n < 3) {
+            return shifts;
+        }
+        double mean = Arrays.stream(places).sum() / n;
+        double level = Arrays.stream(shifts).sum() / n;
+        double spread = 0;
+        double rise = 0;
+        for (int i = 0; i < n; i++) {
+            spread += (places[i] - mean) * (places[i] - mean);
+            rise += (places[i] - mean) * shifts[i];
+        }
+        double slope = rise / spread;
+        double square = 0;
+        for (int i = 0; i < n; i++) {
+            double left = shifts[i] - level - slope * (places[i] - mean);
+            square += left * left / (n - 2);
+        }
+        double error = Basis.CURVATURE.error();
+        double kept = square / (square + error * error);
+        double[] calm = new double[n];
+        for (int i = 0; i < n; i++) {
+            double line = level + slope * (places[i] - mean);
+            calm[i] = line + kept * (shifts[i] - line);
+        }
+        return calm;
+    }
+
+    private static boolean onlyPlaced(Run run) {
+        return run.recording().hasPosition()
+                && !run.recording().has(Channel.LATERAL)
+                && !run.recording().has(Channel.YAW_RATE);
+    }
+
+    /**
+     * Bends of each run from which the common ones are looked for: more than most roads have, and no endless search.
+     */
+    private static final int MOST_TRIED = 60;
+
+    /** Bends that are the same: those of the shift under which most agree. */
+    private static List<int[]> pairs(List<Bend> a, List<Bend> b) {
+        return a.stream()
+                .limit(MOST_TRIED)
+                .flatMap(one -> b.stream()
+                        .limit(MOST_TRIED)
+                        .filter(other -> alike(one, other))
+                        .map(other -> (other.start() + other.end() - one.start() - one.end()) / 2))
+                .map(shift -> pairs(a, b, shift))
+                .max(Comparator.comparingInt((List<int[]> found) -> found.size())
+                        .thenComparingDouble(found -> -mismatch(a, b, found)))
+                .orElse(List.of());
+    }
+
+    private static List<int[]> pairs(List<Bend> a, List<Bend> b, double shift) {
+        List<int[]> found = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < a.size(); i++) {
+            for (int k = from; k < b.size(); k++) {
+                Bend one = a.get(i);
+                Bend other = b.get(k);
+                boolean meets = one.start() + shift < other.end() && other.start() < one.end() + shift;
+                if (meets && alike(one, other)) {
+                    found.add(new int[] {i, k});
+                    from = k + 1;
+                    break;
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean alike(Bend one, Bend other) {
+        double greater = Math.max(one.angle(), other.angle());
+        return one.left() == other.left() && Math.abs(one.angle() - other.angle()) <= SAME_ANGLE * greater;
+    }
+
+    private static double mismatch(List<Bend> a, List<Bend> b, List<int[]> pairs) {
+        double sum = 0;
+        for (int[] pair : pairs) {
+            sum += Math.abs(a.get(pair[0]).angle() - b.get(pair[1]).angle());
+        }
+        return sum;
+    }
+
+    /** The shift at which the curvatures of the two agree best around a bend, m. */
+    private static double shift(Run first, Run second, double middle, double half, double guess) {
+        double best = guess;
+        double reach = SEARCH;
+        double least = misfit(first, second, middle, half, guess);
+        for (double step = reach / 8; step > FINE; step /= 4) {
+            double centre = best;
+            for (int k = 1; k <= 8; k++) {
+                // Both ways at once, so that exchanging the runs looks at the same places.
+                double up = misfit(first, second, middle, half, centre + k * step);
+                double down = misfit(first, second, middle, half, centre - k * step);
+                if (Math.min(up, down) < least) {
+                    least = Math.min(up, down);
+                    best = up == down ? centre : up < down ? centre + k * step : centre - k * step;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static double misfit(Run first, Run second, double middle, double half, double shift) {
+        double sum = 0;
+        int count = 0;
+        int steps = (int) Math.ceil((half + MARGIN) / STEP);
+        for (int i = -steps; i <= steps; i++) {
+            double a = middle + i * STEP - shift / 2;
+            double b = middle + i * STEP + shift / 2;
+            boolean inside = a >= first.first() && a <= first.last() && b >= second.first() && b <= second.last();
+            if (inside) {
+                double left = first.curvatureAt(a) - second.curvatureAt(b);
+                sum += left * left;
+                count++;
+            }
+        }
+        return count > 0 ? sum / count : Double.POSITIVE_INFINITY;
+    }
+
+    /** Distance between the places at which positions are compared, m. */
+    private static final double GRID = 5;
+
+    /** Half the width over which shifts by position are smoothed, m. */
+    private static final double SMOOTHED = 25;
+
+    /** The same by position, searched for near this; this one itself if the courses are nowhere near each other. */
+    private Alignment refined(Run first, Run second) {
+        double start = Math.max(placeOfFirst(first.first()), placeOfSecond(second.first()));
+        double end = Math.min(placeOfFirst(first.last()), placeOfSecond(second.last()));
+        int count = (int) ((end - start) / GRID) + 1;
+        if (!(end - start > 2 * SMOOTHED)) {
+            return this;
+        }
+        double[] along = new double[count];
+        double[] raw = new double[count];
+        int found = 0;
+        for (int i = 0; i < count; i++) {
+            double place = start + i * GRID;
+            // Once from either run, so that exchanging them turns the sign and no more.
+            double guess = shiftAt(place);
+            double forth = Nearest.station(first, first(place), second, second(place)) - first(place);
+            double back = second(place) - Nearest.station(second, second(place), first, first(place));
+            boolean near = Double.isFinite(forth) && Double.isFinite(back);
+            if (near && Math.abs((forth + back) / 2 - guess) < SEARCH) {
+                along[found] = place;
+                raw[found++] = (forth + back) / 2;
+            }
+        }
+        if (found < count / 2 || found < 2) {
+            return this;
+        }
+        double[] at = Arrays.copyOf(along, found);
+        double[] smooth = new double[found];
+        for (int i = 0; i < found; i++) {
+            smooth[i] = mean(at, raw, i);
+        }
+        return new Alignment(at, smooth, Basis.POSITION, pairs);
+    }
+
+    /** Value of the straight line through the neighbours within the smoothing width, the nearer ones weighing more. */
+    private static double mean(double[] at, double[] raw, int i) {
+        double n = 0;
+        double sx = 0;
+        double sy = 0;
+        double sxx = 0;
+        double sxy = 0;
+        int reach = (int) (SMOOTHED / GRID);
+        for (int k = Math.max(0, i - reach); k < Math.min(at.length, i + reach + 1); k++) {
+            double x = (at[k] - at[i]) / SMOOTHED;
+            double weight = Math.max(0, 1 - x * x);
+            n += weight;
+            sx += weight * x;
+            sy += weight * raw[k];
+            sxx += weight * x * x;
+            sxy += weight * x * raw[k];
+        }
+        double spread = n * sxx - sx * sx;
+        return spread > 1e-9 * n * n ? (sxx * sy - sx * sxy) / spread : sy / n;
+    }
+
+    /** Pairs of indices of corners that are the same in both runs. */
+    List<int[]> pairs() {
+        return pairs;
+    }
+
+    /** What the axes were laid on each other by. */
+    public Basis basis() {
+        return basis;
+    }
+
+    /** How much farther the second's axis counts at a place of the common one, m. */
+    public double shiftAt(double place) {
+        int n = places.length;
+        if (n == 1) {
+            return shifts[0];
+        }
+        int i = Arrays.binarySearch(places, place);
+        int low = Math.max(0, Math.min(n - 2, i >= 0 ? i : -i - 2));
+        if (place < places[0] || place > places[n - 1]) {
+            // Beyond the outer bends the axes go on drifting apart as they do between those.
+            double slope = (shifts[n - 1] - shifts[0]) / (places[n - 1] - places[0]);
+            int end = place < places[0] ? 0 : n - 1;
+            return shifts[end] + slope * (place - places[end]);
+        }
+        double share = (place - places[low]) / (places[low + 1] - places[low]);
+        return shifts[low] + share * (shifts[low + 1] - shifts[low]);
+    }
+
+    /** Station on the first run of a place on the common axis, m. */
+    public double first(double place) {
+        return place - shiftAt(place) / 2;
+    }
+
+    /** Station on the second run, m. */
+    public double second(double place) {
+        return place + shiftAt(place) / 2;
+    }
+
+    /** Place on the common axis of a station of the first run, m. */
+    public double placeOfFirst(double station) {
+        return place(station, -0.5);
+    }
+
+    /** Place on the common axis of a station of the second run, m. */
+    public double placeOfSecond(double station) {
+        return place(station, 0.5);
+    }
+
+    /** Rounds in which a place is found; the shift changes by parts in a hundred, so each gains two digits. */
+    private static final int ROUNDS = 20;
+
+    private double place(double station, double share) {
+        double place = station;
+        for (int i = 0; i < ROUNDS; i++) {
+            place = station - share * shiftAt(place);
+        }
+        return place;
+    }
+}

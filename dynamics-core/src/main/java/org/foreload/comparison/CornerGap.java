@@ -1,0 +1,26 @@
+package org.foreload.comparison;
+
+import org.foreload.recording.Estimate;
+import org.foreload.recording.RecordedCorner;
+
+/**
+ * What one corner makes of the gap. Times are those of the first run less those of the second: positive where the first
+ * is slower. The corner begins where the one before ends, and ends halfway between its bend and where the next is
+ * braked for.
+ *
+ * @param number counted from 1 on the common part of the road
+ * @param gap in the whole corner, s
+ * @param toTurnIn up to turn-in, s
+ * @param toApex from turn-in to the apex, s
+ * @param toExit from the apex on, s
+ * @param first what the first driver did
+ * @param second what the second did
+ */
+public record CornerGap(
+        int number,
+        Estimate gap,
+        Estimate toTurnIn,
+        Estimate toApex,
+        Estimate toExit,
+        RecordedCorner first,
+        RecordedCorner second) {}

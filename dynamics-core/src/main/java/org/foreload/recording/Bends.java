@@ -1,0 +1,159 @@
+package org.foreload.recording;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds the corners of a run by curvature, and where each is turned into and tightest. */
+final class Bends {
+
+    /** Curvature, 1/m, from which a course is clearly bent: a radius of 300 m. Common practice, no source. */
+    private static final double BENT = 1.0 / 300;
+
+    /** Share of that at which a bend still goes on once it has begun, so that noise does not cut it in two. */
+    private static final double STILL_BENT = 0.6;
+
+    /** Least angle, rad, that makes a corner: 15 degrees. A kink of less is driven flat. Common practice, no source. */
+    private static final double LEAST_ANGLE = 0.26;
+
+    /** Stations between which curvature is looked at, m, and half the width over which it is averaged, m. */
+    private static final double STEP = 1;
+
+    private static final double HALF_WIDTH = 5;
+
+    /** Two bends of the same turn closer than this, m, are one corner with two apexes. */
+    private static final double JOINED = 20;
+
+    /** Shares of the peak between which a rising curvature is followed back to zero. */
+    private static final double RAMP_LOW = 0.15;
+
+    private static final double RAMP_HIGH = 0.6;
+
+    /** Share of the peak curvature above which the line counts as tightest. */
+    private static final double TIGHT = 0.9;
+
+    /** Quantile of the curvature in a bend that is taken for its peak: above it lies the noise. */
+    private static final double PEAK = 0.9;
+
+    private Bends() {}
+
+    /** All corners in driving order. */
+    static List<Bend> find(Run run) {
+        double[] raw = run.station();
+        int rows = (int) ((run.last() - run.first()) / STEP) + 1;
+        double[] axis = new double[rows];
+        double[] curvature = new double[rows];
+        for (int i = 0; i < rows; i++) {
+            axis[i] = run.first() + i * STEP;
+            curvature[i] = Series.at(raw, run.curvature(), axis[i]);
+        }
+        double[] smooth = Series.smooth(axis, curvature, HALF_WIDTH);
+        List<double[]> stretches = new ArrayList<>();
+        int i = 0;
+        while (i < rows) {
+            if (Math.abs(smooth[i]) < BENT) {
+                i++;
+                continue;
+            }
+            double sign = Math.signum(smooth[i]);
+            int begin = i;
+            while (begin > 0 && sign * smooth[begin - 1] > STILL_BENT * BENT) {
+                begin--;
+            }
+            while (i < rows && sign * smooth[i] > STILL_BENT * BENT) {
+                i++;
+            }
+            add(stretches, axis[begin], axis[i - 1], sign);
+        }
+        List<Bend> bends = new ArrayList<>();
+        for (double[] stretch : stretches) {
+            double angle = angle(axis, smooth, stretch[0], stretch[1]);
+            if (angle >= LEAST_ANGLE) {
+                bends.add(new Bend(bends.size() + 1, stretch[0], stretch[1], stretch[2] > 0, angle));
+            }
+        }
+        return bends;
+    }
+
+    private static void add(List<double[]> stretches, double from, double to, double sign) {
+        double[] last = stretches.isEmpty() ? null : stretches.get(stretches.size() - 1);
+        if (last != null && last[2] == sign && from - last[1] < JOINED) {
+            last[1] = to;
+        } else {
+            stretches.add(new double[] {from, to, sign});
+        }
+    }
+
+    private static double angle(double[] axis, double[] curvature, double from, double to) {
+        double angle = 0;
+        for (int i = Series.index(axis, from); i <= Series.index(axis, to); i++) {
+            angle += curvature[i] * STEP;
+        }
+        return Math.abs(angle);
+    }
+
+    /**
+     * Where the curvature leaves zero, m: the rise from {@value #RAMP_LOW} to {@value #RAMP_HIGH} of the peak, followed
+     * back along its best straight line. On a clothoid that is exact.
+     */
+    static double turnIn(Run run, Bend bend, double notBefore) {
+        double[] s = run.station();
+        double[] bent = run.curvature();
+        double peak = peak(run, bend);
+        int from = Series.index(s, notBefore);
+        int high = Series.index(s, bend.start());
+        int end = Series.index(s, bend.end());
+        while (high < end && bend.sign() * bent[high] < RAMP_HIGH * peak) {
+            high++;
+        }
+        int low = high;
+        while (low > from && bend.sign() * bent[low] > RAMP_LOW * peak) {
+            low--;
+        }
+        double n = 0;
+        double sx = 0;
+        double sy = 0;
+        double sxx = 0;
+        double sxy = 0;
+        double[] raw = run.curvatureRaw();
+        for (int i = low; i <= high; i++) {
+            double x = s[i] - s[low];
+            double y = bend.sign() * raw[i];
+            n++;
+            sx += x;
+            sy += y;
+            sxx += x * x;
+            sxy += x * y;
+        }
+        double spread = n * sxx - sx * sx;
+        double slope = spread > 0 ? (n * sxy - sx * sy) / spread : 0;
+        double level = (sy - slope * sx) / n;
+        double crossing = slope > 0 ? s[low] - level / slope : s[low];
+        return Math.max(notBefore, Math.min(s[high], crossing));
+    }
+
+    /** Middle of the stretch where the course is tightest, m. */
+    static double apex(Run run, Bend bend) {
+        double[] s = run.station();
+        double[] smooth = run.curvature();
+        double peak = peak(run, bend);
+        double first = Double.NaN;
+        double last = bend.start();
+        for (int i = Series.index(s, bend.start()); i <= Series.index(s, bend.end()); i++) {
+            if (bend.sign() * smooth[i] >= TIGHT * peak) {
+                first = Double.isNaN(first) ? s[i] : first;
+                last = s[i];
+            }
+        }
+        return Double.isNaN(first) ? (bend.start() + bend.end()) / 2 : (first + last) / 2;
+    }
+
+    private static double peak(Run run, Bend bend) {
+        int from = Series.index(run.station(), bend.start());
+        int to = Series.index(run.station(), bend.end());
+        double[] inside = new double[to - from + 1];
+        for (int i = 0; i < inside.length; i++) {
+            inside[i] = bend.sign() * run.curvature()[from + i];
+        }
+        return Series.quantile(inside, PEAK);
+    }
+}

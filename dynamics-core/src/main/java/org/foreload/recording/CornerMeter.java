@@ -1,0 +1,285 @@
+package org.foreload.recording;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.foreload.braking.ReleaseShape;
+
+/** Measures one corner of one run once, without intervals. */
+final class CornerMeter {
+
+    /** Quantile of the combined acceleration that counts as the hardest the driver works the car. */
+    static final double HARDEST = 0.98;
+
+    /** Share of a corner's brake peak below which the foot may be off. */
+    private static final double OFF = 0.05;
+
+    /** Share of the run's hardest braking below which there was none for this corner. */
+    private static final double NO_BRAKE = 0.08;
+
+    /** Pauses of the brake shorter than this, s, belong to one braking. */
+    private static final double PAUSE = 0.4;
+
+    /** Share of the peak that counts as reached when the foot has come down. */
+    private static final double REACHED = 0.95;
+
+    /** Share of the peak by which a brake must rise again to count as pressed again. */
+    private static final double AGAIN = 0.06;
+
+    /** Share of the throttle's range from which it is asked for. */
+    private static final double ASKED = 0.05;
+
+    /** Combined acceleration, m/s², below which the car is not being worked. */
+    private static final double WORKED = 2;
+
+    /** Half the width, s, over which the slowest point is looked for: a minimum is flat, noise is not. */
+    private static final double SLOWEST_HALF_WIDTH = 0.25;
+
+    private final Run run;
+    private final Bend bend;
+    private final int from;
+    private final int to;
+    private final double[] s;
+    private final double[] brake;
+    private final double brakeNoise;
+    private final double hardest;
+
+    /**
+     * @param run the run
+     * @param bend the corner
+     * @param from first station that belongs to it, m: where the corner before ends
+     * @param to last one, m: where the next begins
+     * @param brakeNoise standard deviation of the brake's noise
+     * @param hardest combined acceleration that counts as the hardest the driver works the car, m/s²
+     */
+    CornerMeter(Run run, Bend bend, double from, double to, double brakeNoise, double hardest) {
+        this.brakeNoise = brakeNoise;
+        this.hardest = hardest;
+        this.run = run;
+        this.bend = bend;
+        this.s = run.station();
+        this.brake = run.brake();
+        this.from = Series.index(s, from);
+        this.to = Series.index(s, to);
+    }
+
+    /** What was found: numbers, and the shape of the release if the brake was used. */
+    record Reading(Map<Measure, Double> numbers, Optional<ReleaseFit> release) {
+
+        double get(Measure measure) {
+            return numbers.getOrDefault(measure, Double.NaN);
+        }
+    }
+
+    /**
+     * Measures.
+     *
+     * @param shape the release shape to fit, or nothing to look for the nearest
+     */
+    Reading read(Optional<ReleaseShape> shape) {
+        Map<Measure, Double> numbers = new EnumMap<>(Measure.class);
+        double turnIn = Bends.turnIn(run, bend, s[from]);
+        double apex = Bends.apex(run, bend);
+        numbers.put(Measure.TURN_IN, turnIn);
+        numbers.put(Measure.APEX, Math.max(turnIn, apex));
+        numbers.put(Measure.TURN_IN_SPEED, run.speedAt(turnIn));
+        numbers.put(Measure.COMBINED_USE, combinedUse(turnIn, apex));
+        Optional<ReleaseFit> release = braking(numbers, turnIn, shape);
+        if (release.isEmpty()) {
+            slowest(numbers, turnIn);
+        }
+        return new Reading(numbers, release);
+    }
+
+    private Optional<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, Optional<ReleaseShape> shape) {
+        int end = Series.index(s, bend.end());
+        int peak = from;
+        for (int i = from; i <= end; i++) {
+            peak = brake[i] > brake[peak] ? i : peak;
+        }
+        double level = brake[peak];
+        double most = 0;
+        for (double value : brake) {
+            most = Math.max(most, value);
+        }
+        if (!(level > NO_BRAKE * most) || !(level > 0)) {
+            return Optional.empty();
+        }
+        int rest = edge(peak, -1, from, level);
+        int off = edge(peak, 1, to, level);
+        if (off - rest < 4) {
+            return Optional.empty();
+        }
+        int pressed = rest;
+        while (pressed < peak && brake[pressed] < REACHED * level) {
+            pressed++;
+        }
+        double[] time = run.time();
+        double onset = BrakeOnset.find(time, run.brakeRaw(), rest, pressed, level);
+        double on = Math.max(s[from], Series.at(time, s, onset));
+        numbers.put(Measure.BRAKE_ON, on);
+        numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
+        ReleaseFit release = release(pressed, off, level, shape);
+        double eased = Math.max(on, release.start());
+        double released = Math.max(eased, release.end());
+        numbers.put(Measure.FIRST_EASE, eased);
+        numbers.put(Measure.RELEASE_END, released);
+        numbers.put(Measure.SHAPE_ERROR, release.error());
+        numbers.put(Measure.REAPPLICATIONS, reapplications(pressed, off, level));
+        numbers.put(Measure.RIPPLE, ripple(release, eased, released));
+        numbers.put(Measure.TRAIL_LENGTH, Math.max(0, released - turnIn));
+        numbers.put(Measure.TRAIL_TIME, Math.max(0, run.timeAt(released) - run.timeAt(turnIn)));
+        slowest(numbers, on);
+        double least = numbers.get(Measure.MINIMUM_SPEED);
+        double shed = run.speedAt(on) - least;
+        double after = run.speedAt(turnIn) - least;
+        numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
+        pickUp(numbers, Series.index(s, released));
+        return Optional.of(release);
+    }
+
+    /** Last row, going from the peak, before the brake stays off for longer than a pause. */
+    private int edge(int peak, int way, int limit, double level) {
+        int last = peak;
+        int i = peak;
+        while (i != limit && Math.abs(run.time()[i] - run.time()[last]) <= PAUSE) {
+            if (brake[i] > OFF * level) {
+                last = i;
+            }
+            i += way;
+        }
+        return last == limit ? last : last + way;
+    }
+
+    private double peakDeceleration(int first, int last) {
+        double most = 0;
+        for (int i = first; i <= last; i++) {
+            most = Math.max(most, -run.along()[i]);
+        }
+        return most;
+    }
+
+    private ReleaseFit release(int pressed, int off, double level, Optional<ReleaseShape> shape) {
+        // The end of a course that fades is only seen against the rest behind it: as much again, at most half a second.
+        int last = off;
+        double until = Math.min(s[off] + (s[off] - s[pressed]), run.stationAt(run.time()[off] + PAUSE));
+        while (last < to && s[last] < until && brake[last] < 2 * OFF * level) {
+            last++;
+        }
+        double[][] thinned = ReleaseFit.thinned(s, run.brakeRaw(), pressed, last);
+        double high = crossing(pressed, off, 0.85 * level);
+        double low = crossing(pressed, off, 0.15 * level);
+        double span = Math.max(1, (low - high) / 0.7);
+        double start = high - 0.15 * span;
+        double end = start + span;
+        return shape.map(known -> ReleaseFit.of(known, thinned[0], thinned[1], start, end))
+                .orElseGet(() ->
+                        ReleaseFit.best(thinned[0], thinned[1], start, end).orElseThrow());
+    }
+
+    /** Last station before the brake is off at which it falls through a level, m. */
+    private double crossing(int first, int off, double level) {
+        int i = off;
+        while (i > first && brake[i] < level) {
+            i--;
+        }
+        return s[i];
+    }
+
+    private double reapplications(int pressed, int off, double level) {
+        double valley = brake[pressed];
+        double crest = valley;
+        int count = 0;
+        boolean falling = true;
+        for (int i = pressed; i <= off; i++) {
+            double value = brake[i];
+            if (falling) {
+                valley = Math.min(valley, value);
+                if (value > valley + AGAIN * level) {
+                    count++;
+                    falling = false;
+                    crest = value;
+                }
+            } else {
+                crest = Math.max(crest, value);
+                if (value < crest - AGAIN * level) {
+                    falling = true;
+                    valley = value;
+                }
+            }
+        }
+        return count;
+    }
+
+    private double ripple(ReleaseFit release, double eased, double released) {
+        double sum = 0;
+        int count = 0;
+        for (int i = Series.index(s, eased); i <= Series.index(s, released); i++) {
+            double left = brake[i] - release.at(s[i]);
+            sum += left * left;
+            count++;
+        }
+        return Math.sqrt(Math.max(0, sum / Math.max(1, count) - brakeNoise * brakeNoise)) / release.level();
+    }
+
+    private void slowest(Map<Measure, Double> numbers, double after) {
+        double[] smooth = run.speed();
+        int first = Series.index(s, Math.max(after, s[from]));
+        int last = Math.min(to, Series.index(s, bend.end()));
+        int least = first;
+        for (int i = first; i <= last; i++) {
+            least = smooth[i] < smooth[least] ? i : least;
+        }
+        double clock = run.time()[least];
+        int low = least;
+        int high = least;
+        while (low > from && run.time()[low] > clock - SLOWEST_HALF_WIDTH) {
+            low--;
+        }
+        while (high < to && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
+            high++;
+        }
+        numbers.put(Measure.SLOWEST, Series.lowest(s, smooth, low, high, s[least]));
+        numbers.put(Measure.MINIMUM_SPEED, smooth[least]);
+    }
+
+    private void pickUp(Map<Measure, Double> numbers, int released) {
+        double[] throttle = run.throttle();
+        if (throttle == null) {
+            return;
+        }
+        double least = Series.quantile(throttle, 0.02);
+        double most = Series.quantile(throttle, 0.98);
+        double asked = least + ASKED * (most - least);
+        for (int i = released; i <= to && most > least; i++) {
+            if (throttle[i] > asked && (i == to || throttle[i + 1] > asked)) {
+                numbers.put(Measure.PICK_UP, i > 0 ? (s[i] + s[i - 1]) / 2 : s[i]);
+                return;
+            }
+        }
+    }
+
+    /** Combined acceleration that counts as the hardest a car is worked in a run, m/s². */
+    static double hardest(Run run) {
+        double[] worked = new double[run.along().length];
+        int count = 0;
+        for (int i = 0; i < worked.length; i++) {
+            double combined = Math.hypot(run.along()[i], run.across()[i]);
+            if (combined > WORKED) {
+                worked[count++] = combined;
+            }
+        }
+        return Series.quantile(java.util.Arrays.copyOf(worked, count), HARDEST);
+    }
+
+    private double combinedUse(double turnIn, double apex) {
+        double sum = 0;
+        double span = 0;
+        for (int i = Series.index(s, turnIn); i < Series.index(s, apex); i++) {
+            double step = run.time()[i + 1] - run.time()[i];
+            sum += step * Math.hypot(run.along()[i], run.across()[i]);
+            span += step;
+        }
+        return span > 0 ? sum / span / hardest : Double.NaN;
+    }
+}

@@ -1,0 +1,167 @@
+package org.foreload.recording;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.trace.Trace;
+
+/**
+ * One pass over a road as a logger wrote it: channels over common rows, in driving order. A number that was not
+ * measured in a row is NaN. Nothing is cleaned yet: {@link Run} does that.
+ *
+ * <p>Recorded and simulated runs share the type {@link Trace}: {@link #of} reads either, {@link #trace} gives it back.
+ */
+public final class Recording {
+
+    /** Fewest rows that a run can be read from. */
+    public static final int FEWEST_ROWS = 10;
+
+    private final Map<Channel, double[]> columns;
+    private final int rows;
+    private final double origin;
+
+    private Recording(Map<Channel, double[]> columns, int rows, double origin) {
+        this.columns = columns;
+        this.rows = rows;
+        this.origin = origin;
+    }
+
+    /**
+     * A recording from its columns.
+     *
+     * @param columns copied; all of the same length
+     * @throws InvalidValueException if there are too few rows; if there is neither time nor distance; if there is
+     *     neither speed nor what speed can be made from (time with distance or with position); or if time or distance
+     *     does not rise from row to row
+     */
+    public static Recording of(Map<Channel, double[]> columns) {
+        Map<Channel, double[]> own = new EnumMap<>(Channel.class);
+        columns.forEach((channel, values) -> own.put(channel, values.clone()));
+        int rows = own.isEmpty() ? 0 : own.values().iterator().next().length;
+        own.forEach((channel, values) -> {
+            if (values.length != rows) {
+                throw new InvalidValueException(
+                        channel.field(), values.length + " rows", rows + " rows, as the others");
+            }
+        });
+        if (!(rows >= FEWEST_ROWS)) {
+            throw new InvalidValueException("rows", rows, FEWEST_ROWS + " or more");
+        }
+        boolean time = own.containsKey(Channel.TIME);
+        boolean distance = own.containsKey(Channel.DISTANCE);
+        boolean position = own.containsKey(Channel.X) && own.containsKey(Channel.Y);
+        if (!time && !distance) {
+            throw new InvalidValueException("time_s", "missing", "given, unless there is distance");
+        }
+        if (!own.containsKey(Channel.SPEED) && !(time && (distance || position))) {
+            throw new InvalidValueException(
+                    "speed_mps", "missing", "given, unless there is time with distance or position");
+        }
+        if (time) {
+            rising(Channel.TIME, own.get(Channel.TIME));
+        }
+        if (distance) {
+            double[] known = time ? Series.known(own.get(Channel.DISTANCE)) : own.get(Channel.DISTANCE);
+            rising(Channel.DISTANCE, known);
+        }
+        return new Recording(own, rows, 0);
+    }
+
+    /**
+     * A recording from a table whose columns are named as the channels are; others are left alone. The table of a
+     * simulated entry may be given as it is: its brake and drive are read as the two pedals.
+     *
+     * @throws InvalidValueException as {@link #of(Map)}
+     */
+    public static Recording of(Trace trace) {
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        for (Channel channel : Channel.values()) {
+            trace.find(channel.field()).ifPresent(column -> columns.put(channel, column.values()));
+        }
+        simulated(trace, columns, "brake_mps2", Channel.BRAKE, 1);
+        simulated(trace, columns, "drive_mps2", Channel.THROTTLE, 1);
+        simulated(trace, columns, "steer_deg", Channel.STEERING, Math.PI / 180);
+        simulated(trace, columns, "deceleration_mps2", Channel.LONGITUDINAL, -1);
+        return of(columns);
+    }
+
+    private static void simulated(
+            Trace trace, Map<Channel, double[]> columns, String name, Channel channel, double factor) {
+        if (!columns.containsKey(channel) && trace.find(name).isPresent()) {
+            double[] values = trace.column(name).values();
+            for (int i = 0; i < values.length; i++) {
+                values[i] *= factor;
+            }
+            columns.put(channel, values);
+        }
+    }
+
+    private static void rising(Channel channel, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            boolean rises = i == 0 ? Double.isFinite(values[0]) : values[i] > values[i - 1];
+            if (!rises || Double.isInfinite(values[i])) {
+                throw new InvalidValueException(
+                        channel.field() + ", row " + (i + 1), values[i], "above that of the row before");
+            }
+        }
+    }
+
+    /**
+     * The same recording with its first row at a station in m: for a part cut out of a longer run whose distance is
+     * made from speed. A recorded distance is left as it is.
+     */
+    public Recording startingAt(double station) {
+        return new Recording(columns, rows, station);
+    }
+
+    /** The same axes with other numbers, not copied and not checked again. */
+    Recording with(Map<Channel, double[]> other) {
+        return new Recording(other, rows, origin);
+    }
+
+    /** Station of the first row where distance is made from speed, m. */
+    public double origin() {
+        return origin;
+    }
+
+    /** Number of rows. */
+    public int rows() {
+        return rows;
+    }
+
+    /** Whether the channel was recorded. */
+    public boolean has(Channel channel) {
+        return columns.containsKey(channel);
+    }
+
+    /** Whether there are positions. */
+    public boolean hasPosition() {
+        return has(Channel.X) && has(Channel.Y);
+    }
+
+    /**
+     * A copy of a channel's numbers, NaN where one was not measured.
+     *
+     * @throws IllegalArgumentException if it was not recorded
+     */
+    public double[] column(Channel channel) {
+        double[] values = columns.get(channel);
+        if (values == null) {
+            throw new IllegalArgumentException("no channel " + channel.field());
+        }
+        return values.clone();
+    }
+
+    /** The columns, not copied: for those who only read. */
+    Map<Channel, double[]> columns() {
+        return columns;
+    }
+
+    /** The recording as a table, its columns named as the channels are; time or distance comes first. */
+    public Trace trace() {
+        return new Trace(columns.entrySet().stream()
+                .map(entry ->
+                        new Trace.Column(entry.getKey().field(), entry.getKey().unit(), entry.getValue()))
+                .toList());
+    }
+}

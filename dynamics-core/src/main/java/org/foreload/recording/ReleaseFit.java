@@ -1,0 +1,149 @@
+package org.foreload.recording;
+
+import java.util.Optional;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+import org.hipparchus.analysis.MultivariateFunction;
+import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.optim.InitialGuess;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.SimpleValueChecker;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.NelderMeadSimplex;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
+
+/**
+ * The release that fits a recorded one best: shape, start and end, by least squares over distance. Fitting the whole
+ * course finds an end that fades into the noise better than any threshold.
+ *
+ * @param shape the shape
+ * @param start station where the release starts, m
+ * @param end station where the brake is off, m
+ * @param level brake before the release, in its own unit
+ * @param error root mean square difference over that level
+ */
+record ReleaseFit(ReleaseShape shape, double start, double end, double level, double error) {
+
+    /** A release shorter than this, m, is a foot taken off at once. */
+    private static final double ABRUPT = 3;
+
+    /** Points at most that a course is thinned to: a release has no finer detail than a sixtieth of its length. */
+    private static final int MOST_POINTS = 100;
+
+    private static final int MOST_EVALUATIONS = 300;
+
+    private static final double CONVERGED = 1e-8;
+
+    /** The best of the ready shapes; nothing if there are too few points. */
+    static Optional<ReleaseFit> best(double[] station, double[] brake, double guessStart, double guessEnd) {
+        ReleaseFit best = null;
+        for (ReleaseShape shape : ReleaseShapes.all()) {
+            if (!shape.equals(ReleaseShapes.ABRUPT)) {
+                ReleaseFit fit = of(shape, station, brake, guessStart, guessEnd);
+                best = best == null || fit.error < best.error ? fit : best;
+            }
+        }
+        boolean abrupt = best != null && best.end - best.start < ABRUPT;
+        return Optional.ofNullable(abrupt ? best.with(ReleaseShapes.ABRUPT) : best);
+    }
+
+    private ReleaseFit with(ReleaseShape other) {
+        return new ReleaseFit(other, start, end, level, error);
+    }
+
+    /** The best release of one shape. */
+    static ReleaseFit of(ReleaseShape shape, double[] station, double[] brake, double guessStart, double guessEnd) {
+        ReleaseShape fitted = shape.equals(ReleaseShapes.ABRUPT) ? ReleaseShapes.LINEAR : shape;
+        double size = Math.max(1, guessEnd - guessStart);
+        Misfit misfit = new Misfit(fitted, station, brake, new double[] {guessStart, guessStart + size});
+        try {
+            new SimplexOptimizer(new SimpleValueChecker(CONVERGED, CONVERGED))
+                    .optimize(
+                            new MaxEval(MOST_EVALUATIONS),
+                            new ObjectiveFunction(misfit),
+                            GoalType.MINIMIZE,
+                            new InitialGuess(misfit.best),
+                            new NelderMeadSimplex(new double[] {size / 4, size / 4}));
+        } catch (MathIllegalStateException e) {
+            // Out of evaluations: what was best so far is near enough, and its error is told.
+        }
+        double[] found = misfit.best;
+        double level = level(fitted, station, brake, found[0], found[1]);
+        double error = Math.sqrt(misfit.least / station.length) / Math.abs(level);
+        return new ReleaseFit(shape, found[0], found[1], level, error);
+    }
+
+    /** Sum of squares over start and end; keeps the best that it was asked for. */
+    private static final class Misfit implements MultivariateFunction {
+
+        private final ReleaseShape shape;
+        private final double[] station;
+        private final double[] brake;
+        private double[] best;
+        private double least;
+
+        Misfit(ReleaseShape shape, double[] station, double[] brake, double[] guess) {
+            this.shape = shape;
+            this.station = station;
+            this.brake = brake;
+            this.best = guess;
+            this.least = Double.POSITIVE_INFINITY;
+            value(guess);
+        }
+
+        @Override
+        public double value(double[] place) {
+            if (!(place[1] > place[0])) {
+                return Double.MAX_VALUE;
+            }
+            double level = level(shape, station, brake, place[0], place[1]);
+            double sum = 0;
+            for (int i = 0; i < station.length; i++) {
+                double left = brake[i] - level * remaining(shape, station[i], place[0], place[1]);
+                sum += left * left;
+            }
+            if (sum < least) {
+                least = sum;
+                best = place.clone();
+            }
+            return sum;
+        }
+    }
+
+    private static double level(ReleaseShape shape, double[] station, double[] brake, double start, double end) {
+        double ff = 0;
+        double fb = 0;
+        for (int i = 0; i < station.length; i++) {
+            double f = remaining(shape, station[i], start, end);
+            ff += f * f;
+            fb += f * brake[i];
+        }
+        return ff > 0 ? fb / ff : 0;
+    }
+
+    private static double remaining(ReleaseShape shape, double s, double start, double end) {
+        return s >= end ? 0 : shape.remaining((s - start) / (end - start));
+    }
+
+    /** What the fit says at a station. */
+    double at(double s) {
+        ReleaseShape fitted = shape.equals(ReleaseShapes.ABRUPT) ? ReleaseShapes.LINEAR : shape;
+        return level * remaining(fitted, s, start, end);
+    }
+
+    /** Means of neighbouring rows, so many that a fit stays quick: rows of stations, then of brakes. */
+    static double[][] thinned(double[] station, double[] brake, int from, int to) {
+        int rows = to - from + 1;
+        int step = (rows + MOST_POINTS - 1) / MOST_POINTS;
+        int points = rows / step;
+        double[][] thinned = new double[2][points];
+        for (int p = 0; p < points; p++) {
+            for (int k = 0; k < step; k++) {
+                thinned[0][p] += station[from + p * step + k] / step;
+                thinned[1][p] += brake[from + p * step + k] / step;
+            }
+        }
+        return thinned;
+    }
+}

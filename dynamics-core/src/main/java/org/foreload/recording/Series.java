@@ -1,0 +1,207 @@
+package org.foreload.recording;
+
+import java.util.Arrays;
+
+/** Work on columns of numbers over a rising axis. */
+final class Series {
+
+    /** Median absolute deviation of a normal law, in standard deviations. */
+    private static final double MAD = 0.674489750196;
+
+    private Series() {}
+
+    /** Largest index whose axis value is at most {@code at}; 0 before the start. */
+    static int index(double[] axis, double at) {
+        int found = Arrays.binarySearch(axis, at);
+        return Math.max(0, found >= 0 ? found : -found - 2);
+    }
+
+    /** Straight line between rows; the nearest end outside. */
+    static double at(double[] axis, double[] values, double at) {
+        int last = axis.length - 1;
+        if (!(at > axis[0])) {
+            return values[0];
+        }
+        if (at >= axis[last]) {
+            return values[last];
+        }
+        int i = index(axis, at);
+        double share = (at - axis[i]) / (axis[i + 1] - axis[i]);
+        return values[i] * (1 - share) + values[i + 1] * share;
+    }
+
+    /** Value at each row of the straight line that fits the samples around it best. */
+    static double[] smooth(double[] axis, double[] values, double half) {
+        return fitted(axis, values, half, false);
+    }
+
+    /** Slope at each row of the straight line that fits the samples around it best. */
+    static double[] slope(double[] axis, double[] values, double half) {
+        return fitted(axis, values, half, true);
+    }
+
+    /** A window is wider by this share, so that a sample on its very edge is inside whatever the clock started at. */
+    private static final double EDGE = 1e-6;
+
+    /** Samples to either side at most: a tenth of a second at 5 kHz. More of them would cost time and add nothing. */
+    private static final int MOST_SAMPLES = 500;
+
+    private static double[] fitted(double[] axis, double[] values, double halfWidth, boolean slope) {
+        double half = halfWidth * (1 + EDGE);
+        int n = axis.length;
+        double[] fitted = new double[n];
+        int low = 0;
+        int high = 0;
+        for (int i = 0; i < n; i++) {
+            while (axis[low] < axis[i] - half) {
+                low++;
+            }
+            high = Math.max(high, i);
+            while (high + 1 < n && axis[high + 1] <= axis[i] + half) {
+                high++;
+            }
+            int from = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
+            int to = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
+            double middle = axis[i];
+            double sx = 0;
+            double sy = 0;
+            double sxx = 0;
+            double sxy = 0;
+            for (int k = from; k <= to; k++) {
+                double x = axis[k] - middle;
+                sx += x;
+                sy += values[k];
+                sxx += x * x;
+                sxy += x * values[k];
+            }
+            int count = to - from + 1;
+            double spread = count * sxx - sx * sx;
+            double rise = spread > 0 ? (count * sxy - sx * sy) / spread : 0;
+            fitted[i] = slope ? rise : (sy - rise * sx) / count;
+        }
+        return fitted;
+    }
+
+    /**
+     * Standard deviation of the noise that is white from sample to sample: from second differences, in which a smooth
+     * course all but vanishes, by their median, which edges do not move. At least the error of rounding to the finest
+     * step that occurs.
+     */
+    static double noise(double[] values) {
+        double[] differences = new double[Math.max(0, values.length - 2)];
+        double finest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < differences.length; i++) {
+            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+            double step = Math.abs(values[i + 1] - values[i]);
+            finest = step > 0 ? Math.min(finest, step) : finest;
+        }
+        double white = differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
+        boolean rounded = white == 0 && finest < Double.POSITIVE_INFINITY;
+        return rounded ? finest / Math.sqrt(12) : white;
+    }
+
+    /** The middle one of the numbers; NaN if there are none. */
+    static double median(double[] values) {
+        return quantile(values, 0.5);
+    }
+
+    /** The number below which this share of all lies; NaN if there are none. */
+    static double quantile(double[] values, double share) {
+        if (values.length == 0) {
+            return Double.NaN;
+        }
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        double place = share * (sorted.length - 1);
+        int i = (int) place;
+        return i + 1 < sorted.length ? sorted[i] + (place - i) * (sorted[i + 1] - sorted[i]) : sorted[i];
+    }
+
+    /**
+     * Missing numbers replaced by the straight line between their neighbours, at the ends by the nearest number; all
+     * zero if there is no number at all.
+     */
+    static double[] filled(double[] axis, double[] values) {
+        double[] full = values.clone();
+        int last = -1;
+        for (int i = 0; i <= full.length; i++) {
+            if (i == full.length || Double.isFinite(full[i])) {
+                bridge(axis, full, last, i);
+                last = i;
+            }
+        }
+        return full;
+    }
+
+    private static void bridge(double[] axis, double[] full, int before, int after) {
+        for (int k = before + 1; k < after; k++) {
+            if (before >= 0 && after < full.length) {
+                double share = (axis[k] - axis[before]) / (axis[after] - axis[before]);
+                full[k] = full[before] * (1 - share) + full[after] * share;
+            } else if (before >= 0) {
+                full[k] = full[before];
+            } else {
+                full[k] = after < full.length ? full[after] : 0;
+            }
+        }
+    }
+
+    /** The numbers that were measured. */
+    static double[] known(double[] values) {
+        return Arrays.stream(values).filter(Double::isFinite).toArray();
+    }
+
+    /** Values less their resting level: the median of those within this share of the largest. */
+    static double[] rested(double[] values, double share) {
+        double most = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (double value : values) {
+            most = Math.max(most, value);
+            least = Math.min(least, value);
+        }
+        double level = least + share * (most - least);
+        double rest =
+                median(Arrays.stream(values).filter(value -> value <= level).toArray());
+        double[] moved = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            moved[i] = values[i] - rest;
+        }
+        return moved;
+    }
+
+    /**
+     * Lowest place of the parabola that fits the rows from {@code low} to {@code high} best; {@code guess} where these
+     * are too few, bend downwards, or have their lowest place outside.
+     */
+    static double lowest(double[] axis, double[] values, int low, int high, double guess) {
+        double half = (axis[high] - axis[low]) / 2;
+        if (high - low < 4 || !(half > 0)) {
+            return guess;
+        }
+        // Sums for the normal equations in x from -1 to 1 about the guess.
+        double[] powers = new double[5];
+        double[] right = new double[3];
+        for (int i = low; i <= high; i++) {
+            double x = (axis[i] - guess) / half;
+            double p = 1;
+            for (int k = 0; k < powers.length; k++) {
+                powers[k] += p;
+                if (k < right.length) {
+                    right[k] += p * values[i];
+                }
+                p *= x;
+            }
+        }
+        double n = powers[0];
+        double a = powers[2] - powers[1] * powers[1] / n;
+        double b = powers[3] - powers[1] * powers[2] / n;
+        double c = powers[4] - powers[2] * powers[2] / n;
+        double d = right[1] - powers[1] * right[0] / n;
+        double e = right[2] - powers[2] * right[0] / n;
+        double determinant = a * c - b * b;
+        double bent = (a * e - b * d) / determinant;
+        double rise = (c * d - b * e) / determinant;
+        double place = guess - half * rise / (2 * bent);
+        return bent > 0 && place >= axis[low] && place <= axis[high] ? place : guess;
+    }
+}

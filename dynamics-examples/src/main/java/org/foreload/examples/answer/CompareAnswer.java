@@ -1,0 +1,130 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.foreload.comparison.Comparison;
+import org.foreload.comparison.CornerGap;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.recording.MeasuredLap;
+import org.foreload.examples.recording.RecordedFile;
+import org.foreload.recording.Estimate;
+import org.foreload.recording.Measure;
+import org.foreload.recording.RecordedCorner;
+import org.foreload.trace.Trace;
+
+/** Two runs side by side, as a report. */
+public final class CompareAnswer {
+
+    /** Distance between the rows of the gap, m. */
+    private static final double STEP = 5;
+
+    private CompareAnswer() {}
+
+    /** The gap, corner by corner. */
+    public static Report of(
+            RecordedFile first, MeasuredLap mine, RecordedFile second, MeasuredLap theirs, Comparison comparison) {
+        String title =
+                first.name() + ", lap " + mine.number() + ", against " + second.name() + ", lap " + theirs.number();
+        Estimate gap = comparison.gap();
+        List<Report> corners = new ArrayList<>();
+        comparison.corners().forEach(corner -> corners.add(corner(corner)));
+        Report report = interval(new Report(title), "gap_s", gap)
+                .with("gap", "Gap over distance", curve(comparison))
+                .with("corners", "Corners", corners)
+                .with("aligned_by", comparison.alignment().basis().name().toLowerCase(java.util.Locale.ROOT))
+                .with("alignment_error_m", comparison.alignment().basis().error());
+        return report.shownAs(people(title, comparison));
+    }
+
+    private static Report people(String title, Comparison comparison) {
+        List<CornerGap> ranked = comparison.corners().stream()
+                .sorted(Comparator.comparingDouble(corner -> -corner.gap().value()))
+                .toList();
+        Report report = new Report(title)
+                .headline(sentence(comparison.gap(), ranked))
+                .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
+        report = report.withAll(
+                "deeds", "What they did, first and reference; places in metres from turn-in", deeds(ranked));
+        return report.note(
+                        "± is half the interval that holds the true number nine times in ten. Positive: slower than the "
+                                + "reference.")
+                .note("It says where time went, not what to do: a closed track, local rules and a qualified instructor "
+                        + "come first.");
+    }
+
+    private static String sentence(Estimate gap, List<CornerGap> ranked) {
+        String whole = Numbers.rounded(Math.abs(gap.value()), 2) + " s " + (gap.value() >= 0 ? "slower" : "quicker")
+                + " than the reference";
+        CornerGap most = ranked.get(0);
+        return most.gap().value() > 0
+                ? whole + "; most is lost in corner " + most.number() + ": "
+                        + Numbers.rounded(most.gap().value(), 2) + " s."
+                : whole + "; nothing is lost in any corner.";
+    }
+
+    private static List<Report> curve(Comparison comparison) {
+        Trace curve = comparison.curve(STEP);
+        List<Report> rows = new ArrayList<>();
+        for (int i = 0; i < curve.rows(); i++) {
+            Report row = new Report();
+            for (Trace.Column column : curve.columns()) {
+                row = row.with(column.name(), column.at(i));
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static Report corner(CornerGap corner) {
+        Report phases = interval(new Report(), "to_turn_in_s", corner.toTurnIn());
+        phases = interval(phases, "to_apex_s", corner.toApex());
+        phases = interval(phases, "to_exit_s", corner.toExit());
+        return interval(new Report().withCount("number", corner.number()), "gap_s", corner.gap())
+                .with("phases", phases)
+                .with("first", new Report().with("measures", RecordingAnswer.measures(corner.first())))
+                .with("second", new Report().with("measures", RecordingAnswer.measures(corner.second())));
+    }
+
+    private static Report interval(Report report, String name, Estimate estimate) {
+        return report.with(name, estimate.value())
+                .with(name + "_low", estimate.low())
+                .with(name + "_high", estimate.high());
+    }
+
+    private static List<Report> gaps(List<CornerGap> corners) {
+        return corners.stream()
+                .map(corner -> new Report()
+                        .withCount("corner", corner.number())
+                        .with("gap", RecordingAnswer.spread(corner.gap(), 0, 3))
+                        .with("to_turn_in", RecordingAnswer.spread(corner.toTurnIn(), 0, 3))
+                        .with("turn_in_to_apex", RecordingAnswer.spread(corner.toApex(), 0, 3))
+                        .with("from_apex", RecordingAnswer.spread(corner.toExit(), 0, 3)))
+                .toList();
+    }
+
+    private static List<Report> deeds(List<CornerGap> corners) {
+        List<Report> rows = new ArrayList<>();
+        for (CornerGap corner : corners) {
+            rows.add(deed(corner, "first", corner.first()));
+            rows.add(deed(corner, "reference", corner.second()));
+        }
+        return rows;
+    }
+
+    private static Report deed(CornerGap corner, String who, RecordedCorner did) {
+        double turnIn = did.get(Measure.TURN_IN).value();
+        return new Report()
+                .withCount("corner", corner.number())
+                .with("who", who)
+                .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
+                .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
+                .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))
+                .with("turn_in_speed_mps", RecordingAnswer.spread(did.get(Measure.TURN_IN_SPEED), 0, 1))
+                .with("minimum_speed_mps", RecordingAnswer.spread(did.get(Measure.MINIMUM_SPEED), 0, 1))
+                .with("trail_share", RecordingAnswer.spread(did.get(Measure.TRAIL_SHARE), 0, 2))
+                .with("shape", did.shape().map(shape -> shape.name()).orElse(null))
+                .with("pick_up_m", RecordingAnswer.spread(did.get(Measure.PICK_UP), turnIn, 1));
+    }
+}

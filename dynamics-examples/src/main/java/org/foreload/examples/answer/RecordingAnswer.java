@@ -1,0 +1,127 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.recording.MeasuredLap;
+import org.foreload.examples.recording.RecordedFile;
+import org.foreload.recording.Estimate;
+import org.foreload.recording.Measure;
+import org.foreload.recording.RecordedCorner;
+
+/** A measured recording as a report. */
+public final class RecordingAnswer {
+
+    private RecordingAnswer() {}
+
+    /** What was read, and what the driver did in each corner. */
+    public static Report of(RecordedFile file, List<MeasuredLap> laps) {
+        List<Report> corners = new ArrayList<>();
+        List<Report> places = new ArrayList<>();
+        List<Report> manners = new ArrayList<>();
+        for (MeasuredLap lap : laps) {
+            for (RecordedCorner corner : lap.corners()) {
+                corners.add(row(lap, corner).with("measures", measures(corner)));
+                places.add(places(lap, corner));
+                manners.add(manners(lap, corner));
+            }
+        }
+        double rate = laps.get(0).run().rate();
+        Report report = new Report(file.name())
+                .with("corners", "Corners", corners)
+                .with("channels", "Channels", channels(file))
+                .withCount("rows_read", file.rows())
+                .with("rows_left_out", "Left out", leftOut(file))
+                .with("rate_hz", rate);
+        Report people = new Report(file.name())
+                .withCount("rows_read", file.rows())
+                .with("rate_hz", rate)
+                .with("channels", "Channels", channels(file))
+                .with("rows_left_out", "Lines that could not be used", leftOut(file))
+                .withAll("places", "Where, metres from turn-in", places)
+                .withAll("manners", "How", manners);
+        people = corners.isEmpty()
+                ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
+                : people.note("± is half the interval that holds the true number nine times in ten.");
+        return report.shownAs(people.note(CAUTION));
+    }
+
+    private static final String CAUTION = "It says what was done, not what to do: a closed track, local rules and "
+            + "a qualified instructor come first.";
+
+    private static Report row(MeasuredLap lap, RecordedCorner corner) {
+        return new Report()
+                .withCount("number", corner.bend().number())
+                .withCount("lap", lap.number())
+                .with("turn", corner.bend().left() ? "left" : "right");
+    }
+
+    /** Every measure with both ends of its interval, under the names that programs read. */
+    static Report measures(RecordedCorner corner) {
+        Report report = new Report();
+        for (Measure measure : Measure.values()) {
+            Estimate estimate = corner.get(measure);
+            report = report.with(measure.field(), estimate.value())
+                    .with(measure.field() + "_low", estimate.low())
+                    .with(measure.field() + "_high", estimate.high());
+        }
+        return report.with("shape", corner.shape().map(shape -> shape.name()).orElse(null));
+    }
+
+    private static Report places(MeasuredLap lap, RecordedCorner corner) {
+        Report report = row(lap, corner).with("turn_in_m", spread(corner.get(Measure.TURN_IN), 0, 1));
+        double turnIn = corner.get(Measure.TURN_IN).value();
+        return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
+                .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))
+                .with("release_end_m", spread(corner.get(Measure.RELEASE_END), turnIn, 1))
+                .with("apex_m", spread(corner.get(Measure.APEX), turnIn, 1))
+                .with("slowest_m", spread(corner.get(Measure.SLOWEST), turnIn, 1))
+                .with("pick_up_m", spread(corner.get(Measure.PICK_UP), turnIn, 1));
+    }
+
+    private static Report manners(MeasuredLap lap, RecordedCorner corner) {
+        return row(lap, corner)
+                .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 0, 1))
+                .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 0, 1))
+                .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 0, 1))
+                .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 0, 2))
+                .with("shape", corner.shape().map(shape -> shape.name()).orElse(null))
+                .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 0, 2))
+                .withCount("pressed_again", Math.round(orZero(corner.get(Measure.REAPPLICATIONS))))
+                .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 0, 2));
+    }
+
+    private static double orZero(Estimate estimate) {
+        return estimate.known() ? estimate.value() : 0;
+    }
+
+    /** {@code -113.2 ± 0.6}. */
+    static String spread(Estimate estimate, double from, int decimals) {
+        if (!estimate.known()) {
+            return null;
+        }
+        double half = (estimate.high() - estimate.low()) / 2;
+        return Numbers.rounded(estimate.value() - from, decimals) + " ± " + Numbers.rounded(half, decimals);
+    }
+
+    private static List<Report> channels(RecordedFile file) {
+        return file.channels().stream()
+                .map(channel -> new Report()
+                        .with("name", channel.name())
+                        .with("column", channel.column())
+                        .with("unit", channel.unit())
+                        .with("guessed", channel.guessed())
+                        .withCount("missing_values", channel.missing()))
+                .toList();
+    }
+
+    private static List<Report> leftOut(RecordedFile file) {
+        return file.leftOut().stream()
+                .map(lines -> new Report()
+                        .withCount("first_line", lines.firstLine())
+                        .withCount("last_line", lines.lastLine())
+                        .with("reason", lines.reason()))
+                .toList();
+    }
+}

@@ -1,0 +1,76 @@
+package org.foreload.examples.command;
+
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.foreload.examples.file.InputException;
+import org.foreload.examples.recording.ColumnWish;
+import org.foreload.examples.recording.Cut;
+import org.foreload.examples.recording.RecordedFile;
+import org.foreload.examples.recording.RecordingFile;
+import picocli.CommandLine.Option;
+
+/** Which part of a recorded file, and which column holds what. */
+final class RecordingOptions {
+
+    @Option(
+            names = "--columns",
+            paramLabel = "<columns>",
+            description = "Which column holds what: speed=Speed:km/h,brake=P front:bar, or a JSON file "
+                    + "{\"speed\": {\"column\": \"Speed\", \"unit\": \"km/h\"}}. A minus before a unit turns the sign. What "
+                    + "is not named is guessed from names and units, and the guess is shown.")
+    private String columns;
+
+    @Option(names = "--from", paramLabel = "<m>", description = "First station of each lap, m.")
+    private Double from;
+
+    @Option(names = "--to", paramLabel = "<m>", description = "Last station of each lap, m.")
+    private Double to;
+
+    @Option(
+            names = "--lap",
+            paramLabel = "<number>",
+            description = "Only this lap, as the file counts them, or from 1.")
+    private Long lap;
+
+    /** The columns that the user names. */
+    ColumnWish columns() {
+        return columns == null ? ColumnWish.NONE : ColumnWish.of(columns);
+    }
+
+    /** The part that is wanted. */
+    Cut cut() {
+        return cut(lap);
+    }
+
+    private Cut cut(Long number) {
+        if (from != null && to != null && !(from < to)) {
+            throw new InputException(null, "--to", String.valueOf(to), "must be more than --from (" + from + ")");
+        }
+        return new Cut(optional(from), optional(to), number == null ? OptionalLong.empty() : OptionalLong.of(number));
+    }
+
+    private static OptionalDouble optional(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** Reads a file. */
+    RecordedFile read(Path file, RecordedFile.GlobePoint origin) {
+        return RecordingFile.read(file, columns(), cut(), origin);
+    }
+
+    /** Cuts a run made here as a file would be. */
+    RecordedFile cut(RecordedFile made) {
+        return made.cut(cut());
+    }
+
+    /** Reads another lap of a file. */
+    RecordedFile read(Path file, Long number, RecordedFile.GlobePoint origin) {
+        return RecordingFile.read(file, columns(), cut(number), origin);
+    }
+
+    /** Cuts another lap. */
+    RecordedFile cut(RecordedFile made, Long number) {
+        return made.cut(cut(number));
+    }
+}

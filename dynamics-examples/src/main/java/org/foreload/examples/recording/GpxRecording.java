@@ -1,0 +1,196 @@
+package org.foreload.examples.recording;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.foreload.examples.file.DecimalText;
+import org.foreload.examples.file.InputException;
+
+/**
+ * Reads the track points of a GPX file (GPS Exchange Format 1.0 and 1.1, topografix.com: {@code trk}, {@code trkseg},
+ * {@code trkpt} with {@code lat}, {@code lon} and {@code time}; {@code speed} in m/s where a writer adds it). Each
+ * segment counts as a lap.
+ */
+final class GpxRecording {
+
+    /** Longest text inside an element that is kept, characters: a time has thirty. */
+    private static final int LONGEST_TEXT = 100;
+
+    /** Largest file, bytes: a day at 10 Hz, and little enough for a parser to hold if it is one single name. */
+    private static final long LARGEST = 96L * 1024 * 1024;
+
+    private final XMLStreamReader xml;
+    private final LapCollector collector;
+    private final LeftOut leftOut;
+    private final double[] values = new double[Quantity.values().length];
+    private final StringBuilder text = new StringBuilder();
+    private long segments;
+    private boolean inPoint;
+    private boolean timed;
+
+    private GpxRecording(XMLStreamReader xml, LapCollector collector, LeftOut leftOut) {
+        this.xml = xml;
+        this.collector = collector;
+        this.leftOut = leftOut;
+    }
+
+    /** Whether the first bytes are those of an XML file with a {@code gpx} element. */
+    static boolean looksLike(BufferedInputStream in) throws IOException {
+        in.mark(LOOKED_AT + 1);
+        byte[] bytes = in.readNBytes(LOOKED_AT);
+        in.reset();
+        // Zeros of 16-bit text and byte-order marks are passed over.
+        StringBuilder plain = new StringBuilder();
+        for (byte b : bytes) {
+            if (b > 0) {
+                plain.append((char) b);
+            }
+        }
+        String start = plain.toString().stripLeading();
+        return start.startsWith("<") && (start.contains("<gpx") || start.contains(":gpx"));
+    }
+
+    private static final int LOOKED_AT = 4096;
+
+    static RecordedFile read(InputStream in, String file, Cut cut, RecordedFile.GlobePoint origin) throws IOException {
+        XMLInputFactory factory = XMLInputFactory.newFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+        LeftOut leftOut = new LeftOut();
+        Set<Quantity> known =
+                Set.of(Quantity.TIME, Quantity.SPEED, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.LAP);
+        LapCollector collector = new LapCollector(file, cut, known, origin, leftOut);
+        try {
+            XMLStreamReader xml = factory.createXMLStreamReader(new Bounded(in, file));
+            GpxRecording reading = new GpxRecording(xml, collector, leftOut);
+            reading.all();
+        } catch (XMLStreamException e) {
+            if (e.getNestedException() instanceof InputException refused) {
+                throw refused;
+            }
+            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
+            throw new InputException(file, "line " + line, null, "is not XML");
+        }
+        return collector.result(List.of(
+                column(Quantity.TIME, "time", "s"),
+                column(Quantity.LATITUDE, "lat", "deg"),
+                column(Quantity.LONGITUDE, "lon", "deg"),
+                column(Quantity.SPEED, "speed", "m/s")));
+    }
+
+    private static Columns.Column column(Quantity quantity, String header, String unit) {
+        return new Columns.Column(quantity, 0, header, unit, 1, false);
+    }
+
+    private void all() throws XMLStreamException {
+        while (xml.hasNext()) {
+            switch (xml.next()) {
+                case XMLStreamConstants.START_ELEMENT -> start(xml.getLocalName());
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> characters();
+                case XMLStreamConstants.END_ELEMENT -> end(xml.getLocalName());
+                default -> {
+                    // Comments, instructions and the like carry no points.
+                }
+            }
+        }
+    }
+
+    private void start(String name) {
+        text.setLength(0);
+        if (name.equals("trkseg")) {
+            segments++;
+        } else if (name.equals("trkpt")) {
+            Arrays.fill(values, Double.NaN);
+            inPoint = true;
+            timed = false;
+            set(Quantity.LATITUDE, number(xml.getAttributeValue(null, "lat")));
+            set(Quantity.LONGITUDE, number(xml.getAttributeValue(null, "lon")));
+            set(Quantity.LAP, Math.max(1, segments));
+        }
+    }
+
+    private void characters() {
+        int room = LONGEST_TEXT - text.length();
+        if (inPoint && room > 0) {
+            text.append(xml.getTextCharacters(), xml.getTextStart(), Math.min(room, xml.getTextLength()));
+        }
+    }
+
+    private void end(String name) {
+        if (!inPoint) {
+            return;
+        }
+        switch (name) {
+            case "time" -> {
+                // A device may put times of its own into extensions: the point's own comes first.
+                if (!timed) {
+                    set(Quantity.TIME, ClockText.parse(text.toString().strip()));
+                    timed = true;
+                }
+            }
+            case "speed" -> set(Quantity.SPEED, number(text.toString().strip()));
+            case "trkpt" -> {
+                inPoint = false;
+                long line = xml.getLocation().getLineNumber();
+                if (Double.isNaN(values[Quantity.LATITUDE.ordinal()])
+                        || Double.isNaN(values[Quantity.LONGITUDE.ordinal()])) {
+                    leftOut.add(line, "no latitude or longitude");
+                } else {
+                    collector.add(line, values);
+                }
+            }
+            default -> {
+                // Height, course and what devices add are not used.
+            }
+        }
+    }
+
+    private void set(Quantity quantity, double value) {
+        values[quantity.ordinal()] = value;
+    }
+
+    private static double number(String written) {
+        return written == null || written.length() > LONGEST_TEXT ? Double.NaN : DecimalText.parse(written.strip());
+    }
+
+    /** Refuses to go on beyond a bound. */
+    private static final class Bounded extends InputStream {
+
+        private final InputStream in;
+        private final String file;
+        private long left = LARGEST;
+
+        Bounded(InputStream in, String file) {
+            this.in = in;
+            this.file = file;
+        }
+
+        @Override
+        public int read() throws IOException {
+            used(1);
+            return in.read();
+        }
+
+        @Override
+        public int read(byte[] target, int offset, int length) throws IOException {
+            int read = in.read(target, offset, length);
+            used(Math.max(0, read));
+            return read;
+        }
+
+        private void used(int count) {
+            left -= count;
+            if (left < 0) {
+                throw new InputException(file, null, null, "is larger than 96 MB of GPX: cut it, or export a table");
+            }
+        }
+    }
+}

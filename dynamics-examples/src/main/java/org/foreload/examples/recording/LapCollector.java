@@ -1,0 +1,284 @@
+package org.foreload.examples.recording;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.file.InputException;
+import org.foreload.recording.Channel;
+import org.foreload.recording.Recording;
+
+/**
+ * Takes rows in the order of the file, sorts out those that cannot be used, and keeps the laps that are wanted. Memory
+ * is bounded: beyond {@link #MOST_ROWS} rows nothing more is kept, and that is told.
+ */
+final class LapCollector {
+
+    /** Rows that are kept at most, over all laps: fifty minutes at 100 Hz. */
+    static final int MOST_ROWS = 300_000;
+
+    /** Backward step of time, s, or of distance, m, that begins a new lap; a smaller one is a row out of order. */
+    private static final double TIME_RESET = 2;
+
+    private static final double DISTANCE_RESET = 20;
+
+    /** Pause of the logger, s, after which a new pass begins. */
+    private static final double PAUSE = 10;
+
+    private final String file;
+    private final Cut cut;
+    private final Set<Quantity> known;
+    private final LeftOut leftOut;
+    private final List<RecordedFile.Lap> laps = new ArrayList<>();
+    private final long[] missing = new long[Quantity.values().length];
+    private LocalPlane plane;
+    private Rows rows = new Rows(0, 0);
+    private double lastTime = Double.NaN;
+    private double lastDistance = Double.NaN;
+    private double lastSpeed = Double.NaN;
+    private double lastX = Double.NaN;
+    private double lastY = Double.NaN;
+    private double travelled;
+    private double lapColumn = Double.NaN;
+    private long lap = 1;
+    private int kept;
+    private long read;
+
+    /**
+     * @param file for errors
+     * @param cut which part is wanted
+     * @param known the columns that there are
+     * @param origin of the plane for positions on the globe; null to take the first
+     */
+    LapCollector(String file, Cut cut, Set<Quantity> known, RecordedFile.GlobePoint origin, LeftOut leftOut) {
+        this.file = file;
+        this.cut = cut;
+        this.known = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
+        this.leftOut = leftOut;
+        this.plane = origin == null ? null : new LocalPlane(origin.latitude(), origin.longitude());
+    }
+
+    /**
+     * One row.
+     *
+     * @param line where it stands
+     * @param values by {@link Quantity}; NaN where there is none
+     */
+    void add(long line, double[] values) {
+        read++;
+        for (Quantity quantity : known) {
+            double value = values[quantity.ordinal()];
+            if (!Double.isNaN(value) && !possible(quantity, value)) {
+                leftOut.add(line, quantity.word() + " that cannot be: read as missing");
+                values[quantity.ordinal()] = Double.NaN;
+            }
+            missing[quantity.ordinal()] += Double.isNaN(values[quantity.ordinal()]) ? 1 : 0;
+        }
+        place(values);
+        double time = values[Quantity.TIME.ordinal()];
+        double distance = values[Quantity.DISTANCE.ordinal()];
+        boolean timed = known.contains(Quantity.TIME);
+        if (timed ? Double.isNaN(time) : Double.isNaN(distance)) {
+            leftOut.add(line, timed ? "no time" : "no distance");
+            return;
+        }
+        String unusable = turn(line, values, time, distance, timed);
+        if (unusable != null) {
+            leftOut.add(line, unusable);
+            return;
+        }
+        advance(values, time, distance);
+        double station = known.contains(Quantity.DISTANCE) ? lastDistance : travelled;
+        if (!cut.holdsLap(lap) || !(cut.holds(station) || Double.isNaN(station))) {
+            return;
+        }
+        if (kept >= MOST_ROWS) {
+            leftOut.add(
+                    line, "more than the " + MOST_ROWS + " rows that are kept: choose some by --lap, --from and --to");
+            return;
+        }
+        if (rows.size == 0) {
+            rows = new Rows(lap, station);
+        }
+        rows.add(line, values);
+        kept++;
+    }
+
+    /** Begins a new lap where the file does; says why a row cannot be used. */
+    private String turn(long line, double[] values, double time, double distance, boolean timed) {
+        double number = values[Quantity.LAP.ordinal()];
+        boolean changed = !Double.isNaN(number) && !Double.isNaN(lapColumn) && number != lapColumn;
+        boolean reset = timed && (time < lastTime - TIME_RESET || time > lastTime + PAUSE)
+                || distance < lastDistance - DISTANCE_RESET;
+        if (!changed && !reset) {
+            if (timed && time <= lastTime) {
+                return time == lastTime ? "same time as the row before" : "time goes back";
+            }
+            if (!timed && distance <= lastDistance) {
+                return distance == lastDistance ? "same distance as the row before" : "distance goes back";
+            }
+        }
+        if (changed || reset) {
+            finish();
+            lap = Double.isNaN(number) ? lap + 1 : Math.round(number);
+            lastTime = Double.NaN;
+            lastDistance = Double.NaN;
+            travelled = 0;
+        } else if (Double.isNaN(lapColumn) && !Double.isNaN(number)) {
+            lap = Math.round(number);
+        }
+        lapColumn = Double.isNaN(number) ? lapColumn : number;
+        return null;
+    }
+
+    private void advance(double[] values, double time, double distance) {
+        double speed = values[Quantity.SPEED.ordinal()];
+        speed = Double.isNaN(speed) ? lastSpeed : speed;
+        double x = values[Quantity.X.ordinal()];
+        double y = values[Quantity.Y.ordinal()];
+        if (known.contains(Quantity.SPEED)) {
+            double step = (time - lastTime) * (speed + lastSpeed) / 2;
+            travelled += Double.isFinite(step) ? Math.max(0, step) : 0;
+        } else {
+            double step = Math.hypot(x - lastX, y - lastY);
+            travelled += Double.isFinite(step) && !Double.isNaN(lastTime) ? step : 0;
+        }
+        lastTime = time;
+        lastSpeed = speed;
+        lastX = Double.isNaN(x) ? lastX : x;
+        lastY = Double.isNaN(y) ? lastY : y;
+        boolean onward = !(distance <= lastDistance);
+        if (onward && !Double.isNaN(distance)) {
+            lastDistance = distance;
+        } else {
+            // A coarse distance stands still for some rows: it is known again where it moves.
+            values[Quantity.DISTANCE.ordinal()] = Double.NaN;
+        }
+    }
+
+    /** Positions on the globe become metres in a plane. */
+    private void place(double[] values) {
+        double latitude = values[Quantity.LATITUDE.ordinal()];
+        double longitude = values[Quantity.LONGITUDE.ordinal()];
+        if (Double.isNaN(latitude) || Double.isNaN(longitude)) {
+            return;
+        }
+        if (plane == null) {
+            plane = new LocalPlane(latitude, longitude);
+        }
+        values[Quantity.X.ordinal()] = plane.east(longitude);
+        values[Quantity.Y.ordinal()] = plane.north(latitude);
+    }
+
+    /** Whether a number can be meant: far beyond any car, but not beyond reason. */
+    private static boolean possible(Quantity quantity, double value) {
+        return switch (quantity) {
+            case TIME, DISTANCE, X, Y, BRAKE, THROTTLE -> Math.abs(value) < 1e12;
+            case SPEED -> value >= -1 && value <= 200;
+            case LONGITUDINAL, LATERAL -> Math.abs(value) <= 150;
+            case YAW_RATE -> Math.abs(value) <= 20;
+            case STEERING -> Math.abs(value) <= 50;
+            case LATITUDE -> Math.abs(value) < 90;
+            case LONGITUDE -> Math.abs(value) <= 360;
+            case LAP -> Math.abs(value) < 1e9;
+        };
+    }
+
+    private void finish() {
+        if (rows.size > 0) {
+            try {
+                laps.add(new RecordedFile.Lap(rows.lap, rows.recording(known)));
+            } catch (InvalidValueException e) {
+                leftOut.add(rows.first, rows.last, "lap " + rows.lap + ": " + e.field() + " must be " + e.allowed());
+                kept -= rows.size;
+            }
+        }
+        rows = new Rows(0, 0);
+    }
+
+    /**
+     * What was read.
+     *
+     * @throws InputException if no lap can be used
+     */
+    RecordedFile result(List<Columns.Column> columns) {
+        finish();
+        if (laps.isEmpty()) {
+            List<LeftOut.Range> ranges = leftOut.ranges();
+            String why = ranges.isEmpty()
+                    ? "no rows in the part that is asked for"
+                    : ranges.get(ranges.size() - 1).reason() + ", line "
+                            + ranges.get(ranges.size() - 1).first();
+            throw new InputException(file, null, null, "has no run that can be used: " + why);
+        }
+        List<RecordedFile.FoundChannel> channels = columns.stream()
+                .filter(column -> missing[column.quantity().ordinal()] < read)
+                .map(column -> new RecordedFile.FoundChannel(
+                        column.quantity().word(),
+                        column.header(),
+                        column.unit(),
+                        column.guessed(),
+                        missing[column.quantity().ordinal()]))
+                .toList();
+        List<RecordedFile.Unused> unused = leftOut.ranges().stream()
+                .map(range -> new RecordedFile.Unused(range.first(), range.last(), range.reason()))
+                .toList();
+        RecordedFile.GlobePoint origin =
+                plane == null ? null : new RecordedFile.GlobePoint(plane.latitude(), plane.longitude());
+        return new RecordedFile(file, laps, channels, read, unused, origin);
+    }
+
+    /** Growing columns of one lap. */
+    private static final class Rows {
+
+        private static final int FIRST = 256;
+
+        private final long lap;
+        private final double origin;
+        private double[][] columns = new double[Quantity.values().length][];
+        private int size;
+        private long first;
+        private long last;
+
+        Rows(long lap, double origin) {
+            this.lap = lap;
+            this.origin = origin;
+        }
+
+        void add(long line, double[] values) {
+            for (int q = 0; q < columns.length; q++) {
+                if (columns[q] == null && !Double.isNaN(values[q])) {
+                    columns[q] = new double[Math.max(FIRST, size + 1)];
+                    Arrays.fill(columns[q], 0, size, Double.NaN);
+                }
+                if (columns[q] != null) {
+                    if (columns[q].length <= size) {
+                        columns[q] = Arrays.copyOf(columns[q], 2 * size);
+                    }
+                    columns[q][size] = values[q];
+                }
+            }
+            first = size == 0 ? line : first;
+            last = line;
+            size++;
+        }
+
+        Recording recording(Set<Quantity> known) {
+            Map<Channel, double[]> found = new EnumMap<>(Channel.class);
+            for (Quantity quantity : Quantity.values()) {
+                double[] column = columns[quantity.ordinal()];
+                quantity.channel().ifPresent(channel -> {
+                    if (column != null) {
+                        found.put(channel, Arrays.copyOf(column, size));
+                    }
+                });
+            }
+            Recording recording = Recording.of(found);
+            return known.contains(Quantity.DISTANCE) ? recording : recording.startingAt(origin);
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package org.foreload.examples.recording;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.foreload.examples.file.DecimalText;
+
+/**
+ * How a table is written, found from its first lines: some loggers put lines about the session before the header, and a
+ * row of units behind it.
+ *
+ * @param format separator and quotes
+ * @param headers of the columns
+ * @param units of the columns; empty texts where there is no such row
+ * @param before lines before the first row of numbers
+ * @param decimalComma whether decimals follow a comma
+ */
+record Layout(CSVFormat format, List<String> headers, List<String> units, int before, boolean decimalComma) {
+
+    /** Lines in which the header must come. */
+    static final int MOST_LINES = 200;
+
+    /** Lines between a header and the numbers: units, and perhaps a blank one. */
+    private static final int MOST_BETWEEN = 3;
+
+    private static final char[] SEPARATORS = {',', ';', '\t', '|'};
+
+    private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?\\d+,\\d+");
+
+    /** The layout with the most columns among all separators; nothing if no header with numbers below it is found. */
+    static Optional<Layout> of(List<String> lines) {
+        Layout best = null;
+        for (char separator : SEPARATORS) {
+            CSVFormat format = CSVFormat.DEFAULT
+                    .builder()
+                    .setDelimiter(separator)
+                    .setIgnoreEmptyLines(false)
+                    .setIgnoreSurroundingSpaces(separator != '\t')
+                    .setTrailingData(true)
+                    .setLenientEof(true)
+                    .get();
+            Layout layout = of(lines, format, separator);
+            if (layout != null && (best == null || layout.headers.size() > best.headers.size())) {
+                best = layout;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static Layout of(List<String> lines, CSVFormat format, char separator) {
+        List<List<String>> rows = new ArrayList<>();
+        for (String line : lines) {
+            rows.add(line.indexOf(separator) < 0 ? List.of(line) : cells(line, format));
+        }
+        for (int i = 0; i + 1 < rows.size(); i++) {
+            List<String> headers = rows.get(i);
+            if (headers.size() < 2 || numbers(headers, separator) > 0) {
+                continue;
+            }
+            for (int k = i + 1; k <= i + MOST_BETWEEN && k < rows.size(); k++) {
+                List<String> row = rows.get(k);
+                // Some loggers end each line with a separator, or leave out the last empty cells.
+                boolean fits = Math.abs(row.size() - headers.size()) <= 1;
+                if (fits && 2 * numbers(row, separator) >= filled(row) && numbers(row, separator) >= 2) {
+                    List<String> units = k == i + 1 ? List.of() : rows.get(k - 1);
+                    return new Layout(
+                            format,
+                            List.copyOf(headers),
+                            padded(units, headers.size()),
+                            k,
+                            separator != ',' && comma(rows.subList(k, rows.size())));
+                }
+            }
+        }
+        return null;
+    }
+
+    private static List<String> padded(List<String> units, int size) {
+        List<String> padded = new ArrayList<>(units.subList(0, Math.min(size, units.size())));
+        padded.addAll(Collections.nCopies(size - padded.size(), ""));
+        padded.replaceAll(unit -> {
+            String bare = unit.strip().replaceAll("^[(\\[]|[)\\]]$", "");
+            return Units.known(bare) ? bare : "";
+        });
+        return List.copyOf(padded);
+    }
+
+    private static int numbers(List<String> cells, char separator) {
+        int count = 0;
+        for (String cell : cells) {
+            String text = cell.strip();
+            boolean number = !Double.isNaN(DecimalText.parse(text))
+                    || separator != ',' && COMMA_NUMBER.matcher(text).matches()
+                    || !Double.isNaN(ClockText.parse(text));
+            count += number ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static int filled(List<String> cells) {
+        return (int) cells.stream().filter(cell -> !cell.isBlank()).count();
+    }
+
+    private static boolean comma(List<List<String>> rows) {
+        boolean commas = false;
+        for (List<String> row : rows) {
+            for (String cell : row) {
+                commas |= COMMA_NUMBER.matcher(cell.strip()).matches();
+            }
+        }
+        return commas;
+    }
+
+    private static List<String> cells(String line, CSVFormat format) {
+        try (CSVParser parser = CSVParser.parse(line, format)) {
+            for (CSVRecord row : parser) {
+                return row.toList();
+            }
+        } catch (IOException | RuntimeException e) {
+            return List.of(line);
+        }
+        return List.of(line);
+    }
+
+    /** The number in a cell; NaN if there is none. */
+    double number(String cell) {
+        String text = cell.strip();
+        if (plain(text)) {
+            try {
+                return Double.parseDouble(decimalComma ? text.replace(',', '.') : text);
+            } catch (NumberFormatException e) {
+                return Double.NaN;
+            }
+        }
+        return ClockText.parse(text);
+    }
+
+    /** Whether a text has nothing but what a decimal number is written with: quicker than a pattern, row by row. */
+    private boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean digit = c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E';
+            if (!digit && !(decimalComma && c == ',')) {
+                return false;
+            }
+        }
+        return !text.isEmpty();
+    }
+}

@@ -1,0 +1,76 @@
+package org.foreload.examples.recording;
+
+import java.util.List;
+import org.foreload.recording.Recording;
+
+/**
+ * What was read from a file.
+ *
+ * @param name of the file, as the user wrote it
+ * @param laps in the order of the file; at least one
+ * @param channels which column holds what
+ * @param rows lines of numbers that were read, used or not
+ * @param leftOut lines that could not be used
+ * @param origin of the plane in which positions lie; null if they were metres already, or there are none
+ */
+public record RecordedFile(
+        String name, List<Lap> laps, List<FoundChannel> channels, long rows, List<Unused> leftOut, GlobePoint origin) {
+
+    /** Copies the lists. */
+    public RecordedFile {
+        laps = List.copyOf(laps);
+        channels = List.copyOf(channels);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /** The part of a file that is wanted, as reading it in part would give it. */
+    public RecordedFile cut(Cut cut) {
+        LapCut.check(name, laps, cut);
+        return new RecordedFile(
+                name,
+                laps.stream()
+                        .filter(lap -> cut.holdsLap(lap.number()))
+                        .map(lap -> LapCut.of(lap, cut))
+                        .toList(),
+                channels,
+                rows,
+                leftOut,
+                origin);
+    }
+
+    /**
+     * One lap.
+     *
+     * @param number as the file counts, or from 1
+     * @param recording its rows
+     */
+    public record Lap(long number, Recording recording) {}
+
+    /**
+     * A column that is used.
+     *
+     * @param name what it holds
+     * @param column its header
+     * @param unit in which it was read; empty for a plain number
+     * @param guessed whether nobody said so
+     * @param missing rows without a number in it
+     */
+    public record FoundChannel(String name, String column, String unit, boolean guessed, long missing) {}
+
+    /**
+     * Lines that could not be used.
+     *
+     * @param firstLine counted from 1
+     * @param lastLine counted from 1
+     * @param reason why
+     */
+    public record Unused(long firstLine, long lastLine, String reason) {}
+
+    /**
+     * A point on the globe.
+     *
+     * @param latitude degrees
+     * @param longitude degrees
+     */
+    public record GlobePoint(double latitude, double longitude) {}
+}

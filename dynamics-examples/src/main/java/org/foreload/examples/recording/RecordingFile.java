@@ -1,0 +1,47 @@
+package org.foreload.examples.recording;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.foreload.examples.file.InputException;
+
+/** Reads recorded runs: tables of text, and GPX. */
+public final class RecordingFile {
+
+    private RecordingFile() {}
+
+    /**
+     * Reads a file in memory that does not grow with it.
+     *
+     * @param path where
+     * @param wish which column holds what
+     * @param cut which part is wanted
+     * @param origin where on the globe the plane of the positions lies; null for the file's first point
+     * @throws InputException if there is no such file, or nothing in it can be used
+     */
+    public static RecordedFile read(Path path, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin) {
+        String file = path.toString();
+        if (Files.isDirectory(path)) {
+            throw new InputException(file, null, null, "must be a file, but is a directory");
+        }
+        if (!Files.exists(path)) {
+            throw new InputException(file, null, null, "no such file");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            return read(in, file, wish, cut, origin);
+        } catch (IOException e) {
+            throw new InputException(file, null, null, "cannot be read");
+        }
+    }
+
+    /** The same from a stream. */
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin)
+            throws IOException {
+        BufferedInputStream bytes = new BufferedInputStream(in);
+        return GpxRecording.looksLike(bytes)
+                ? GpxRecording.read(bytes, file, cut, origin)
+                : CsvRecording.read(bytes, file, wish, cut, origin);
+    }
+}

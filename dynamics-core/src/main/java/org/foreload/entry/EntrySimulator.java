@@ -65,6 +65,11 @@ public final class EntrySimulator {
         this.scales = EntryState.scales(car.chassis().mass());
     }
 
+    /** The same car in the same corner with another driver, who aims for the same exit. */
+    public EntrySimulator with(DriverSettings other) {
+        return new EntrySimulator(car, corner, other, exit, settings);
+    }
+
     /** The car. */
     public Car car() {
         return car;
@@ -146,8 +151,12 @@ public final class EntrySimulator {
      * ends before the exit, there they end.
      */
     public SpeedPlan expected(BrakePlan plan) {
-        EntrySimulator told = new EntrySimulator(car, corner, driver.with(Reaction.NONE), exit, settings);
-        Trace profile = told.run(plan.with(PedalDisturbance.NONE)).profile().orElseThrow();
+        EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));
+        return expected(told.profile().orElseThrow());
+    }
+
+    /** The speeds of a run that went as intended: what a driver who drives it again expects. */
+    public static SpeedPlan expected(Trace profile) {
         return new SpeedPlan(
                 profile.column("s_m").values(), profile.column("speed_mps").values());
     }

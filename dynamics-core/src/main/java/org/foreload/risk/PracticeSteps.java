@@ -8,6 +8,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
@@ -188,9 +189,10 @@ public record PracticeSteps(List<Step> steps, double reached) {
 
     /** The same plan from a later and later brake point, until the car does not make the corner. */
     private static EntryResult overdone(RiskStudy risks, BrakePlan plan) {
-        EntryResult entry = risks.asPlanned(plan);
+        SpeedPlan expected = risks.expected(plan);
+        EntryResult entry = risks.asPlanned(plan, expected);
         for (double later = OVERDONE_STEP; entry.made() && later <= OVERDONE_MOST; later += OVERDONE_STEP) {
-            entry = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later));
+            entry = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later), expected);
         }
         return entry;
     }

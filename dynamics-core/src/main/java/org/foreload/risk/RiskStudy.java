@@ -6,7 +6,9 @@ import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
-import org.foreload.driver.DriverSettings;
+import org.foreload.driver.LeftFoot;
+import org.foreload.driver.Reaction;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
@@ -20,7 +22,9 @@ import org.foreload.vehicle.Car;
  * numbers), so that plans differ by what they are and not by luck. Immutable; one study serves many threads.
  *
  * <p>The driver's hands feel the grip that there is; the plan for the exit and the foot on the brake expect the grip
- * that was planned for. Who has braked far too early sees it and comes off the brake: that is slow, and no failure.
+ * that was planned for. The foot reacts: it eases a wheel that stops, and brakes more where the car is faster than the
+ * plan without scatter leads to expect. Who has braked far too early sees it and comes off the brake: that is slow, and
+ * no failure.
  */
 public final class RiskStudy {
 
@@ -51,17 +55,34 @@ public final class RiskStudy {
 
     private final CornerStudy study;
     private final Scatter scatter;
+    private final Reaction reaction;
     private final List<double[]> points;
 
     /**
+     * A study of a driver whose foot reacts as that of a practised one.
+     *
      * @param study car, corner and driver
      * @param scatter of driver and grip
      * @param samples entries driven for each plan, 1 or more; best a power of two
      * @param seed of the draws
      */
     public RiskStudy(CornerStudy study, Scatter scatter, int samples, long seed) {
+        this(study, scatter, Reaction.practised(), samples, seed);
+    }
+
+    /**
+     * A study.
+     *
+     * @param study car, corner and driver
+     * @param scatter of driver and grip
+     * @param reaction of the foot, in place of that of the study's driver; {@link Reaction#NONE} to brake as told
+     * @param samples entries driven for each plan, 1 or more; best a power of two
+     * @param seed of the draws
+     */
+    public RiskStudy(CornerStudy study, Scatter scatter, Reaction reaction, int samples, long seed) {
         this.study = study;
         this.scatter = scatter;
+        this.reaction = reaction;
         this.points = LowDiscrepancy.points(DIMENSIONS, samples, seed);
     }
 
@@ -73,6 +94,11 @@ public final class RiskStudy {
     /** How driver and grip scatter. */
     public Scatter scatter() {
         return scatter;
+    }
+
+    /** How the foot reacts. */
+    public Reaction reaction() {
+        return reaction;
     }
 
     /** Entries driven for each plan. */
@@ -88,7 +114,8 @@ public final class RiskStudy {
      * @return empty if a stop left no entry at all
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
-        List<EntryResult> entries = sweep.run(points, point -> drive(plan, point)).stream()
+        SpeedPlan expected = expected(plan);
+        List<EntryResult> entries = sweep.run(points, point -> drive(plan, expected, point)).stream()
                 .flatMap(Optional::stream)
                 .toList();
         return entries.isEmpty() ? Optional.empty() : Optional.of(risk(plan, entries));
@@ -96,10 +123,11 @@ public final class RiskStudy {
 
     /** The risk of one plan on the calling thread. */
     public Risk of(BrakePlan plan) {
+        SpeedPlan expected = expected(plan);
         return risk(
                 plan,
                 IntStream.range(0, points.size())
-                        .mapToObj(i -> drive(plan, points.get(i)))
+                        .mapToObj(i -> drive(plan, expected, points.get(i)))
                         .toList());
     }
 
@@ -112,24 +140,29 @@ public final class RiskStudy {
         return Risk.of(plan, outcomes, times);
     }
 
-    private EntryResult drive(BrakePlan plan, double[] point) {
+    private EntryResult drive(BrakePlan plan, SpeedPlan expected, double[] point) {
         double grip = Math.max(LEAST_SHARE, 1 + deviation(scatter.grip(), point[GRIP]));
         Car car = study.simulator().car();
-        return simulator(scatter.grip() == 0 ? car : scaled(car, grip)).probe(missed(plan, point));
+        return simulator(scatter.grip() == 0 ? car : scaled(car, grip)).probe(missed(plan, point), expected);
     }
 
-    /** One entry without scatter, of the same driver. */
-    EntryResult asPlanned(BrakePlan plan) {
-        return simulator(study.simulator().car()).run(plan);
+    /** The speeds that the driver expects of a plan: those without scatter. */
+    SpeedPlan expected(BrakePlan plan) {
+        return simulator(study.simulator().car()).expected(plan);
+    }
+
+    /** One entry without scatter, of the same driver, who expects these speeds. */
+    EntryResult asPlanned(BrakePlan plan, SpeedPlan expected) {
+        return simulator(study.simulator().car()).run(plan, expected);
     }
 
     private EntrySimulator simulator(Car car) {
         EntrySimulator planned = study.simulator();
-        DriverSettings driver = planned.driver();
+        LeftFoot foot = planned.driver().leftFoot();
         return new EntrySimulator(
                 car,
                 planned.corner(),
-                driver.with(driver.leftFoot().withSlowestBraking(SLOWEST_BRAKING)),
+                planned.driver().with(foot.withSlowestBraking(SLOWEST_BRAKING).with(reaction)),
                 planned.exit(),
                 planned.settings());
     }

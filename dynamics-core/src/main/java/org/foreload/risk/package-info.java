@@ -11,8 +11,8 @@
  * {@link org.foreload.risk.SensibleRelease} weighs plans and gives a {@link org.foreload.risk.Choice};
  * {@link org.foreload.risk.PracticeSteps} plans the way from one release to another.
  *
- * <p><b>Valid when</b> deviations are independent and normal, and the driver makes nothing good on the way.
- * <b>Neglects</b> learning, tiredness, fear, and a corner's run-off. <b>Fails when</b> the scatter is so large that few
- * entries make the corner: then mean times rest on few.
+ * <p><b>Valid when</b> deviations are independent and normal, and the driver makes good on the way no more than the
+ * foot's {@link org.foreload.driver.Reaction} does. <b>Neglects</b> learning, tiredness, fear, and a corner's run-off.
+ * <b>Fails when</b> the scatter is so large that few entries make the corner: then mean times rest on few.
  */
 package org.foreload.risk;

@@ -12,13 +12,15 @@ import org.foreload.braking.FootError;
 import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.conventions.Checks;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
 import org.foreload.study.Sweep;
 
 /**
- * Pedals compared on the same intended release: the same leg, attempt by attempt, presses each of them.
+ * Pedals compared on the same intended release: the same leg, attempt by attempt, presses each of them. A driver whose
+ * foot reacts expects the speeds of the release as intended.
  *
  * @param leg how well the leg reproduces a push
  * @param attempts how many attempts, 2 or more
@@ -72,6 +74,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
                         simulator.exit(),
                         simulator.settings()))
                 .toList();
+        SpeedPlan expected = simulator.expected(plan);
         long[] seeds = new SplittableRandom(seed).longs(attempts).toArray();
         List<int[]> cases = new ArrayList<>();
         for (int pedal = 0; pedal < pedals.size(); pedal++) {
@@ -81,7 +84,9 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
         }
         List<Optional<EntryResult>> entries = sweep.run(
                 cases,
-                one -> simulators.get(one[0]).probe(plan.with(FootError.draw(pedals.get(one[0]), leg, seeds[one[1]]))));
+                one -> simulators
+                        .get(one[0])
+                        .probe(plan.with(FootError.draw(pedals.get(one[0]), leg, seeds[one[1]])), expected));
         List<Result> results = new ArrayList<>();
         for (int pedal = 0; pedal < pedals.size(); pedal++) {
             List<EntryResult> mine = entries.subList(pedal * attempts, (pedal + 1) * attempts).stream()

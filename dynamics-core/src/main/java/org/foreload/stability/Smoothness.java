@@ -10,7 +10,8 @@ import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
- * What an unsteady pedal costs: the same plan driven calmly and disturbed.
+ * What an unsteady pedal costs: the same plan driven calmly and disturbed. A driver whose foot reacts expects the
+ * speeds of the calm entry.
  *
  * @param calm the entry as intended
  * @param disturbed the entry with the disturbance
@@ -42,8 +43,8 @@ public record Smoothness(
 
     /** Drives the disturbed entry against a calm one that was driven before, with profile, by the same simulator. */
     public static Smoothness of(EntrySimulator simulator, EntryResult calm, PedalDisturbance disturbance) {
-        EntryResult disturbed = simulator.run(calm.plan().with(disturbance));
         Trace before = calm.profile().orElseThrow(() -> new IllegalArgumentException("the calm run has no profile"));
+        EntryResult disturbed = simulator.run(calm.plan().with(disturbance), EntrySimulator.expected(before));
         Trace after = disturbed.profile().orElseThrow();
         Sampled calmRun = new Sampled(simulator.car(), before);
         Sampled shakenRun = new Sampled(simulator.car(), after);

@@ -9,6 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.Reaction;
 import org.foreload.entry.Outcome;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
@@ -38,7 +39,7 @@ class RiskStudyTest {
 
     @Test
     void withoutScatterEveryTimeIsTheSame() {
-        Risk risk = risk(Scatter.NONE, 4, 1, LATEST);
+        Risk risk = new RiskStudy(STUDY, Scatter.NONE, Reaction.NONE, 4, 1).of(LATEST);
         assertEquals(STUDY.simulator().probe(LATEST).time(), risk.meanTime(), 1e-12);
         assertEquals(0, risk.timeDeviation(), 1e-12);
     }
@@ -145,7 +146,7 @@ class RiskStudyTest {
 
     @Test
     void theSensiblePlanIsSlowerAndSaferThanTheRecklessOne() {
-        RiskStudy risks = new RiskStudy(STUDY, Scatter.PRACTISED, 16, 1);
+        RiskStudy risks = new RiskStudy(STUDY, Scatter.PRACTISED, Reaction.NONE, 16, 1);
         Choice choice = SensibleRelease.among(risks, java.util.List.of(LATEST), new Sweep(2, Sweep.Progress.SILENT));
         Risk reckless = choice.reckless().orElseThrow();
         Risk sensible = choice.quickest(0.05).orElseThrow();

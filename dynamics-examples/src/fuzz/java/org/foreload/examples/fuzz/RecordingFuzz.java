@@ -2,7 +2,7 @@ package org.foreload.examples.fuzz;
 
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.RecordingAnswer;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;

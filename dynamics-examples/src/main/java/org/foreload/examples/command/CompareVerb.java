@@ -5,7 +5,7 @@ import java.util.List;
 import org.foreload.comparison.Comparison;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.CompareAnswer;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.examples.gallery.ComparePictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.recording.DemoRuns;

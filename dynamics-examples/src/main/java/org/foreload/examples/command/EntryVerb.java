@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "One entry into a corner, simulated: a car with pitch, roll, tyre and brake lags, and a driver who steers, brakes "
-                    + "as told, and leaves the corner with the throttle.",
+                    + "by the plan, eases a wheel that has stopped (--as-told: not), and leaves the corner with the throttle.",
             "",
             "The brake is told by when (--brake-point), how hard (--peak-deceleration, --build-up-time) and how it comes off "
                     + "(--release-…). An entry that fails is an answer, too: ran wide, spun, or locked up, where and why."
@@ -40,6 +40,9 @@ final class EntryVerb implements Verb {
 
     @Mixin
     private ReleaseOptions releaseOptions;
+
+    @Mixin
+    private FootOptions footOptions;
 
     @Mixin
     private StudyOptions studyOptions;
@@ -65,7 +68,7 @@ final class EntryVerb implements Verb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
             if (releaseOptions.brakePointGiven()) {
-                EntryResult entry = study.simulator().run(plan);
+                EntryResult entry = footOptions.simulator(study).run(plan);
                 common.picture().draw(() -> EntryPictures.of(study, entry));
                 return EntryAnswer.given(study, entry, all);
             }

@@ -116,6 +116,9 @@ final class PedalVerb implements Verb {
     private PlanOptions planOptions;
 
     @Mixin
+    private FootOptions footOptions;
+
+    @Mixin
     private SweepOptions sweepOptions;
 
     @Mixin
@@ -157,8 +160,8 @@ final class PedalVerb implements Verb {
                         travelResolution * mm,
                         lag));
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
-        List<PedalStudy.Result> results =
-                sweepOptions.run(console, "pedals", sweep -> pedalStudy.run(study.simulator(), plan, pedals, sweep));
+        List<PedalStudy.Result> results = sweepOptions.run(
+                console, "pedals", sweep -> pedalStudy.run(footOptions.simulator(study), plan, pedals, sweep));
         common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))

@@ -3,7 +3,7 @@ package org.foreload.examples.command;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
 import org.foreload.examples.recording.RecordedFile;

@@ -65,6 +65,9 @@ final class RiskVerb implements Verb {
     private boolean given;
 
     @Mixin
+    private FootOptions footOptions;
+
+    @Mixin
     private ReleaseOptions releaseOptions;
 
     @Mixin
@@ -92,7 +95,7 @@ final class RiskVerb implements Verb {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
+            RiskStudy risks = scatterOptions.risks(study, scatter, footOptions.reaction(), searchOptions.seed());
             List<BrakePlan> plans = given ? List.of(told(study, shape)) : searched(console, study);
             Risk risk = judged(console, risks, plans.get(0));
             Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();

@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import org.foreload.driver.Reaction;
 import org.foreload.file.InputException;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
@@ -99,8 +100,8 @@ final class ScatterOptions {
         return samples;
     }
 
-    RiskStudy risks(CornerStudy study, Scatter scatter, long seed) {
-        return new RiskStudy(study, scatter, samples, seed);
+    RiskStudy risks(CornerStudy study, Scatter scatter, Reaction reaction, long seed) {
+        return new RiskStudy(study, scatter, reaction, samples, seed);
     }
 
     private static void notNegative(String option, Double value, String unit) {

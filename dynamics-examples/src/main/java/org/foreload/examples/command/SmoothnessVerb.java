@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
@@ -115,6 +116,9 @@ final class SmoothnessVerb implements Verb {
     private PlanOptions planOptions;
 
     @Mixin
+    private FootOptions footOptions;
+
+    @Mixin
     private SweepOptions sweepOptions;
 
     @Mixin
@@ -146,9 +150,10 @@ final class SmoothnessVerb implements Verb {
                 ? new PedalDisturbance.Ripple(size, rippled)
                 : new PedalDisturbance.Hesitation(start, duration, size);
         BrakePlan plan = planOptions.plan(study);
-        EntryResult calm = study.simulator().run(plan);
-        Smoothness smoothness = Smoothness.of(study.simulator(), calm, disturbance);
-        List<Ripple> ripples = ripples(console, study, calm);
+        EntrySimulator simulator = footOptions.simulator(study);
+        EntryResult calm = simulator.run(plan);
+        Smoothness smoothness = Smoothness.of(simulator, calm, disturbance);
+        List<Ripple> ripples = ripples(console, simulator, calm);
         common.picture().draw(() -> picture(study, smoothness, ripples));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
@@ -198,18 +203,20 @@ final class SmoothnessVerb implements Verb {
                         .toArray());
     }
 
-    private List<Ripple> ripples(Console console, CornerStudy study, EntryResult calm) {
+    private List<Ripple> ripples(Console console, EntrySimulator simulator, EntryResult calm) {
         double ratio = Math.pow(highest / lowest, 1.0 / (frequencies - 1));
         List<Double> list = IntStream.range(0, frequencies)
                 .mapToObj(i -> lowest * Math.pow(ratio, i))
                 .toList();
-        return sweepOptions.run(console, "entries", sweep -> sweep.run(list, one -> ripple(study, calm, one))).stream()
+        return sweepOptions
+                .run(console, "entries", sweep -> sweep.run(list, one -> ripple(simulator, calm, one)))
+                .stream()
                 .flatMap(row -> row.stream())
                 .toList();
     }
 
-    private Ripple ripple(CornerStudy study, EntryResult calm, double one) {
-        return new Ripple(one, Smoothness.of(study.simulator(), calm, new PedalDisturbance.Ripple(size, one)));
+    private Ripple ripple(EntrySimulator simulator, EntryResult calm, double one) {
+        return new Ripple(one, Smoothness.of(simulator, calm, new PedalDisturbance.Ripple(size, one)));
     }
 
     private static Report row(PitchResponse pitch, Ripple ripple) {

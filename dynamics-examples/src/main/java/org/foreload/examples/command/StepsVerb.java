@@ -63,6 +63,9 @@ final class StepsVerb implements Verb {
     private ScatterOptions scatterOptions;
 
     @Mixin
+    private FootOptions footOptions;
+
+    @Mixin
     private SearchOptions searchOptions;
 
     @Mixin
@@ -87,7 +90,7 @@ final class StepsVerb implements Verb {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            RiskStudy risks = scatterOptions.risks(study, scatter, searchOptions.seed());
+            RiskStudy risks = scatterOptions.risks(study, scatter, footOptions.reaction(), searchOptions.seed());
             BrakePlan now = present(console, study, risks, shape);
             BrakePlan target = Searches.best(
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))

@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.foreload.examples.file.InputException;
-import org.foreload.examples.file.NearestName;
+import org.foreload.file.InputException;
+import org.foreload.file.NearestName;
 
 /**
  * Which column the user says holds what: {@code speed=Speed:km/h,brake=P front:bar}, or a JSON file {@code {"speed":

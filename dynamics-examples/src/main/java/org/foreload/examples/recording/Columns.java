@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /** Which column of a file holds what: as the user says, and for the rest a guess from names and units. */
 final class Columns {

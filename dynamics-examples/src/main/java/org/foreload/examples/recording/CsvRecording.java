@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /** Reads a logger's table line by line. */
 final class CsvRecording {

@@ -10,8 +10,8 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.foreload.examples.file.DecimalText;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.DecimalText;
+import org.foreload.file.InputException;
 
 /**
  * Reads the track points of a GPX file (GPS Exchange Format 1.0 and 1.1, topografix.com: {@code trk}, {@code trkseg},

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.recording.Channel;
 import org.foreload.recording.Recording;
 

@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.recording.Channel;
 import org.foreload.recording.Cleaning;
 import org.foreload.recording.Recording;

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.foreload.examples.file.DecimalText;
+import org.foreload.file.DecimalText;
 
 /**
  * How a table is written, found from its first lines: some loggers put lines about the session before the header, and a

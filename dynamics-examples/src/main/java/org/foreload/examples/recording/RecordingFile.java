@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 
 /** Reads recorded runs: tables of text, and GPX. */
 public final class RecordingFile {

@@ -22,7 +22,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.examples.file.InputException;
+import org.foreload.file.InputException;
 import org.foreload.recording.Channel;
 import org.foreload.recording.Cleaning;
 import org.foreload.recording.Recording;

@@ -33,7 +33,7 @@ import org.foreload.vehicle.Suspension.Response;
 final class RoadEquations {
 
     /** Number of bounds at a point. */
-    static final int BOUNDS = 22;
+    static final int BOUNDS = 24;
 
     /** Power, W, that no engine misses: it leaves the foot an inside on a car that has none. */
     private static final double IDLE_POWER = 10;
@@ -46,7 +46,8 @@ final class RoadEquations {
      * metre per second squared more than the engine gives yet. They settle what time alone leaves open, and come to less
      * than a tenth of a millisecond.
      */
-    private static final double PEDAL_PRICE = 1e-6;
+    private static final double PEDAL_PRICE = Double.parseDouble(System.getProperty("pp", "1e-4"));
+    private static final double BOTH_PRICE = Double.parseDouble(System.getProperty("bp", "0.02"));
 
     private final Car car;
     private final Hands hands;
@@ -295,6 +296,7 @@ final class RoadEquations {
             int force = tape.scaled(bicycle.lateral[axle], lateralScale[axle]);
             rooms[next++] = tape.minus(peak, force);
             rooms[next++] = tape.plus(peak, force);
+            rooms[next++] = bicycle.beforePeak[axle];
         }
         for (int wheel = 0; wheel < 4; wheel++) {
             rooms[next++] = tape.scaled(bicycle.rolling[wheel], rollingScale[wheel / 2]);
@@ -322,10 +324,15 @@ final class RoadEquations {
 
     private int price(MeshPoint point, int[] u, int slowness) {
         int hand = tape.square(tape.scaled(u[STEER_RATE], 1 / hands.steeringRate()));
+        if (point.steeringPrice() > 1) {
+            hand = tape.plus(hand, tape.square(tape.scaled(u[STEER], 20)));
+        }
         int left = tape.square(tape.scaled(u[BRAKE_ASKED_RATE], 1 / hands.brakeOnRate()));
         int right = tape.square(tape.minus(u[DRIVE_ASKED], u[DRIVE]));
+        int both = tape.scaled(tape.times(u[BRAKE_ASKED], u[DRIVE_ASKED]), BOTH_PRICE);
         int extra = tape.plus(
-                tape.scaled(hand, point.steeringPrice()), tape.scaled(tape.plus(left, right), PEDAL_PRICE));
+                tape.plus(tape.scaled(hand, point.steeringPrice()), both),
+                tape.plus(tape.scaled(left, PEDAL_PRICE), tape.scaled(right, 0.1 * PEDAL_PRICE)));
         return tape.times(slowness, tape.shifted(extra, 1));
     }
 }

@@ -7,8 +7,6 @@ import org.foreload.tyre.SlipCurve;
  * normalised slip vector, c(X) = (curve(x)/x)². A wheel with the lateral part y of that vector that carries the share p
  * of its longitudinal peak has c(X)·(X − y²) = p², and its lateral share is y·√c(X). So neither the root of a sum of
  * squares nor the sign of a force is in the way where a slip or a force is zero.
- *
- * <p>From the peak on, the curve is taken as level: the limit keeps every wheel on the rising side.
  */
 final class SlipShape {
 
@@ -26,8 +24,15 @@ final class SlipShape {
 
     private static final int ROUNDS = 60;
 
+    /** Normalised lateral slips up to which first guesses are kept, and how many to a unit. */
+    private static final int GUESSES_TO = 8;
+
+    private static final int GUESSES_PER_UNIT = 16;
+
     private final SlipCurve curve;
     private final double peakSquare;
+    private final boolean falls;
+    private final double[] guesses;
 
     private double c;
     private double slope;
@@ -43,6 +48,13 @@ final class SlipShape {
     SlipShape(SlipCurve curve) {
         this.curve = curve;
         this.peakSquare = curve.peakSlip() * curve.peakSlip();
+        this.falls = curve instanceof SlipCurve.MagicFormula;
+        this.guesses = new double[falls ? GUESSES_TO * GUESSES_PER_UNIT + 2 : 0];
+        for (int i = 0; i < guesses.length; i++) {
+            double lateral = (double) i / GUESSES_PER_UNIT;
+            double length = lateral == 0 ? curve.peakSlip() : curve.lengthOfLargestShare(lateral);
+            guesses[i] = length * length;
+        }
     }
 
     /** Square of the length at which the curve has its peak. */
@@ -59,6 +71,38 @@ final class SlipShape {
     int share(Tape tape, int square, int used) {
         solve(tape.value(square), tape.value(used));
         return tape.function(square, used, share, byLateral, byUsed, byLateralTwice, byBoth, byUsedTwice);
+    }
+
+    /** The node of the largest p² that a rolling wheel can have beside y². */
+    int most(Tape tape, int square) {
+        if (!falls) {
+            return tape.constant(1);
+        }
+        double y = tape.value(square);
+        double x = longest(y);
+        double curved = bend * (x - y) + 2 * slope;
+        return tape.function(square, c * (x - y), -c, -slope * slope / curved);
+    }
+
+    /** X at which c(X)·(X − y²) is largest. */
+    private double longest(double y) {
+        double place = Math.sqrt(y) * GUESSES_PER_UNIT;
+        if (!(place < guesses.length - 1)) {
+            double length = curve.lengthOfLargestShare(Math.sqrt(y));
+            at(length * length);
+            return length * length;
+        }
+        int i = (int) place;
+        double x = guesses[i] + (place - i) * (guesses[i + 1] - guesses[i]);
+        for (int round = 0; round < ROUNDS; round++) {
+            at(x);
+            double next = x - (slope * (x - y) + c) / (bend * (x - y) + 2 * slope);
+            if (!(Math.abs(next - x) > CLOSE * x)) {
+                break;
+            }
+            x = next > y ? next : (x + y) / 2;
+        }
+        return x;
     }
 
     /** √c for y² and p². */
@@ -90,11 +134,11 @@ final class SlipShape {
 
     /** X at which c(X)·(X − y²) is p²: it rises all the way. */
     private double length(double y, double q) {
-        if (q >= 1 - y / peakSquare) {
+        if (!falls && q >= 1 - y / peakSquare) {
             return y / (1 - q);
         }
         double low = y;
-        double high = peakSquare;
+        double high = falls ? longest(y) : peakSquare;
         double x = Math.min(high, y + q);
         for (int round = 0; round < ROUNDS; round++) {
             at(x);
@@ -118,7 +162,7 @@ final class SlipShape {
 
     /** Fills c and its derivatives over X. */
     private void at(double square) {
-        if (square >= peakSquare) {
+        if (!falls && square >= peakSquare) {
             c = 1 / square;
             slope = -c * c;
             bend = 2 * c * c * c;

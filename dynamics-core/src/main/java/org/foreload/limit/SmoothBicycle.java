@@ -26,6 +26,9 @@ final class SmoothBicycle {
 
     private static final double BENDS_TO = 0.9995;
 
+    /** Share of what it can carry that a wheel may be asked for, so that none comes to the edge of stopping. */
+    private static final double ROLLING_SHARE = 0.998;
+
     /** Brake force, N, too small to stop even a wheel in the air: as in the other form of these equations. */
     private static final double IDLE_FORCE = 1;
 
@@ -58,7 +61,10 @@ final class SmoothBicycle {
 
     final int[] lateralPeak = new int[2];
 
-    /** By wheel: load, N, and squared force, N², that the wheel could still carry before the peak of its slip. */
+    /** By axle: how far, in squares of it, the slip is before that of the pure lateral peak. */
+    final int[] beforePeak = new int[2];
+
+    /** By wheel: load, N, and squared force, N², that the wheel could carry beyond what is asked of it. */
     final int[] load = new int[4];
 
     final int[] rolling = new int[4];
@@ -217,7 +223,9 @@ final class SmoothBicycle {
         int asked = tape.minus(
                 tape.scaled(drive, mass * driveShare[axle] / 2), tape.scaled(brake, mass * brakeShare[axle] / 2));
         int askedSquare = tape.square(asked);
-        int risingSide = tape.shifted(tape.scaled(square, -1 / shape.peakSquare()), 1);
+        beforePeak[axle] = tape.shifted(tape.scaled(square, -1 / shape.peakSquare()), 1);
+        int mostUsed = shape.most(tape, square);
+        int mostShare = tape.sqrt(mostUsed);
         int[] peaks = new int[2];
         for (int side = 0; side < 2; side++) {
             int wheel = 2 * axle + side;
@@ -226,15 +234,16 @@ final class SmoothBicycle {
                     1 + tyre.loadSensitivity());
             int capacity = tape.times(load[wheel], friction);
             int peakX = tape.scaled(capacity, tyre.frictionX());
-            int ratio = carriedShare(tape, asked, peakX);
-            int used = tape.square(ratio);
+            int rollingPeak = tape.times(peakX, mostShare);
+            int ratio = carriedShare(tape, asked, rollingPeak);
+            int used = tape.times(tape.square(ratio), mostUsed);
             int force = tape.times(tape.times(capacity, normalised), shape.share(tape, square, used));
-            along[wheel] = tape.times(peakX, ratio);
+            along[wheel] = tape.times(rollingPeak, ratio);
             across[wheel] = tape.scaled(force, -tyre.frictionY());
             int left = tape.sqrt(tape.shifted(tape.scaled(used, -1), 1));
             peaks[side] = tape.scaled(tape.times(capacity, left), tyre.frictionY());
-            int most = tape.square(tape.shifted(peakX, IDLE_FORCE));
-            rolling[wheel] = tape.minus(tape.times(most, risingSide), askedSquare);
+            int most = tape.square(tape.shifted(tape.scaled(rollingPeak, ROLLING_SHARE), IDLE_FORCE));
+            rolling[wheel] = tape.minus(most, askedSquare);
         }
         lateral[axle] = tape.plus(across[2 * axle], across[2 * axle + 1]);
         lateralPeak[axle] = tape.plus(peaks[0], peaks[1]);

@@ -57,6 +57,8 @@ class ArchitectureTest {
             room("handling", "bicycle", "vehicle", "tyre", "load"),
             room("driver", "bicycle", "path", "braking", "vehicle", "tyre", "load", "ideal", "grip"),
             room("trace"),
+            room("collocation"),
+            room("limit", "collocation", "vehicle", "tyre", "load", "path", "ideal", "grip"),
             room(
                     "entry",
                     "parameter",
@@ -136,7 +138,7 @@ class ArchitectureTest {
     private static final String[] HIPPARCHUS_ROOMS = packages("tyre", "grip", "entry", "ideal", "study", "path");
 
     /** Packages that may use EJML: those that do linear algebra. */
-    private static final String[] EJML_ROOMS = packages("handling");
+    private static final String[] EJML_ROOMS = packages("handling", "collocation");
 
     /** The one public class that says of itself that it is a buffer: each evaluation of the equations fills it anew. */
     private static final String WORKING_BUFFER = ROOT + ".bicycle.WheelForces";

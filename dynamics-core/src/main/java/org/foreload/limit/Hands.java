@@ -1,6 +1,7 @@
 package org.foreload.limit;
 
 import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
 
 /**
  * What perfect hands and feet can still not do, and what they are not allowed to.
@@ -11,6 +12,7 @@ import org.foreload.conventions.Checks;
  * @param brakeBuildUp time in which the foot comes down to the peak, s
  * @param peakDeceleration most brake force over mass that the foot asks for, m/s²
  * @param axleShare share of the lateral peak, beside its longitudinal force, that an axle may use, below 1
+ * @param brakeUntil station, m, from which on the foot stays off the brake; infinite for a foot that is free
  */
 public record Hands(
         double steeringRate,
@@ -18,7 +20,8 @@ public record Hands(
         double throttleLag,
         double brakeBuildUp,
         double peakDeceleration,
-        double axleShare) {
+        double axleShare,
+        double brakeUntil) {
 
     /** How much faster the foot comes off the brake than it goes on. */
     private static final double OFF_OVER_ON = 10;
@@ -31,6 +34,9 @@ public record Hands(
         Checks.positive("brake_build_up_s", brakeBuildUp);
         Checks.positive("peak_deceleration_mps2", peakDeceleration);
         Checks.between("axle_share", axleShare, 0.1, 1);
+        if (Double.isNaN(brakeUntil)) {
+            throw new InvalidValueException("brake_until_m", brakeUntil, "a station or infinite");
+        }
     }
 
     /**
@@ -40,7 +46,12 @@ public record Hands(
      * @param peakDeceleration m/s²
      */
     public static Hands practised(double peakDeceleration) {
-        return new Hands(1.2, 0.04, 0.10, 0.25, peakDeceleration, 0.985);
+        return new Hands(1.2, 0.04, 0.10, 0.25, peakDeceleration, 0.985, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, but off the brake from a station on, m: 0 for one who brakes in a straight line only. */
+    public Hands withBrakeUntil(double station) {
+        return new Hands(steeringRate, brakeLag, throttleLag, brakeBuildUp, peakDeceleration, axleShare, station);
     }
 
     /** Fastest rise of what the foot asks of the brake, m/s³. */

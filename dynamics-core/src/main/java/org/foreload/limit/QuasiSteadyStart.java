@@ -52,9 +52,9 @@ final class QuasiSteadyStart {
         double brake = Math.max(0, -force);
         double drive = Math.max(0, force);
         double lateral = RoadPlane.lateral(square * curvature, grade, banking);
-        double yaw = car.chassis().yawInertia()
-                * (square * path.curvatureGradient(station) - deceleration * curvature);
-        double pitch = (car.chassis().cgHeight() * (drag - force) - car.aerodynamics().dragHeight() * drag) / wheelbase;
+        double yaw = car.chassis().yawInertia() * (square * path.curvatureGradient(station) - deceleration * curvature);
+        double pitch =
+                (car.chassis().cgHeight() * (drag - force) - car.aerodynamics().dragHeight() * drag) / wheelbase;
         double normal = RoadPlane.normal(square * curvature, grade, banking);
         WheelLoads loads = LoadTransfer.assemble(
                 transfer.frontAxle(normal, square),
@@ -66,8 +66,8 @@ final class QuasiSteadyStart {
         double frontDrive = car.driveline().drivenAxle().frontShare();
         double front = (car.chassis().cgToRearAxle() * mass * lateral + yaw) / wheelbase;
         double rear = (car.chassis().cgToFrontAxle() * mass * lateral - yaw) / wheelbase;
-        double frontSlip = -slip(
-                0, front, loads.frontLeft(), loads.frontRight(), (drive * frontDrive - brake * share) / 2);
+        double frontSlip =
+                -slip(0, front, loads.frontLeft(), loads.frontRight(), (drive * frontDrive - brake * share) / 2);
         double rearSlip = -slip(
                 1, rear, loads.rearLeft(), loads.rearRight(), (drive * (1 - frontDrive) - brake * (1 - share)) / 2);
 
@@ -82,8 +82,7 @@ final class QuasiSteadyStart {
         x[Unknowns.ROLL] = lateral;
         x[Unknowns.FRONT_SLIP] = frontSlip;
         x[Unknowns.REAR_SLIP] = rearSlip;
-        x[Unknowns.STEER] = Math.atan2(
-                        x[Unknowns.VY] + car.chassis().cgToFrontAxle() * yawRate, x[Unknowns.VX])
+        x[Unknowns.STEER] = Math.atan2(x[Unknowns.VY] + car.chassis().cgToFrontAxle() * yawRate, x[Unknowns.VX])
                 - Math.atan(frontSlip);
         x[Unknowns.BRAKE] = brake / mass;
         x[Unknowns.DRIVE] = drive / mass;

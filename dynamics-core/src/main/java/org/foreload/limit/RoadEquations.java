@@ -22,6 +22,9 @@ import static org.foreload.limit.Unknowns.VY;
 import static org.foreload.limit.Unknowns.YAW_RATE;
 
 import java.util.Arrays;
+import java.util.List;
+import org.foreload.collocation.PointValues;
+import org.foreload.collocation.StageEquations;
 import org.foreload.conventions.Gravity;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Suspension.Response;
@@ -30,7 +33,33 @@ import org.foreload.vehicle.Suspension.Response;
  * Car, hands and feet on a road, per metre of the line: rates of the scaled states, the price of a metre, and the
  * bounds. One instance serves one thread: it keeps a tape.
  */
-final class RoadEquations {
+final class RoadEquations implements StageEquations {
+
+    /**
+     * A point at which the equations hold, and what bounds the unknowns there.
+     *
+     * @param station m
+     * @param curvature of the line, 1/m
+     * @param grade rad
+     * @param banking rad
+     * @param lowestOffset m, to the left
+     * @param highestOffset m, to the left
+     * @param headingBound bound of the heading error to both sides, rad
+     * @param lowestSpeed m/s
+     * @param steeringPrice price of turning the steering wheel at full rate, as a share of the time it takes
+     * @param brakePrice price of asking for 5 m/s² of brake, likewise
+     */
+    record Place(
+            double station,
+            double curvature,
+            double grade,
+            double banking,
+            double lowestOffset,
+            double highestOffset,
+            double headingBound,
+            double lowestSpeed,
+            double steeringPrice,
+            double brakePrice) {}
 
     /** Number of bounds at a point. */
     static final int BOUNDS = 24;
@@ -43,14 +72,20 @@ final class RoadEquations {
 
     /**
      * Prices, as shares of the time spent: of lifting or pressing the brake pedal at its full rate, and of asking for a
-     * metre per second squared more than the engine gives yet. They settle what time alone leaves open, and come to less
-     * than a tenth of a millisecond.
+     * metre per second squared more than the engine gives yet, the latter a tenth. They settle what time alone leaves
+     * open, and cost less than a millisecond.
      */
-    private static final double PEDAL_PRICE = Double.parseDouble(System.getProperty("pp", "1e-4"));
-    private static final double BOTH_PRICE = Double.parseDouble(System.getProperty("bp", "0.02"));
+    private static final double PEDAL_PRICE = 1e-3;
+
+    /**
+     * Price of asking for brake and drive at once, as a share of the time for each (m/s²)²: more than it could ever be
+     * worth, so that there is one foot for both.
+     */
+    private static final double BOTH_PRICE = 0.02;
 
     private final Car car;
     private final Hands hands;
+    private final List<Place> points;
     private final SmoothBicycle bicycle;
     private final Tape tape = new Tape(ALL);
     private final boolean[] atOnce = new boolean[STATES];
@@ -59,11 +94,14 @@ final class RoadEquations {
     private final double[] rollingScale = new double[2];
     private final int[] rates = new int[STATES];
     private final int[] rooms = new int[BOUNDS];
+    private int slowness;
+    private int price;
     private final double[] sum = new double[ALL];
     private final double[] slownessSlope = new double[ALL];
     private final double[] half = new double[ALL * ALL];
 
-    RoadEquations(Car car, Hands hands) {
+    RoadEquations(Car car, Hands hands, List<Place> points) {
+        this.points = List.copyOf(points);
         this.car = car;
         this.hands = hands;
         this.bicycle = new SmoothBicycle(car);
@@ -114,8 +152,23 @@ final class RoadEquations {
         return scale.clone();
     }
 
-    /** Whether a state follows at once and has no memory. */
-    boolean atOnce(int state) {
+    @Override
+    public int states() {
+        return STATES;
+    }
+
+    @Override
+    public int controls() {
+        return Unknowns.CONTROLS;
+    }
+
+    @Override
+    public int bounds() {
+        return BOUNDS;
+    }
+
+    @Override
+    public boolean atOnce(int state) {
         return atOnce[state];
     }
 
@@ -129,72 +182,65 @@ final class RoadEquations {
         return tape;
     }
 
-    /** Values alone. */
-    void values(MeshPoint point, double[] unknowns, int at, PointValues into) {
-        tape.restart(false);
-        record(point, unknowns, at, into);
+    @Override
+    public void values(int point, double[] unknowns, PointValues into) {
+        values(points.get(point), unknowns, point * ALL, into);
     }
 
-    /**
-     * Values, slopes and the curvature of the Lagrangian.
-     *
-     * @param costWeight weight of the price
-     * @param rateWeights weights of the rates, starting at {@code rateAt}
-     * @param roomWeights weights of the bounds, starting at {@code roomAt}
-     */
-    void derivatives(
-            MeshPoint point,
+    /** Values at any place. */
+    void values(Place place, double[] unknowns, int at, PointValues into) {
+        tape.restart(false);
+        record(place, unknowns, at, into);
+    }
+
+    /** Time of a metre at the last evaluation, s/m. */
+    double slowness() {
+        return tape.value(slowness);
+    }
+
+    @Override
+    public void derivatives(
+            int point,
             double[] unknowns,
-            int at,
             double costWeight,
             double[] rateWeights,
-            int rateAt,
             double[] roomWeights,
-            int roomAt,
             PointValues into) {
         tape.restart(true);
-        int[] ends = record(point, unknowns, at, into);
-        int slowness = ends[0];
-        int price = ends[1];
+        record(points.get(point), unknowns, point * ALL, into);
+        double perMetre = tape.value(slowness);
         tape.gradient(slowness, 1, slownessSlope, 0);
         for (int i = 0; i < STATES; i++) {
-            tape.gradient(rates[i], (atOnce[i] ? 1 : into.slowness) / scale[i], into.rateSlope, i * ALL);
+            tape.gradient(rates[i], (atOnce[i] ? 1 : perMetre) / scale[i], into.rateSlope(), i * ALL);
             if (!atOnce[i]) {
                 double rate = tape.value(rates[i]) / scale[i];
                 for (int j = 0; j < ALL; j++) {
-                    into.rateSlope[i * ALL + j] += rate * slownessSlope[j];
+                    into.rateSlope()[i * ALL + j] += rate * slownessSlope[j];
                 }
             }
         }
-        tape.gradient(price, 1, into.costSlope, 0);
+        tape.gradient(price, 1, into.costSlope(), 0);
         for (int i = 0; i < BOUNDS; i++) {
-            tape.gradient(rooms[i], 1, into.roomSlope, i * ALL);
+            tape.gradient(rooms[i], 1, into.roomSlope(), i * ALL);
         }
-        curvature(costWeight, rateWeights, rateAt, roomWeights, roomAt, slowness, price, into);
+        curvature(costWeight, rateWeights, roomWeights, perMetre, into.curvature());
     }
 
     /**
-     * Most states change per second by r and per metre by r·w, with w the slowness; the sum of products is bent as w·Σλr
-     * and Σλr·w are, and by the product of their slopes.
+     * Most states change per second by r and per metre by r·w, with w the slowness; the sum of products is bent as
+     * w·Σλr and Σλr·w are, and by the product of their slopes.
      */
     private void curvature(
-            double costWeight,
-            double[] rateWeights,
-            int rateAt,
-            double[] roomWeights,
-            int roomAt,
-            int slowness,
-            int price,
-            PointValues into) {
+            double costWeight, double[] rateWeights, double[] roomWeights, double perMetre, double[] curvature) {
         Arrays.fill(half, 0);
         Arrays.fill(sum, 0);
         double whole = 0;
         for (int i = 0; i < STATES; i++) {
-            double weight = rateWeights[rateAt + i] / scale[i];
+            double weight = rateWeights[i] / scale[i];
             if (atOnce[i]) {
                 tape.weigh(rates[i], weight);
             } else {
-                tape.weigh(rates[i], weight * into.slowness);
+                tape.weigh(rates[i], weight * perMetre);
                 tape.addGradient(rates[i], weight, sum, 0);
                 whole += weight * tape.value(rates[i]);
             }
@@ -202,19 +248,19 @@ final class RoadEquations {
         tape.weigh(slowness, whole);
         tape.weigh(price, costWeight);
         for (int i = 0; i < BOUNDS; i++) {
-            tape.weigh(rooms[i], roomWeights[roomAt + i]);
+            tape.weigh(rooms[i], roomWeights[i]);
         }
         tape.addCurvature(half);
         for (int i = 0; i < ALL; i++) {
             for (int j = 0; j <= i; j++) {
                 double bend = half[i * ALL + j] + sum[i] * slownessSlope[j] + sum[j] * slownessSlope[i];
-                into.curvature[i * ALL + j] = bend;
-                into.curvature[j * ALL + i] = bend;
+                curvature[i * ALL + j] = bend;
+                curvature[j * ALL + i] = bend;
             }
         }
     }
 
-    private int[] record(MeshPoint point, double[] x, int at, PointValues into) {
+    private void record(Place point, double[] x, int at, PointValues into) {
         int[] u = new int[ALL];
         for (int i = 0; i < ALL; i++) {
             u[i] = tape.input(i, x[at + i] * scale[i], scale[i]);
@@ -237,7 +283,7 @@ final class RoadEquations {
         int cos = tape.cos(u[HEADING_ERROR]);
         int stretch = tape.shifted(tape.scaled(u[OFFSET], -point.curvature()), 1);
         int progress = tape.over(tape.minus(tape.times(u[VX], cos), tape.times(u[VY], sin)), stretch);
-        int slowness = tape.inverse(progress);
+        slowness = tape.inverse(progress);
         double cosBank = Math.cos(point.banking());
         rates[OFFSET] = tape.plus(tape.times(u[VX], sin), tape.times(u[VY], cos));
         rates[HEADING_ERROR] = tape.minus(u[YAW_RATE], tape.scaled(progress, point.curvature()));
@@ -253,17 +299,15 @@ final class RoadEquations {
         rates[DRIVE] = lag(u[DRIVE_ASKED], u[DRIVE], hands.throttleLag());
         rates[BRAKE_ASKED] = u[BRAKE_ASKED_RATE];
         bounds(point, u, stretch);
-        int price = price(point, u, slowness);
+        price = price(point, u);
 
-        into.slowness = tape.value(slowness);
-        into.cost = tape.value(price);
+        into.cost(tape.value(price));
         for (int i = 0; i < STATES; i++) {
-            into.rate[i] = tape.value(rates[i]) / scale[i] * (atOnce[i] ? 1 : into.slowness);
+            into.rate()[i] = tape.value(rates[i]) / scale[i] * (atOnce[i] ? 1 : tape.value(slowness));
         }
         for (int i = 0; i < BOUNDS; i++) {
-            into.room[i] = tape.value(rooms[i]);
+            into.room()[i] = tape.value(rooms[i]);
         }
-        return new int[] {slowness, price};
     }
 
     private void follow(Response response, int[] u, int state, int target) {
@@ -289,7 +333,7 @@ final class RoadEquations {
         return seconds == 0 ? off : tape.scaled(off, 1 / seconds);
     }
 
-    private void bounds(MeshPoint point, int[] u, int stretch) {
+    private void bounds(Place point, int[] u, int stretch) {
         int next = 0;
         for (int axle = 0; axle < 2; axle++) {
             int peak = tape.scaled(bicycle.lateralPeak[axle], hands.axleShare() * lateralScale[axle]);
@@ -307,8 +351,7 @@ final class RoadEquations {
         rooms[next++] = tape.shifted(used, 1);
         next = between(next, u[OFFSET], point.lowestOffset(), point.highestOffset(), 1);
         next = between(next, u[STEER_RATE], -hands.steeringRate(), hands.steeringRate(), hands.steeringRate());
-        next = between(
-                next, u[BRAKE_ASKED_RATE], -hands.brakeOffRate(), hands.brakeOnRate(), hands.brakeOnRate());
+        next = between(next, u[BRAKE_ASKED_RATE], -hands.brakeOffRate(), hands.brakeOnRate(), hands.brakeOnRate());
         next = between(next, u[BRAKE_ASKED], 0, hands.peakDeceleration(), scale[BRAKE_ASKED]);
         rooms[next++] = tape.scaled(u[DRIVE_ASKED], 1 / scale[DRIVE_ASKED]);
         rooms[next++] = tape.shifted(stretch, -LEAST_STRETCH);
@@ -322,13 +365,20 @@ final class RoadEquations {
         return next + 2;
     }
 
-    private int price(MeshPoint point, int[] u, int slowness) {
+    private int price(Place point, int[] u) {
         int hand = tape.square(tape.scaled(u[STEER_RATE], 1 / hands.steeringRate()));
         if (point.steeringPrice() > 1) {
-            hand = tape.plus(hand, tape.square(tape.scaled(u[STEER], 20)));
+            hand = tape.plus(hand, tape.square(tape.scaled(u[STEER], 1 / scale[STEER])));
         }
         int left = tape.square(tape.scaled(u[BRAKE_ASKED_RATE], 1 / hands.brakeOnRate()));
         int right = tape.square(tape.minus(u[DRIVE_ASKED], u[DRIVE]));
+        if (point.brakePrice() > 0) {
+            left = tape.plus(
+                    left,
+                    tape.scaled(
+                            tape.square(tape.scaled(u[BRAKE_ASKED], 1 / scale[BRAKE_ASKED])),
+                            point.brakePrice() / PEDAL_PRICE));
+        }
         int both = tape.scaled(tape.times(u[BRAKE_ASKED], u[DRIVE_ASKED]), BOTH_PRICE);
         int extra = tape.plus(
                 tape.plus(tape.scaled(hand, point.steeringPrice()), both),

@@ -69,9 +69,7 @@ final class SmoothBicycle {
 
     final int[] rolling = new int[4];
 
-    /**
-     * @throws InvalidValueException if a tyre is none of the ready ones: the equations need the curve's formula
-     */
+    /** @throws InvalidValueException if a tyre is none of the ready ones: the equations need the curve's formula */
     SmoothBicycle(Car car) {
         this.car = car;
         this.transfer = LoadTransfer.of(car);
@@ -87,7 +85,8 @@ final class SmoothBicycle {
         if (tyre instanceof FrictionTyre friction) {
             return friction;
         }
-        throw new InvalidValueException(field, Double.NaN, "a friction tyre: of another model the slopes are not known");
+        throw new InvalidValueException(
+                field, Double.NaN, "a friction tyre: of another model the slopes are not known");
     }
 
     /**
@@ -133,8 +132,7 @@ final class SmoothBicycle {
 
         int tanSteer = tape.over(sinSteer, cosSteer);
         int course = tape.over(tape.plus(vy, tape.scaled(yawRate, toFront)), vx);
-        frontSlip = tape.over(
-                tape.minus(course, tanSteer), tape.shifted(tape.times(course, tanSteer), 1));
+        frontSlip = tape.over(tape.minus(course, tanSteer), tape.shifted(tape.times(course, tanSteer), 1));
         rearSlip = tape.over(tape.minus(vy, tape.scaled(yawRate, toRear)), vx);
 
         loads(tape, turning, speedSquared, pitch, roll, grade, banking);
@@ -144,8 +142,7 @@ final class SmoothBicycle {
         axle(tape, 1, rearLateral, brake, drive, mass, along, across);
         int frontX = tape.plus(along[0], along[1]);
         int rearX = tape.plus(along[2], along[3]);
-        int bodyX = tape.plus(
-                tape.minus(tape.times(frontX, cosSteer), tape.times(lateral[0], sinSteer)), rearX);
+        int bodyX = tape.plus(tape.minus(tape.times(frontX, cosSteer), tape.times(lateral[0], sinSteer)), rearX);
         int frontBodyY = tape.plus(tape.times(lateral[0], cosSteer), tape.times(frontX, sinSteer));
         int bodyY = tape.plus(frontBodyY, lateral[1]);
         int frontTurning = tape.minus(
@@ -155,11 +152,11 @@ final class SmoothBicycle {
                 tape.minus(tape.scaled(frontBodyY, toFront), tape.scaled(lateral[1], toRear)),
                 tape.plus(
                         tape.scaled(frontTurning, car.chassis().frontTrack() / 2),
-                        tape.scaled(tape.minus(along[3], along[2]), car.chassis().rearTrack() / 2)));
+                        tape.scaled(
+                                tape.minus(along[3], along[2]), car.chassis().rearTrack() / 2)));
 
         double sideGravity = Gravity.G * Math.sin(banking) * Math.cos(grade);
-        accelerationX = tape.shifted(
-                tape.scaled(tape.minus(bodyX, drag), 1 / mass), -RoadPlane.slowing(grade));
+        accelerationX = tape.shifted(tape.scaled(tape.minus(bodyX, drag), 1 / mass), -RoadPlane.slowing(grade));
         rollTarget = tape.scaled(bodyY, 1 / mass);
         accelerationY = tape.shifted(rollTarget, sideGravity);
         yawAcceleration = tape.scaled(moment, 1 / car.chassis().yawInertia());
@@ -169,14 +166,23 @@ final class SmoothBicycle {
                 tape.scaled(bodyX, height / wheelbase));
     }
 
-    private void loads(
-            Tape tape, int turning, int speedSquared, int pitch, int roll, double grade, double banking) {
+    private void loads(Tape tape, int turning, int speedSquared, int pitch, int roll, double grade, double banking) {
         double flat = RoadPlane.normal(0, grade, banking);
         double perTurning = RoadPlane.normal(1, grade, banking) - flat;
-        int front = axleLoad(tape, transfer.frontAxle(flat, 0), transfer.frontAxle(1, 0) * perTurning,
-                transfer.frontAxle(0, 1), turning, speedSquared);
-        int rear = axleLoad(tape, transfer.rearAxle(flat, 0), transfer.rearAxle(1, 0) * perTurning,
-                transfer.rearAxle(0, 1), turning, speedSquared);
+        int front = axleLoad(
+                tape,
+                transfer.frontAxle(flat, 0),
+                transfer.frontAxle(1, 0) * perTurning,
+                transfer.frontAxle(0, 1),
+                turning,
+                speedSquared);
+        int rear = axleLoad(
+                tape,
+                transfer.rearAxle(flat, 0),
+                transfer.rearAxle(1, 0) * perTurning,
+                transfer.rearAxle(0, 1),
+                turning,
+                speedSquared);
         int frontNow = tape.plus(front, pitch);
         int rearNow = tape.minus(rear, pitch);
         front = tape.minus(positive(tape, frontNow), positive(tape, tape.scaled(rearNow, -1)));
@@ -213,8 +219,7 @@ final class SmoothBicycle {
         return tape.function(node, result, 0.5 + 0.75 * t - 0.25 * square * t, 0.75 * (1 - square) / liftBand);
     }
 
-    private void axle(
-            Tape tape, int axle, int slip, int brake, int drive, double mass, int[] along, int[] across) {
+    private void axle(Tape tape, int axle, int slip, int brake, int drive, double mass, int[] along, int[] across) {
         FrictionTyre tyre = tyres[axle];
         SlipShape shape = shapes[axle];
         double stiffness = tyre.corneringStiffnessPerLoad() / tyre.frictionY();

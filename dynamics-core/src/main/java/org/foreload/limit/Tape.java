@@ -6,8 +6,8 @@ import java.util.Arrays;
  * A record of one evaluation: every operation leaves its value, its gradient with respect to the inputs, and its own
  * partial derivatives up to the second order. From them the curvature of any weighted sum of results follows in one
  * sweep back: each operation adds its weight times its own second derivatives between the gradients of its operands
- * (forward gradients, reverse weights; A. Griewank, A. Walther, Evaluating Derivatives, ch. 3 and 8, from memory). Exact
- * but for rounding.
+ * (forward gradients, reverse weights; A. Griewank, A. Walther, Evaluating Derivatives, ch. 3 and 8, from memory).
+ * Exact but for rounding.
  *
  * <p>An operation returns the number of its result. Records are reused: {@link #restart} forgets all, so an evaluation
  * makes no garbage.

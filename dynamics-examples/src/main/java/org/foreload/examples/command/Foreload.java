@@ -36,6 +36,7 @@ import picocli.CommandLine.TypeConversionException;
             LoadsVerb.class,
             GripVerb.class,
             IdealVerb.class,
+            LimitVerb.class,
             EntryVerb.class,
             ExploreVerb.class,
             BestVerb.class,

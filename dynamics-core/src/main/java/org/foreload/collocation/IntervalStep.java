@@ -1,8 +1,4 @@
-package org.foreload.limit;
-
-import static org.foreload.limit.Unknowns.ALL;
-import static org.foreload.limit.Unknowns.CONTROLS;
-import static org.foreload.limit.Unknowns.STATES;
+package org.foreload.collocation;
 
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -15,6 +11,10 @@ import org.ejml.dense.row.CommonOps_DDRM;
  */
 final class IntervalStep {
 
+    private final StageEquations equations;
+    private final int states;
+    private final int controlsEach;
+    private final int all;
     private final int points;
     private final int stacked;
 
@@ -33,16 +33,20 @@ final class IntervalStep {
 
     final double[] linear;
 
-    IntervalStep(int points) {
+    IntervalStep(StageEquations equations, int points) {
+        this.equations = equations;
+        this.states = equations.states();
+        this.controlsEach = equations.controls();
+        this.all = states + controlsEach;
         this.points = points;
-        this.stacked = points * STATES;
-        this.free = STATES + points * CONTROLS;
+        this.stacked = points * states;
+        this.free = states + points * controlsEach;
         this.jacobian = new DMatrixRMaj(stacked, stacked);
         this.inverse = new DMatrixRMaj(stacked, stacked);
         this.right = new DMatrixRMaj(stacked, free + 1);
         this.solution = new DMatrixRMaj(stacked, free + 1);
-        this.map = new double[points * ALL * (free + 1)];
-        this.product = new double[ALL * (free + 1)];
+        this.map = new double[points * all * (free + 1)];
+        this.product = new double[all * (free + 1)];
         this.quadratic = new double[free * free];
         this.linear = new double[free];
     }
@@ -53,35 +57,29 @@ final class IntervalStep {
      * @return false if they cannot be solved
      */
     boolean linearise(
-            Collocation collocation,
-            double length,
-            RoadEquations equations,
-            PointValues[] values,
-            int first,
-            double[] defect,
-            int defectAt) {
+            Collocation collocation, double length, PointValues[] values, int first, double[] defect, int defectAt) {
         right.zero();
         jacobian.zero();
         for (int i = 0; i < points; i++) {
-            double[] slope = values[first + i].rateSlope;
-            for (int row = 0; row < STATES; row++) {
-                int r = i * STATES + row;
+            double[] slope = values[first + i].rateSlope();
+            for (int row = 0; row < states; row++) {
+                int r = i * states + row;
                 boolean atOnce = equations.atOnce(row);
                 double factor = atOnce ? 1 : length;
                 int target = r * stacked;
                 if (!atOnce) {
                     for (int j = 0; j < points; j++) {
-                        jacobian.data[target + j * STATES + row] = collocation.slope(i, j);
+                        jacobian.data[target + j * states + row] = collocation.slope(i, j);
                     }
                     right.data[r * (free + 1) + row] = -collocation.slope(i, -1);
                 }
-                int diagonal = target + i * STATES;
-                for (int col = 0; col < STATES; col++) {
-                    jacobian.data[diagonal + col] -= factor * slope[row * ALL + col];
+                int diagonal = target + i * states;
+                for (int col = 0; col < states; col++) {
+                    jacobian.data[diagonal + col] -= factor * slope[row * all + col];
                 }
-                int controls = r * (free + 1) + STATES + i * CONTROLS;
-                for (int col = 0; col < CONTROLS; col++) {
-                    right.data[controls + col] = factor * slope[row * ALL + STATES + col];
+                int controls = r * (free + 1) + states + i * controlsEach;
+                for (int col = 0; col < controlsEach; col++) {
+                    right.data[controls + col] = factor * slope[row * all + states + col];
                 }
                 right.data[r * (free + 1) + free] = -defect[defectAt + r];
             }
@@ -91,12 +89,12 @@ final class IntervalStep {
         }
         CommonOps_DDRM.mult(inverse, right, solution);
         for (int i = 0; i < points; i++) {
-            int at = i * ALL * (free + 1);
-            System.arraycopy(solution.data, i * STATES * (free + 1), map, at, STATES * (free + 1));
-            for (int c = 0; c < CONTROLS; c++) {
-                int row = at + (STATES + c) * (free + 1);
+            int at = i * all * (free + 1);
+            System.arraycopy(solution.data, i * states * (free + 1), map, at, states * (free + 1));
+            for (int c = 0; c < controlsEach; c++) {
+                int row = at + (states + c) * (free + 1);
                 java.util.Arrays.fill(map, row, row + free + 1, 0);
-                map[row + STATES + i * CONTROLS + c] = 1;
+                map[row + states + i * controlsEach + c] = 1;
             }
         }
         return Double.isFinite(solution.data[0]);
@@ -115,7 +113,7 @@ final class IntervalStep {
      */
     void add(int i, double[] curvature, double[] gradient, int gradientAt, int size) {
         int width = free + 1;
-        int at = i * ALL * width;
+        int at = i * all * width;
         for (int row = 0; row < size; row++) {
             int to = row * width;
             java.util.Arrays.fill(product, to, to + width, 0);
@@ -149,8 +147,8 @@ final class IntervalStep {
     /** Change of the unknowns at point i for a q. */
     void change(int i, double[] q, double[] into, int at) {
         int width = free + 1;
-        for (int row = 0; row < ALL; row++) {
-            int from = (i * ALL + row) * width;
+        for (int row = 0; row < all; row++) {
+            int from = (i * all + row) * width;
             double sum = map[from + free];
             for (int c = 0; c < free; c++) {
                 sum += map[from + c] * q[c];

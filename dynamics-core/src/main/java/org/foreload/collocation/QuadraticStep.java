@@ -1,8 +1,4 @@
-package org.foreload.limit;
-
-import static org.foreload.limit.Unknowns.ALL;
-import static org.foreload.limit.Unknowns.CONTROLS;
-import static org.foreload.limit.Unknowns.STATES;
+package org.foreload.collocation;
 
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
@@ -16,36 +12,36 @@ import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
 final class QuadraticStep {
 
     private final Mesh mesh;
-    private final RoadEquations equations;
+    private final int states;
+    private final int all;
     private final IntervalStep[] steps;
     private final int controls;
     private final int free;
     private final double[][] gain;
     private final double[][] offer;
-    private final double[] cost = new double[STATES * STATES];
-    private final double[] costSlope = new double[STATES];
     private final double[][] costs;
     private final double[][] costSlopes;
     private final CholeskyDecomposition_F64<DMatrixRMaj> cholesky;
     private final CholeskyDecomposition_F64<DMatrixRMaj> startCholesky;
     private final boolean[] freeStart;
 
-    QuadraticStep(Mesh mesh, RoadEquations equations, boolean[] freeStart) {
+    QuadraticStep(Mesh mesh, StageEquations equations, boolean[] freeStart) {
         this.mesh = mesh;
-        this.equations = equations;
+        this.states = equations.states();
+        this.all = states + equations.controls();
         this.freeStart = freeStart;
         this.steps = new IntervalStep[mesh.intervals()];
         for (int k = 0; k < steps.length; k++) {
-            steps[k] = new IntervalStep(mesh.perInterval());
+            steps[k] = new IntervalStep(equations, mesh.perInterval());
         }
-        this.controls = CONTROLS * mesh.perInterval();
-        this.free = STATES + controls;
-        this.gain = new double[steps.length][controls * STATES];
+        this.controls = equations.controls() * mesh.perInterval();
+        this.free = states + controls;
+        this.gain = new double[steps.length][controls * states];
         this.offer = new double[steps.length][controls];
-        this.costs = new double[steps.length + 1][STATES * STATES];
-        this.costSlopes = new double[steps.length + 1][STATES];
+        this.costs = new double[steps.length + 1][states * states];
+        this.costSlopes = new double[steps.length + 1][states];
         this.cholesky = DecompositionFactory_DDRM.chol(controls, true);
-        this.startCholesky = DecompositionFactory_DDRM.chol(STATES, true);
+        this.startCholesky = DecompositionFactory_DDRM.chol(states, true);
     }
 
     /** Solves the linearised equations of all intervals; false if one cannot be solved. */
@@ -53,13 +49,7 @@ final class QuadraticStep {
         int points = mesh.perInterval();
         for (int k = 0; k < steps.length; k++) {
             if (!steps[k].linearise(
-                    mesh.collocation(),
-                    mesh.lengths()[k],
-                    equations,
-                    values,
-                    k * points,
-                    defect,
-                    k * points * STATES)) {
+                    mesh.collocation(), mesh.lengths()[k], values, k * points, defect, k * points * states)) {
                 return false;
             }
         }
@@ -85,9 +75,9 @@ final class QuadraticStep {
             IntervalStep step = steps[k];
             step.clear();
             for (int i = 0; i < points; i++) {
-                step.add(i, curvature[k * points + i], gradient, (k * points + i) * ALL, ALL);
+                step.add(i, curvature[k * points + i], gradient, (k * points + i) * all, all);
             }
-            step.add(points - 1, costs[k + 1], costSlopes[k + 1], 0, STATES);
+            step.add(points - 1, costs[k + 1], costSlopes[k + 1], 0, states);
             if (!reduce(k, step)) {
                 return false;
             }
@@ -104,24 +94,28 @@ final class QuadraticStep {
         double[] q = step.quadratic;
         for (int r = 0; r < controls; r++) {
             for (int c = 0; c <= r; c++) {
-                double value = q[(STATES + r) * free + STATES + c];
+                double value = q[(states + r) * free + states + c];
                 block.data[r * controls + c] = value;
                 block.data[c * controls + r] = value;
             }
         }
+        DMatrixRMaj keep = block.copy();
         if (!cholesky.decompose(block)) {
-            return false;
+            if (convex(keep) == null || !cholesky.decompose(keep)) {
+                return false;
+            }
+            System.arraycopy(keep.data, 0, block.data, 0, block.data.length);
         }
         double[] lower = block.data;
         double[] column = new double[controls];
-        for (int c = 0; c <= STATES; c++) {
+        for (int c = 0; c <= states; c++) {
             for (int r = 0; r < controls; r++) {
-                column[r] = c < STATES ? q[(STATES + r) * free + c] : step.linear[STATES + r];
+                column[r] = c < states ? q[(states + r) * free + c] : step.linear[states + r];
             }
             backSolve(lower, column);
             for (int r = 0; r < controls; r++) {
-                if (c < STATES) {
-                    gain[k][r * STATES + c] = -column[r];
+                if (c < states) {
+                    gain[k][r * states + c] = -column[r];
                 } else {
                     offer[k][r] = -column[r];
                 }
@@ -129,23 +123,58 @@ final class QuadraticStep {
         }
         double[] next = costs[k];
         double[] nextSlope = costSlopes[k];
-        for (int r = 0; r < STATES; r++) {
+        for (int r = 0; r < states; r++) {
             for (int c = 0; c <= r; c++) {
                 double sum = q[r * free + c];
                 for (int u = 0; u < controls; u++) {
-                    sum += q[(STATES + u) * free + r] * gain[k][u * STATES + c];
+                    sum += q[(states + u) * free + r] * gain[k][u * states + c];
                 }
-                next[r * STATES + c] = sum;
-                next[c * STATES + r] = sum;
+                next[r * states + c] = sum;
+                next[c * states + r] = sum;
             }
             double sum = step.linear[r];
             for (int u = 0; u < controls; u++) {
-                sum += q[(STATES + u) * free + r] * offer[k][u];
+                sum += q[(states + u) * free + r] * offer[k][u];
             }
             nextSlope[r] = sum;
         }
         return true;
     }
+
+    /** Turns small negative eigenvalues positive; null if there is a large one. */
+    private DMatrixRMaj convex(DMatrixRMaj block) {
+        var eigen = DecompositionFactory_DDRM.eig(controls, true, true);
+        eigen.decompose(block.copy());
+        double largest = 0;
+        for (int i = 0; i < controls; i++) {
+            largest = Math.max(largest, Math.abs(eigen.getEigenvalue(i).real));
+        }
+        for (int i = 0; i < controls; i++) {
+            if (!(eigen.getEigenvalue(i).real > -MOST_TURNED)) {
+                return null;
+            }
+        }
+        java.util.Arrays.fill(block.data, 0);
+        for (int i = 0; i < controls; i++) {
+            double value = Math.max(Math.abs(eigen.getEigenvalue(i).real), Math.max(FLOOR, ROUNDING * largest));
+            double[] v = eigen.getEigenVector(i).data;
+            for (int r = 0; r < controls; r++) {
+                for (int c = 0; c < controls; c++) {
+                    block.data[r * controls + c] += value * v[r] * v[c];
+                }
+            }
+        }
+        return block;
+    }
+
+    /** Bend, as a share of the largest, that rounding alone makes. */
+    private static final double ROUNDING = 1e-13;
+
+    /** Least bend, in scaled units, that a control is given. */
+    private static final double FLOOR = 1e-6;
+
+    /** Bend against the step, in scaled units, that is turned round in place; a greater one needs another model. */
+    private static final double MOST_TURNED = 1e-3;
 
     private void backSolve(double[] lower, double[] x) {
         solve(lower, controls, x);
@@ -172,8 +201,8 @@ final class QuadraticStep {
     private boolean start(double[] startChange) {
         java.util.Arrays.fill(startChange, 0);
         int count = 0;
-        int[] which = new int[STATES];
-        for (int i = 0; i < STATES; i++) {
+        int[] which = new int[states];
+        for (int i = 0; i < states; i++) {
             if (freeStart[i]) {
                 which[count++] = i;
             }
@@ -185,7 +214,7 @@ final class QuadraticStep {
         double[] x = new double[count];
         for (int r = 0; r < count; r++) {
             for (int c = 0; c < count; c++) {
-                block.data[r * count + c] = costs[0][which[r] * STATES + which[c]];
+                block.data[r * count + c] = costs[0][which[r] * states + which[c]];
             }
             x[r] = -costSlopes[0][which[r]];
         }
@@ -203,37 +232,37 @@ final class QuadraticStep {
             double[][] curvature, double[] gradient, double[] change, double[] multipliers, double[] startChange) {
         int points = mesh.perInterval();
         double[] q = new double[free];
-        double[] slopes = new double[points * STATES];
-        System.arraycopy(startChange, 0, q, 0, STATES);
+        double[] slopes = new double[points * states];
+        System.arraycopy(startChange, 0, q, 0, states);
         for (int k = 0; k < steps.length; k++) {
             for (int r = 0; r < controls; r++) {
                 double sum = offer[k][r];
-                for (int c = 0; c < STATES; c++) {
-                    sum += gain[k][r * STATES + c] * q[c];
+                for (int c = 0; c < states; c++) {
+                    sum += gain[k][r * states + c] * q[c];
                 }
-                q[STATES + r] = sum;
+                q[states + r] = sum;
             }
             for (int i = 0; i < points; i++) {
                 int p = k * points + i;
-                steps[k].change(i, q, change, p * ALL);
-                for (int r = 0; r < STATES; r++) {
-                    double sum = gradient[p * ALL + r];
-                    for (int c = 0; c < ALL; c++) {
-                        sum += curvature[p][r * ALL + c] * change[p * ALL + c];
+                steps[k].change(i, q, change, p * all);
+                for (int r = 0; r < states; r++) {
+                    double sum = gradient[p * all + r];
+                    for (int c = 0; c < all; c++) {
+                        sum += curvature[p][r * all + c] * change[p * all + c];
                     }
-                    slopes[i * STATES + r] = sum;
+                    slopes[i * states + r] = sum;
                 }
             }
-            int last = (k * points + points - 1) * ALL;
-            System.arraycopy(change, last, q, 0, STATES);
-            for (int r = 0; r < STATES; r++) {
+            int last = (k * points + points - 1) * all;
+            System.arraycopy(change, last, q, 0, states);
+            for (int r = 0; r < states; r++) {
                 double sum = costSlopes[k + 1][r];
-                for (int c = 0; c < STATES; c++) {
-                    sum += costs[k + 1][r * STATES + c] * q[c];
+                for (int c = 0; c < states; c++) {
+                    sum += costs[k + 1][r * states + c] * q[c];
                 }
-                slopes[(points - 1) * STATES + r] += sum;
+                slopes[(points - 1) * states + r] += sum;
             }
-            steps[k].multipliers(slopes, multipliers, k * points * STATES);
+            steps[k].multipliers(slopes, multipliers, k * points * states);
         }
     }
 }

@@ -1,4 +1,4 @@
-package org.foreload.limit;
+package org.foreload.collocation;
 
 /**
  * Radau's points in an interval from 0 to 1, the last of them its end: a polynomial through the start and all points
@@ -20,9 +20,9 @@ final class Collocation {
     /** Three points to an interval. */
     static Collocation three() {
         double root = Math.sqrt(6);
-        return new Collocation(new double[] {(4 - root) / 10, (4 + root) / 10, 1}, new double[] {
-            (16 - root) / 36, (16 + root) / 36, 1.0 / 9
-        });
+        return new Collocation(
+                new double[] {(4 - root) / 10, (4 + root) / 10, 1},
+                new double[] {(16 - root) / 36, (16 + root) / 36, 1.0 / 9});
     }
 
     /** Two points to an interval. */

@@ -36,6 +36,12 @@ public final class Limit {
     /** Price of holding the wheel still there: so much that it does not turn. */
     private static final double HELD_PRICE = 1e6;
 
+    /**
+     * The same where the whole road is free and the car must still get across it: steering as it takes to change sides
+     * costs next to nothing, weaving costs more than it brings.
+     */
+    private static final double APPROACH_PRICE = 0.2;
+
     /** Price of turning the wheel at full rate elsewhere, as a share of the time: it costs less than a millisecond. */
     private static final double STEERING_PRICE = 5e-3;
 
@@ -152,11 +158,11 @@ public final class Limit {
     private static RoadEquations.Place point(Path path, Band band, double halfCar, double brakeUntil, double s) {
         double left = path.widthLeft(s) - halfCar;
         double right = path.widthRight(s) - halfCar;
-        boolean held = false;
+        double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
         if (band instanceof Band.Within within) {
             left = within.metres();
             right = within.metres();
-            held = s < HELD_BEFORE;
+            price = s < HELD_BEFORE ? HELD_PRICE : STEERING_PRICE;
         }
         if (!(left > 0 && right > 0)) {
             throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");
@@ -170,7 +176,7 @@ public final class Limit {
                 left,
                 MOST_HEADING_ERROR,
                 LOWEST_SPEED,
-                held ? HELD_PRICE : STEERING_PRICE,
+                price,
                 s > brakeUntil ? OFF_PRICE : 0);
     }
 }

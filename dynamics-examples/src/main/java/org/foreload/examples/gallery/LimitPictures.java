@@ -53,12 +53,14 @@ public final class LimitPictures {
                                 first.minimumSpeed(),
                                 first.minimumSpeedAt(),
                                 first.time(),
-                                first.converged() ? "" : "No optimum was found; this is the last attempt."),
+                                first.converged()
+                                        ? "Brake and drive are forces over mass."
+                                        : "No optimum was found; this is the last attempt."),
+                plan(corner.path(), runs, from, to),
                 ChartStack.of(
-                        plan(corner.path(), runs, from, to),
-                        overStation(runs, "speed", "m/s", from, to, LimitPoint::speed, 170),
-                        overStation(runs, "brake over mass", "m/s²", from, to, LimitPoint::brake, 150),
-                        overStation(runs, "drive over mass", "m/s²", from, to, LimitPoint::drive, 130),
+                        overStation(runs, "speed", "m/s", from, to, LimitPoint::speed, 190),
+                        overStation(runs, "brake", "m/s²", from, to, LimitPoint::brake, 170),
+                        overStation(runs, "drive", "m/s²", from, to, LimitPoint::drive, 170),
                         use(first, from, to)));
     }
 
@@ -108,7 +110,7 @@ public final class LimitPictures {
                                 .toArray(),
                         Style.SECOND)
                 .markY(100, "limit")
-                .tall(180);
+                .tall(210);
     }
 
     private static List<LimitPoint> between(LimitResult result, double from, double to) {

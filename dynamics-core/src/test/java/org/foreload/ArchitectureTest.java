@@ -59,6 +59,8 @@ class ArchitectureTest {
             room("handling", "bicycle", "vehicle", "tyre", "load"),
             room("driver", "bicycle", "path", "braking", "vehicle", "tyre", "load", "ideal", "grip"),
             room("trace"),
+            room("collocation"),
+            room("limit", "collocation", "vehicle", "tyre", "load", "path", "ideal", "grip"),
             room(
                     "entry",
                     "parameter",
@@ -140,7 +142,7 @@ class ArchitectureTest {
             packages("tyre", "grip", "entry", "ideal", "study", "path", "recording", "comparison");
 
     /** Packages that may use EJML: those that do linear algebra. */
-    private static final String[] EJML_ROOMS = packages("handling");
+    private static final String[] EJML_ROOMS = packages("handling", "collocation");
 
     /**
      * The public classes that say of themselves that they are buffers: each evaluation of the equations fills them

@@ -37,6 +37,7 @@ import picocli.CommandLine.TypeConversionException;
             LoadsVerb.class,
             GripVerb.class,
             IdealVerb.class,
+            LimitVerb.class,
             EntryVerb.class,
             ExploreVerb.class,
             BestVerb.class,

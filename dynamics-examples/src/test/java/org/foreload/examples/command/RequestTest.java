@@ -90,6 +90,7 @@ class RequestTest {
     }
 
     private static final List<String> SLOW_VERBS = List.of(
+            "limit",
             "explore",
             "best",
             "sensitivity",

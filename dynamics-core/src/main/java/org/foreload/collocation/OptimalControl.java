@@ -1,0 +1,84 @@
+package org.foreload.collocation;
+
+/** Solves problems of optimal control by collocation and an interior-point method. */
+public final class OptimalControl {
+
+    private OptimalControl() {}
+
+    /**
+     * Where the points lie in an interval of length one: Radau's two, the second its end.
+     *
+     * @return rising, the last one 1
+     */
+    public static double[] nodes() {
+        Collocation collocation = Collocation.two();
+        double[] nodes = new double[collocation.points()];
+        for (int i = 0; i < nodes.length; i++) {
+            nodes[i] = collocation.node(i);
+        }
+        return nodes;
+    }
+
+    /** Weights of these points in an integral over the interval. */
+    public static double[] weights() {
+        Collocation collocation = Collocation.two();
+        double[] weights = new double[collocation.points()];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = collocation.weight(i);
+        }
+        return weights;
+    }
+
+    /**
+     * Searches for an optimum near a guess.
+     *
+     * @param equations the problem
+     * @param lengths of the intervals, m
+     * @param start first state
+     * @param freeStart which parts of the first state are free
+     * @param guess unknowns at all points, one after the other
+     * @param tolerance greatest residual that counts as converged
+     * @param mostSteps steps after which the search gives up
+     * @param watcher is told of each step
+     */
+    public static Ending solve(
+            StageEquations equations,
+            double[] lengths,
+            double[] start,
+            boolean[] freeStart,
+            double[] guess,
+            double tolerance,
+            int mostSteps,
+            Progress watcher) {
+        Mesh mesh = new Mesh(Collocation.two(), lengths.clone());
+        return new InteriorPoint(mesh, equations, start, freeStart, guess).solve(tolerance, mostSteps, watcher);
+    }
+
+    /**
+     * How a search ended.
+     *
+     * @param converged whether the conditions of a local optimum hold
+     * @param residual greatest residual of them, scaled
+     * @param steps Newton steps taken
+     * @param start first state
+     * @param unknowns at all points, one after the other
+     */
+    public record Ending(boolean converged, double residual, int steps, double[] start, double[] unknowns) {
+
+        /** Copies the arrays. */
+        public Ending {
+            start = start.clone();
+            unknowns = unknowns.clone();
+        }
+
+        @Override
+        public double[] start() {
+            return start.clone();
+        }
+
+        @Override
+        public double[] unknowns() {
+            return unknowns.clone();
+        }
+    }
+}

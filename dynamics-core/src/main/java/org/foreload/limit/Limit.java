@@ -1,0 +1,182 @@
+package org.foreload.limit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.foreload.collocation.OptimalControl;
+import org.foreload.collocation.Progress;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.grip.AccelerationRange;
+import org.foreload.grip.GripLimits;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.ideal.IdealOptions;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Corner;
+import org.foreload.path.Path;
+import org.foreload.vehicle.Car;
+
+/**
+ * The quickest that perfect hands and feet could drive a car through a corner: the controls that minimise the time from
+ * the start to the end of the line, subject to the transient equations of the car and to the bounds of tyres, actuators
+ * and road. See the package page for what is free and what is not.
+ */
+public final class Limit {
+
+    /** Shares of the friction that the first guess may use; less where the line cannot be driven at the first. */
+    private static final double[] GUESS_FRICTION = {0.9, 0.95, 1};
+
+    /** Share of the deceleration at which the first wheel locks that the foot asks for, if nothing else is said. */
+    private static final double PEAK_SHARE = 0.907;
+
+    /**
+     * Station, m, before which the steering is held when the car keeps to the line: free hands would weave under
+     * braking to scrub off speed.
+     */
+    private static final double HELD_BEFORE = -15;
+
+    /** Price of holding the wheel still there: so much that it does not turn. */
+    private static final double HELD_PRICE = 1e6;
+
+    /**
+     * The same where the whole road is free and the car must still get across it: steering as it takes to change sides
+     * costs next to nothing, weaving costs more than it brings.
+     */
+    private static final double APPROACH_PRICE = 0.2;
+
+    /** Price of turning the wheel at full rate elsewhere, as a share of the time: it costs less than a millisecond. */
+    private static final double STEERING_PRICE = 5e-3;
+
+    /** Price of asking for brake where the foot shall be off: so much that it is. */
+    private static final double OFF_PRICE = 100;
+
+    /** Heading errors, rad, beyond which the car no longer goes along the road. */
+    private static final double MOST_HEADING_ERROR = 1.4;
+
+    /** Speed, m/s, below which slip angles lose their meaning. */
+    private static final double LOWEST_SPEED = 1;
+
+    /** Distance from a kink, m, at which its near side is read. */
+    private static final double BESIDE = 1e-9;
+
+    private Limit() {}
+
+    /**
+     * Brake force over mass, m/s², a little below that at which a wheel would lock in a straight line at the approach
+     * speed.
+     */
+    public static double peakDeceleration(Car car, Corner corner) {
+        double square = corner.approachSpeed() * corner.approachSpeed();
+        AccelerationRange range = GripLimits.of(car)
+                .accelerationRange(square, 0, 0, 0, 0)
+                .orElseThrow(() -> new InvalidValueException(
+                        "approach_speed_mps", corner.approachSpeed(), "one at which the car can brake at all"));
+        double drag = car.aerodynamics().drag(square) / car.chassis().mass();
+        return PEAK_SHARE * (-range.lowest() - drag);
+    }
+
+    /**
+     * The limit with practised hands and standard settings; see {@link #solve(Car, Corner, Band, Hands, LimitOptions,
+     * Progress)}.
+     */
+    public static LimitResult solve(Car car, Corner corner, Band band) {
+        return solve(
+                car, corner, band, Hands.practised(peakDeceleration(car, corner)), LimitOptions.STANDARD, (i, r) -> {});
+    }
+
+    /**
+     * The limit.
+     *
+     * @param car with a yaw inertia above zero and tyres of the ready model
+     * @param corner line, road and approach speed
+     * @param band where the car may go
+     * @param hands what hands and feet can do
+     * @param options settings of the solution
+     * @param watcher is told of each step
+     * @throws InvalidValueException if the car cannot be described by the equations, or comes too fast for the corner
+     */
+    public static LimitResult solve(
+            Car car, Corner corner, Band band, Hands hands, LimitOptions options, Progress watcher) {
+        Path path = corner.path();
+        IdealProfile profile = guess(car, corner);
+        double[] ends = MeshMaker.ends(path, profile, options.intervals());
+        double[] lengths = new double[ends.length - 1];
+        for (int k = 0; k < lengths.length; k++) {
+            lengths[k] = ends[k + 1] - ends[k];
+        }
+        List<RoadEquations.Place> places = places(car, path, band, hands.brakeUntil(), ends);
+        RoadEquations equations = new RoadEquations(car, hands, places);
+        QuasiSteadyStart start = new QuasiSteadyStart(car, path, profile);
+        double[] scale = equations.scale();
+        double[] guess = new double[places.size() * Unknowns.ALL];
+        for (int p = 0; p < places.size(); p++) {
+            double[] x = start.at(places.get(p).station());
+            for (int i = 0; i < Unknowns.ALL; i++) {
+                guess[p * Unknowns.ALL + i] = x[i] / scale[i];
+            }
+        }
+        double[] first = start.at(ends[0]);
+        for (int i = 0; i < Unknowns.ALL; i++) {
+            first[i] /= scale[i];
+        }
+        OptimalControl.Ending ending = OptimalControl.solve(
+                equations,
+                lengths,
+                first,
+                new boolean[Unknowns.STATES],
+                guess,
+                options.tolerance(),
+                options.mostSteps(),
+                watcher);
+        return new ResultMaker(car, path, places, lengths, equations).result(ending);
+    }
+
+    /** The quasi-steady profile with a little less friction than there is. */
+    private static IdealProfile guess(Car car, Corner corner) {
+        for (double friction : GUESS_FRICTION) {
+            try {
+                return IdealEntry.solve(car, corner, IdealOptions.DEFAULT.withFrictionScale(friction));
+            } catch (InvalidValueException tooFast) {
+                if (friction == 1) {
+                    throw tooFast;
+                }
+            }
+        }
+        throw new IllegalStateException("no friction was tried");
+    }
+
+    private static List<RoadEquations.Place> places(Car car, Path path, Band band, double brakeUntil, double[] ends) {
+        double halfCar = Math.max(car.chassis().frontTrack(), car.chassis().rearTrack()) / 2;
+        List<RoadEquations.Place> places = new ArrayList<>();
+        for (int k = 0; k + 1 < ends.length; k++) {
+            for (double node : OptimalControl.nodes()) {
+                double s = ends[k] + (ends[k + 1] - ends[k]) * node;
+                places.add(point(path, band, halfCar, brakeUntil, Math.min(s, ends[k + 1] - BESIDE)));
+            }
+        }
+        return List.copyOf(places);
+    }
+
+    private static RoadEquations.Place point(Path path, Band band, double halfCar, double brakeUntil, double s) {
+        double left = path.widthLeft(s) - halfCar;
+        double right = path.widthRight(s) - halfCar;
+        double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
+        if (band instanceof Band.Within within) {
+            left = within.metres();
+            right = within.metres();
+            price = s < HELD_BEFORE ? HELD_PRICE : STEERING_PRICE;
+        }
+        if (!(left > 0 && right > 0)) {
+            throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");
+        }
+        return new RoadEquations.Place(
+                s,
+                path.curvature(s),
+                path.grade(s),
+                path.banking(s),
+                -right,
+                left,
+                MOST_HEADING_ERROR,
+                LOWEST_SPEED,
+                price,
+                s > brakeUntil ? OFF_PRICE : 0);
+    }
+}

@@ -1,0 +1,99 @@
+package org.foreload.limit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.path.Corner;
+import org.foreload.path.Turn;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/** The limit against an independent solution of the same problem, and its laws. */
+class LimitTest {
+
+    private static final LimitOptions COARSE = new LimitOptions(80, 1e-5, 300);
+
+    private static LimitResult solve(Car car, Corner corner, Band band, double peak, LimitOptions options) {
+        return Limit.solve(car, corner, band, Hands.practised(peak), options, (step, residual) -> {});
+    }
+
+    /**
+     * Source: an independent solution of the same equations by a general nonlinear-programming library (299 intervals
+     * of three Radau points, exact derivatives): 16.050 s within 0.15 m, no axle above 98.5 % of its lateral peak,
+     * brake at most 10.150 m/s². Agreed accuracy: one in a thousand.
+     */
+    @Test
+    void theLightCarInTheMediumCornerTakesWhatAnIndependentSolutionTakes() {
+        LimitResult result =
+                solve(LimitCases.LIGHT, LimitCases.medium(), Band.within(0.15), 10.150, LimitOptions.STANDARD);
+        assertTrue(result.converged(), "residual " + result.optimality());
+        assertEquals(16.050, result.time(), 0.001 * 16.050);
+        // The same source: brake on between 105 m and 98 m before turn-in, 33.3 m/s at turn-in, slowest 23.85 m/s at 74
+        // m.
+        assertEquals(-102, result.brakePoint().orElseThrow(), 4);
+        assertEquals(33.3, result.turnInSpeed(), 0.3);
+        assertEquals(23.85, result.minimumSpeed(), 0.3);
+        double ideal = IdealEntry.solve(LimitCases.LIGHT, new Corner("own way", 50, result.way()))
+                .time();
+        assertTrue(result.time() > ideal, result.time() + " is quicker than the bound on its own way, " + ideal);
+    }
+
+    /** The same source: 19.769 s, brake at most 8.236 m/s². */
+    @Test
+    void theRoadCarInTheHairpinTakesWhatAnIndependentSolutionTakes() {
+        LimitResult result =
+                solve(LimitCases.ROAD, LimitCases.hairpin(), Band.within(0.15), 8.236, LimitOptions.STANDARD);
+        assertTrue(result.converged(), "residual " + result.optimality());
+        assertEquals(19.769, result.time(), 0.001 * 19.769);
+        assertEquals(12.07, result.minimumSpeed(), 0.15);
+    }
+
+    /** Anywhere on the road is quicker than near the line, and no bound is passed. */
+    @Test
+    void theFreeRoadIsQuicker() {
+        Corner corner = LimitCases.bend(30, 5, Turn.LEFT);
+        LimitResult near = solve(LimitCases.LIGHT, corner, Band.within(0.15), 10, COARSE);
+        LimitResult free = solve(LimitCases.LIGHT, corner, Band.road(), 10, COARSE);
+        assertTrue(near.converged() && free.converged());
+        assertTrue(free.time() < near.time() - 0.1, free.time() + " and " + near.time());
+        for (LimitPoint point : free.points()) {
+            assertTrue(Math.abs(point.offset()) <= 5 - 0.72 + 1e-4, point.toString());
+            assertTrue(point.brake() <= 10 * 1.01, point.toString());
+        }
+        for (LimitPoint point : near.points()) {
+            assertTrue(Math.abs(point.offset()) <= 0.15 + 1e-4, point.toString());
+            assertTrue(Math.max(point.frontUtilisation(), point.rearUtilisation()) <= 1.01, point.toString());
+        }
+    }
+
+    /** A right-hand corner is its mirror image. */
+    @Test
+    void aMirroredCornerMirrorsTheRun() {
+        LimitResult left = solve(LimitCases.ROAD, LimitCases.bend(30, 5, Turn.LEFT), Band.within(0.5), 8, COARSE);
+        LimitResult right = solve(LimitCases.ROAD, LimitCases.bend(30, 5, Turn.RIGHT), Band.within(0.5), 8, COARSE);
+        assertEquals(left.time(), right.time(), 1e-4);
+        for (int i = 0; i < left.points().size(); i++) {
+            assertEquals(left.points().get(i).offset(), -right.points().get(i).offset(), 0.02);
+        }
+    }
+
+    /** Two meshes agree to a millisecond. */
+    @Test
+    void aFinerMeshTakesAsLong() {
+        Corner corner = LimitCases.bend(30, 5, Turn.LEFT);
+        LimitResult coarse = solve(LimitCases.LIGHT, corner, Band.within(0.3), 10, LimitOptions.STANDARD);
+        LimitResult fine = solve(LimitCases.LIGHT, corner, Band.within(0.3), 10, new LimitOptions(225, 1e-5, 300));
+        assertTrue(coarse.converged() && fine.converged());
+        assertEquals(coarse.time(), fine.time(), 1e-3);
+    }
+
+    @Test
+    void aCornerThatComesTooSoonIsRefused() {
+        Corner corner = LimitCases.bend(12, 5, Turn.LEFT);
+        Corner fast = new Corner("fast", 70, corner.path());
+        assertThrows(InvalidValueException.class, () -> Limit.solve(LimitCases.ROAD, fast, Band.within(0.15)));
+    }
+}

@@ -1,0 +1,145 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.limit.Band;
+import org.foreload.limit.LimitPoint;
+import org.foreload.limit.LimitResult;
+import org.foreload.path.Corner;
+import org.foreload.vehicle.Car;
+
+/**
+ * The limit of a car in a corner as a report.
+ *
+ * @param car what is driven
+ * @param corner where
+ * @param band where the car may go
+ * @param result the limit
+ * @param onLine the limit near the line; empty unless the whole road was free
+ * @param straight the limit of one who brakes in a straight line only, likewise
+ */
+public record LimitAnswer(
+        Car car,
+        Corner corner,
+        Band band,
+        LimitResult result,
+        Optional<LimitResult> onLine,
+        Optional<LimitResult> straight) {
+
+    /** A limit with nothing beside it. */
+    public static LimitAnswer of(Car car, Corner corner, Band band, LimitResult result) {
+        return new LimitAnswer(car, corner, band, result, Optional.empty(), Optional.empty());
+    }
+
+    /** The same beside the limit near the line, and that of straight-line braking on the free road. */
+    public LimitAnswer beside(LimitResult nearLine, LimitResult straightLine) {
+        return new LimitAnswer(car, corner, band, result, Optional.of(nearLine), Optional.of(straightLine));
+    }
+
+    /** The limits by name, the one asked for first. */
+    public Map<String, LimitResult> runs() {
+        Map<String, LimitResult> runs = new LinkedHashMap<>();
+        runs.put(onLine.isPresent() ? "line and release free" : "limit", result);
+        onLine.ifPresent(other -> runs.put("near the line", other));
+        straight.ifPresent(other -> runs.put("brakes straight only", other));
+        return runs;
+    }
+
+    /** The report. */
+    public Report report() {
+        double idealTime = idealOnSameWay();
+        Report report = new Report(car.name() + " in " + corner.name())
+                .with("brake_point_m", orNone(result.brakePoint()))
+                .with("release_end_m", orNone(result.releaseEnd()))
+                .with("turn_in_speed_mps", result.turnInSpeed())
+                .with("minimum_speed_mps", result.minimumSpeed())
+                .with("minimum_speed_at_m", result.minimumSpeedAt())
+                .with("top_speed_mps", result.topSpeed())
+                .with("time_s", result.time())
+                .with("trail_share", result.trailShare())
+                .with("outcome", result.converged() ? "made it" : "no optimum found")
+                .with("band_m", band instanceof Band.Within within ? within.metres() : Double.NaN)
+                .with("lost_to_lags_s", result.time() - idealTime)
+                .with("optimality", result.optimality())
+                .with("converged", result.converged());
+        if (onLine.isPresent() && straight.isPresent()) {
+            report = report.with("gained_by_line_s", gain(onLine.get()))
+                    .with("gained_by_release_s", gain(straight.get()));
+        }
+        return report.with("profile", "The run along the line", rows()).note(note(idealTime));
+    }
+
+    /** Both must have converged, or the difference says nothing. */
+    private double gain(LimitResult other) {
+        return result.converged() && other.converged() ? other.time() - result.time() : Double.NaN;
+    }
+
+    private double idealOnSameWay() {
+        try {
+            return IdealEntry.solve(car, new Corner(corner.name(), corner.approachSpeed(), result.way()))
+                    .time();
+        } catch (InvalidValueException cannotBeDriven) {
+            return Double.NaN;
+        }
+    }
+
+    private static double orNone(OptionalDouble value) {
+        return value.orElse(Double.NaN);
+    }
+
+    private List<Report> rows() {
+        List<Report> rows = new ArrayList<>();
+        for (LimitPoint point : result.points()) {
+            rows.add(new Report()
+                    .with("s_m", point.station())
+                    .with("time_s", point.time())
+                    .with("speed_mps", point.speed())
+                    .with("deceleration_mps2", point.deceleration())
+                    .with("front_utilisation", point.frontUtilisation())
+                    .with("rear_utilisation", point.rearUtilisation())
+                    .with("offset_m", point.offset())
+                    .with("brake_mps2", point.brake())
+                    .with("drive_mps2", point.drive())
+                    .with("steer_deg", Math.toDegrees(point.steer()))
+                    .with("sideslip_deg", Math.toDegrees(point.sideslip()))
+                    .with("yaw_rate_degps", Math.toDegrees(point.yawRate()))
+                    .with("front_axle_load_n", point.frontLoad())
+                    .with("rear_axle_load_n", point.rearLoad())
+                    .with("x_m", point.x())
+                    .with("y_m", point.y()));
+        }
+        return rows;
+    }
+
+    private String note(double idealTime) {
+        if (!result.converged()) {
+            return "No optimum was found: the run is the last attempt, its residual "
+                    + Numbers.shortest(result.optimality()) + ". More intervals or a narrower band may help.";
+        }
+        StringBuilder note = new StringBuilder("Perfect hands and feet take ")
+                .append(Numbers.rounded(result.time(), 3))
+                .append(" s");
+        if (Double.isFinite(idealTime)) {
+            note.append(", ")
+                    .append(Numbers.rounded(result.time() - idealTime, 3))
+                    .append(" s more than on the same way without lags and with all the grip");
+        }
+        note.append('.');
+        if (onLine.isPresent() && straight.isPresent()) {
+            note.append(" The line is worth ")
+                    .append(Numbers.rounded(gain(onLine.get()), 2))
+                    .append(" s over keeping to the given one; trailing the brake is worth ")
+                    .append(Numbers.rounded(gain(straight.get()), 2))
+                    .append(" s over braking before turn-in only, each on its own best line.");
+        }
+        return note.toString();
+    }
+}

@@ -1,0 +1,164 @@
+package org.foreload.examples.command;
+
+import org.foreload.collocation.Progress;
+import org.foreload.examples.answer.LimitAnswer;
+import org.foreload.file.DecimalText;
+import org.foreload.file.InputException;
+import org.foreload.examples.gallery.LimitPictures;
+import org.foreload.examples.output.Report;
+import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.limit.Band;
+import org.foreload.limit.Hands;
+import org.foreload.limit.Limit;
+import org.foreload.limit.LimitOptions;
+import org.foreload.limit.LimitResult;
+import org.foreload.path.Corner;
+import org.foreload.vehicle.Car;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The quickest that perfect hands and feet could drive a corner. */
+@Command(
+        name = "limit",
+        sortOptions = false,
+        description = {
+            "The quickest that perfect hands and feet could drive a car through a corner, with all its lags: near the line, "
+                    + "or anywhere on the road.",
+            "",
+            "The verb 'ideal' lets load, tyres and pedals follow at once; here they take their time, and the way of the car "
+                    + "is free within the band. No driver does better near this way; a quite different one may be quicker "
+                    + "still."
+        },
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "In the answer: stations are metres along the line, 0 at turn-in. The time lost to lags is against the ideal on "
+                    + "the same way. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
+                    + "says whether they hold. Near the line, the wheel is held straight until 15 m before turn-in: free "
+                    + "hands would weave to scrub off speed. An axle's use of grip counts what braking takes.",
+            "",
+            "Example:  foreload limit --band track --demo-corner medium --demo-car light",
+            "",
+            Cautions.FIRST,
+            Cautions.SECOND
+        })
+final class LimitVerb implements Verb {
+
+    /** Band, m, of one who keeps to the line. */
+    private static final double ON_LINE = 0.15;
+
+    @Option(
+            names = "--band",
+            paramLabel = "<m|track>",
+            defaultValue = "0.15",
+            description =
+                    "How far the car may be from the line to each side, 0.05 to 100 m; or 'track': anywhere on the road, "
+                            + "with its whole width. Default: 0.15.")
+    private String band;
+
+    @Option(
+            names = "--axle-share",
+            paramLabel = "<share>",
+            defaultValue = "0.985",
+            description =
+                    "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hand could drive the "
+                            + "answer. Default: 0.985.")
+    private double axleShare;
+
+    @Option(
+            names = "--peak-deceleration",
+            paramLabel = "<m/s2>",
+            description =
+                    "Hardest braking that the foot asks for, brake force over mass, m/s². Default: a little below what "
+                            + "locks a wheel in a straight line.")
+    private Double peakDeceleration;
+
+    @Option(
+            names = "--build-up",
+            paramLabel = "<s>",
+            defaultValue = "0.25",
+            description = "Time in which the foot comes down to it, s. Default: 0.25.")
+    private double buildUp;
+
+    @Option(
+            names = "--intervals",
+            paramLabel = "<n>",
+            defaultValue = "150",
+            description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: 150.")
+    private int intervals;
+
+    @Option(names = "--quiet", description = "Show no progress.")
+    private boolean quiet;
+
+    @Mixin
+    private PlaceOptions placeOptions;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public CommonOptions common() {
+        return common;
+    }
+
+    @Override
+    public Report report(Console console) {
+        Options.within("--axle-share", axleShare, 0.5, 0.995, "");
+        Options.positive("--build-up", buildUp, "s");
+        Options.within("--intervals", intervals, 50, 1000, "");
+        if (peakDeceleration != null) {
+            Options.positive("--peak-deceleration", peakDeceleration, "m/s²");
+        }
+        return placeOptions.ask(console, (car, corner) -> report(console, car, corner));
+    }
+
+    private Report report(Console console, Car car, Corner corner) {
+        Band where = where();
+        double peak = peakDeceleration == null ? Limit.peakDeceleration(car, corner) : peakDeceleration;
+        Hands usual = Hands.practised(peak);
+        Hands hands = new Hands(
+                usual.steeringRate(),
+                usual.brakeLag(),
+                usual.throttleLag(),
+                buildUp,
+                peak,
+                axleShare,
+                Double.POSITIVE_INFINITY);
+        LimitOptions options =
+                new LimitOptions(intervals, LimitOptions.STANDARD.tolerance(), LimitOptions.STANDARD.mostSteps());
+        LimitResult result = solve(console, car, corner, where, hands, options);
+        LimitAnswer answer = LimitAnswer.of(car, corner, where, result);
+        if (where instanceof Band.Road) {
+            LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
+            LimitResult straight = solve(console, car, corner, where, hands.withBrakeUntil(0), options);
+            answer = answer.beside(onLine, straight);
+        }
+        LimitAnswer shown = answer;
+        common.picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
+        return answer.report();
+    }
+
+    private LimitResult solve(Console console, Car car, Corner corner, Band where, Hands hands, LimitOptions options) {
+        try (ShownProgress progress = console.progress(quiet, "steps")) {
+            Progress watcher = (step, residual) -> {
+                if (progress.stopped()) {
+                    throw new ComputationException("stopped after " + step + " steps, before an optimum was found");
+                }
+                progress.update(step, options.mostSteps());
+            };
+            return Limit.solve(car, corner, where, hands, options, watcher);
+        }
+    }
+
+    private Band where() {
+        if (band.equals("track")) {
+            return Band.road();
+        }
+        double metres = DecimalText.parse(band);
+        if (!(metres >= 0.05 && metres <= 100)) {
+            throw new InputException(null, "--band", band, "must be a number from 0.05 to 100 in m, or track");
+        }
+        return Band.within(metres);
+    }
+}

@@ -151,6 +151,7 @@ class ArchitectureTest {
     private static final Set<String> WORKING_BUFFERS = Set.of(
             ROOT + ".bicycle.WheelForces",
             ROOT + ".bicycle.Inputs",
+            ROOT + ".driver.DriverView",
             ROOT + ".tyre.ContactPatch",
             ROOT + ".integrate.Integration",
             ROOT + ".integrate.Step");

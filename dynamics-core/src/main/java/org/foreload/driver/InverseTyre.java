@@ -67,8 +67,18 @@ final class InverseTyre {
             return 0;
         }
         double fraction = Math.min(Math.abs(force) / (share * peak), mostUse);
-        double slip = tyre.lateralSlipFor(fraction, meanLoad) * share;
-        return -Math.copySign(Math.atan(slip), force);
+        return -Math.copySign(Math.atan(slip(fraction)), force);
+    }
+
+    /**
+     * Lateral slip that gives a fraction of what lateral force the axle has. Slip and force of a wheel, each scaled by
+     * its stiffness and peak, have one direction, and their lengths go with each other as without braking (source: the
+     * combined-slip rule of H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3, from memory; turned round).
+     */
+    private double slip(double fraction) {
+        double lateral = share * fraction;
+        double length = Math.sqrt(1 - share * share + lateral * lateral);
+        return length > 0 ? tyre.lateralSlipFor(length, meanLoad) * lateral / length : 0;
     }
 
     /**
@@ -84,8 +94,7 @@ final class InverseTyre {
         double now = Math.abs(wheels.lateral(left) + wheels.lateral(left + 1)) / (share * peak);
         double high = Math.min(mostUse, now + HALF);
         double low = Math.max(0, high - 2 * HALF);
-        double slip = (tyre.lateralSlipFor(high, meanLoad) - tyre.lateralSlipFor(low, meanLoad)) * share;
-        return Math.max(LEAST_SLOPE * whole, share * peak * (high - low) / slip);
+        return Math.max(LEAST_SLOPE * whole, share * peak * (high - low) / (slip(high) - slip(low)));
     }
 
     /** Half of the share of the peak over which the slope is taken. */

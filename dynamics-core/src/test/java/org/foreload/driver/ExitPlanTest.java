@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
 
-/** The plan for the way out, by v² = v₀² + 2·a·s between its stations; and a driver changed by copy. */
+/** The plan for the way out, by v² = v₀² + 2·a·s between its stations. */
 class ExitPlanTest {
 
     private static final ExitPlan PLAN = new ExitPlan(new double[] {20, 50, 90}, new double[] {10, 20, 25});
@@ -47,20 +47,5 @@ class ExitPlanTest {
     void aPlanNeedsTwoStationsEachWithASpeed() {
         assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1}, new double[] {1}));
         assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1, 2}, new double[] {1}));
-    }
-
-    /** Each change touches its own number alone: changed back, the driver is the first one again. */
-    @Test
-    void aDriverIsChangedByCopy() {
-        DriverSettings driver = DriverSettings.practised();
-        DriverSettings other = driver.withBrakeLag(0.2).withExitFriction(0.5).withSlowestBraking(0.7);
-        assertEquals(0.2, other.brakeLag());
-        assertEquals(0.5, other.exitFriction());
-        assertEquals(0.7, other.slowestBraking());
-        assertEquals(
-                driver,
-                other.withBrakeLag(driver.brakeLag())
-                        .withExitFriction(driver.exitFriction())
-                        .withSlowestBraking(driver.slowestBraking()));
     }
 }

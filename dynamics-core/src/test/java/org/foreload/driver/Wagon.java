@@ -39,6 +39,9 @@ final class Wagon {
 
     static final double REAR = MASS * G * TO_FRONT / WHEELBASE / PEAK_SLIP;
 
+    /** Distance of the centre of percussion ahead of the CG, m: where a blow at the rear axle is not felt. */
+    static final double PERCUSSION = INERTIA / (MASS * TO_REAR);
+
     private Wagon() {}
 
     /** The car with this relaxation length, m, and drag area, m². */
@@ -58,18 +61,49 @@ final class Wagon {
 
     /** Loads and forces of the car without relaxation as it moves, with straight front wheels. */
     static WheelForces wheels(double vx, double vy, double yawRate, double brakeForce) {
+        WheelForces wheels = new WheelForces();
+        rates(vx, vy, yawRate, 0, brakeForce, wheels);
+        return wheels;
+    }
+
+    /** Rates of the same car as it moves with its front wheels at an angle; fills the buffer. */
+    static double[] rates(double vx, double vy, double yawRate, double steer, double brakeForce, WheelForces wheels) {
         double[] x = new double[BicycleState.SIZE];
         x[VX] = vx;
         x[VY] = vy;
         x[YAW_RATE] = yawRate;
-        WheelForces wheels = new WheelForces();
+        double[] rates = new double[BicycleState.SIZE];
         new BicycleModel(car(0, 0, Driveline.DrivenAxle.REAR))
-                .rates(
-                        x,
-                        0,
-                        new Controls(0, brakeForce, 0, WheelLocks.NONE, 0, 0),
-                        wheels,
-                        new double[BicycleState.SIZE]);
-        return wheels;
+                .rates(x, 0, new Controls(steer, brakeForce, 0, WheelLocks.NONE, 0, 0), wheels, rates);
+        return rates;
+    }
+
+    /** What a driver sees of a car that moves so, with straight front wheels. */
+    static DriverView view(double station, double offset, double heading, double vx, double vy, double yawRate) {
+        return view(station, offset, heading, vx, vy, yawRate, 0, 0, 0);
+    }
+
+    /** The same with the rates of the speed across and of the yaw rate, and slowing, m/s². */
+    static DriverView view(
+            double station,
+            double offset,
+            double heading,
+            double vx,
+            double vy,
+            double yawRate,
+            double lateralRate,
+            double yawAcceleration,
+            double deceleration) {
+        double[] state = new double[BicycleState.SIZE];
+        state[VX] = vx;
+        state[VY] = vy;
+        state[YAW_RATE] = yawRate;
+        double[] rate = new double[BicycleState.SIZE];
+        rate[VY] = lateralRate;
+        rate[YAW_RATE] = yawAcceleration;
+        DriverView view = new DriverView();
+        view.where(station, offset, heading, 0);
+        view.motion(state, rate, 0, deceleration);
+        return view;
     }
 }

@@ -12,6 +12,7 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.braking.TabulatedRelease;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.ExitPlan;
+import org.foreload.driver.LeftFoot;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.path.Corner;
 import org.foreload.trace.Trace;
@@ -112,7 +113,8 @@ class EntryEndingTest {
     @Test
     void aDriverWhoDoesNotBrakeToAStopEasesOff() {
         double slowest = 0.4 * 22.5;
-        DriverSettings driver = DriverSettings.practised().withSlowestBraking(0.4);
+        DriverSettings driver =
+                DriverSettings.practised().with(LeftFoot.practised().withSlowestBraking(0.4));
         EntryResult entry = run(RIGID, driver, plan(-190, 7, -20, -10));
         assertFalse(entry.event(Kind.STOPPED).isPresent());
         Trace trace = entry.profile().orElseThrow();

@@ -12,12 +12,15 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.DriverView;
 import org.foreload.driver.ExitPlan;
+import org.foreload.driver.LeftFoot;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.entry.EntryEquations.Foot;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Driveline;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,7 +29,10 @@ import org.junit.jupiter.api.Test;
  */
 class EntryEquationsTest {
 
-    private static final Car CAR = SampleEntries.ROAD;
+    /** Drag of the engine with the throttle closed, N. */
+    private static final double DRAG = 350;
+
+    private static final Car CAR = SampleEntries.ROAD.with(new Driveline(110e3, Driveline.DrivenAxle.FRONT, DRAG));
     private static final Path PATH = SampleEntries.medium(45).path();
     private static final double MASS = 1380;
     private static final double CURVATURE = 1 / 60.0;
@@ -61,13 +67,17 @@ class EntryEquationsTest {
     }
 
     private static EntryEquations equations(DriverSettings driver, Path path, BrakePlan plan) {
+        return equations(driver, path, plan, EXIT);
+    }
+
+    private static EntryEquations equations(DriverSettings driver, Path path, BrakePlan plan, ExitPlan exit) {
         EntryEquations equations = new EntryEquations(
                 new BicycleModel(CAR),
                 path,
-                new Steering(CAR, path, driver),
-                new Throttle(CAR, EXIT),
+                new Steering(CAR, path, driver.hands()),
+                new Throttle(CAR, exit, driver.rightFoot()),
                 driver,
-                EXIT,
+                exit,
                 plan);
         equations.enterPiece(50, 70);
         return equations;
@@ -142,35 +152,32 @@ class EntryEquationsTest {
 
     private static double hands(
             DriverSettings driver, double heading, double[] rates, double slowing, WheelForces wheels) {
-        return new Steering(CAR, PATH, driver)
-                .angle(
-                        STATION,
-                        0,
-                        heading,
-                        VX,
-                        VY,
-                        YAW_RATE,
-                        rates[EntryState.VY],
-                        rates[EntryState.YAW_RATE],
-                        slowing,
-                        wheels);
+        return new Steering(CAR, PATH, driver.hands()).angle(view(0, heading, rates, slowing), wheels);
     }
 
-    /** Half way through the release, 3 m/s² are asked for; with the brake lag of 0.04 s, and no drive. */
+    /** What the driver sees of the car of {@link #state()} at this place beside the line. */
+    private static DriverView view(double offset, double heading, double[] rates, double slowing) {
+        DriverView view = new DriverView();
+        view.where(STATION, offset, heading, 0.05);
+        view.motion(state(), rates, EntryState.CAR, slowing);
+        return view;
+    }
+
+    /** Half way through the release, 3 m/s² are asked for; with the brake lag of 0.04 s, and the throttle closed. */
     @Test
     void aBrakingFootFollowsThePlan() {
         EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
-        equations.foot(Foot.BRAKING, 3, 30);
+        equations.foot(Foot.BRAKING, 3);
         double[] rates = perSecond(equations, state());
         assertEquals((3 - 2.5) / 0.04, rates[EntryState.BRAKE], 1e-9);
-        assertEquals(-0.4 / 0.10, rates[EntryState.DRIVE], 1e-9);
+        assertEquals(drive(-DRAG), rates[EntryState.DRIVE], 1e-9);
     }
 
     /** A quarter of a second after it came down, a foot that builds up over half a second asks for half. */
     @Test
     void theBuildUpRunsFromWhenTheFootCameDown() {
         EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0.5));
-        equations.foot(Foot.BRAKING, 7.3 - 0.25, 30);
+        equations.foot(Foot.BRAKING, 7.3 - 0.25);
         double wanted = plan(0.5).demand(STATION, 0.25);
         assertTrue(wanted > 0 && wanted < 3);
         assertEquals((wanted - 2.5) / 0.04, perSecond(equations, state())[EntryState.BRAKE], 1e-9);
@@ -179,38 +186,38 @@ class EntryEquationsTest {
     /** A driver who never brakes below 0.7 of 22.5 m/s, at 19 m/s: x = v/15.75 − 1, and 3x² − 2x³ of the plan. */
     @Test
     void aCarefulFootFadesThePlanOut() {
-        EntryEquations equations = equations(DriverSettings.practised().withSlowestBraking(0.7), PATH, plan(0));
-        equations.foot(Foot.BRAKING, 3, 30);
+        EntryEquations equations =
+                equations(DriverSettings.practised().with(LeftFoot.practised().withSlowestBraking(0.7)), PATH, plan(0));
+        equations.foot(Foot.BRAKING, 3);
         double x = Math.hypot(VX, VY) / (0.7 * 22.5) - 1;
         assertEquals(
                 (3 * (3 * x * x - 2 * x * x * x) - 2.5) / 0.04, perSecond(equations, state())[EntryState.BRAKE], 1e-9);
     }
 
-    /** The throttle is asked for flat out, for the speed at which it came to hold, or for the exit, wide as it is. */
+    /** The throttle is flat out, closed while braking and coasting, or what the way out leaves for it. */
     @Test
     void theThrottleFootIsThatOfTheDriver() {
         WheelForces wheels = new WheelForces();
-        carAlone(wheels);
+        double[] alone = carAlone(wheels);
         double speed = Math.hypot(VX, VY);
-        Throttle throttle = new Throttle(CAR, EXIT);
-        EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
+        DriverSettings driver = DriverSettings.practised();
+        // Close to the speed aimed for the plan decides, where the flat foot has all that the engine gives.
+        ExitPlan exitPlan = new ExitPlan(new double[] {50, 285}, new double[] {19, 25});
+        Throttle throttle = new Throttle(CAR, exitPlan, driver.rightFoot());
+        EntryEquations equations = equations(driver, PATH, plan(0), exitPlan);
         assertEquals(drive(throttle.flatOut(speed, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
-        equations.foot(Foot.HOLDING, 3, 19.2);
-        assertEquals(
-                drive(throttle.hold(19.2, speed, 0.05, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
-        equations.foot(Foot.HOLDING, 4, 12);
-        assertEquals(
-                drive(throttle.hold(19.2, speed, 0.05, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
-        equations.foot(Foot.LEAVING, 5, 19);
-        // In a left turn the outside is to the right, below zero: 1.7 m to the left is no width at all.
-        double exit = throttle.exit(STATION, -OFFSET, speed, 0.05, wheels);
+        equations.foot(Foot.COASTING, 3);
+        assertEquals(drive(-DRAG), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.BRAKING, 3);
+        assertEquals(drive(-DRAG), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.DRIVING, 5);
+        double slowing = -(wheels.accelerationX() * VX + wheels.accelerationY() * VY) / speed;
+        DriverView view = view(OFFSET, HEADING, alone, slowing);
+        Steering hands = new Steering(CAR, PATH, driver.hands());
+        hands.angle(view, wheels);
+        double exit = throttle.exit(view, wheels, hands);
+        assertTrue(exit > 0 && exit < throttle.flatOut(speed, wheels) - 100, "nothing to tell apart: " + exit);
         assertEquals(drive(exit), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
-        EntryEquations right = equations(DriverSettings.practised(), PATH.mirrored(), plan(0));
-        right.foot(Foot.LEAVING, 5, 19);
-        double wide = throttle.exit(STATION, OFFSET, speed, 0.05, wheels);
-        assertTrue(wide < exit - 100);
-        double progress = (VX * Math.cos(HEADING) - VY * Math.sin(HEADING)) / (1 + OFFSET * CURVATURE);
-        assertEquals(drive(wide), right.computeDerivatives(STATION, state())[EntryState.DRIVE] * progress, 1e-9);
     }
 
     private static double drive(double force) {
@@ -241,7 +248,7 @@ class EntryEquationsTest {
         assertEquals(2, equations.evaluations());
         equations.wheelsAt(STATION + 1, other);
         assertEquals(3, equations.evaluations());
-        equations.foot(Foot.BRAKING, 3, 20);
+        equations.foot(Foot.BRAKING, 3);
         equations.wheelsAt(STATION + 1, other);
         assertEquals(4, equations.evaluations());
         equations.locks(WheelLocks.NONE.with(2));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.LeftFoot;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.optimum.SampleStudies;
@@ -181,7 +182,7 @@ class SensitivityTest {
                                 .withRoll(new Suspension.Response(1.8, 0.3)))
                         .withTyres(tyre, tyre),
                 STUDY.simulator().corner(),
-                STUDY.simulator().driver().withSlowestBraking(0.4),
+                STUDY.simulator().driver().with(LeftFoot.practised().withSlowestBraking(0.4)),
                 ENTRY.plan());
     }
 

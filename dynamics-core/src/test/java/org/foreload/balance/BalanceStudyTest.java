@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.parameter.Parameter;
@@ -69,8 +70,8 @@ class BalanceStudyTest {
                 0.2,
                 0.3,
                 0.1,
-                Optional.empty(),
-                Optional.of(EntryResult.Limit.REAR_AXLE),
+                new Margins(0.1, 0.1, 3),
+                EntryResult.Limit.REAR_AXLE,
                 Optional.empty(),
                 1000);
         return new BalanceRow(

@@ -47,6 +47,6 @@ class DriverSettingsTest {
     void aLagIsAboveZero(double lag) {
         assertThrows(InvalidValueException.class, () -> new Hands(lag, 1.2, 4, 0.85, 0.7, 0.1, 0.9));
         assertThrows(InvalidValueException.class, () -> new RightFoot(lag, 0.9, 0.9));
-        assertThrows(InvalidValueException.class, () -> new LeftFoot(lag, 0));
+        assertThrows(InvalidValueException.class, () -> new LeftFoot(lag, 0, Reaction.NONE));
     }
 }

@@ -31,14 +31,14 @@ class ThrottleTest {
 
     private static final double DRAG_AREA = 0.8;
     private static final double USE = 0.97;
-    private static final ExitPlan EXIT = new ExitPlan(new double[] {20, 60}, new double[] {10, 20});
+    private static final SpeedPlan EXIT = new SpeedPlan(new double[] {20, 60}, new double[] {10, 20});
 
     /** A plan that asks for more than any car has: what is left is what grip and engine allow. */
-    private static final ExitPlan ALL = new ExitPlan(new double[] {20, 21}, new double[] {10, 90});
+    private static final SpeedPlan ALL = new SpeedPlan(new double[] {20, 21}, new double[] {10, 90});
 
     private static final RightFoot FOOT = new RightFoot(0.1, USE, 0.98);
 
-    private static Throttle foot(DrivenAxle driven, ExitPlan exit) {
+    private static Throttle foot(DrivenAxle driven, SpeedPlan exit) {
         return new Throttle(Wagon.car(0, DRAG_AREA, driven), exit, FOOT);
     }
 

@@ -11,7 +11,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.braking.TabulatedRelease;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.driver.LeftFoot;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.path.Corner;
@@ -28,7 +28,7 @@ class EntryEndingTest {
     private static final Corner CORNER = SampleEntries.medium(45);
 
     private static EntryResult run(Car car, DriverSettings driver, BrakePlan plan) {
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        SpeedPlan exit = new SpeedPlan(new double[] {80, 285}, new double[] {22.5, 32});
         return new EntrySimulator(car, CORNER, driver, exit, SimulationSettings.STANDARD).run(plan);
     }
 
@@ -69,7 +69,7 @@ class EntryEndingTest {
         EntryEvent edge = event(entry, Kind.TRACK_EDGE);
         assertEquals(-4.5, read(entry, "offset_m", edge.station()), 0.03);
         assertEquals(4.5, entry.farthestOffset(), 1e-3);
-        assertEquals(EntryResult.Limit.TRACK_EDGE, entry.limit().orElseThrow());
+        assertEquals(EntryResult.Limit.TRACK_EDGE, entry.limit());
         EntryEvent full = event(entry, Kind.FRONT_SATURATES);
         assertEquals(0.98, read(entry, "front_utilisation", full.station()), 0.02);
         assertEquals(
@@ -85,7 +85,7 @@ class EntryEndingTest {
     @Test
     void inARightTurnTheOuterEdgeIsTheLeftOne() {
         Corner right = new Corner("right", 45, CORNER.path().mirrored());
-        ExitPlan exit = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+        SpeedPlan exit = new SpeedPlan(new double[] {80, 285}, new double[] {22.5, 32});
         EntryResult entry = new EntrySimulator(
                         RIGID, right, DriverSettings.practised(), exit, SimulationSettings.STANDARD)
                 .run(plan(-100, 6, -160, -120));
@@ -144,7 +144,7 @@ class EntryEndingTest {
         assertEquals(2, turns.size());
         assertEquals(Outcome.LOCKED_UP, entry.outcome());
         assertEquals(0, entry.lockReserve());
-        assertEquals(EntryResult.Limit.LOCK, entry.limit().orElseThrow());
+        assertEquals(EntryResult.Limit.LOCK, entry.limit());
         double locked = turns.get(1).time() - stops.get(0).time();
         assertTrue(locked > 0.3);
         assertEquals(

@@ -3,6 +3,7 @@ package org.foreload.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.Controls;
@@ -11,9 +12,10 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.driver.LeftFoot;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
@@ -46,7 +48,7 @@ class EntryEquationsTest {
     /** Way along the line per second: the course against the line's, and the shorter way of the inside. */
     private static final double PROGRESS = (VX * Math.cos(HEADING) - VY * Math.sin(HEADING)) / (1 - OFFSET * CURVATURE);
 
-    private static final ExitPlan EXIT = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+    private static final SpeedPlan EXIT = new SpeedPlan(new double[] {80, 285}, new double[] {22.5, 32});
 
     private static double[] state() {
         double[] x = new double[EntryState.SIZE];
@@ -70,14 +72,14 @@ class EntryEquationsTest {
         return equations(driver, path, plan, EXIT);
     }
 
-    private static EntryEquations equations(DriverSettings driver, Path path, BrakePlan plan, ExitPlan exit) {
+    private static EntryEquations equations(DriverSettings driver, Path path, BrakePlan plan, SpeedPlan exit) {
         EntryEquations equations = new EntryEquations(
                 new BicycleModel(CAR),
                 path,
                 new Steering(CAR, path, driver.hands()),
                 new Throttle(CAR, exit, driver.rightFoot()),
+                new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), Optional.empty()),
                 driver,
-                exit,
                 plan);
         equations.enterPiece(50, 70);
         return equations;
@@ -88,7 +90,7 @@ class EntryEquationsTest {
     }
 
     private static double[] perSecond(EntryEquations equations, double[] x) {
-        double[] perMetre = equations.computeDerivatives(STATION, x);
+        double[] perMetre = perMetre(equations, STATION, x);
         double[] perSecond = new double[perMetre.length];
         for (int i = 0; i < perSecond.length; i++) {
             perSecond[i] = perMetre[i] * PROGRESS;
@@ -146,7 +148,7 @@ class EntryEquationsTest {
         double progress = VX * Math.cos(heading) - VY * Math.sin(heading);
         assertEquals(
                 rate,
-                equations(driver, PATH, plan(0)).computeDerivatives(STATION, x)[EntryState.STEER] * progress,
+                perMetre(equations(driver, PATH, plan(0)), STATION, x)[EntryState.STEER] * progress,
                 1e-12);
     }
 
@@ -202,7 +204,7 @@ class EntryEquationsTest {
         double speed = Math.hypot(VX, VY);
         DriverSettings driver = DriverSettings.practised();
         // Close to the speed aimed for the plan decides, where the flat foot has all that the engine gives.
-        ExitPlan exitPlan = new ExitPlan(new double[] {50, 285}, new double[] {19, 25});
+        SpeedPlan exitPlan = new SpeedPlan(new double[] {50, 285}, new double[] {19, 25});
         Throttle throttle = new Throttle(CAR, exitPlan, driver.rightFoot());
         EntryEquations equations = equations(driver, PATH, plan(0), exitPlan);
         assertEquals(drive(throttle.flatOut(speed, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
@@ -220,6 +222,12 @@ class EntryEquationsTest {
         assertEquals(drive(exit), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
     }
 
+    private static double[] perMetre(EntryEquations equations, double station, double[] state) {
+        double[] rate = new double[equations.size()];
+        equations.perMetre(station, state, rate);
+        return rate;
+    }
+
     private static double drive(double force) {
         return (force / MASS - 0.4) / 0.10;
     }
@@ -230,8 +238,8 @@ class EntryEquationsTest {
         EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
         equations.enterPiece(50, 60);
         assertEquals(
-                equations.computeDerivatives(60, state())[EntryState.HEADING_ERROR],
-                equations.computeDerivatives(200, state())[EntryState.HEADING_ERROR]);
+                perMetre(equations, 60, state())[EntryState.HEADING_ERROR],
+                perMetre(equations, 200, state())[EntryState.HEADING_ERROR]);
     }
 
     /** Asked again for the same point, as by several watches, it computes nothing; for another, or changed, it does. */
@@ -240,7 +248,7 @@ class EntryEquationsTest {
         EntryEquations equations = equations(DriverSettings.practised(), PATH, plan(0));
         assertEquals(0, equations.evaluations());
         equations.wheelsAt(STATION, state());
-        equations.computeDerivatives(STATION, state());
+        perMetre(equations, STATION, state());
         assertEquals(1, equations.evaluations());
         double[] other = state();
         other[EntryState.VY] += 1e-9;
@@ -251,7 +259,7 @@ class EntryEquationsTest {
         equations.foot(Foot.BRAKING, 3);
         equations.wheelsAt(STATION + 1, other);
         assertEquals(4, equations.evaluations());
-        equations.locks(WheelLocks.NONE.with(2));
+        equations.locks(WheelLocks.NONE.with(2), 4);
         equations.wheelsAt(STATION + 1, other);
         assertEquals(5, equations.evaluations());
     }

@@ -7,7 +7,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
@@ -21,7 +21,7 @@ class LockTogetherTest {
 
     private static EntryResult run(Path path) {
         Corner corner = new Corner("bend", 40, path);
-        ExitPlan exit = new ExitPlan(new double[] {100, 250}, new double[] {15, 20});
+        SpeedPlan exit = new SpeedPlan(new double[] {100, 250}, new double[] {15, 20});
         // Rear wheels of this car stop at about 1.1 g; asked for more, and released well before the bend.
         BrakePlan plan = new BrakePlan(-120, 13, 0.2, new Release(ReleaseShapes.LINEAR, -95, -70));
         return new EntrySimulator(

@@ -4,7 +4,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
-import org.foreload.driver.ExitPlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.path.Corner;
 import org.foreload.vehicle.Car;
 
@@ -13,7 +13,7 @@ final class SampleRun {
 
     static final Car CAR = SampleEntries.withoutLags(SampleEntries.ROAD);
     static final Corner CORNER = SampleEntries.medium(45);
-    static final ExitPlan EXIT = new ExitPlan(new double[] {80, 285}, new double[] {22.5, 32});
+    static final SpeedPlan EXIT = new SpeedPlan(new double[] {80, 285}, new double[] {22.5, 32});
 
     static final double MASS = 1380;
     static final double WEIGHT = MASS * 9.81;

@@ -2,13 +2,13 @@ package org.foreload.examples.fuzz;
 
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.RecordingAnswer;
-import org.foreload.file.InputException;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
 import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RecordingFile;
+import org.foreload.file.InputException;
 import org.foreload.recording.Cleaning;
 
 /** Any bytes are a recorded run that is measured, or a refusal. */

@@ -2,11 +2,11 @@ package org.foreload.examples.command;
 
 import org.foreload.collocation.Progress;
 import org.foreload.examples.answer.LimitAnswer;
-import org.foreload.file.DecimalText;
-import org.foreload.file.InputException;
 import org.foreload.examples.gallery.LimitPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.file.DecimalText;
+import org.foreload.file.InputException;
 import org.foreload.limit.Band;
 import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;

@@ -3,11 +3,11 @@ package org.foreload.examples.command;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import org.foreload.file.InputException;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RecordingFile;
+import org.foreload.file.InputException;
 import picocli.CommandLine.Option;
 
 /** Which part of a recorded file, and which column holds what. */

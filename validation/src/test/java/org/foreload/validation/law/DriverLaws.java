@@ -37,8 +37,8 @@ class DriverLaws {
 
     /**
      * Slope of the rear axle's force over slip, as a share of that at small slip, below which the car cannot be held: a
-     * full rear axle, or one whose inner wheel is about to stop, gives nothing for more slip. Measured: of 1,400 motions
-     * drawn as here none with a larger slope grew, and nearly all that grew had less than 0.02.
+     * full rear axle, or one whose inner wheel is about to stop, gives nothing for more slip. Measured: of 1,400
+     * motions drawn as here none with a larger slope grew, and nearly all that grew had less than 0.02.
      */
     private static final double NO_SLOPE = 0.05;
 
@@ -126,9 +126,10 @@ class DriverLaws {
 
     /**
      * Every motion under 3 Hz is damped with 0.4 or more, or no worse than the car alone has it, of which the swing of
-     * the body on its springs is the most frequent. Not quite a law: in one of about 200 motions a car that is stable by
-     * itself swings with less than it has alone, and with less than 0.4: where the roll of the body and the catching of
-     * the yaw fall on one frequency, with an axle at four fifths or more. So much is allowed here, no less than 0.15.
+     * the body on its springs is the most frequent. Not quite a law: in one of about 200 motions a car that is stable
+     * by itself swings with less than it has alone, and with less than 0.4: where the roll of the body and the catching
+     * of the yaw fall on one frequency, with an axle at four fifths or more. So much is allowed here, no less than
+     * 0.15.
      */
     @Property(tries = 250)
     void swingsDieDown(

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 
 /** The plan for the way out, by v² = v₀² + 2·a·s between its stations. */
-class ExitPlanTest {
+class SpeedPlanTest {
 
-    private static final ExitPlan PLAN = new ExitPlan(new double[] {20, 50, 90}, new double[] {10, 20, 25});
+    private static final SpeedPlan PLAN = new SpeedPlan(new double[] {20, 50, 90}, new double[] {10, 20, 25});
 
     @Test
     void speedSquaredRunsLinearlyBetweenTheStations() {
@@ -34,7 +34,7 @@ class ExitPlanTest {
     void aPlanKeepsNoHandOnItsArrays() {
         double[] stations = {0, 10};
         double[] speeds = {5, 6};
-        ExitPlan plan = new ExitPlan(stations, speeds);
+        SpeedPlan plan = new SpeedPlan(stations, speeds);
         stations[0] = 3;
         speeds[0] = 3;
         plan.stations()[1] = 7;
@@ -45,7 +45,7 @@ class ExitPlanTest {
 
     @Test
     void aPlanNeedsTwoStationsEachWithASpeed() {
-        assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1}, new double[] {1}));
-        assertThrows(IllegalArgumentException.class, () -> new ExitPlan(new double[] {1, 2}, new double[] {1}));
+        assertThrows(IllegalArgumentException.class, () -> new SpeedPlan(new double[] {1}, new double[] {1}));
+        assertThrows(IllegalArgumentException.class, () -> new SpeedPlan(new double[] {1, 2}, new double[] {1}));
     }
 }

@@ -15,48 +15,47 @@ final class QuickShare {
     private QuickShare() {}
 
     /**
-     * Lateral share of the peak beside a longitudinal one. Between a wheel that carries nothing along itself and one
-     * that carries the most it can, lateral over longitudinal share is nearly an ellipse, and a pair of shares gives
-     * the length, as force and slip have one direction: there Newton's rule begins. Where its step leaves what is known
-     * to hold the answer, that range is halved instead.
+     * Lateral share of the peak beside a longitudinal one. With g the secant of the curve at the length x of the slip,
+     * a wheel has g·√(x² − y²) along itself and g·y across. Between a wheel that carries nothing along itself and one
+     * that carries the most it can, the two shares nearly follow an ellipse: there Newton's rule begins. Where its step
+     * leaves what is known to hold the answer, that range is halved instead.
      *
      * @param curve shape of force over slip
      * @param y normalised lateral slip, above zero
      * @param along longitudinal share, zero or above, below {@code most}
-     * @param most largest longitudinal share up to which {@code curve} is searched
-     * @param left lateral share beside {@code most}
+     * @param most longitudinal share at {@code farthest}
+     * @param farthest length up to which the share along the wheel rises
      */
-    static double lateral(SlipCurve curve, double y, double along, double most, double left) {
-        double free = curve.value(y);
+    static double lateral(SlipCurve curve, double y, double along, double most, double farthest) {
+        double free = curve.secant(y);
         if (along == 0) {
-            return free;
+            return y * free;
         }
         double ratio = along / most;
-        double guess = left + (free - left) * Math.sqrt(1 - ratio * ratio);
+        double left = curve.secant(farthest);
+        double reach = along / (left + (free - left) * Math.sqrt(1 - ratio * ratio));
         double square = along * along;
-        double x = y * Math.sqrt(square + guess * guess) / guess;
+        double ySquare = y * y;
+        double x = Math.sqrt(ySquare + reach * reach);
         double bottom = y;
-        double top = y * Math.sqrt(most * most + left * left) / left;
-        double lateral = guess;
+        double top = farthest;
         for (int round = 0; round < ROUNDS; round++) {
-            double force = curve.value(x);
-            double slope = curve.slope(x);
-            double perLength = 1 / x;
-            double across = y * perLength;
-            double acrossSquare = across * across;
-            double excess = force * force * (1 - acrossSquare) - square;
+            double secant = curve.secant(x);
+            double slope = curve.secantSlope(x);
+            double rest = x * x - ySquare;
+            double excess = secant * secant * rest - square;
             if (excess > 0) {
                 top = x;
             } else {
                 bottom = x;
             }
-            double next = x - excess / (2 * force * (slope * (1 - acrossSquare) + force * acrossSquare * perLength));
-            lateral = (force + slope * (next - x)) * y / next;
-            if (Math.abs(next - x) <= CLOSE * x) {
-                return lateral;
+            double step = -excess / (2 * secant * (slope * rest + secant * x));
+            if (Math.abs(step) <= CLOSE * x) {
+                return y * (secant + slope * step);
             }
+            double next = x + step;
             x = next > bottom && next < top ? next : (bottom + top) / 2;
         }
-        return curve.value(x) * y / x;
+        return y * curve.secant(x);
     }
 }

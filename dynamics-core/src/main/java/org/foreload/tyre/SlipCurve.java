@@ -2,7 +2,6 @@ package org.foreload.tyre;
 
 import java.util.Objects;
 import org.foreload.conventions.Checks;
-import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
@@ -18,6 +17,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
     /** Slope of the curve at normalised slip {@code x}, zero or above. */
     double slope(double x);
+
+    /** Value over slip at normalised slip {@code x}, zero or above: the slope of the secant from zero; 1 at zero. */
+    double secant(double x);
+
+    /** Change of the {@link #secant} with slip. */
+    double secantSlope(double x);
 
     /** Normalised slip on the rising side at which the curve has the value {@code y}, from 0 to 1. */
     double inverse(double y);
@@ -67,6 +72,16 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         }
 
         @Override
+        public double secant(double x) {
+            return x < 1 ? 1 : 1 / x;
+        }
+
+        @Override
+        public double secantSlope(double x) {
+            return x < 1 ? 0 : -1 / (x * x);
+        }
+
+        @Override
         public double inverse(double y) {
             return y;
         }
@@ -101,6 +116,16 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         }
 
         @Override
+        public double secant(double x) {
+            return x < 3 ? 1 - x / 3 + x * x / 27 : 1 / x;
+        }
+
+        @Override
+        public double secantSlope(double x) {
+            return x < 3 ? x * (2.0 / 27) - 1.0 / 3 : -1 / (x * x);
+        }
+
+        @Override
         public double inverse(double y) {
             return 3 * (1 - Math.cbrt(1 - y));
         }
@@ -120,7 +145,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double circle = 1 - along * along;
             double sliding = y / 3;
             return sliding * sliding < circle
-                    ? QuickShare.lateral(this, y, along, Math.sqrt(1 - sliding * sliding), sliding)
+                    ? QuickShare.lateral(this, y, along, Math.sqrt(1 - sliding * sliding), 3)
                     : Math.sqrt(Math.max(0, circle));
         }
     }
@@ -129,17 +154,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * Magic Formula, sin(C atan(Bx − E(Bx − atan Bx))), with BC = 1 so that the slope at zero is one. Source: E.
      * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
      *
-     * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces made from {@link #formula} and
-     * {@link #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator asks for them many
-     * times in every step, and four arc tangents and sines each time would be most of its work.
+     * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces for the secant, made from
+     * {@link #formula} and {@link #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator
+     * asks for them many times in every step, and four arc tangents and sines each time would be most of its work.
      */
     final class MagicFormula implements SlipCurve {
-
-        /** Largest length looked at for a largest share, as a multiple of where it could be first. */
-        private static final double FARTHEST = 400;
-
-        /** Relative accuracy of a length: at a maximum, the force is far more accurate than that. */
-        private static final double ACCURACY = 1e-8;
 
         /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
         private static final double PEAK_ACCURACY = 1e-15;
@@ -148,7 +167,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         private static final double INVERSE_STEP = 1e-6;
 
         /** Order of interpolation of the root finder, the library's own default. */
-        private static final int ORDER = 5;
+        static final int ORDER = 5;
 
         private final double shapeFactor;
         private final double curvatureFactor;
@@ -176,8 +195,8 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.shapeFactor = Checks.between("shape_factor", shapeFactor, 1, 2);
             this.curvatureFactor = Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
-            this.fine = new CurveTable(0, 16 * 256, 256, this::formula, this::formulaSlope);
-            this.coarse = new CurveTable(16, 128 * 8, 8, this::formula, this::formulaSlope);
+            this.fine = new CurveTable(0, 16 * 256, 256, this::formulaSecant, this::formulaSecantSlope);
+            this.coarse = new CurveTable(16, 128 * 8, 8, this::formulaSecant, this::formulaSecantSlope);
             this.lengths = ShareLengths.of(this);
             this.inverses = new CurveTable(0, 128, 128, this::searchedInverse, this::inverseSlope);
         }
@@ -194,18 +213,37 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double value(double x) {
-            if (fine.holds(x)) {
-                return fine.value(x);
-            }
-            return coarse.holds(x) ? coarse.value(x) : formula(x);
+            return x * secant(x);
         }
 
         @Override
         public double slope(double x) {
+            return secant(x) + x * secantSlope(x);
+        }
+
+        @Override
+        public double secant(double x) {
+            if (fine.holds(x)) {
+                return fine.value(x);
+            }
+            return coarse.holds(x) ? coarse.value(x) : formulaSecant(x);
+        }
+
+        @Override
+        public double secantSlope(double x) {
             if (fine.holds(x)) {
                 return fine.slope(x);
             }
-            return coarse.holds(x) ? coarse.slope(x) : formulaSlope(x);
+            return coarse.holds(x) ? coarse.slope(x) : formulaSecantSlope(x);
+        }
+
+        private double formulaSecant(double x) {
+            return x == 0 ? 1 : formula(x) / x;
+        }
+
+        /** Level at zero: the curve is odd. */
+        private double formulaSecantSlope(double x) {
+            return x == 0 ? 0 : (formulaSlope(x) - formula(x) / x) / x;
         }
 
         /** The value by the formula itself. */
@@ -247,15 +285,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                 return peakSlip;
             }
             double lack = Math.sqrt(1 - y);
-            if (!inverses.holds(lack)) {
-                return searchedInverse(lack);
-            }
-            double x = inverses.value(lack);
+            double x = inverses.holds(lack) ? inverses.value(lack) : 0;
             double next = x - (value(x) - y) / slope(x);
-            if (Math.abs(next - x) <= INVERSE_STEP * x) {
-                return next;
-            }
-            return searchedInverse(lack);
+            return Math.abs(next - x) <= INVERSE_STEP * x ? next : searchedInverse(lack);
         }
 
         /** The inverse by the search itself, over the root of what the force lacks to the peak. */
@@ -293,8 +325,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             }
             double length = lengths.value(y);
             double most = shareAt(length, y);
-            double left = value(length) * y / length;
-            return along < most ? QuickShare.lateral(this, y, along, most, left) : left;
+            return along < most ? QuickShare.lateral(this, y, along, most, length) : y * secant(length);
         }
 
         /**
@@ -305,25 +336,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
          */
         @Override
         public double lengthOfLargestShare(double y) {
-            if (y == 0) {
-                return peakSlip;
-            }
-            double low = Math.max(y, peakSlip);
-            double high = farthestLength(y);
-            UnivariateFunction rising = x -> slope(x) * x * (x * x - y * y) + y * y * value(x);
-            if (!(rising.value(low) > 0)) {
-                // The peak itself, to its last digits: there the slope of the curve is zero, or less by rounding.
-                return low;
-            }
-            return rising.value(high) < 0
-                    ? new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, ORDER)
-                            .solve(Integer.MAX_VALUE, rising, low, high)
-                    : high;
-        }
-
-        /** Longest length that is looked at for a largest share. */
-        double farthestLength(double y) {
-            return FARTHEST * (y + peakSlip);
+            return y == 0 ? peakSlip : ShareLengths.search(this, y);
         }
 
         @Override
@@ -333,8 +346,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         /** At the length of the largest share, a length that is a little off changes it by the square of that alone. */
         private double shareAt(double length, double y) {
-            double ratio = y / length;
-            return value(length) * Math.sqrt(Math.max(0, 1 - ratio * ratio));
+            return secant(length) * Math.sqrt(Math.max(0, length * length - y * y));
         }
 
         /**

@@ -36,6 +36,17 @@ class SlipCurveTest {
 
     @ParameterizedTest
     @MethodSource("curves")
+    void theSecantIsValueOverSlip(SlipCurve curve) {
+        for (double x : SLIPS) {
+            assertEquals(curve.value(x) / x, curve.secant(x), 1e-14, () -> curve + " at " + x);
+            double rise = (curve.secant(x + PROBE) - curve.secant(x - PROBE)) / (2 * PROBE);
+            assertEquals(rise, curve.secantSlope(x), 1e-6, () -> curve + " at " + x);
+        }
+        assertEquals(1, curve.secant(0), 1e-14);
+    }
+
+    @ParameterizedTest
+    @MethodSource("curves")
     void theCurveRisesToOneAtItsPeak(SlipCurve curve) {
         double peak = curve.peakSlip();
         assertEquals(1, curve.value(peak), 1e-8);

@@ -20,6 +20,9 @@ public final class CompareAnswer {
     /** Distance between the rows of the gap, m. */
     private static final double STEP = 5;
 
+    /** Why there is no advice. */
+    private static final String WITHHELD = "no car is fitted to the run, so no change can be simulated on it";
+
     private CompareAnswer() {}
 
     /** The gap, corner by corner. */
@@ -84,7 +87,9 @@ public final class CompareAnswer {
         return interval(new Report().withCount("number", corner.number()), "gap_s", corner.gap())
                 .with("phases", phases)
                 .with("first", new Report().with("measures", RecordingAnswer.measures(corner.first())))
-                .with("second", new Report().with("measures", RecordingAnswer.measures(corner.second())));
+                .with("second", new Report().with("measures", RecordingAnswer.measures(corner.second())))
+                .with("advice", "", List.of())
+                .with("advice_withheld", WITHHELD);
     }
 
     private static Report interval(Report report, String name, Estimate estimate) {

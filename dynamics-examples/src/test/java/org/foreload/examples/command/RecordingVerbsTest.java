@@ -1,0 +1,189 @@
+package org.foreload.examples.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.RecordedFile;
+import org.foreload.examples.recording.RunTable;
+import org.foreload.recording.Measure;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The verbs {@code recording} and {@code compare} on files of the demo pair. */
+class RecordingVerbsTest {
+
+    @TempDir
+    private static Path directory;
+
+    private static Path trailing;
+    private static Path straight;
+    private static RecordedFile made;
+
+    @BeforeAll
+    static void write() throws IOException {
+        DemoRuns demo = new DemoRuns();
+        made = demo.file(DemoRuns.Driver.TRAILING);
+        trailing = directory.resolve("trailing.csv");
+        straight = directory.resolve("straight.csv");
+        Files.writeString(trailing, RunTable.csv(made.laps()));
+        Files.writeString(
+                straight, RunTable.csv(demo.file(DemoRuns.Driver.STRAIGHT).laps()));
+    }
+
+    @Test
+    void aRecordingTellsItsChannelsAndCorners() {
+        JsonNode json = Run.json("recording", trailing.toString(), "--lap", "2", "--format", "json");
+        assertEquals(3, json.get("corners").size());
+        assertEquals(50, json.get("rate_hz").asDouble(), 0.1);
+        assertEquals(made.rows(), json.get("rows_read").asLong());
+        assertEquals(0, json.get("rows_left_out").size());
+        JsonNode channel = json.get("channels").get(0);
+        for (String field : List.of("name", "column", "unit", "guessed")) {
+            assertTrue(channel.has(field), field);
+        }
+        for (JsonNode corner : json.get("corners")) {
+            assertEquals(2, corner.get("lap").asLong());
+            JsonNode measures = corner.get("measures");
+            for (Measure measure : Measure.values()) {
+                double value = measures.get(measure.field()).asDouble(Double.NaN);
+                assertTrue(measures.get(measure.field() + "_low").asDouble() <= value, measure.field());
+                assertTrue(measures.get(measure.field() + "_high").asDouble() >= value, measure.field());
+            }
+            assertEquals("late", measures.get("shape").asText());
+        }
+    }
+
+    /** Cut while it is read, a lap measures as it does whole, but for what is cut off. */
+    @Test
+    void aCutLapMeasuresAsTheWholeOne() {
+        String file = trailing.toString();
+        JsonNode whole = Run.json("recording", file, "--lap", "1", "--format", "json");
+        JsonNode part = Run.json("recording", file, "--lap", "1", "--from", "900", "--to", "1500", "--format", "json");
+        assertEquals(1, part.get("corners").size());
+        JsonNode second = whole.get("corners").get(1).get("measures");
+        JsonNode only = part.get("corners").get(0).get("measures");
+        for (String field : List.of("brake_on_m", "release_end_m", "turn_in_m", "trail_share", "minimum_speed_mps")) {
+            double half =
+                    second.get(field + "_high").asDouble() - second.get(field).asDouble();
+            assertEquals(second.get(field).asDouble(), only.get(field).asDouble(), half + 0.02, field);
+        }
+    }
+
+    @Test
+    void aComparisonTellsGapCornersAndPhases() {
+        JsonNode json = Run.json("compare", straight.toString(), trailing.toString(), "--format", "json");
+        assertTrue(json.get("gap_s").asDouble() > 0, "braking in a straight line is slower");
+        double sum = 0;
+        for (JsonNode corner : json.get("corners")) {
+            JsonNode phases = corner.get("phases");
+            double parts = phases.get("to_turn_in_s").asDouble()
+                    + phases.get("to_apex_s").asDouble()
+                    + phases.get("to_exit_s").asDouble();
+            assertEquals(corner.get("gap_s").asDouble(), parts, 1e-9);
+            sum += parts;
+            assertTrue(corner.get("first").get("measures").has("brake_on_m"));
+            assertTrue(corner.get("second").get("measures").has("brake_on_m"));
+            assertEquals(0, corner.get("advice").size());
+            assertFalse(corner.get("advice_withheld").asText().isBlank());
+        }
+        assertEquals(json.get("gap_s").asDouble(), sum, 1e-9);
+        JsonNode last = json.get("gap").get(json.get("gap").size() - 1);
+        assertEquals(json.get("gap_s").asDouble(), last.get("gap_s").asDouble(), 1e-9);
+    }
+
+    @Test
+    void aFileAgainstItselfHasNoGap() {
+        String file = trailing.toString();
+        JsonNode json = Run.json("compare", file, file, "--format", "json");
+        assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
+    }
+
+    /** A simulated entry is written out and read back as a recording. */
+    @Test
+    void aSimulatedEntryIsARecordingToo() throws IOException {
+        JsonNode entry = Run.json("entry", "--format", "json");
+        Path file = Files.writeString(
+                directory.resolve("entry.csv"),
+                Run.of("entry", "--format", "csv").out());
+        JsonNode measures = Run.json("recording", file.toString(), "--format", "json")
+                .get("corners")
+                .get(0)
+                .get("measures");
+        // The table holds the brake force, which follows the foot with a lag of some hundredths of a second.
+        assertEquals(
+                entry.get("brake_point_m").asDouble(),
+                measures.get("brake_on_m").asDouble(),
+                4);
+        assertEquals(
+                entry.get("release_end_m").asDouble(),
+                measures.get("release_end_m").asDouble(),
+                4);
+        assertEquals(0, measures.get("turn_in_m").asDouble(), 2);
+        assertEquals(
+                entry.get("trail_share").asDouble(), measures.get("trail_share").asDouble(), 0.03);
+        assertEquals(
+                entry.get("minimum_speed_mps").asDouble(),
+                measures.get("minimum_speed_mps").asDouble(),
+                0.1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"table", "csv"})
+    void everyFormatIsWritten(String format) {
+        Run recorded = Run.of("recording", trailing.toString(), "--format", format);
+        assertEquals(0, recorded.status(), recorded.err());
+        assertTrue(recorded.out().contains("late"), recorded.out());
+        Run compared = Run.of("compare", straight.toString(), trailing.toString(), "--format", format);
+        assertEquals(0, compared.status(), compared.err());
+    }
+
+    @Test
+    void picturesAreDrawn() throws IOException {
+        for (String verb : List.of("recording", "compare")) {
+            Path picture = directory.resolve(verb + ".svg");
+            Run run = verb.equals("recording")
+                    ? Run.of(verb, trailing.toString(), "--picture", picture.toString())
+                    : Run.of(verb, straight.toString(), trailing.toString(), "--picture", picture.toString());
+            assertEquals(0, run.status(), run.err());
+            assertTrue(Files.readString(picture).contains("turn-in"));
+        }
+    }
+
+    @Test
+    void bothRunBare() {
+        assertEquals(
+                3,
+                Run.json("recording", "--lap", "1", "--format", "json")
+                        .get("corners")
+                        .size());
+        assertEquals(
+                3,
+                Run.json("compare", "--lap", "1", "--reference-lap", "1", "--format", "json")
+                        .get("corners")
+                        .size());
+    }
+
+    @Test
+    void wrongRequestsAreRefusedInOneLine() throws IOException {
+        String file = trailing.toString();
+        Run.of("recording", "nowhere.csv").refusedWith("nowhere.csv: no such file");
+        Run.of("recording", file, "--from", "5", "--to", "3").refusedWith("--to: 3.0: must be more than --from (5.0)");
+        Run.of("recording", file, "--lap", "99").refusedNaming("no rows in the part that is asked for");
+        Run.of("recording", "--lap", "99").refusedNaming("no such lap; there are 1, 2, 3, 4, 5");
+        Run.of("compare", file).refusedNaming("must be two files");
+        Path text = Files.writeString(directory.resolve("poem.txt"), "no\nnumbers\nhere\n");
+        Run.of("recording", text.toString()).refusedNaming("no line of column names with numbers below it");
+        Path flat = Files.writeString(directory.resolve("flat.csv"), "time_s,speed_mps\n0,1\n1,1\n2,1\n");
+        Run.of("recording", flat.toString()).refusedNaming("without lateral acceleration, yaw rate or position");
+    }
+}

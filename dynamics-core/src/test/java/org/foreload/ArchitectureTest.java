@@ -135,6 +135,8 @@ class ArchitectureTest {
                     "entry",
                     "study",
                     "strategy",
+                    "driver",
+                    "risk",
                     "stability"));
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */

@@ -6,6 +6,7 @@ import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.stability.LockingRamp;
 import org.foreload.stability.StabilityEvent;
+import org.foreload.study.Proportion;
 import org.foreload.vehicle.Car;
 
 /**
@@ -16,6 +17,7 @@ import org.foreload.vehicle.Car;
  * @param firstToLock what locks first in a straight line at the approach speed; empty if nothing does
  * @param best the best entry with the car; where none makes the corner, an attempt
  * @param made whether it makes the corner with the margin asked for
+ * @param failed how often the entry fails with a small scatter of driver and grip; empty unless made
  * @param harder outcome of the same entry with the brake pressed 5 % harder; empty unless made
  * @param later outcome of the same entry braked 10 m later; empty unless made
  * @param leastStable the least stable moment of the best entry; empty unless made
@@ -26,6 +28,7 @@ public record BalanceRow(
         Optional<LockingRamp> firstToLock,
         EntryResult best,
         boolean made,
+        Optional<Proportion> failed,
         Optional<Outcome> harder,
         Optional<Outcome> later,
         Optional<StabilityEvent> leastStable) {
@@ -40,13 +43,13 @@ public record BalanceRow(
         return firstToLock.map(lock -> lock.axle() == Axle.REAR).orElse(false);
     }
 
-    /** Whether a harder foot makes the corner, too. */
-    public boolean forgivesHarder() {
-        return harder.filter(Outcome.MADE_IT::equals).isPresent();
+    /** Share of the entries that fail with a small scatter; one where none makes the corner. */
+    public double failureShare() {
+        return failed.map(Proportion::value).orElse(1.0);
     }
 
-    /** Whether a harder foot makes the car spin. */
-    public boolean spinsIfHarder() {
-        return harder.filter(Outcome.SPUN::equals).isPresent();
+    /** Whether no more of them fail than {@link BalanceStudy#ACCEPTED}. */
+    public boolean steady() {
+        return made && failureShare() <= BalanceStudy.ACCEPTED;
     }
 }

@@ -9,7 +9,13 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
+import org.foreload.driver.Reaction;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
+import org.foreload.risk.Risk;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
 import org.foreload.stability.EntryStability;
 import org.foreload.stability.LockingRamp;
 import org.foreload.strategy.CornerStudy;
@@ -20,6 +26,9 @@ import org.foreload.vehicle.Car;
  * What a number of the car's balance does to its entries: for each value the best release from its own latest brake
  * point (one from which the car also makes the corner when it brakes a little earlier, so that luck does not count),
  * which axle locks first, and what becomes of the entry when the foot is harder or later than planned.
+ *
+ * <p>Every value is then driven with the same small scatter, and brakes so much earlier that no more of its entries
+ * fail than accepted: values are compared at equal risk, and one trial that happens to fail decides nothing.
  *
  * @param peaks peak decelerations tried, as shares of what the brakes can do in a straight line before a wheel locks
  * @param ends ends of the release tried, as shares of the distance from turn-in to the apex
@@ -35,6 +44,22 @@ public record BalanceStudy(
 
     /** How much later a driver brakes by mistake, m. */
     public static final double LATER = 10;
+
+    /** Share of the entries with a small scatter that may fail. */
+    public static final double ACCEPTED = 0.1;
+
+    /** The small scatter: what a driver cannot help, however good. */
+    static final Scatter SCATTER = Scatter.EXPERT;
+
+    /** Entries driven with it from each brake point, and the seed of their draws: the same for every value. */
+    private static final int SAMPLES = 32;
+
+    private static final long SEED = 1;
+
+    /** How much earlier, m at a time and at most, a value may brake to keep failures within what is accepted. */
+    private static final double BACK_STEP = 1;
+
+    private static final double FARTHEST_BACK = 8;
 
     /** Copies and checks; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BalanceStudy {
@@ -52,27 +77,39 @@ public record BalanceStudy(
     }
 
     /**
-     * Sweeps one axis.
+     * Sweeps one axis with a driver whose foot reacts as that of a practised one.
      *
      * @param base car, corner and driver
      * @param axis what is changed
      * @param sweep on how many threads, and who is told of progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
+        return run(base, axis, Reaction.practised(), sweep);
+    }
+
+    /**
+     * Sweeps one axis.
+     *
+     * @param base car, corner and driver
+     * @param axis what is changed
+     * @param reaction of the foot that strays from the plan; {@link Reaction#NONE} to brake as told
+     * @param sweep on how many threads, and who is told of progress
+     */
+    public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
         Car car = base.simulator().car();
         double apex = base.simulator().apex();
         BrakePlan known = base.latest(plan(middlePeak() * base.lockLimit(), ends.get(0), apex))
                 .entry()
                 .plan();
         List<Optional<BalanceRow>> rows = sweep.run(
-                axis.values(), value -> row(base, known, axis.parameter().with(car, value), value));
+                axis.values(), value -> row(base, known, axis.parameter().with(car, value), reaction, value));
         return Balance.of(
                 axis,
                 axis.parameter().of(car),
                 rows.stream().flatMap(Optional::stream).toList());
     }
 
-    private BalanceRow row(CornerStudy base, BrakePlan known, Car car, double value) {
+    private BalanceRow row(CornerStudy base, BrakePlan known, Car car, Reaction reaction, double value) {
         CornerStudy study = base.with(car, base.simulator().driver());
         double speed = base.simulator().corner().approachSpeed();
         Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
@@ -80,21 +117,49 @@ public record BalanceStudy(
         if (best.isEmpty()) {
             EntryResult closest = study.simulator().run(known);
             return new BalanceRow(
-                    value, car, ramp, closest, false, Optional.empty(), Optional.empty(), Optional.empty());
+                    value,
+                    car,
+                    ramp,
+                    closest,
+                    false,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty());
         }
-        EntryResult entry = best.get();
-        BrakePlan plan = entry.plan();
-        EntryResult harder = study.simulator().probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()));
-        EntryResult later = study.simulator().probe(plan.withBrakePoint(plan.brakePoint() + LATER));
+        Risk risk = atEqualRisk(
+                new RiskStudy(study, SCATTER, reaction, SAMPLES, SEED),
+                best.get().plan());
+        BrakePlan plan = risk.plan();
+        EntryResult entry = study.simulator().run(plan);
+        SpeedPlan expected = EntrySimulator.expected(entry.profile().orElseThrow());
+        EntrySimulator driven =
+                study.simulator().with(study.simulator().driver().with(reaction));
+        EntryResult harder = driven.probe(plan.withPeakDeceleration(HARDER * plan.peakDeceleration()), expected);
+        EntryResult later = driven.probe(plan.withBrakePoint(plan.brakePoint() + LATER), expected);
         return new BalanceRow(
                 value,
                 car,
                 ramp,
                 entry,
-                true,
+                entry.made(),
+                Optional.of(risk.failed()),
                 Optional.of(harder.outcome()),
                 Optional.of(later.outcome()),
                 Optional.of(EntryStability.of(car, entry).least()));
+    }
+
+    /** The risk from the latest brake point that keeps it within what is accepted, or else the least found. */
+    private static Risk atEqualRisk(RiskStudy risks, BrakePlan latest) {
+        Risk least = risks.of(latest);
+        double start = risks.study().simulator().corner().path().start();
+        for (double back = BACK_STEP;
+                back <= FARTHEST_BACK && least.failed().value() > ACCEPTED && latest.brakePoint() - back > start;
+                back += BACK_STEP) {
+            Risk risk = risks.of(latest.withBrakePoint(latest.brakePoint() - back));
+            least = risk.failed().value() < least.failed().value() ? risk : least;
+        }
+        return least;
     }
 
     /** The best end with the middle peak, then the best peak with that end. */

@@ -25,12 +25,21 @@ public final class BrakeFoot {
 
     private static final double USE_FELT = 0.97;
 
+    /**
+     * Share of the speed at which the throttle opens below which the foot adds no brake, and from which it adds freely:
+     * nobody brakes more than planned who is as slow as the corner asks for.
+     */
+    private static final double SLOW_ENOUGH = 0.75;
+
+    private static final double STILL_FAST = 0.95;
+
     /** Time over which the easing sets in after the delay, s. */
     private static final double ONSET = 0.05;
 
     private final LeftFoot foot;
     private final Reaction reaction;
     private final double slowestBraking;
+    private final double opening;
     private final Optional<SpeedPlan> expected;
 
     /**
@@ -41,6 +50,7 @@ public final class BrakeFoot {
     public BrakeFoot(LeftFoot foot, double opening, Optional<SpeedPlan> expected) {
         this.foot = foot;
         this.reaction = foot.reaction();
+        this.opening = opening;
         this.slowestBraking = foot.slowestBraking() * opening;
         this.expected = expected;
     }
@@ -82,7 +92,7 @@ public final class BrakeFoot {
         double asked = reaction.asked(excess);
         double changed = planned;
         if (asked > 0) {
-            changed += reaction.most() * Math.tanh(asked / reaction.most()) * room(wheels);
+            changed += reaction.most() * Math.tanh(asked / reaction.most()) * room(wheels) * stillFast(speed);
         } else if (planned > 0) {
             double least = reaction.least() * planned;
             changed += least > 0 ? least * Math.tanh(asked / least) : 0;
@@ -117,6 +127,10 @@ public final class BrakeFoot {
                 .map(plan -> speed - plan.speed(station))
                 .orElse(0.0);
         return (real - excess) / reaction.delay();
+    }
+
+    private double stillFast(double speed) {
+        return risen((speed / opening - SLOW_ENOUGH) / (STILL_FAST - SLOW_ENOUGH));
     }
 
     /** What the grip leaves for more brake: 1 where there is plenty, 0 where the foot feels the limit. */

@@ -244,7 +244,7 @@ final class EntryRecorder {
         if (EntrySimulator.spinMargin(state) <= tiny) {
             end(Outcome.SPUN, Kind.SPIN, station, state);
         } else if (EntrySimulator.speedMargin(state) <= tiny) {
-            end(Outcome.RAN_WIDE, Kind.STOPPED, station, state);
+            end(Outcome.STOPPED, Kind.STOPPED, station, state);
         } else if (Math.min(simulator.leftMargin(station, state), simulator.rightMargin(station, state)) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         } else {

@@ -85,6 +85,15 @@ public record EntryResult(
         return event(EntryEvent.Kind.PICK_UP).map(EntryEvent::station).orElse(Double.NaN);
     }
 
+    /**
+     * What went wrong first: a wheel that stopped, or an axle that had no more lateral force to give in the turn. A
+     * lock comes before the saturation that goes with it. Empty where nothing did, or where a run without profile shows
+     * no lock.
+     */
+    public Optional<EntryEvent> wentFirst() {
+        return EntryCause.wentFirst(outcome, events);
+    }
+
     /** The first event of a kind. */
     public Optional<EntryEvent> event(EntryEvent.Kind kind) {
         return events.stream().filter(event -> event.kind() == kind).findFirst();

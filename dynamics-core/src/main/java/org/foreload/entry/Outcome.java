@@ -8,12 +8,18 @@ public enum Outcome {
      * delay and what it has to take a lock back.
      */
     MADE_IT("made it"),
-    /** The car left the track on either side, or braked to a stop on it with its wheels turning. */
+    /** The car left the track on either side. */
     RAN_WIDE("ran wide"),
     /** The car turned away from its course beyond recovery. */
     SPUN("spun"),
     /** The car stayed on the track, but a wheel stood in one go for longer than that. */
-    LOCKED_UP("locked up");
+    LOCKED_UP("locked up"),
+    /**
+     * The car braked to a stop on the track with its wheels turning. It lost no grip, so it neither ran wide nor spun
+     * nor locked up; and it never reached the exit, so it did not make it either: too much brake, too early, by a foot
+     * that follows its plan to a stop.
+     */
+    STOPPED("stopped");
 
     private final String words;
 

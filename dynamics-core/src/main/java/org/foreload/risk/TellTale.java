@@ -4,24 +4,37 @@ import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 
-/** What a driver feels when an entry goes wrong. */
+/**
+ * What a driver feels when an entry goes wrong: it belongs to what went wrong first, as the cause of the entry says.
+ */
 public final class TellTale {
+
+    private static final String FRONT_WASHES_OUT = "more steering brings no more turn: the front washes out";
+    private static final String REAR_MOVES_OUT = "the rear moves out and the wheel goes light";
 
     private TellTale() {}
 
     /** The tell-tale of an entry, in words; {@code none} for one that made the corner. */
     public static String of(EntryResult entry) {
-        boolean front = entry.event(EntryEvent.Kind.FRONT_LOCKS).isPresent();
-        boolean rear = entry.event(EntryEvent.Kind.REAR_LOCKS).isPresent();
-        if (entry.outcome() == Outcome.SPUN) {
-            return rear ? "the rear steps out with the brake on" : "the rear moves out and the wheel goes light";
+        if (entry.made()) {
+            return "none";
         }
-        if (front) {
-            return "a front wheel stops: the steering goes dead until the brake is eased";
+        if (entry.outcome() == Outcome.STOPPED) {
+            return "the car is slow long before the corner";
         }
-        if (entry.outcome() == Outcome.RAN_WIDE) {
-            return "more steering brings no more turn: the front washes out";
-        }
-        return entry.made() ? "none" : "a wheel stops turning";
+        boolean spun = entry.outcome() == Outcome.SPUN;
+        return entry.wentFirst()
+                .map(EntryEvent::kind)
+                .map(kind -> switch (kind) {
+                    case FRONT_LOCKS -> "a front wheel stops: the steering goes dead until the brake is eased";
+                    case REAR_LOCKS ->
+                        spun
+                                ? "the rear steps out with the brake on"
+                                : "a rear wheel stops: the rear goes loose under the brake";
+                    case REAR_SATURATES ->
+                        spun ? REAR_MOVES_OUT : "the rear moves out, and catching it takes the car wide";
+                    default -> spun ? "the front washes out, then bites, and the rear comes round" : FRONT_WASHES_OUT;
+                })
+                .orElse(spun ? REAR_MOVES_OUT : FRONT_WASHES_OUT);
     }
 }

@@ -60,6 +60,17 @@ class BrakeFootTest {
         assertEquals(7, FOOT.demand(4, 40, 0, 20, gentle), 1e-6);
     }
 
+    /**
+     * Who is as slow as the corner asks for adds nothing, whatever was expected: 20 m/s is where the throttle opens.
+     */
+    @Test
+    void nobodyBrakesMoreThanPlannedToAStop() {
+        BrakeFoot foot = new BrakeFoot(LeftFoot.practised().with(REACTION), 20, Optional.of(EXPECTED));
+        assertEquals(7, foot.demand(4, 19, 0, 20, braked(4)), 1e-6);
+        assertEquals(5.5, foot.demand(4, 17, 0, 20, braked(4)), 1e-6);
+        assertEquals(4, foot.demand(4, 15, 0, 20, braked(4)), 1e-6);
+    }
+
     /** Near what the wheels can carry it adds less, and nothing at it. */
     @Test
     void nothingIsAddedNearTheLimit() {

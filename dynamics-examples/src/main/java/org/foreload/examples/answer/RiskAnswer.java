@@ -38,6 +38,7 @@ public final class RiskAnswer {
                 .with("ran_wide", risk.of(Outcome.RAN_WIDE).value())
                 .with("spun", risk.of(Outcome.SPUN).value())
                 .with("locked_up", risk.of(Outcome.LOCKED_UP).value())
+                .with("stopped", risk.of(Outcome.STOPPED).value())
                 .with("mean_time_s", risk.meanTime())
                 .with("time_deviation_s", risk.timeDeviation())
                 .with("expected_time_s", risk.expectedTime(cost))

@@ -35,12 +35,13 @@ import picocli.CommandLine.Option;
             "",
             "Too little brake in front and the unloaded rear wheels lock first and the car turns round; too much and the "
                     + "front wheels, which must also steer, do all the work. For each share the best release is searched, from "
-                    + "its own latest brake point. Roll stiffness, CG height and downforce can be swept the same way."
+                    + "the latest brake point that keeps failures with a small scatter within 10 %%. Roll stiffness, CG height and downforce can be swept the same way."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: outcome if harder is that of the same entry braked 5 %% harder, outcome if later that of one "
+            "In the answer: failure share is the part of 32 entries that fail where driver and grip scatter a little; "
+                    + "outcome if harder is that of the same entry braked 5 %% harder, outcome if later that of one "
                     + "braked 10 m later. Adhesion is what each axle would need of the road in a straight line; where the rear "
                     + "needs more than the front, the rear locks first. The sweep takes some seconds.",
             "",
@@ -100,6 +101,9 @@ final class BalanceVerb implements Verb {
     private int values;
 
     @Mixin
+    private FootOptions footOptions;
+
+    @Mixin
     private SweepOptions sweepOptions;
 
     @Mixin
@@ -129,7 +133,7 @@ final class BalanceVerb implements Verb {
     private Report report(Console console, Axis wanted, BalanceAxis axis, CornerStudy study) {
         Car car = study.simulator().car();
         Balance balance = sweepOptions.run(
-                console, "settings", sweep -> BalanceStudy.standard().run(study, axis, sweep));
+                console, "settings", sweep -> BalanceStudy.standard().run(study, axis, footOptions.reaction(), sweep));
         common.picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
@@ -211,6 +215,7 @@ final class BalanceVerb implements Verb {
                             "locks_at_mps2",
                             row.firstToLock().map(lock -> lock.deceleration()).orElse(Double.NaN))
                     .with("outcome", row.best().outcome().words())
+                    .with("failure_share", row.failed().map(one -> one.value()).orElse(Double.NaN))
                     .with("outcome_if_harder", row.harder().map(Outcome::words).orElse(null))
                     .with("outcome_if_later", row.later().map(Outcome::words).orElse(null))
                     .with("brake_point_m", plan.brakePoint())

@@ -20,7 +20,8 @@ import picocli.CommandLine.Option;
                     + "by the plan, eases a wheel that has stopped (--as-told: not), and leaves the corner with the throttle.",
             "",
             "The brake is told by when (--brake-point), how hard (--peak-deceleration, --build-up-time) and how it comes off "
-                    + "(--release-…). An entry that fails is an answer, too: ran wide, spun, or locked up, where and why."
+                    + "(--release-…). An entry that fails is an answer, too: ran wide, spun, locked up or "
+                    + "stopped, where and why."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

@@ -183,6 +183,7 @@ final class PedalVerb implements Verb {
                 .with("ran_wide", (double) result.count(Outcome.RAN_WIDE) / attempts)
                 .with("spun", (double) result.count(Outcome.SPUN) / attempts)
                 .with("locked_up", (double) result.count(Outcome.LOCKED_UP) / attempts)
+                .with("stopped", (double) result.count(Outcome.STOPPED) / attempts)
                 .with("mean_time_s", result.meanTime())
                 .with("time_deviation_s", result.timeDeviation());
     }

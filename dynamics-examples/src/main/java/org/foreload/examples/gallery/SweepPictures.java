@@ -224,10 +224,14 @@ public final class SweepPictures {
                 one -> slowest + FAILURES * spread,
                 Style.points(Ink.GREY, Marker.BOX));
         int row = 1;
-        for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP)) {
+        for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP, Outcome.STOPPED)) {
             double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
-            Marker marker =
-                    outcome == Outcome.RAN_WIDE ? Marker.CROSS : outcome == Outcome.SPUN ? Marker.RING : Marker.BAR;
+            Marker marker = switch (outcome) {
+                case RAN_WIDE -> Marker.CROSS;
+                case SPUN -> Marker.RING;
+                case LOCKED_UP -> Marker.BAR;
+                default -> Marker.DIAMOND;
+            };
             more = marks(
                     more,
                     outcome.words(),

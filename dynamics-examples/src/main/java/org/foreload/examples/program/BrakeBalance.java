@@ -67,15 +67,16 @@ public final class BrakeBalance {
 
         Balance balance = balance();
         say(
-                "%nInto %s, each with its own latest brake point:",
+                "%nInto %s, each with its own brake point:",
                 Demos.corner("corner", "medium").value().name());
-        say("%nfront share  first to lock  best entry s  5 %% harder  10 m later");
+        say("%nfront share  first to lock  best entry s  fails %%  5 %% harder  10 m later");
         for (BalanceRow row : balance.rows()) {
             say(
-                    "%11.2f  %13s  %12.2f  %10s  %s",
+                    "%11.2f  %13s  %12.2f  %7.0f  %10s  %s",
                     row.value(),
                     row.rearLocksFirst() ? "rear" : "front",
                     row.time(),
+                    100 * row.failureShare(),
                     row.harder()
                             .map(Object::toString)
                             .orElse("-")

@@ -52,8 +52,7 @@ class SteadyHandsTest {
     /** A driver who holds a speed on a line that begins with a straight. */
     private static EntryResult drive(Car car, double speed, SegmentPath path, double tolerance) {
         double start = path.start();
-        BrakePlan touch =
-                new BrakePlan(start + 1, 0.01, 0, new Release(ReleaseShapes.LINEAR, start + 2, start + 3));
+        BrakePlan touch = new BrakePlan(start + 1, 0.01, 0, new Release(ReleaseShapes.LINEAR, start + 2, start + 3));
         ExitPlan held = new ExitPlan(new double[] {start + 3, path.end()}, new double[] {speed, speed});
         return new EntrySimulator(
                         car,
@@ -66,8 +65,8 @@ class SteadyHandsTest {
 
     static Stream<Arguments> wiggles() {
         return Demos.CARS.stream()
-                .flatMap(car -> Stream.of(30.0, 40.0, 50.0, 55.0, 60.0, 67.5, 75.0)
-                        .map(speed -> Arguments.of(car, speed)));
+                .flatMap(car ->
+                        Stream.of(30.0, 40.0, 50.0, 55.0, 60.0, 67.5, 75.0).map(speed -> Arguments.of(car, speed)));
     }
 
     /** Left and right with 0.15 g, then straight on for six seconds: each second leaves less than half. */
@@ -116,7 +115,8 @@ class SteadyHandsTest {
     static Stream<Arguments> bends() {
         return Demos.CARS.stream()
                 .flatMap(car -> Stream.of(60.0, 100.0, 150.0)
-                        .flatMap(radius -> Stream.of(1e-5, 1e-8).map(tolerance -> Arguments.of(car, radius, tolerance))));
+                        .flatMap(radius ->
+                                Stream.of(1e-5, 1e-8).map(tolerance -> Arguments.of(car, radius, tolerance))));
     }
 
     /** A round bend at nine tenths of the front axle: from two seconds on the wheel stays within 0.2° of its mean. */
@@ -168,8 +168,7 @@ class SteadyHandsTest {
 
     private static double frontUse(Trim trim) {
         Tyre tyre = trim.car().frontTyre();
-        double along =
-                trim.driveForce() * trim.car().driveline().drivenAxle().frontShare() / 2;
+        double along = trim.driveForce() * trim.car().driveline().drivenAxle().frontShare() / 2;
         double force = 0;
         double most = 0;
         for (double load : new double[] {trim.loads().frontLeft(), trim.loads().frontRight()}) {
@@ -191,8 +190,8 @@ class SteadyHandsTest {
                 corner.approachSpeed(),
                 SegmentPath.of(-fast.start(), fast.segments(), exit, fast.widthLeft(0)));
         CornerStudy study = CornerStudy.of(car("light"), longer);
-        EntryResult run = study.simulator()
-                .run(new BrakePlan(-49, 8.5, 0.25, new Release(ReleaseShapes.LINEAR, 0, 150)));
+        EntryResult run =
+                study.simulator().run(new BrakePlan(-49, 8.5, 0.25, new Release(ReleaseShapes.LINEAR, 0, 150)));
         assertEquals(Outcome.MADE_IT, run.outcome(), run.cause());
     }
 }

@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import org.foreload.bicycle.WheelForces;
 import org.foreload.load.RoadPlane;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
@@ -11,7 +12,8 @@ import org.foreload.vehicle.Car;
  * <p>A car that follows curvature κ at speed v, slowing by d, needs v²κ across and the yaw acceleration v²κ′ − d·κ; the
  * front axle gives (m·a·b + Iz·ψ̈)/L of that, the rear axle (m·a·a − Iz·ψ̈)/L, with the distances a and b of the CG
  * from front and rear axle. The rear axle's slip angle follows from its force by the inverse tyre, and the sideslip
- * from that: β = b·κ + α_r. Steady sideslip as part of the feedforward: N. R. Kapania, J. C. Gerdes, Vehicle System
+ * from that: β = b·κ + α_r. While it grows the car turns less than its line, by β̇ = b·v·κ′ − m·a/L·d(v²κ)/dt over the
+ * slope of the rear axle. Steady sideslip as part of the feedforward: N. R. Kapania, J. C. Gerdes, Vehicle System
  * Dynamics 53(12), 2015, 1687–1704 (from memory).
  */
 final class Feedforward {
@@ -48,7 +50,7 @@ final class Feedforward {
      * Looks ahead by the lag of hands and steering and by the front tyre's relaxation length, and rounds the curvature
      * off over the driver's window. The rear axle's forces are read from the last {@link InverseTyre#feel}.
      */
-    void look(DriverView view) {
+    void look(DriverView view, WheelForces wheels) {
         double speed = view.speed;
         double preview = hands.lag() * speed + relaxation;
         double window = hands.curvatureWindow() * speed;
@@ -61,7 +63,9 @@ final class Feedforward {
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
         frontForce = (toRear * across + yaw) / wheelbase;
         rearForce = (toFront * across - yaw) / wheelbase;
-        yawRate = then * curvature;
+        double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
+        double sliding = toRear * then * gradient - toFront / wheelbase * mass * perSecond / rear.stiffness(wheels);
+        yawRate = then * curvature - sliding;
         double later = view.station + RIGHT_FOOT_LOOKS * speed;
         double laterAcross =
                 mass * RoadPlane.lateral(then * then * path.curvature(later), path.grade(later), path.banking(later));

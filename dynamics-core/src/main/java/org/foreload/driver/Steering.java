@@ -44,7 +44,7 @@ public final class Steering {
     public double angle(DriverView view, WheelForces wheels) {
         front.feel(wheels);
         rear.feel(wheels);
-        feedforward.look(view);
+        feedforward.look(view, wheels);
         double lead = hands.lag();
         double speed = view.speed;
         double vy = view.vy + lead * view.lateralRate;

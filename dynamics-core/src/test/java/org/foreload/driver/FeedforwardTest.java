@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.foreload.bicycle.WheelForces;
 import org.foreload.path.Path;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
@@ -37,9 +38,10 @@ class FeedforwardTest {
         Hands hands = new Hands(LAG, 1, 4, 0.8, 0.7, WINDOW, 0.98);
         Car car = Wagon.car(relaxation, 0, Driveline.DrivenAxle.REAR);
         InverseTyre rear = new InverseTyre(car.rearTyre(), 2, hands.slipUse());
-        rear.feel(Wagon.wheels(V, 0, 0, 0));
+        WheelForces wheels = Wagon.wheels(V, 0, 0, 0);
+        rear.feel(wheels);
         Feedforward feedforward = new Feedforward(car, path, hands, rear);
-        feedforward.look(view);
+        feedforward.look(view, wheels);
         return feedforward;
     }
 
@@ -95,7 +97,26 @@ class FeedforwardTest {
         assertEquals(V * V - 2 * deceleration * way, then * then, 0.1);
         Feedforward asked = look(circle(radius, Turn.LEFT), relaxation, at(150, deceleration));
         balances(asked, then * then / radius, -deceleration / radius);
-        assertEquals(then / radius, asked.yawRate(), 1e-12);
+        // The rear axle's slip angle falls with its force, by 2·v·d·κ·m·a/(L·C_r) in a second: the nose swings back.
+        double swing = 2 * then * deceleration / radius * MASS * TO_FRONT / WHEELBASE / REAR;
+        assertEquals(then / radius - swing, asked.yawRate(), 1e-9);
+    }
+
+    /** Where the sideslip changes along the line, the car turns less than the line by that: r = v·κ − dβ/dt. */
+    @Test
+    void theYawRateIsThatOfTheLineLessTheGrowthOfSideslip() {
+        double gradient = 1 / (200.0 * 120);
+        Path spiral = SegmentPath.of(
+                100, List.of(Segment.spiralIn(120, 200, Turn.LEFT), Segment.arc(50, 200, Turn.LEFT)), 100, 5);
+        double step = 2;
+        double growth = (look(spiral, 0, at(60 + step, 0)).sideslip()
+                        - look(spiral, 0, at(60 - step, 0)).sideslip())
+                / (2 * step)
+                * V;
+        assertTrue(Math.abs(growth) > 3e-4);
+        double line = V * gradient * (60 + LAG * V);
+        // Slip angles of up to 0.02 against their tangents.
+        assertEquals(line - growth, look(spiral, 0, at(60, 0)).yawRate(), 1e-3 * Math.abs(growth));
     }
 
     /** On a spiral the curvature runs on while the driver acts, and the yaw rate must gain V²·κ′. */

@@ -51,10 +51,7 @@ class InverseTyreTest {
         assertEquals(-Math.signum(asked), Math.signum(inverse.slipAngle(asked)));
     }
 
-    /**
-     * Under braking the peak is what the ellipse leaves, √(1 − q²), and the inverse finds nine tenths of it to within a
-     * twentieth of the peak: the shape is taken for that of the free tyre, which is exact only at the peak.
-     */
+    /** Under braking the peak is what the ellipse leaves, √(1 − q²), and the inverse is that of the braked tyre. */
     @ParameterizedTest
     @CsvSource({"brush, 0.4", "brush, 0.8", "magic, 0.4", "magic, 0.8"})
     void brakingLeavesWhatTheEllipseLeaves(String curve, double used) {
@@ -66,7 +63,9 @@ class InverseTyreTest {
         inverse.feel(wheels);
         double peak = 2 * tyre.peakForceY(wheels.load(0)) * Math.sqrt(1 - q * q);
         assertEquals(peak, inverse.most(), 1e-9 * peak);
-        assertEquals(0.9 * peak, force(tyre, wheels, inverse.slipAngle(0.9 * peak)), 0.05 * peak);
+        for (double share : new double[] {0.1, -0.5, 0.9}) {
+            assertEquals(share * peak, force(tyre, wheels, inverse.slipAngle(share * peak)), 1e-6 * peak);
+        }
     }
 
     /** However much is asked, never past the slip of the most use that the driver allows. */

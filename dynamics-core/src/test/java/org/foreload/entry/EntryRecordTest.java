@@ -245,7 +245,9 @@ class EntryRecordTest {
         }
         assertEquals(top, entry.topSpeed(), 1e-9);
         assertEquals(v[at(0)], entry.turnInSpeed(), 1e-9);
-        assertEquals(least, entry.minimumSpeed(), 1e-3);
+        // Rows are a metre apart: where coasting turns into driving, the dip between two of them is a little deeper.
+        assertTrue(entry.minimumSpeed() <= least + 1e-9);
+        assertEquals(least, entry.minimumSpeed(), 0.01);
         assertEquals(leastAt, entry.minimumSpeedAt(), 1);
         assertEquals(
                 entry.minimumSpeedAt(),

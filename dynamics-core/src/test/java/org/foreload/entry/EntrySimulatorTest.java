@@ -28,7 +28,7 @@ class EntrySimulatorTest {
      */
     private static final double LINE = 0.15;
 
-    private static final double FULL = 0.98;
+    private static final double FULL = 0.975;
 
     static Stream<Arguments> cases() {
         return Stream.of(

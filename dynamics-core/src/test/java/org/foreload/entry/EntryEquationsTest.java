@@ -15,8 +15,8 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
-import org.foreload.driver.SpeedPlan;
 import org.foreload.driver.LeftFoot;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.entry.EntryEquations.Foot;
@@ -146,10 +146,7 @@ class EntryEquationsTest {
         assertTrue(Math.abs(wanted - hands(driver, heading, alone, slowing + 0.1, wheels)) > 1e-5, "the axle is full");
         double rate = 1.2 * Math.tanh((wanted - 0.05) / (0.06 * 1.2));
         double progress = VX * Math.cos(heading) - VY * Math.sin(heading);
-        assertEquals(
-                rate,
-                perMetre(equations(driver, PATH, plan(0)), STATION, x)[EntryState.STEER] * progress,
-                1e-12);
+        assertEquals(rate, perMetre(equations(driver, PATH, plan(0)), STATION, x)[EntryState.STEER] * progress, 1e-12);
     }
 
     private static double hands(

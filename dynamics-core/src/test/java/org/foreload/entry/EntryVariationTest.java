@@ -65,10 +65,7 @@ class EntryVariationTest {
         Corner right = new Corner("right", 45, PATH.mirrored());
         EntryResult mirrored = simulator(CAR, right).run(PLAN);
         assertEquals(entry.time(), mirrored.time(), 1e-6);
-        assertEquals(
-                entry.margins().edge(),
-                mirrored.margins().edge(),
-                1e-5);
+        assertEquals(entry.margins().edge(), mirrored.margins().edge(), 1e-5);
         assertEquals(entry.minimumSpeed(), mirrored.minimumSpeed(), 1e-5);
         Trace rows = entry.profile().orElseThrow();
         int row = 350;

@@ -11,6 +11,7 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
 import org.junit.jupiter.api.Test;
 
@@ -35,8 +36,8 @@ class TellTaleTest {
                 0.2,
                 0.3,
                 0.1,
-                Optional.empty(),
-                Optional.empty(),
+                new Margins(0.1, 0.1, 3),
+                EntryResult.Limit.FRONT_AXLE,
                 Optional.empty(),
                 1000));
     }

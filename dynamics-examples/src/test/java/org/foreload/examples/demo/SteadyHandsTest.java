@@ -105,7 +105,7 @@ class SteadyHandsTest {
                                 Math.abs(trace.column("yaw_rate_rad_per_s").at(row))));
             }
         }
-        assertTrue(most.size() >= 5 && most.get(0) > 10 * STILL, "no wiggle to die down: " + most);
+        assertTrue(most.size() >= 5 && most.get(0) > 5 * STILL, "no wiggle to die down: " + most);
         for (int second = 1; second < most.size(); second++) {
             assertTrue(
                     most.get(second) <= Math.max(STILL, most.get(second - 1) / 2), "second " + second + " of " + most);

@@ -28,9 +28,15 @@ final class InteriorPoint {
     private static final double SMallEST_SLACK = 1e-3;
     /** How far a dual may be from the weight over its slack. */
     private static final double DUAL_SPREAD = 1e10;
-    /** Convex shift that is tried first where the model is not convex, and the largest. */
+    /**
+     * Convex shift that is tried first where the model is not convex; what counts as none; how it falls from step to
+     * step and rises within one; and the largest.
+     */
     private static final double FIRST_SHIFT = 1e-4;
 
+    private static final double SMALLEST_SHIFT = 1e-6;
+    private static final double SHIFT_FALL = 3;
+    private static final double SHIFT_RISE = 8;
     private static final double LARGEST_SHIFT = 1e10;
     /** Steps that are tried with ever larger shifts before the search gives up, and how much larger. */
     private static final int ATTEMPTS = 5;
@@ -211,22 +217,18 @@ final class InteriorPoint {
 
     /** The Newton step, with a convex shift where it is needed. */
     private boolean step(double barrier) {
-        shift = leastShift;
+        shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
             if (newton.solve(curvature, gradient, change, newMultiplier, startChange)) {
                 break;
             }
-            shift = shift <= leastShift
-                    ? Math.max(1e-9, lastShift == 0 ? FIRST_SHIFT : lastShift / 3)
-                    : shift * (lastShift == 0 ? 100 : 8);
+            shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
             if (shift > LARGEST_SHIFT) {
                 return false;
             }
         }
-        if (shift > 0) {
-            lastShift = shift;
-        }
+        lastShift = shift;
         for (int p = 0; p < count; p++) {
             for (int i = 0; i < bounds; i++) {
                 int b = p * bounds + i;

@@ -7,6 +7,12 @@ package org.foreload.collocation;
  */
 record Residual(Mesh mesh, StageEquations equations) {
 
+    /**
+     * Weight of a slope among the residuals: a slope of 1e-4 s for each unit of an unknown, of which the search moves
+     * some hundredths in the end, is less than a hundredth of a millisecond.
+     */
+    private static final double SLOPE_WEIGHT = 0.1;
+
     /** Mean size of multipliers above which residuals are divided by it. */
     private static final double LARGE = 100;
 
@@ -72,7 +78,7 @@ record Residual(Mesh mesh, StageEquations equations) {
                 most = Math.max(most, Math.abs(z * s - barrier) / dualScale);
             }
             for (int c = 0; c < all; c++) {
-                most = Math.max(most, Math.abs(slope[c]) / scale);
+                most = Math.max(most, SLOPE_WEIGHT * Math.abs(slope[c]) / scale);
             }
             if (Double.isNaN(slope[0])) {
                 return Double.NaN;

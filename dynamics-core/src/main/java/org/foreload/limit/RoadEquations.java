@@ -72,8 +72,8 @@ final class RoadEquations implements StageEquations {
 
     /**
      * Prices, as shares of the time spent: of lifting or pressing the brake pedal at its full rate, and of asking for a
-     * metre per second squared more than the engine gives yet, the latter a tenth. They settle what time alone leaves
-     * open, and cost less than a millisecond.
+     * metre per second squared more than the engine gives yet. They settle what time alone leaves open, and cost less
+     * than a millisecond.
      */
     private static final double PEDAL_PRICE = 1e-3;
 
@@ -382,7 +382,7 @@ final class RoadEquations implements StageEquations {
         int both = tape.scaled(tape.times(u[BRAKE_ASKED], u[DRIVE_ASKED]), BOTH_PRICE);
         int extra = tape.plus(
                 tape.plus(tape.scaled(hand, point.steeringPrice()), both),
-                tape.plus(tape.scaled(left, PEDAL_PRICE), tape.scaled(right, 0.1 * PEDAL_PRICE)));
+                tape.plus(tape.scaled(left, PEDAL_PRICE), tape.scaled(right, PEDAL_PRICE)));
         return tape.times(slowness, tape.shifted(extra, 1));
     }
 }

@@ -134,12 +134,16 @@ public record LimitAnswer(
         }
         note.append('.');
         if (onLine.isPresent() && straight.isPresent()) {
-            note.append(" The line is worth ")
-                    .append(Numbers.rounded(gain(onLine.get()), 2))
-                    .append(" s over keeping to the given one; trailing the brake is worth ")
-                    .append(Numbers.rounded(gain(straight.get()), 2))
-                    .append(" s over braking before turn-in only, each on its own best line.");
+            note.append(worth(" The line", gain(onLine.get()), "keeping to the given one"));
+            note.append(worth(
+                    " Trailing the brake", gain(straight.get()), "braking before turn-in only, each on its best line"));
         }
         return note.toString();
+    }
+
+    private static String worth(String what, double gain, String other) {
+        return Double.isFinite(gain)
+                ? what + " is worth " + Numbers.rounded(gain, 2) + " s over " + other + "."
+                : what + ": for " + other + " no optimum was found.";
     }
 }

@@ -139,7 +139,7 @@ public record MadeRun(Trace truth, List<Corner> corners) {
                 straight(profile.column("speed_mps").at(0));
             }
             double origin = station - s[0];
-            double lag = stage.study().simulator().driver().brakeLag();
+            double lag = stage.study().simulator().driver().leftFoot().lag();
             for (int i = 0; i < s.length; i++) {
                 boolean joint = i == 0 && !corners.isEmpty();
                 if (!joint) {

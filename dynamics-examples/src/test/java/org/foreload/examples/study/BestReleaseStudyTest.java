@@ -10,6 +10,10 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.TabulatedRelease;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.Hands;
+import org.foreload.driver.LeftFoot;
+import org.foreload.driver.Reaction;
+import org.foreload.driver.RightFoot;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.examples.demo.Demos;
@@ -113,8 +117,11 @@ class BestReleaseStudyTest {
                 new Driveline(200_000, Driveline.DrivenAxle.ALL),
                 tyre,
                 tyre);
-        DriverSettings quick = new DriverSettings(0.01, 20, 0.005, 0.01, 4.6, 0.85, 14, 0.02, 0.999, 0.999, 0);
-        return CornerStudy.of(car, corner, quick, SimulationSettings.STANDARD, new Allowance(drift, 0, 0, 0));
+        DriverSettings quick = new DriverSettings(
+                new Hands(0.01, 20, 4, 0.85, 0.7, 0.02, 0.999),
+                new RightFoot(0.01, 0.999, 0.999),
+                new LeftFoot(0.005, 0, Reaction.NONE));
+        return CornerStudy.of(car, corner, quick, SimulationSettings.STANDARD, new Allowance(drift, 0, 0, 0, 0));
     }
 
     /**

@@ -10,6 +10,9 @@ final class StationIndex {
     /** Cells for each piece: pieces of about equal length then need no step half of the time. */
     private static final int CELLS_PER_PIECE = 2;
 
+    /** Least number of cells: few pieces are often of very unequal length. */
+    private static final int LEAST_CELLS = 128;
+
     private final double[] station;
     private final double start;
     private final double cellsPerMetre;
@@ -20,7 +23,7 @@ final class StationIndex {
         this.station = station;
         start = station[0];
         int pieces = station.length - 1;
-        int cells = CELLS_PER_PIECE * pieces;
+        int cells = Math.max(LEAST_CELLS, CELLS_PER_PIECE * pieces);
         cellsPerMetre = cells / (station[pieces] - start);
         first = new int[cells + 1];
         int piece = 0;

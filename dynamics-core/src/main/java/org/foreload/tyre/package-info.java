@@ -9,7 +9,7 @@
  * <p><b>Ready pieces.</b> {@link org.foreload.tyre.Tyre} is the interface for a model of your own;
  * {@link org.foreload.tyre.FrictionTyre} is a tyre with load sensitivity, one {@link org.foreload.tyre.SlipCurve} for
  * all directions (linear, brush or magic formula), and a relaxation length. No friction, stiffness or load has a
- * default.
+ * default. {@link org.foreload.tyre.ContactPatch} is the buffer into which a tyre puts all that one wheel has at once.
  *
  * <p><b>Valid when</b> camber is small and the surface is even, dry or evenly wet. <b>Neglects</b> temperature, wear,
  * pressure, camber, self-aligning moment, plysteer and conicity. <b>Fails when</b> slip is so quick that a first-order

@@ -42,7 +42,7 @@ public final class Limit {
      */
     private static final double APPROACH_PRICE = 0.2;
 
-    /** Price of turning the wheel at full rate elsewhere, as a share of the time: it costs less than a millisecond. */
+    /** Price of turning the wheel at full rate elsewhere, as a share of the time: it costs about a millisecond. */
     private static final double STEERING_PRICE = 5e-3;
 
     /** Price of asking for brake where the foot shall be off: so much that it is. */

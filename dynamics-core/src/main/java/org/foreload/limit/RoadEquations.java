@@ -72,8 +72,8 @@ final class RoadEquations implements StageEquations {
 
     /**
      * Prices, as shares of the time spent: of lifting or pressing the brake pedal at its full rate, and of asking for a
-     * metre per second squared more than the engine gives yet. They settle what time alone leaves open, and cost less
-     * than a millisecond.
+     * metre per second squared more than the engine gives yet. They settle what time alone leaves open, and cost about
+     * a millisecond.
      */
     private static final double PEDAL_PRICE = 1e-3;
 

@@ -34,9 +34,11 @@ public final class Alignment {
     private final double[] places;
     private final double[] shifts;
     private final Basis basis;
+    private final double error;
     private final List<int[]> pairs;
 
-    private Alignment(double[] places, double[] shifts, Basis basis, List<int[]> pairs) {
+    private Alignment(double[] places, double[] shifts, Basis basis, double error, List<int[]> pairs) {
+        this.error = error;
         this.places = places;
         this.shifts = shifts;
         this.basis = basis;
@@ -95,6 +97,7 @@ public final class Alignment {
         }
         double[] places = new double[pairs.size()];
         double[] shifts = new double[pairs.size()];
+        double noise = 0;
         for (int i = 0; i < places.length; i++) {
             Bend one = a.get(pairs.get(i)[0]);
             Bend other = b.get(pairs.get(i)[1]);
@@ -102,8 +105,10 @@ public final class Alignment {
             double half = (one.end() - one.start() + other.end() - other.start()) / 4;
             places[i] = middle;
             shifts[i] = shift(first, second, middle, half, (other.start() + other.end() - one.start() - one.end()) / 2);
+            noise += variance(first, second, middle, half, shifts[i]) / places.length;
         }
-        Alignment bent = new Alignment(places, calmed(places, shifts), Basis.CURVATURE, pairs);
+        double error = Math.hypot(Basis.CURVATURE.error(), Math.sqrt(noise));
+        Alignment bent = new Alignment(places, calmed(places, shifts), Basis.CURVATURE, error, pairs);
         // Bends measured by accelerations or yaw rate are found to decimetres, which a satellite position is not.
         boolean placed = onlyPlaced(first) && onlyPlaced(second);
         return placed ? bent.refined(first, second) : bent;
@@ -218,6 +223,39 @@ public final class Alignment {
         return best;
     }
 
+    /**
+     * Variance of a shift, m²: what is left between the courses of curvature, over the square of their slopes; the
+     * filter makes neighbours err together, so that only one place in its width counts.
+     */
+    private static double variance(Run first, Run second, double middle, double half, double shift) {
+        double left = 0;
+        double slopes = 0;
+        int steps = (int) Math.ceil((half + MARGIN) / STEP);
+        for (int i = -steps; i <= steps; i++) {
+            double a = middle + i * STEP - shift / 2;
+            double b = middle + i * STEP + shift / 2;
+            double difference = first.curvatureAt(a) - second.curvatureAt(b);
+            double rise = (first.curvatureAt(a + SLOPE)
+                            - first.curvatureAt(a - SLOPE)
+                            + (second.curvatureAt(b + SLOPE) - second.curvatureAt(b - SLOPE)))
+                    / (4 * SLOPE);
+            left += difference * difference / (2 * steps + 1);
+            slopes += rise * rise;
+        }
+        double width = Math.max(together(first, middle - shift / 2), together(second, middle + shift / 2));
+        return slopes > 0 ? left * width / STEP / slopes : 0;
+    }
+
+    /** Half the distance over which a slope of curvature is taken, m: about that of the filters. */
+    private static final double SLOPE = 8;
+
+    /**
+     * Distance, m, within which samples err together: the filter's width, or one sample where these are farther apart.
+     */
+    private static double together(Run run, double station) {
+        return run.speedAt(station) * Math.max(2 * run.cleaning().halfWidth(), 1 / run.rate());
+    }
+
     private static double misfit(Run first, Run second, double middle, double half, double shift) {
         double sum = 0;
         int count = 0;
@@ -272,7 +310,7 @@ public final class Alignment {
         for (int i = 0; i < found; i++) {
             smooth[i] = mean(at, raw, i);
         }
-        return new Alignment(at, smooth, Basis.POSITION, pairs);
+        return new Alignment(at, smooth, Basis.POSITION, Basis.POSITION.error(), pairs);
     }
 
     /** Value of the straight line through the neighbours within the smoothing width, the nearer ones weighing more. */
@@ -299,6 +337,11 @@ public final class Alignment {
     /** Pairs of indices of corners that are the same in both runs. */
     List<int[]> pairs() {
         return pairs;
+    }
+
+    /** Standard deviation of the shift at a place, m. */
+    public double error() {
+        return error;
     }
 
     /** What the axes were laid on each other by. */

@@ -106,7 +106,7 @@ public final class Comparison {
         double b = slowness(to);
         double alike = Math.exp(-Math.abs(to - from) / alignment.basis().memory()) * Math.cos(turned(from, to));
         double variance = a * a + b * b - 2 * alike * a * b;
-        return Estimate.around(gap, times * Math.hypot(CLOCK, alignment.basis().error() * Math.sqrt(variance)));
+        return Estimate.around(gap, times * Math.hypot(CLOCK, alignment.error() * Math.sqrt(variance)));
     }
 
     /** What the clocks and the lines between samples add, s, one standard deviation; measured on simulated pairs. */

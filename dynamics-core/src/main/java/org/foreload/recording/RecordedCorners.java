@@ -146,7 +146,9 @@ public final class RecordedCorners {
         double speed = run.speedAt(turnIn);
         return switch (measure.kind()) {
             case STATION ->
-                Math.hypot(Math.hypot(scale * (value - run.first()), between(value)), manner(measure, bend, reading));
+                Math.hypot(
+                        Math.hypot(scale * (value - run.first()), origin()),
+                        Math.hypot(between(value), manner(measure, bend, reading)));
             case LENGTH -> Math.hypot(Math.hypot(scale * value, between(turnIn)), STEERING_TIME * speed);
             case SPEED ->
                 Math.hypot(
@@ -157,6 +159,11 @@ public final class RecordedCorners {
             case NOT_NEGATIVE, COUNT, OTHER ->
                 measure == Measure.TRAIL_TIME ? Math.hypot(STEERING_TIME, run.period() / Math.sqrt(12)) : 0;
         };
+    }
+
+    /** Standard deviation, m, of where a part cut out of a longer run begins: counted by speed, and not corrected. */
+    private double origin() {
+        return run.cleaning().speedScaleError() * Math.abs(run.recording().origin());
     }
 
     /** Standard deviation, m, that comes from how a corner is driven, not from the logger. */

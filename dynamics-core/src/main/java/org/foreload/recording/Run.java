@@ -18,26 +18,6 @@ import org.foreload.trace.Trace;
  */
 public final class Run {
 
-    /** Speed, m/s, below which a curvature is not told: the division would blow up the noise. */
-    private static final double SLOWEST = 3;
-
-    /** Positions are smoothed over at least this long to either side, s: a car's course turns little meanwhile. */
-    private static final double POSITION_HALF_WIDTH = 0.4;
-
-    /** Yaw rate, rad/s, and lateral acceleration, m/s², within which the car may be on a straight. */
-    private static final double STRAIGHT_YAW_RATE = 0.05;
-
-    private static final double STRAIGHT_LATERAL = 1;
-
-    /** Share of all rows that must look straight before an offset is read from them. */
-    private static final double STRAIGHT_SHARE = 0.1;
-
-    /**
-     * Deceleration, m/s², that drag and engine may give without a brake; what exceeds it is read as braking where no
-     * brake was recorded. Common practice, no source.
-     */
-    private static final double COASTING = 1.5;
-
     /** Longest run, m: what is longer has to be cut, and what is much longer is no distance. */
     private static final double LONGEST = 1e6;
 
@@ -54,45 +34,47 @@ public final class Run {
     private final double[] curvature;
     private final double[] curvatureRaw;
     private final double period;
-    private final PathScale scale;
+    private final Signals.Scale scale;
     private final double[] east;
     private final double[] north;
 
     private Run(Recording recording, Cleaning cleaning) {
         this.recording = recording;
         this.cleaning = cleaning;
-        this.time = times(recording);
-        this.period = Series.median(differences(time));
+        Signals signals = Signals.of(recording);
+        this.time = signals.time();
+        this.period = Series.median(Signals.differences(time));
         double half = cleaning.halfWidth();
-        double[] measured = speeds(recording, time, half);
+        double[] measured = signals.speeds(half);
         this.speed = Series.smooth(time, measured, half);
-        this.curvatureRaw = curvatures(measured);
+        this.curvatureRaw = signals.curvatures(speed);
         this.curvature = Series.smooth(time, curvatureRaw, half);
         if (recording.has(Channel.DISTANCE)) {
-            this.station = rising(filled(Channel.DISTANCE));
-            this.scale = new PathScale(1, 0);
+            this.station = Signals.rising(signals.filled(Channel.DISTANCE));
+            this.scale = new Signals.Scale(1, 0);
         } else {
-            double[] distance = integrated(time, measured);
-            this.scale = PathScale.of(recording, cleaning, distance, curvature);
-            this.station = scaled(distance, scale.factor(), recording.origin());
+            double[] distance = Signals.integrated(time, measured);
+            this.scale = Signals.Scale.of(recording, cleaning, distance, curvature);
+            this.station = Signals.scaled(distance, scale.factor(), recording.origin());
         }
         this.along = recording.has(Channel.LONGITUDINAL)
-                ? Series.smooth(time, filled(Channel.LONGITUDINAL), half)
+                ? Series.smooth(time, signals.filled(Channel.LONGITUDINAL), half)
                 : Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH));
         this.across = recording.has(Channel.LATERAL)
-                ? Series.smooth(time, levelled(Channel.LATERAL, STRAIGHT_LATERAL), half)
-                : product(curvature, speed);
+                ? Series.smooth(time, signals.levelled(Channel.LATERAL), half)
+                : Signals.product(curvature, speed);
         this.brakeRaw = recording.has(Channel.BRAKE)
-                ? Series.rested(filled(Channel.BRAKE), RESTING)
-                : braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
+                ? Series.rested(signals.filled(Channel.BRAKE), RESTING)
+                : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
         this.brake = Series.smooth(time, brakeRaw, half / 2);
-        this.throttle = recording.has(Channel.THROTTLE) ? filled(Channel.THROTTLE) : null;
-        this.east = recording.hasPosition() ? placed(Channel.X) : null;
-        this.north = recording.hasPosition() ? placed(Channel.Y) : null;
+        this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
+        this.east = recording.hasPosition() ? placed(signals, Channel.X) : null;
+        this.north = recording.hasPosition() ? placed(signals, Channel.Y) : null;
     }
 
-    private double[] placed(Channel channel) {
-        return Series.smooth(time, filled(channel), Math.max(cleaning.halfWidth(), POSITION_HALF_WIDTH));
+    private double[] placed(Signals signals, Channel channel) {
+        return Series.smooth(
+                time, signals.filled(channel), Math.max(cleaning.halfWidth(), Signals.POSITION_HALF_WIDTH));
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -146,150 +128,6 @@ public final class Run {
             columns.put(channel, shaken);
         });
         return new Run(recording.with(columns), cleaning);
-    }
-
-    private static double[] times(Recording recording) {
-        if (recording.has(Channel.TIME)) {
-            return recording.columns().get(Channel.TIME);
-        }
-        double[] distance = recording.columns().get(Channel.DISTANCE);
-        double[] speed = Series.filled(distance, recording.columns().get(Channel.SPEED));
-        double[] time = new double[distance.length];
-        for (int i = 1; i < time.length; i++) {
-            double mean = Math.max(SLOWEST / 10, (speed[i] + speed[i - 1]) / 2);
-            time[i] = time[i - 1] + (distance[i] - distance[i - 1]) / mean;
-        }
-        return time;
-    }
-
-    private static double[] speeds(Recording recording, double[] time, double half) {
-        double[] speed;
-        if (recording.has(Channel.SPEED)) {
-            speed = Series.filled(time, recording.columns().get(Channel.SPEED));
-        } else if (recording.has(Channel.DISTANCE)) {
-            speed = Series.slope(time, recording.columns().get(Channel.DISTANCE), half);
-        } else {
-            double wide = Math.max(half, POSITION_HALF_WIDTH);
-            double[] x =
-                    Series.slope(time, Series.filled(time, recording.columns().get(Channel.X)), wide);
-            double[] y =
-                    Series.slope(time, Series.filled(time, recording.columns().get(Channel.Y)), wide);
-            speed = new double[x.length];
-            for (int i = 0; i < x.length; i++) {
-                speed[i] = Math.hypot(x[i], y[i]);
-            }
-        }
-        for (int i = 0; i < speed.length; i++) {
-            speed[i] = Math.max(0, speed[i]);
-        }
-        return speed;
-    }
-
-    private double[] curvatures(double[] measured) {
-        double[] curvature = new double[time.length];
-        if (recording.has(Channel.LATERAL)) {
-            double[] lateral = levelled(Channel.LATERAL, STRAIGHT_LATERAL);
-            for (int i = 0; i < curvature.length; i++) {
-                curvature[i] = speed[i] > SLOWEST ? lateral[i] / (speed[i] * speed[i]) : 0;
-            }
-        } else if (recording.has(Channel.YAW_RATE)) {
-            double[] yaw = levelled(Channel.YAW_RATE, STRAIGHT_YAW_RATE);
-            for (int i = 0; i < curvature.length; i++) {
-                curvature[i] = speed[i] > SLOWEST ? yaw[i] / speed[i] : 0;
-            }
-        } else {
-            double[] course = course();
-            double[] turning = Series.slope(time, course, POSITION_HALF_WIDTH);
-            for (int i = 0; i < curvature.length; i++) {
-                curvature[i] = speed[i] > SLOWEST ? turning[i] / speed[i] : 0;
-            }
-        }
-        return curvature;
-    }
-
-    /** Direction of the course between positions, rad, without jumps of a turn. */
-    private double[] course() {
-        double[] x = Series.slope(time, filled(Channel.X), POSITION_HALF_WIDTH);
-        double[] y = Series.slope(time, filled(Channel.Y), POSITION_HALF_WIDTH);
-        double[] course = new double[x.length];
-        for (int i = 0; i < course.length; i++) {
-            boolean moves = Math.hypot(x[i], y[i]) > SLOWEST;
-            double direction = moves || i == 0 ? Math.atan2(y[i], x[i]) : course[i - 1];
-            double before = i == 0 ? direction : course[i - 1];
-            course[i] = direction - 2 * Math.PI * Math.rint((direction - before) / (2 * Math.PI));
-        }
-        return course;
-    }
-
-    private double[] filled(Channel channel) {
-        return Series.filled(time, recording.columns().get(channel));
-    }
-
-    /** A channel less its offset: the median of the rows that look straight, if they are enough. */
-    private double[] levelled(Channel channel, double straight) {
-        double[] values = filled(channel);
-        double[] quiet = java.util.Arrays.stream(values)
-                .filter(value -> Math.abs(value) < straight)
-                .toArray();
-        if (quiet.length > STRAIGHT_SHARE * values.length) {
-            double offset = Series.median(quiet);
-            for (int i = 0; i < values.length; i++) {
-                values[i] -= offset;
-            }
-        }
-        return values;
-    }
-
-    private static double[] braking(double[] acceleration) {
-        double[] braking = new double[acceleration.length];
-        for (int i = 0; i < braking.length; i++) {
-            braking[i] = Math.max(0, -acceleration[i] - COASTING);
-        }
-        return braking;
-    }
-
-    private static double[] integrated(double[] time, double[] speed) {
-        double[] distance = new double[time.length];
-        for (int i = 1; i < time.length; i++) {
-            // A car that stands still moves a micrometre a row, so that the axis rises.
-            double step = Math.max(STANDING_STEP, (time[i] - time[i - 1]) * (speed[i] + speed[i - 1]) / 2);
-            distance[i] = distance[i - 1] + step;
-        }
-        return distance;
-    }
-
-    private static final double STANDING_STEP = 1e-6;
-
-    private static double[] scaled(double[] distance, double factor, double origin) {
-        double[] station = distance.clone();
-        for (int i = 0; i < station.length; i++) {
-            station[i] = origin + factor * station[i];
-        }
-        return station;
-    }
-
-    /** Rows at one and the same place are a micrometre apart, so that the axis rises. */
-    private static double[] rising(double[] station) {
-        for (int i = 1; i < station.length; i++) {
-            station[i] = Math.max(station[i], station[i - 1] + STANDING_STEP);
-        }
-        return station;
-    }
-
-    private static double[] product(double[] curvature, double[] speed) {
-        double[] lateral = new double[speed.length];
-        for (int i = 0; i < lateral.length; i++) {
-            lateral[i] = curvature[i] * speed[i] * speed[i];
-        }
-        return lateral;
-    }
-
-    private static double[] differences(double[] values) {
-        double[] steps = new double[values.length - 1];
-        for (int i = 0; i < steps.length; i++) {
-            steps[i] = values[i + 1] - values[i];
-        }
-        return steps;
     }
 
     /** The recording. */
@@ -362,7 +200,7 @@ public final class Run {
      */
     public Trace resampled(double step) {
         List<Trace.Column> columns = new ArrayList<>();
-        int rows = (int) Math.floor((last() - first()) / step + STANDING_STEP) + 1;
+        int rows = (int) Math.floor((last() - first()) / step + Signals.STANDING_STEP) + 1;
         double[] axis = new double[rows];
         for (int i = 0; i < rows; i++) {
             axis[i] = first() + i * step;

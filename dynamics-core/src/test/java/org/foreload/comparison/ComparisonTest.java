@@ -127,7 +127,7 @@ class ComparisonTest {
         Comparison comparison = Measured.of(mine.recording(rate, 0.3, 1, 1, false))
                 .against(Measured.of(theirs.recording(rate, 0.3, 1, 2, false)));
         double from = mine.first(rate, 0.3);
-        double end = 599;
+        double end = 580;
         double truth = mine.timeAt(end) - mine.timeAt(from) - theirs.timeAt(end) + theirs.timeAt(from);
         double found = comparison.gapAt(end - from);
         double half = comparison.gap().high() - comparison.gap().value();
@@ -231,8 +231,8 @@ class ComparisonTest {
         Comparison comparison =
                 placed(mine.recording(20, 0.3, 1, 1, true)).against(placed(theirs.recording(20, 0.3, 1, 2, true)));
         assertEquals(Alignment.Basis.POSITION, comparison.alignment().basis());
-        double truth = mine.timeAt(599) - theirs.timeAt(599);
-        assertEquals(truth, comparison.gapAt(599 - mine.first(20, 0.3)), 0.03);
+        double truth = mine.timeAt(580) - theirs.timeAt(580);
+        assertEquals(truth, comparison.gapAt(580 - mine.first(20, 0.3)), 0.03);
     }
 
     private static Measured placed(Recording recording) {

@@ -14,7 +14,7 @@ import org.foreload.recording.Cleaning;
 /** Any bytes are a recorded run that is measured, or a refusal. */
 public final class RecordingFuzz {
 
-    private static final Cleaning QUICK = new Cleaning(0.1, 0.5, 0.005, 0.9, 2, 1);
+    private static final Cleaning QUICK = new Cleaning(0.1, 0.005, 0.9, 2, 1);
 
     private RecordingFuzz() {}
 

@@ -37,7 +37,7 @@ public final class CompareAnswer {
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
                 .with("aligned_by", comparison.alignment().basis().name().toLowerCase(java.util.Locale.ROOT))
-                .with("alignment_error_m", comparison.alignment().basis().error());
+                .with("alignment_error_m", comparison.alignment().error());
         return report.shownAs(people(title, comparison));
     }
 

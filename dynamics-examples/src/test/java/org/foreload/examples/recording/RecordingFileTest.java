@@ -295,7 +295,7 @@ class RecordingFileTest {
     void anyBytesAreAnsweredOrRefusedInOneLine(@ForAll("bytes") byte[] bytes) {
         try {
             RecordedFile file = read(bytes, ColumnWish.NONE, Cut.NONE);
-            Cleaning quick = new Cleaning(0.1, 0.5, 0.005, 0.9, 1, 1);
+            Cleaning quick = new Cleaning(0.1, 0.005, 0.9, 1, 1);
             file.laps().forEach(lap -> MeasuredLap.of(lap, quick));
         } catch (InputException refused) {
             assertEquals(1, refused.line().lines().count(), refused.line());

@@ -22,8 +22,8 @@ public final class CircuitAnswer {
                 .with("corners_not_counted", String.join(", ", uncounted(lap)))
                 .with("corners", "Corner by corner", rows(lap, lap.corners()));
         Report people = new Report(car.name() + " on " + circuit.name())
-                .headline("The best releases gain " + Numbers.rounded(lap.gain(), 2)
-                        + " s in a lap on braking in a straight line only.")
+                .headline("The best releases are " + Numbers.rounded(lap.gain(), 2)
+                        + " s a lap quicker than straight-line braking.")
                 .with("lap_gain_s", lap.gain())
                 .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
                 .note(Words.TRAIL_SHARE);

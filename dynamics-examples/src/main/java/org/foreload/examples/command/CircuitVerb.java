@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
         name = "circuit",
         sortOptions = false,
         description = {
-            "A whole lap: what the best release gains in each corner over braking in a straight line only, where most is to be "
+            "A whole lap: how much quicker the best release is in each corner than straight-line braking, where most is to be "
                     + "gained, and the sum.",
             "",
             "A circuit is a list of corners with the speeds at which they are approached. A better exit is carried into the "

@@ -26,8 +26,8 @@ import picocli.CommandLine.Option;
         name = "explore",
         sortOptions = false,
         description = {
-            "The main job: which release of the brake makes this car quickest through this corner, what it gains on braking in "
-                    + "a straight line only, and why.",
+            "The main job: which release of the brake makes this car quickest through this corner, how much quicker it is than "
+                    + "straight-line braking, and why.",
             "",
             "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own latest brake point, the "
                     + "last from which the simulated car still makes the corner with the margin asked for; only then are their "
@@ -38,8 +38,9 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
                     + "negative before it. Ease off and off: where the brake begins to come off, and is off. The trail share "
-                    + "is the part of all slowing that is done after turn-in. In hand is how many metres later the foot could "
-                    + "come down before the car does not make the corner at all.",
+                    + "is the part of all slowing that is done after turn-in. In hand is the largest error that the car "
+                    + "forgives: the foot comes down so many metres later, or the whole release comes so many metres later, or "
+                    + "the peak is 2.5 % a metre harder.",
             "",
             "Example:  foreload explore --demo-car road --demo-corner hairpin --shapes linear,smooth",
             "",

@@ -36,7 +36,7 @@ public final class CircuitPictures {
         return new Picture(
                 "Where the lap gains: " + car.name() + " on " + circuit.name(),
                 Say.of(
-                                "The best releases gain %.2f s in %d corners on braking in a straight line only.",
+                                "The best releases are %.2f s quicker in %d corners than straight-line braking.",
                                 lap.gain(),
                                 lap.corners().stream()
                                         .filter(corner -> !Double.isNaN(corner.gain()))

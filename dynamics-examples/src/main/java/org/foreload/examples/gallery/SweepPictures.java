@@ -43,7 +43,7 @@ public final class SweepPictures {
 
     private SweepPictures() {}
 
-    /** The best of a sweep, its landscape, and where the best gains on braking in a straight line only. */
+    /** The best of a sweep, its landscape, and where the best is quicker than straight-line braking. */
     public static Picture explored(CornerStudy study, Exploration sweep) {
         List<List<Panel>> rows = new ArrayList<>();
         Optional<EntryResult> best = sweep.best().map(Candidate::entry);
@@ -113,9 +113,9 @@ public final class SweepPictures {
         }
         TimeSplit split =
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best.get(), other.get());
-        rows.add(List.of(EntryPictures.gapPanel(study, best.get(), split)
-                .heading("Time ahead of braking in a straight line only")));
-        return " Against braking in a straight line only: " + split.sentence();
+        rows.add(List.of(
+                EntryPictures.gapPanel(study, best.get(), split).heading("Time ahead of straight-line braking")));
+        return " Against straight-line braking: " + split.sentence();
     }
 
     private static XyChart releaseEnds(Exploration sweep) {

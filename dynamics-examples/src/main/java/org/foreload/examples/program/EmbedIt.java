@@ -133,7 +133,7 @@ public final class EmbedIt {
                 .markX(0, "turn-in");
         String caption = String.format(
                 Locale.ROOT,
-                "Between the lines is what the best release gains on braking in a straight line only: %.2f s.",
+                "Between the lines is by how much the best release is quicker than straight-line braking: %.2f s.",
                 answer.gain());
         return Picture.of("A sweep in a program of yours", caption, chart);
     }

@@ -121,14 +121,14 @@ record ReleaseView(
         }
         Optional<EntryResult> other =
                 planned ? sheet.straight() : Optional.of(sheet.plan().entry());
-        return other.map(one -> (planned ? "Against braking in a straight line only: " : "Against the plan: ")
+        return other.map(one -> (planned ? "Against straight-line braking: " : "Against the plan: ")
                         + TimeSplit.between(
                                         sheet.study().simulator().car(),
                                         sheet.study().simulator().apex(),
                                         entry,
                                         one)
                                 .sentence())
-                .orElse("Braking in a straight line only was not found to make the corner.");
+                .orElse("Straight-line braking was not found to make the corner.");
     }
 
     /** In the order in which the car comes to them. */

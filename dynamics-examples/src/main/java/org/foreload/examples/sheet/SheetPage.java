@@ -124,8 +124,8 @@ public record SheetPage(
         List<String> summary = new ArrayList<>();
         summary.add("Best of " + sheet.tried() + " releases: " + Words.brake(plan) + ".");
         String gain = sheet.straight()
-                .map(entry -> " and gains " + Words.seconds(entry.time() - plan.time())
-                        + " on braking in a straight line only (" + Words.seconds(entry.time()) + ")")
+                .map(entry -> " and is " + Words.seconds(entry.time() - plan.time())
+                        + " quicker than straight-line braking (" + Words.seconds(entry.time()) + ")")
                 .orElse("");
         double bound = sheet.study().bound().time();
         summary.add(

@@ -73,6 +73,7 @@ class ArchitectureTest {
                     "ideal",
                     "bicycle",
                     "driver",
+                    "integrate",
                     "trace"),
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),

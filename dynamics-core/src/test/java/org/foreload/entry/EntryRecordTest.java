@@ -259,9 +259,10 @@ class EntryRecordTest {
         assertEquals((v[at(0)] - least) / (v[at(BRAKE_POINT)] - least), entry.trailShare(), 1e-3);
         assertEquals(farthest, entry.farthestOffset(), 2e-3);
         Margins margins = entry.margins();
-        assertEquals(1 - frontMost, margins.front(), 1e-9);
-        assertEquals(1 - rearMost, margins.rear(), 1e-9);
-        assertEquals(edge, margins.edge(), 1e-9);
+        // Margins are read at the ends of steps, rows stand a metre apart: both miss the summit by a little.
+        assertEquals(1 - frontMost, margins.front(), 1e-3);
+        assertEquals(1 - rearMost, margins.rear(), 1e-3);
+        assertEquals(edge, margins.edge(), 2e-3);
         assertEquals(EntryResult.Limit.FRONT_AXLE, entry.limit());
         assertFalse(entry.withoutProfile().profile().isPresent());
         assertEquals(entry.time(), entry.withoutProfile().time());

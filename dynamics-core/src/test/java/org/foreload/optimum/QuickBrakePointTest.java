@@ -51,12 +51,15 @@ class QuickBrakePointTest {
             QuickBrakePoint.Answer quick = new QuickBrakePoint(STUDY).find(plan);
             assertTrue(scanned.found());
             assertEquals(scanned.entry().plan().brakePoint(), quick.brakePoint(), BOTH_SEARCHES, plan.toString());
-            assertEquals(scanned.entry().time(), quick.time(), 0.002);
+            assertEquals(scanned.entry().time(), quick.time(), 0.008);
         }
     }
 
-    /** Each search narrows to 0.02 m; the quick one reads between trials a decimetre apart. */
-    private static final double BOTH_SEARCHES = 0.06;
+    /**
+     * Each search narrows to 0.02 m; the quick one reads between trials a decimetre apart, the other answers in whole
+     * decimetres.
+     */
+    private static final double BOTH_SEARCHES = 0.16;
 
     /**
      * On a banked road the wheels of one side carry less, by more than two hundredths at two degrees (m·g·sin φ·h/t of

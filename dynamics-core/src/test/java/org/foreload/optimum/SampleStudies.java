@@ -43,10 +43,10 @@ public final class SampleStudies {
                         5));
     }
 
-    /** A practised driver, standard margin. */
+    /** A practised driver, nothing in hand: the searches are tested where they are hardest, on the edge. */
     public static CornerStudy study(Car car) {
         return CornerStudy.of(
-                car, corner(), DriverSettings.practised(), new SimulationSettings(COARSE, 1), Allowance.STANDARD);
+                car, corner(), DriverSettings.practised(), new SimulationSettings(COARSE, 1), Allowance.NO_MARGIN);
     }
 
     /** The plausible road car. */

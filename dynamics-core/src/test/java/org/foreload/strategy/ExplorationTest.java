@@ -83,7 +83,12 @@ class ExplorationTest {
             assertEquals(candidate.made(), STUDY.allowance().met(candidate.entry()));
         }
         assertTrue(WHOLE.best().orElseThrow().made());
-        assertTrue(WHOLE.gain() > 0, "gain " + WHOLE.gain());
+        double straight = WHOLE.baseline().orElseThrow().entry().time();
+        assertEquals(straight - WHOLE.best().orElseThrow().entry().time(), WHOLE.gain(), 1e-12);
+        for (Candidate candidate : WHOLE.candidates()) {
+            boolean line = StraightLine.is(candidate.entry().plan());
+            assertTrue(!line || !candidate.made() || candidate.entry().time() >= straight, "the baseline is the best");
+        }
     }
 
     /** The definition of the trade-off, pair by pair. */

@@ -20,7 +20,7 @@ class RigidBodyTest {
         Car car = light.with(light.suspension().withPitch(response).withRoll(response));
         CornerStudy study = CornerStudy.of(car, SampleEntries.fast(55));
         BrakePlan plan = new BrakePlan(0, 0.6 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, 0, 60));
-        return study.latest(plan);
+        return study.with(Allowance.NO_MARGIN).latest(plan);
     }
 
     @Test

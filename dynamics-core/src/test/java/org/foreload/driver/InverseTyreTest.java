@@ -86,8 +86,7 @@ class InverseTyreTest {
     @ValueSource(doubles = {0, -0.5, 0.9})
     void theSlopeOfALinearTyreIsItsStiffness(double vy) {
         WheelForces wheels = Wagon.wheels(V, vy, 0, 0);
-        InverseTyre inverse =
-                new InverseTyre(Wagon.tyre(0), 2, MOST_USE);
+        InverseTyre inverse = new InverseTyre(Wagon.tyre(0), 2, MOST_USE);
         inverse.feel(wheels);
         assertEquals(Wagon.REAR, inverse.stiffness(wheels), 1e-6 * Wagon.REAR);
     }
@@ -132,8 +131,7 @@ class InverseTyreTest {
     @Test
     void withLockedWheelsSomeSteeringIsKept() {
         WheelForces wheels = Wagon.wheels(V, 0, 0, 5e4);
-        InverseTyre inverse =
-                new InverseTyre(Wagon.tyre(0), 0, MOST_USE);
+        InverseTyre inverse = new InverseTyre(Wagon.tyre(0), 0, MOST_USE);
         inverse.feel(wheels);
         assertEquals(0.3 * (wheels.load(0) + wheels.load(1)), inverse.most(), 1e-6);
     }

@@ -187,15 +187,16 @@ class ThrottleTest {
         assertEquals(0, foot(DrivenAxle.REAR, EXIT).closed(), 1e-12);
     }
 
-    /** Before the corner opens, an error of speed is mended at two per second, drag on top; at 10 m/s the drag alone. */
+    /**
+     * Before the corner opens, an error of speed is mended at two per second, drag on top; at 10 m/s the drag alone.
+     */
     @Test
     void beforeTheCornerOpensThePlanIsFollowed() {
         Throttle foot = foot(DrivenAxle.REAR, EXIT);
         Motion planned = straight(15, 10);
         assertEquals(drag(10), foot.exit(planned.view, planned.wheels, planned.hands), 1e-6);
         Motion slower = straight(15, 9.2);
-        assertEquals(
-                MASS * 2 * 0.8 + drag(9.2), foot.exit(slower.view, slower.wheels, slower.hands), 1e-6);
+        assertEquals(MASS * 2 * 0.8 + drag(9.2), foot.exit(slower.view, slower.wheels, slower.hands), 1e-6);
     }
 
     /** Once it opens, the foot takes all that grip and engine give, even where the car is faster than the plan. */

@@ -71,8 +71,7 @@ final class Wagon {
 
     /** The same on other tyres. */
     static WheelForces wheels(Tyre tyre, double vx, double vy, double yawRate, double brakeForce) {
-        return wheels(
-                car(0, 0, Driveline.DrivenAxle.REAR).withTyres(tyre, tyre), vx, vy, yawRate, brakeForce);
+        return wheels(car(0, 0, Driveline.DrivenAxle.REAR).withTyres(tyre, tyre), vx, vy, yawRate, brakeForce);
     }
 
     /** The same of another car. */
@@ -94,8 +93,7 @@ final class Wagon {
         x[VY] = vy;
         x[YAW_RATE] = yawRate;
         double[] rates = new double[BicycleState.SIZE];
-        new BicycleModel(car)
-                .rates(x, 0, new Controls(steer, brakeForce, 0, WheelLocks.NONE, 0, 0), wheels, rates);
+        new BicycleModel(car).rates(x, 0, new Controls(steer, brakeForce, 0, WheelLocks.NONE, 0, 0), wheels, rates);
         return rates;
     }
 

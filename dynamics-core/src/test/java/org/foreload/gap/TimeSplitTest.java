@@ -86,7 +86,8 @@ class TimeSplitTest {
 
     /**
      * Gained and spent on the straight, from wheel loads alone: with a load F on each wheel, of which the brake's force
-     * over mass d moved m·d·h/L onto the two, load sensitivity λ over F₀, friction μ: μ(F) = μ₀(1 − λ(F/F₀ − 1)). The car's numbers are those of the sample car.
+     * over mass d moved m·d·h/L onto the two, load sensitivity λ over F₀, friction μ: μ(F) = μ₀(1 − λ(F/F₀ − 1)). The
+     * car's numbers are those of the sample car.
      */
     @Test
     void gripIsThatOfTheWheelLoads() {

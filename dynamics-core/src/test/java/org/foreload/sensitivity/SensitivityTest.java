@@ -180,8 +180,7 @@ class SensitivityTest {
         Car car = STUDY.simulator().car();
         FrictionTyre tyre = new FrictionTyre(new SlipCurve.MagicFormula(1.4, -0.5), 1, 1, 0.1, 4000, 0.4, 15, 18);
         return new Setup(
-                car.with(new Driveline(
-                                car.driveline().power(), car.driveline().drivenAxle(), 300))
+                car.with(new Driveline(car.driveline().power(), car.driveline().drivenAxle(), 300))
                         .with(car.suspension()
                                 .withPitch(new Suspension.Response(2, 0.4))
                                 .withRoll(new Suspension.Response(1.8, 0.3)))

@@ -125,8 +125,12 @@ final class EntryRecorder {
     /** Brake force over mass, m/s², that stops no wheel on any road worth braking on. */
     private static final double NO_BRAKE = 1e-3;
 
+    /** Takes in how much more brake each wheel could take; with anti-lock brakes no wheel stops, whatever is asked. */
     private void noteReserve(WheelForces wheels, double brake) {
         Car car = simulator.car();
+        if (car.antiLock()) {
+            return;
+        }
         for (int wheel = 0; wheel < 4; wheel++) {
             double share = Wheel.at(wheel).front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
             double force = car.chassis().mass() * brake * share / 2;

@@ -43,6 +43,7 @@ public final class Knobs {
     public static List<Knob> of(Setup setup) {
         List<Knob> knobs = new ArrayList<>();
         knobs.addAll(chassis());
+        knobs.addAll(driveline(setup.car().driveline()));
         knobs.addAll(suspension(setup.car().suspension()));
         knobs.addAll(aerodynamics(setup.car().aerodynamics()));
         knobs.add(friction());
@@ -74,8 +75,16 @@ public final class Knobs {
                 numbers.knob("frontTrack", "front_track_m", METRES, 0.02),
                 numbers.knob("rearTrack", "rear_track_m", METRES, 0.02),
                 new Part<>(Car.class, car -> car, (car, other) -> other)
-                        .knob("frontBrakeShare", "front_brake_share", PLAIN, 0.01),
-                new Part<>(Driveline.class, Car::driveline, Car::with).knob("power", "power_w", "W", 5000));
+                        .knob("frontBrakeShare", "front_brake_share", PLAIN, 0.01));
+    }
+
+    private static List<Knob> driveline(Driveline driveline) {
+        Part<Driveline> numbers = new Part<>(Driveline.class, Car::driveline, Car::with);
+        List<Knob> knobs = new ArrayList<>(List.of(numbers.knob("power", "power_w", "W", 5000)));
+        if (driveline.closedThrottleDrag() > 0) {
+            knobs.add(numbers.knob("closedThrottleDrag", "closed_throttle_drag_n", "N", 20));
+        }
+        return knobs;
     }
 
     private static List<Knob> suspension(Suspension suspension) {

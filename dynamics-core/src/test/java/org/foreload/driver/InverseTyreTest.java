@@ -24,8 +24,8 @@ class InverseTyreTest {
     }
 
     /** The car in a turn to the left: its right wheels carry more. */
-    private static WheelForces turning() {
-        WheelForces wheels = Wagon.wheels(V, -0.5, 0, 0);
+    private static WheelForces turning(Tyre tyre) {
+        WheelForces wheels = Wagon.wheels(tyre, V, -0.5, 0, 0);
         assertTrue(wheels.load(1) > wheels.load(0) + 500);
         return wheels;
     }
@@ -41,7 +41,7 @@ class InverseTyreTest {
     @CsvSource({"brush, 0.05", "brush, 0.6", "brush, -0.9", "magic, 0.05", "magic, 0.6", "magic, -0.97"})
     void itIsTheInverse(String curve, double share) {
         Tyre tyre = tyre(curve);
-        WheelForces wheels = turning();
+        WheelForces wheels = turning(tyre);
         InverseTyre inverse = new InverseTyre(tyre, 0, MOST_USE);
         inverse.feel(wheels);
         double peak = tyre.peakForceY(wheels.load(0)) + tyre.peakForceY(wheels.load(1));
@@ -56,8 +56,8 @@ class InverseTyreTest {
     @CsvSource({"brush, 0.4", "brush, 0.8", "magic, 0.4", "magic, 0.8"})
     void brakingLeavesWhatTheEllipseLeaves(String curve, double used) {
         Tyre tyre = tyre(curve);
-        double brake = 2 * used * tyre.peakForceX(Wagon.wheels(V, 0, 0, 0).load(0)) / Wagon.BRAKE_SHARE;
-        WheelForces wheels = Wagon.wheels(V, 0, 0, brake);
+        double brake = 2 * used * tyre.peakForceX(Wagon.wheels(tyre, V, 0, 0, 0).load(0)) / Wagon.BRAKE_SHARE;
+        WheelForces wheels = Wagon.wheels(tyre, V, 0, 0, brake);
         double q = wheels.longitudinal(0) / tyre.peakForceX(wheels.load(0));
         InverseTyre inverse = new InverseTyre(tyre, 0, MOST_USE);
         inverse.feel(wheels);
@@ -73,7 +73,7 @@ class InverseTyreTest {
     @ValueSource(strings = {"brush", "magic"})
     void neverPastThePeak(String curve) {
         Tyre tyre = tyre(curve);
-        WheelForces wheels = turning();
+        WheelForces wheels = turning(tyre);
         InverseTyre inverse = new InverseTyre(tyre, 0, MOST_USE);
         inverse.feel(wheels);
         double most = inverse.slipAngle(1e9);
@@ -86,8 +86,7 @@ class InverseTyreTest {
     @ValueSource(doubles = {0, -0.5, 0.9})
     void theSlopeOfALinearTyreIsItsStiffness(double vy) {
         WheelForces wheels = Wagon.wheels(V, vy, 0, 0);
-        InverseTyre inverse =
-                new InverseTyre(new FrictionTyre(new SlipCurve.Linear(), 1, 1, 0, 4000, 0, 20, 20), 2, MOST_USE);
+        InverseTyre inverse = new InverseTyre(Wagon.tyre(0), 2, MOST_USE);
         inverse.feel(wheels);
         assertEquals(Wagon.REAR, inverse.stiffness(wheels), 1e-6 * Wagon.REAR);
     }
@@ -97,7 +96,7 @@ class InverseTyreTest {
     @CsvSource({"brush, -0.2", "brush, -0.6", "magic, -0.2", "magic, -0.6"})
     void theSlopeIsThatOfTheCurveWhereTheAxleWorks(String curve, double vy) {
         Tyre tyre = tyre(curve);
-        WheelForces wheels = Wagon.wheels(V, vy, 0, 0);
+        WheelForces wheels = Wagon.wheels(tyre, V, vy, 0, 0);
         InverseTyre inverse = new InverseTyre(tyre, 0, MOST_USE);
         inverse.feel(wheels);
         double slip = inverse.slipAngle(wheels.frontLateral());
@@ -110,9 +109,9 @@ class InverseTyreTest {
     /** A full axle still counts with a small part of its stiffness, so that no correction is endless. */
     @Test
     void aFullAxleHasALeastSlope() {
-        Tyre tyre = tyre("brush");
-        WheelForces wheels = Wagon.wheels(V, -0.99, 0, 0);
-        InverseTyre inverse = new InverseTyre(tyre.withFriction(0.9), 0, 0.999);
+        Tyre tyre = tyre("brush").withFriction(0.9);
+        WheelForces wheels = Wagon.wheels(tyre, V, -4, 0, 0);
+        InverseTyre inverse = new InverseTyre(tyre, 0, 0.999);
         inverse.feel(wheels);
         double whole = tyre.corneringStiffness(wheels.load(0)) + tyre.corneringStiffness(wheels.load(1));
         assertEquals(0.08 * whole, inverse.stiffness(wheels), 1e-9 * whole);
@@ -132,8 +131,7 @@ class InverseTyreTest {
     @Test
     void withLockedWheelsSomeSteeringIsKept() {
         WheelForces wheels = Wagon.wheels(V, 0, 0, 5e4);
-        InverseTyre inverse =
-                new InverseTyre(new FrictionTyre(new SlipCurve.Linear(), 1, 1, 0, 4000, 0, 20, 20), 0, MOST_USE);
+        InverseTyre inverse = new InverseTyre(Wagon.tyre(0), 0, MOST_USE);
         inverse.feel(wheels);
         assertEquals(0.3 * (wheels.load(0) + wheels.load(1)), inverse.most(), 1e-6);
     }

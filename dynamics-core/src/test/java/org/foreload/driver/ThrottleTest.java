@@ -33,7 +33,7 @@ class ThrottleTest {
     private static final double USE = 0.97;
     private static final SpeedPlan EXIT = new SpeedPlan(new double[] {20, 60}, new double[] {10, 20});
 
-    /** A plan that asks for more than any car has: what is left is what grip and engine allow. */
+    /** A plan for a corner that has long been open: what is left is what grip and engine allow. */
     private static final SpeedPlan ALL = new SpeedPlan(new double[] {20, 21}, new double[] {10, 90});
 
     private static final RightFoot FOOT = new RightFoot(0.1, USE, 0.98);
@@ -102,12 +102,11 @@ class ThrottleTest {
     /** Each axle has its own tyres. */
     @Test
     void aGrippierRearAxleDrivesMore() {
-        WheelForces wheels = Wagon.wheels(5, 0, 0, 0);
-        Car car = Wagon.car(0, DRAG_AREA, DrivenAxle.REAR);
-        Throttle foot =
-                new Throttle(car.withTyres(car.frontTyre(), car.rearTyre().withFriction(1.1)), EXIT, FOOT);
+        Car plain = Wagon.car(0, 0, DrivenAxle.REAR);
+        Car car = plain.withTyres(plain.frontTyre(), plain.rearTyre().withFriction(1.1));
+        WheelForces wheels = Wagon.wheels(car, 5, 0, 0, 0);
         double rear = MASS * G * TO_FRONT / WHEELBASE;
-        assertEquals(USE * 1.1 * rear, foot.flatOut(5, wheels), 1e-8);
+        assertEquals(USE * 1.1 * rear, new Throttle(car, EXIT, FOOT).flatOut(5, wheels), 1e-8);
     }
 
     @Test
@@ -181,24 +180,35 @@ class ThrottleTest {
         Car car = Wagon.car(0, DRAG_AREA, DrivenAxle.REAR).with(new Driveline(Wagon.POWER, DrivenAxle.REAR, 640));
         Throttle foot = new Throttle(car, EXIT, FOOT);
         assertEquals(-640, foot.closed());
-        Motion tooFast = straight(30, 60);
+        Motion tooFast = straight(15, 60);
         assertEquals(-640, foot.exit(tooFast.view, tooFast.wheels, tooFast.hands));
         Motion full = new Motion(100, 60, 26, Turn.LEFT);
         assertEquals(-640, new Throttle(car, ALL, FOOT).exit(full.view, full.wheels, full.hands));
         assertEquals(0, foot(DrivenAxle.REAR, EXIT).closed(), 1e-12);
     }
 
-    /** The plan asks for (400 − 100)/80 = 3.75 m/s², drag on top; an error of speed is mended at two per second. */
+    /**
+     * Before the corner opens, an error of speed is mended at two per second, drag on top; at 10 m/s the drag alone.
+     */
     @Test
-    void onTheWayOutThePlanIsFollowed() {
-        double speed = Math.sqrt(100 + 2 * 3.75 * 10);
+    void beforeTheCornerOpensThePlanIsFollowed() {
         Throttle foot = foot(DrivenAxle.REAR, EXIT);
-        Motion planned = straight(30, speed);
-        assertEquals(MASS * 3.75 + drag(speed), foot.exit(planned.view, planned.wheels, planned.hands), 1e-6);
-        Motion slower = straight(30, speed - 0.05);
+        Motion planned = straight(15, 10);
+        assertEquals(drag(10), foot.exit(planned.view, planned.wheels, planned.hands), 1e-6);
+        Motion slower = straight(15, 9.2);
+        assertEquals(MASS * 2 * 0.8 + drag(9.2), foot.exit(slower.view, slower.wheels, slower.hands), 1e-6);
+    }
+
+    /** Once it opens, the foot takes all that grip and engine give, even where the car is faster than the plan. */
+    @ParameterizedTest
+    @ValueSource(doubles = {12, 30})
+    void onceItOpensOnlyGripAndEngineDecide(double speed) {
+        assertTrue(EXIT.speed(30) < 20 && EXIT.speed(30) > 12);
+        Motion motion = straight(30, speed);
+        double rear = MASS * G * TO_FRONT / WHEELBASE;
         assertEquals(
-                MASS * (3.75 + 2 * 0.05) + drag(speed - 0.05),
-                foot.exit(slower.view, slower.wheels, slower.hands),
+                Math.min(Wagon.POWER / speed, USE * rear),
+                foot(DrivenAxle.REAR, EXIT).exit(motion.view, motion.wheels, motion.hands),
                 1e-6);
     }
 }

@@ -11,6 +11,7 @@ import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -44,10 +45,14 @@ final class Wagon {
 
     private Wagon() {}
 
+    /** The tyre with this relaxation length, m. */
+    static FrictionTyre tyre(double relaxation) {
+        return new FrictionTyre(new SlipCurve.Linear(), 1, 1, 0, 4000, relaxation, 1 / PEAK_SLIP, 1 / PEAK_SLIP);
+    }
+
     /** The car with this relaxation length, m, and drag area, m². */
     static Car car(double relaxation, double dragArea, Driveline.DrivenAxle driven) {
-        FrictionTyre tyre =
-                new FrictionTyre(new SlipCurve.Linear(), 1, 1, 0, 4000, relaxation, 1 / PEAK_SLIP, 1 / PEAK_SLIP);
+        FrictionTyre tyre = tyre(relaxation);
         return new Car(
                 "wagon",
                 new Chassis(MASS, WHEELBASE, TO_FRONT, HEIGHT, INERTIA, 1.5, 1.5),
@@ -61,20 +66,34 @@ final class Wagon {
 
     /** Loads and forces of the car without relaxation as it moves, with straight front wheels. */
     static WheelForces wheels(double vx, double vy, double yawRate, double brakeForce) {
+        return wheels(tyre(0), vx, vy, yawRate, brakeForce);
+    }
+
+    /** The same on other tyres. */
+    static WheelForces wheels(Tyre tyre, double vx, double vy, double yawRate, double brakeForce) {
+        return wheels(car(0, 0, Driveline.DrivenAxle.REAR).withTyres(tyre, tyre), vx, vy, yawRate, brakeForce);
+    }
+
+    /** The same of another car. */
+    static WheelForces wheels(Car car, double vx, double vy, double yawRate, double brakeForce) {
         WheelForces wheels = new WheelForces();
-        rates(vx, vy, yawRate, 0, brakeForce, wheels);
+        rates(car, vx, vy, yawRate, 0, brakeForce, wheels);
         return wheels;
     }
 
     /** Rates of the same car as it moves with its front wheels at an angle; fills the buffer. */
     static double[] rates(double vx, double vy, double yawRate, double steer, double brakeForce, WheelForces wheels) {
+        return rates(car(0, 0, Driveline.DrivenAxle.REAR), vx, vy, yawRate, steer, brakeForce, wheels);
+    }
+
+    private static double[] rates(
+            Car car, double vx, double vy, double yawRate, double steer, double brakeForce, WheelForces wheels) {
         double[] x = new double[BicycleState.SIZE];
         x[VX] = vx;
         x[VY] = vy;
         x[YAW_RATE] = yawRate;
         double[] rates = new double[BicycleState.SIZE];
-        new BicycleModel(car(0, 0, Driveline.DrivenAxle.REAR))
-                .rates(x, 0, new Controls(steer, brakeForce, 0, WheelLocks.NONE, 0, 0), wheels, rates);
+        new BicycleModel(car).rates(x, 0, new Controls(steer, brakeForce, 0, WheelLocks.NONE, 0, 0), wheels, rates);
         return rates;
     }
 

@@ -200,8 +200,9 @@ class EntryEquationsTest {
         double[] alone = carAlone(wheels);
         double speed = Math.hypot(VX, VY);
         DriverSettings driver = DriverSettings.practised();
-        // Close to the speed aimed for the plan decides, where the flat foot has all that the engine gives.
-        SpeedPlan exitPlan = new SpeedPlan(new double[] {50, 285}, new double[] {19, 25});
+        // Before the corner opens and close to the speed aimed for, the plan decides; the flat foot has all of the
+        // engine.
+        SpeedPlan exitPlan = new SpeedPlan(new double[] {80, 285}, new double[] {19.2, 25});
         Throttle throttle = new Throttle(CAR, exitPlan, driver.rightFoot());
         EntryEquations equations = equations(driver, PATH, plan(0), exitPlan);
         assertEquals(drive(throttle.flatOut(speed, wheels)), perSecond(equations, state())[EntryState.DRIVE], 1e-9);

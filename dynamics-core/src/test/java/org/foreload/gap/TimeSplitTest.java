@@ -85,8 +85,9 @@ class TimeSplitTest {
     }
 
     /**
-     * Gained and spent on the straight, from wheel loads alone: with a load F on each wheel, moved load Δ to each, load
-     * sensitivity λ over F₀, friction μ: μ(F) = μ₀(1 − λ(F/F₀ − 1)). The car's numbers are those of the sample car.
+     * Gained and spent on the straight, from wheel loads alone: with a load F on each wheel, of which the brake's force
+     * over mass d moved m·d·h/L onto the two, load sensitivity λ over F₀, friction μ: μ(F) = μ₀(1 − λ(F/F₀ − 1)). The
+     * car's numbers are those of the sample car.
      */
     @Test
     void gripIsThatOfTheWheelLoads() {
@@ -96,9 +97,8 @@ class TimeSplitTest {
         while (profile.column("s_m").at(row) < TRAILED.plan().brakePoint() + 20) {
             row++;
         }
-        double speed = profile.column("speed_mps").at(row);
         double front = profile.column("front_axle_load_n").at(row) / 2;
-        double unmoved = (1400 * 9.81 * (2.6 - 1.22) / 2.6 + 0.5 * 1.2 * 0.05 * speed * speed) / 2;
+        double unmoved = front - 1400 * profile.column("brake_mps2").at(row) * 0.50 / 2.6 / 2;
         double capacity = 2 * peak(1.10, front);
         assertEquals(
                 capacity - 2 * peak(1.10, unmoved),

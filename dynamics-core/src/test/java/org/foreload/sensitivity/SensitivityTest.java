@@ -22,6 +22,7 @@ import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Driveline;
 import org.foreload.vehicle.Suspension;
 import org.junit.jupiter.api.Test;
 
@@ -157,7 +158,9 @@ class SensitivityTest {
                 (Record) setup.car().frontTyre(),
                 (Record) setup.car().rearTyre(),
                 setup.corner(),
-                setup.driver(),
+                setup.driver().hands(),
+                setup.driver().rightFoot(),
+                setup.driver().leftFoot(),
                 setup.plan(),
                 setup.plan().release())) {
             numbers += (int) Stream.of(part.getClass().getRecordComponents())
@@ -177,7 +180,8 @@ class SensitivityTest {
         Car car = STUDY.simulator().car();
         FrictionTyre tyre = new FrictionTyre(new SlipCurve.MagicFormula(1.4, -0.5), 1, 1, 0.1, 4000, 0.4, 15, 18);
         return new Setup(
-                car.with(car.suspension()
+                car.with(new Driveline(car.driveline().power(), car.driveline().drivenAxle(), 300))
+                        .with(car.suspension()
                                 .withPitch(new Suspension.Response(2, 0.4))
                                 .withRoll(new Suspension.Response(1.8, 0.3)))
                         .withTyres(tyre, tyre),

@@ -1,6 +1,7 @@
 package org.foreload.stability;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -32,12 +33,19 @@ class EntryStabilityTest {
         return entry.event(kind).map(EntryEvent::station).orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Too much brake behind and a long trail: the rear goes. The eigenvalue crosses first, and the report says so. */
+    /**
+     * Too much brake behind, though no wheel locks, and a long trail: the rear goes, which it does not with the car's
+     * own share. The eigenvalue crosses first, and the report says so.
+     */
     @Test
     void beforeASpinTheEigenvalueCrosses() {
-        Car car = Scenes.light().withFrontBrakeShare(0.6);
-        EntryResult entry = simulator(car).run(plan(-118, 9, 45));
+        BrakePlan plan = plan(-130, 7, 45);
+        assertNotEquals(Outcome.SPUN, simulator(Scenes.light()).probe(plan).outcome());
+        Car car = Scenes.light().withFrontBrakeShare(0.66);
+        EntryResult entry = simulator(car).run(plan);
         assertEquals(Outcome.SPUN, entry.outcome(), entry.cause());
+        assertTrue(entry.event(Kind.FRONT_LOCKS).isEmpty()
+                && entry.event(Kind.REAR_LOCKS).isEmpty());
         EntryStability stability = EntryStability.of(car, entry);
         StabilityEvent loss = stability.loss().orElseThrow();
         EntryEvent spin = entry.event(Kind.SPIN).orElseThrow();

@@ -130,8 +130,14 @@ final class ExploreVerb implements Verb {
         }
     }
 
-    /** The best of each shape refined, so that the order of shapes does not hang on the grid. */
-    private static Exploration refined(CornerStudy study, Exploration grid, int workers) {
+    /**
+     * The best of each shape refined, so that the order of shapes does not hang on the grid; not where peaks, starts or
+     * ends were asked for: then nothing else is tried.
+     */
+    private Exploration refined(CornerStudy study, Exploration grid, int workers) {
+        if (!gridOptions.wholeRange()) {
+            return grid;
+        }
         return ShapeRanking.refine(study, grid, new Sweep(workers, Sweep.Progress.SILENT));
     }
 }

@@ -83,6 +83,11 @@ final class GridOptions {
         return plan;
     }
 
+    /** Whether peaks, starts and ends are the sweep's own, so that the best may be looked for between them, too. */
+    boolean wholeRange() {
+        return peaks == null && starts == null && ends == null;
+    }
+
     private static void within(String option, List<Double> values, double low, double high) {
         if (values != null) {
             values.forEach(value -> Options.within(option, value, low, high, ""));

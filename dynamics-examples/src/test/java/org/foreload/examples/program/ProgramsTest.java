@@ -141,7 +141,7 @@ class ProgramsTest {
         AxleUse free = WhyTheRearGoes.rear(car, 2);
         AxleUse braked = WhyTheRearGoes.rear(car, 3);
         assertEquals(780 * 0.45 / 2.4, free.load() - braked.load(), 1e-6);
-        assertEquals(0.35 * 780, braked.longitudinalForce() - free.longitudinalForce(), 1e-6);
+        assertEquals(0.38 * 780, braked.longitudinalForce() - free.longitudinalForce(), 1e-6);
         assertEquals(780 * 8 * 1.25 / 2.4, braked.lateralDemand(), 1e-6);
         assertTrue(braked.lateralCapacity() < free.lateralCapacity());
     }

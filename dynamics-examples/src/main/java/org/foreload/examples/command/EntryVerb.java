@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
                     + "negative before it. The trail share is the part of all slowing that is done after turn-in. In hand is "
                     + "the largest error that the car forgives: the foot comes down so many metres later, or the whole release "
-                    + "comes so many metres later, or the peak is 2.5 % a metre harder. "
+                    + "comes so many metres later, or the peak is 2.5 %% a metre harder. "
                     + "Utilisation (use) is the share of its grip that an axle uses. Above bound: how much longer than the "
                     + "fastest quasi-steady entry takes.",
             "",

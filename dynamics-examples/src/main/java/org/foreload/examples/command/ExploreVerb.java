@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
                     + "negative before it. Ease off and off: where the brake begins to come off, and is off. The trail share "
                     + "is the part of all slowing that is done after turn-in. In hand is the largest error that the car "
                     + "forgives: the foot comes down so many metres later, or the whole release comes so many metres later, or "
-                    + "the peak is 2.5 % a metre harder.",
+                    + "the peak is 2.5 %% a metre harder.",
             "",
             "Example:  foreload explore --demo-car road --demo-corner hairpin --shapes linear,smooth",
             "",

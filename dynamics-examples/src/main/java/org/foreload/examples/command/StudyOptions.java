@@ -55,7 +55,7 @@ final class StudyOptions {
             defaultValue = "2",
             description = {
                 "Margin: least that the plan must have in hand, m: so much later may the foot come down, or the release, or "
-                        + "2.5 % a metre harder the peak, before the car does not make the corner. Default: 2."
+                        + "2.5 %% a metre harder the peak, before the car does not make the corner. Default: 2."
             })
     private double inHand;
 

@@ -98,10 +98,6 @@ class EntryTest {
         if (found) {
             assertEquals("made it", entry.get("outcome").textValue());
             assertTrue(entry.get("in_hand_m").doubleValue() >= 2);
-            // A margin costs time.
-            JsonNode reckless = entry("--demo-car", car, "--demo-corner", corner, "--no-margin");
-            assertTrue(entry.get("time_s").doubleValue()
-                    >= reckless.get("time_s").doubleValue() - 1e-3);
         }
     }
 

@@ -41,8 +41,7 @@ public final class WhyTheRearGoes {
 
     /** A brake eased from turn-in on, and off well before the apex. */
     static Release eased(CornerStudy study) {
-        return new Release(
-                ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
+        return new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
     }
 
     /** A brake held into the corner, and off just before the apex. */

@@ -7,8 +7,8 @@ import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
-import org.foreload.entry.EntryResult;
 import org.foreload.driver.DriverSettings;
+import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
@@ -20,9 +20,9 @@ import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.junit.jupiter.api.Test;
 
 /**
- * A release of the car with downforce in a hairpin that makes the corner within the drift allowed from a metre and a quarter of brake points only:
- * earlier a wheel stops, as the car is slower there and has less load. The search is held against entries driven from
- * around what it finds.
+ * A release of the car with downforce in a hairpin that makes the corner within the drift allowed from a metre and a
+ * quarter of brake points only: earlier a wheel stops, as the car is slower there and has less load. The search is held
+ * against entries driven from around what it finds.
  */
 class ShortWindowTest {
 

@@ -68,7 +68,7 @@ final class LimitVerb implements Verb {
 
     @Option(
             names = "--peak-deceleration",
-            paramLabel = "<m/s2>",
+            paramLabel = "<m/s²>",
             description =
                     "Hardest braking that the foot asks for, brake force over mass, m/s². Default: a little below what "
                             + "locks a wheel in a straight line.")

@@ -20,7 +20,7 @@ import org.foreload.vehicle.Car;
 public final class TooMuch {
 
     /** Front share of the brake force with which the rear wheels are braked too much. */
-    static final double REARWARD = 0.65;
+    static final double REARWARD = 0.62;
 
     private TooMuch() {}
 
@@ -36,12 +36,12 @@ public final class TooMuch {
     static Entries entries() {
         Car car = Demos.car("car", "light").value();
         CornerStudy study = CornerStudy.of(car, Demos.corner("corner", "medium").value());
-        double end = 0.7 * study.simulator().apex();
-        Release eased = new Release(ReleaseShapes.PROGRESSIVE, 0, end);
+        double apex = study.simulator().apex();
+        Release eased = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
         EntryResult right = study.latest(new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, eased))
                 .entry();
         BrakePlan plan = right.plan();
-        Release late = new Release(ReleaseShapes.LATE, 0, end);
+        Release late = new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
         BrakePlan holding = new BrakePlan(plan.brakePoint(), plan.peakDeceleration(), plan.buildUpTime(), late);
         CornerStudy rearward =
                 study.with(car.withFrontBrakeShare(REARWARD), study.simulator().driver());

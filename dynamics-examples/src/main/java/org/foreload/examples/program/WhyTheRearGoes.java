@@ -6,7 +6,6 @@ import static org.foreload.examples.program.Story.say;
 
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.demo.Demos;
@@ -31,7 +30,7 @@ public final class WhyTheRearGoes {
 
     /** A demo car with more of its brake force on the rear wheels than is good for it. */
     static Car car() {
-        return Demos.car("car", "light").value().withFrontBrakeShare(0.65);
+        return Demos.car("car", "light").value().withFrontBrakeShare(0.62);
     }
 
     static AxleUse rear(Car car, double deceleration) {
@@ -40,9 +39,19 @@ public final class WhyTheRearGoes {
                 .rear();
     }
 
-    /** The entry with a brake that comes off in this shape, from a brake point that suits a timely release. */
-    static EntryResult entry(CornerStudy study, double brakePoint, ReleaseShape shape) {
-        Release release = new Release(shape, 0, 0.7 * study.simulator().apex());
+    /** A brake eased from turn-in on, and off well before the apex. */
+    static Release eased(CornerStudy study) {
+        return new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
+    }
+
+    /** A brake held into the corner, and off just before the apex. */
+    static Release held(CornerStudy study) {
+        double apex = study.simulator().apex();
+        return new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+    }
+
+    /** The entry with this release, from a brake point that suits a timely one. */
+    static EntryResult entry(CornerStudy study, double brakePoint, Release release) {
         return study.simulator().run(new BrakePlan(brakePoint, 0.8 * study.lockLimit(), 0.25, release));
     }
 
@@ -51,9 +60,7 @@ public final class WhyTheRearGoes {
     }
 
     static double brakePoint(CornerStudy study) {
-        Release release = new Release(
-                ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
-        BrakePlan plan = new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, release);
+        BrakePlan plan = new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, eased(study));
         return study.latest(plan).entry().plan().brakePoint();
     }
 
@@ -86,8 +93,8 @@ public final class WhyTheRearGoes {
 
         CornerStudy study = study();
         double brakePoint = brakePoint(study);
-        EntryResult timely = entry(study, brakePoint, ReleaseShapes.PROGRESSIVE);
-        EntryResult held = entry(study, brakePoint, ReleaseShapes.LATE);
+        EntryResult timely = entry(study, brakePoint, eased(study));
+        EntryResult held = entry(study, brakePoint, held(study));
         EntryStability calm = EntryStability.of(car, timely);
         EntryStability lost = EntryStability.of(car, held);
         say(

@@ -28,6 +28,9 @@ class ExploreTest {
     private static final String FEW =
             "explore --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0,0.35,0.7,1.4";
 
+    /** The best of the one shape is refined after the grid, which makes one release more. */
+    private static final int REFINED = 6;
+
     @TempDir
     private Path directory;
 
@@ -60,15 +63,22 @@ class ExploreTest {
     @ParameterizedTest
     @MethodSource("org.foreload.examples.command.EntryTest#pairs")
     void theDemosTellTheWholeStory(String car, String corner) {
-        String options =
-                "--format json --quiet --shapes progressive,smooth --peaks 0.7,0.87 --starts -0.1 --ends 0.35,0.7 "
-                        + "--demo-car " + car + " --demo-corner " + corner;
+        // A long corner takes a softer and longer release than a tight one.
+        String grid = corner.equals("fast") ? "--peaks 0.5,0.7 --ends 0.7,0.9" : "--peaks 0.7,0.87 --ends 0.35,0.7";
+        String options = "--format json --quiet --shapes progressive,smooth --starts -0.1 " + grid + " --demo-car "
+                + car + " --demo-corner " + corner;
         Run run = Run.of(("explore " + options).split(" "));
         assertEquals(0, run.status());
         JsonNode answer = run.json();
         JsonNode best = answer.get("best");
         EntryTest.hasTheFields(best);
         EntryTest.hasTheFields(answer.get("straight_line_baseline"));
+        if (best.get("brake_point_m").isNull()) {
+            // The drag slows it enough: no brake is the quickest, with a release or without.
+            assertEquals("downforce fast", car + " " + corner);
+            assertEquals(0, answer.get("gain_s").doubleValue());
+            return;
+        }
         assertTrue(answer.get("gain_s").doubleValue() > 0, "gain " + answer.get("gain_s"));
         double above = best.get("above_bound").doubleValue();
         assertTrue(above > 0 && above < MOST_ABOVE_BOUND, "above the bound: " + above);
@@ -90,7 +100,8 @@ class ExploreTest {
         List.of("best", "straight_line_baseline", "gain_s", "bound_time_s", "complete", "entries")
                 .forEach(field -> assertTrue(answer.has(field), field));
         JsonNode entries = answer.get("entries");
-        assertEquals(5, entries.size());
+        assertEquals(REFINED, entries.size());
+        assertEquals(answer.get("releases_tried").intValue(), entries.size());
         List.of("shape", "peak_deceleration_mps2", "start_m", "end_m", "build_up_time_s")
                 .forEach(field -> assertTrue(entries.get(0).get("release").has(field), field));
         List.of(
@@ -126,8 +137,8 @@ class ExploreTest {
     void peopleReadTheAnswerFirst() {
         String text = few("").out();
         List<String> lines = text.lines().toList();
-        assertTrue(lines.get(2).startsWith("Best of 5 releases: brake "), text);
-        assertTrue(lines.get(3).contains(" on braking in a straight line only ("), text);
+        assertTrue(lines.get(2).startsWith("Best of " + REFINED + " releases: brake "), text);
+        assertTrue(lines.get(3).contains("than straight-line braking"), text);
         assertTrue(lines.get(4).contains("above the ideal bound"), text);
         assertTrue(text.contains("\ntoo short "), text);
         assertTrue(text.contains("\ntoo long "), text);
@@ -135,7 +146,7 @@ class ExploreTest {
         assertFalse(text.contains("All releases"), text);
         String all = few("--all").out();
         assertTrue(all.contains("All releases"), all);
-        assertEquals(6, few("--format csv").out().lines().count());
+        assertEquals(1 + REFINED, few("--format csv").out().lines().count());
     }
 
     @Test
@@ -227,9 +238,12 @@ class ExploreTest {
         few("--checkpoint " + file);
         String moved = Files.readString(file).replaceAll("\"brake_point_m\":-[0-9.]+", "\"brake_point_m\":-170.0");
         Files.writeString(file, moved);
+        int read = 0;
         for (JsonNode entry : fewAsJson("--checkpoint " + file).get("entries")) {
-            assertEquals(-170, entry.get("brake_point_m").doubleValue());
+            read += entry.get("brake_point_m").doubleValue() == -170 ? 1 : 0;
         }
+        // All of the grid; what is refined after it is searched anew.
+        assertTrue(read >= REFINED - 1, "read " + read);
     }
 
     @ParameterizedTest

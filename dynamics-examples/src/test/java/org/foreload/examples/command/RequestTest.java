@@ -144,7 +144,7 @@ class RequestTest {
         commandLine().getSubcommands().get(verb).getCommandSpec().options().forEach(option -> {
             String label = option.paramLabel();
             if (label.startsWith("<m")) {
-                String unit = label.substring(1, label.length() - 1);
+                String unit = label.substring(1, label.length() - 1).split("\\|")[0];
                 assertTrue(String.join("", option.description()).contains(unit), option.longestName());
             }
         });

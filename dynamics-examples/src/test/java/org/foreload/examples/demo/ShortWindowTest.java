@@ -7,19 +7,22 @@ import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
+import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.junit.jupiter.api.Test;
 
 /**
- * A release of the car with downforce in a hairpin that makes the corner from a metre and a half of brake points only:
- * earlier a wheel stops, as the car is slower there and has less load. The search is held against entries driven from
- * around what it finds.
+ * A release of the car with downforce in a hairpin that makes the corner within the drift allowed from a metre and a
+ * quarter of brake points only: earlier a wheel stops, as the car is slower there and has less load. The search is held
+ * against entries driven from around what it finds.
  */
 class ShortWindowTest {
 
@@ -35,9 +38,12 @@ class ShortWindowTest {
                                     Segment.arc(Math.toRadians(170) * 11 - 14, 11, Turn.RIGHT),
                                     Segment.spiralOut(14, 11, Turn.RIGHT)),
                             150,
-                            5)));
+                            5)),
+            DriverSettings.practised(),
+            SimulationSettings.STANDARD,
+            Allowance.NO_MARGIN);
 
-    private static final double KNOWN = -116.9;
+    private static final double KNOWN = -117.5;
 
     private static final BrakePlan PLAN = new BrakePlan(
             KNOWN,

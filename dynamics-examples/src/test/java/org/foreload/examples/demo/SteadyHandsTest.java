@@ -53,7 +53,9 @@ class SteadyHandsTest {
     private static EntryResult drive(Car car, double speed, SegmentPath path, double tolerance) {
         double start = path.start();
         BrakePlan touch = new BrakePlan(start + 1, 0.01, 0, new Release(ReleaseShapes.LINEAR, start + 2, start + 3));
-        SpeedPlan held = new SpeedPlan(new double[] {start + 3, path.end()}, new double[] {speed, speed});
+        // The throttle opens for good where the plan of the exit begins: at the end of the line. Until then the speed
+        // is held.
+        SpeedPlan held = new SpeedPlan(new double[] {path.end() - 1, path.end()}, new double[] {speed, speed});
         return new EntrySimulator(
                         car,
                         new Corner("steady", speed, path),

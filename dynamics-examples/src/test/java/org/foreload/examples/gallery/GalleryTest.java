@@ -221,7 +221,8 @@ class GalleryTest {
                         Outcome.MADE_IT, new Proportion(50 - failed, 50),
                         Outcome.RAN_WIDE, new Proportion(failed, 50),
                         Outcome.SPUN, new Proportion(0, 50),
-                        Outcome.LOCKED_UP, new Proportion(0, 50)),
+                        Outcome.LOCKED_UP, new Proportion(0, 50),
+                        Outcome.STOPPED, new Proportion(0, 50)),
                 time,
                 0.1);
     }

@@ -118,10 +118,17 @@ class ProgramsTest {
         assertTrue(entries.right().made());
         assertEquals(entries.right().plan().brakePoint(), entries.held().plan().brakePoint());
         assertEquals(Outcome.LOCKED_UP, entries.held().outcome());
-        assertTrue(entries.held().event(EntryEvent.Kind.FRONT_LOCKS).isPresent());
-        assertFalse(entries.held().event(EntryEvent.Kind.REAR_LOCKS).isPresent());
+        assertEquals(EntryEvent.Kind.FRONT_LOCKS, firstToLock(entries.held()));
         assertEquals(Outcome.SPUN, entries.heldRearward().outcome());
-        assertTrue(entries.heldRearward().event(EntryEvent.Kind.REAR_LOCKS).isPresent());
+        assertEquals(EntryEvent.Kind.REAR_LOCKS, firstToLock(entries.heldRearward()));
+    }
+
+    private static EntryEvent.Kind firstToLock(EntryResult entry) {
+        return entry.events().stream()
+                .map(EntryEvent::kind)
+                .filter(kind -> kind == EntryEvent.Kind.FRONT_LOCKS || kind == EntryEvent.Kind.REAR_LOCKS)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Rule of the trade: about 20 % while turning in a hairpin, about 80 % in a fast long corner. */
@@ -141,7 +148,7 @@ class ProgramsTest {
         AxleUse free = WhyTheRearGoes.rear(car, 2);
         AxleUse braked = WhyTheRearGoes.rear(car, 3);
         assertEquals(780 * 0.45 / 2.4, free.load() - braked.load(), 1e-6);
-        assertEquals(0.35 * 780, braked.longitudinalForce() - free.longitudinalForce(), 1e-6);
+        assertEquals(0.38 * 780, braked.longitudinalForce() - free.longitudinalForce(), 1e-6);
         assertEquals(780 * 8 * 1.25 / 2.4, braked.lateralDemand(), 1e-6);
         assertTrue(braked.lateralCapacity() < free.lateralCapacity());
     }

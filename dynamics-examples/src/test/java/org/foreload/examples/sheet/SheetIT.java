@@ -53,7 +53,7 @@ class SheetIT {
         Corner demo = Demos.corner("", Demos.DEFAULT_CORNER).value();
         CornerStudy study = CornerStudy.of(car, new Corner(HOSTILE, demo.approachSpeed(), demo.path()));
         SweepPlan one =
-                new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.87), List.of(-0.1), List.of(0.7), 0.25);
+                new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.75), List.of(-0.1), List.of(0.7), 0.25);
         sheet = Sheet.of(study, new SheetRequest(one, Scatter.EXPERT, 16, 1, 2, 0.2), Sweep.quiet())
                 .orElseThrow();
         file = Files.writeString(

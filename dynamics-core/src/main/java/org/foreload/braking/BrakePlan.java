@@ -64,8 +64,8 @@ public record BrakePlan(
     }
 
     /**
-     * The same plan in the digits that plans are told in: the brake point in whole decimetres and no later than it was,
-     * the peak in hundredths of m/s² and no higher, start and end of the release in decimetres.
+     * The same plan in the digits in which plans are given: the brake point in whole decimetres and no later than it
+     * was, the peak in hundredths of m/s² and no higher, start and end of the release in decimetres.
      */
     public BrakePlan rounded() {
         double start = Math.rint(release.start() * 10) / 10;

@@ -36,7 +36,7 @@ public final class ShapeRanking {
      *
      * @param study that the sweep was made with
      * @param grid what it found; returned as it is if it was stopped or found nothing
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(CornerStudy study, Exploration grid, Sweep sweep) {
         if (!grid.complete() || grid.best().isEmpty()) {

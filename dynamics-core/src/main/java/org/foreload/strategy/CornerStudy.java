@@ -193,7 +193,7 @@ public final class CornerStudy {
      * Tries releases, each from its own latest brake point.
      *
      * @param plan which releases
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public Exploration explore(SweepPlan plan, Sweep sweep) {
         return explore(plan, sweep, SweepMemory.NONE);
@@ -203,7 +203,7 @@ public final class CornerStudy {
      * Tries releases, each from its own latest brake point, but those that are remembered.
      *
      * @param plan which releases
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration explore(SweepPlan plan, Sweep sweep, SweepMemory memory) {

@@ -13,7 +13,7 @@ import org.foreload.vehicle.Car;
  *
  * <p>Making it is not monotone in the brake point, so the stations are scanned from late to early, and the first change
  * from failing to making it is the one that is narrowed down. A brake point from which the corner is made, but not from
- * a metre earlier, is luck and no answer: the scan goes on.
+ * a metre earlier, does not count: the scan goes on.
  */
 public final class LatestBrakePoint {
 
@@ -187,7 +187,7 @@ public final class LatestBrakePoint {
     }
 
     /**
-     * The answer, driven with full accuracy. Where the corner hangs by a hair, the coarser trial may have made what
+     * The answer, driven with full accuracy. Where the corner is only just made, the coarser trial may have made what
      * this does not; then a little earlier is tried.
      */
     private Finding confirmed(BrakePlan plan, double point) {

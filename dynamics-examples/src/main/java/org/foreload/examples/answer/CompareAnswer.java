@@ -48,8 +48,7 @@ public final class CompareAnswer {
         Report report = new Report(title)
                 .headline(sentence(comparison.gap(), ranked))
                 .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
-        report = report.withAll(
-                "deeds", "What they did, first and reference; places in metres from turn-in", deeds(ranked));
+        report = report.withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
         return report.note(
                         "± is half the interval that holds the true number nine times in ten. Positive: slower than the "
                                 + "reference.")

@@ -20,7 +20,7 @@ public final class SensitivityAnswer {
     private SensitivityAnswer() {}
 
     /** The report of the sensitivities around an entry. */
-    public static Report of(CornerStudy study, EntryResult best, Sensitivity sensitivity) {
+    public static Report of(CornerStudy study, EntryResult best, Sensitivity sensitivity, Units units) {
         Report programs = new Report(EntryAnswer.title(study))
                 .with("time_s", best.time())
                 .with("complete", sensitivity.complete())
@@ -34,21 +34,23 @@ public final class SensitivityAnswer {
                 .filter(change -> !Double.isNaN(change))
                 .max()
                 .orElse(1);
-        return programs.shownAs(new Report(EntryAnswer.title(study))
-                .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
-                        + Words.brake(best.plan()) + ".")
-                .withAll(
-                        "plan",
-                        "What missing the plan costs, ms, all else kept",
-                        sensitivity.rows(Knob.Kind.PLAN).stream()
-                                .map(SensitivityAnswer::missed)
-                                .toList())
-                .withAll(
-                        "rows",
-                        "What a little more of each number does, the best release searched for anew",
-                        world.stream().map(row -> worth(row, largest)).toList())
-                .note("Minus is quicker. Apart: by how many ms twice the half change differs from the whole one; so "
-                        + "much of a row is not in proportion, or lost in the accuracy of the searches."));
+        return programs.shownAs(
+                new Report(EntryAnswer.title(study))
+                        .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
+                                + Words.brake(best.plan(), units) + ".")
+                        .withAll(
+                                "plan",
+                                "What it costs to miss the plan, ms, all else kept",
+                                sensitivity.rows(Knob.Kind.PLAN).stream()
+                                        .map(SensitivityAnswer::missed)
+                                        .toList())
+                        .withAll(
+                                "rows",
+                                "What a little more of each number does, with its own best release",
+                                world.stream().map(row -> worth(row, largest)).toList())
+                        .note(
+                                "Minus is quicker. Not proportional by: how far twice the effect of half the change is from the effect "
+                                        + "of the whole change; so much is not proportional, or lies within the accuracy of the searches."));
     }
 
     private static Report missed(Row row) {
@@ -65,7 +67,7 @@ public final class SensitivityAnswer {
                 .with("more by", by(row))
                 .with("slower  |  quicker", bar(row.timeChange(), largest))
                 .with("time change ms", milliseconds(row.timeChange()))
-                .with("apart ms", milliseconds(row.doubt()))
+                .with("not proportional by ms", milliseconds(row.doubt()))
                 .with("front margin", row.each().frontMarginChange())
                 .with("rear margin", row.each().rearMarginChange());
     }

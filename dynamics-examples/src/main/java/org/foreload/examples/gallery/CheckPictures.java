@@ -45,7 +45,7 @@ public final class CheckPictures {
         return Picture.of(
                 "Checks of the library against the outside world",
                 Say.of(
-                        "%d of %d checks hold: their error is within its budget, below the line. Errors under a "
+                        "%d of %d checks pass: their error is within its budget, below the line. Errors under a "
                                 + "ten-thousandth of the budget stand at the bottom, those over ten budgets at the top.",
                         held, results.size()),
                 chart);

@@ -43,7 +43,7 @@ public final class CircuitPictures {
                                         .count())
                         + most,
                 List.of(
-                        List.of(new BarChart("Gain on straight-line braking", Axis.of("time gained", "s"), gains)),
+                        List.of(new BarChart("Quicker than straight-line braking by", Axis.of("time", "s"), gains)),
                         List.of(new BarChart(
                                 "Slowing that is done while turning",
                                 Axis.of("trail share, by corner", "%"),

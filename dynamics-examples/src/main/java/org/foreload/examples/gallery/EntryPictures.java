@@ -100,11 +100,11 @@ public final class EntryPictures {
     static XyChart marked(XyChart chart, CornerStudy study, EntryResult entry) {
         XyChart more = chart;
         if (entry.braked()) {
-            more = more.markX(entry.plan().brakePoint(), "foot down");
+            more = more.markX(entry.plan().brakePoint(), "brake point");
             boolean atOnce =
                     entry.plan().release().start() == entry.plan().release().end();
             if (!atOnce && !Words.intoRelease(entry.plan())) {
-                more = more.markX(entry.plan().release().start(), "eases off");
+                more = more.markX(entry.plan().release().start(), "release point");
             }
             more = more.markX(entry.plan().release().end(), "brake off");
         }
@@ -141,7 +141,7 @@ public final class EntryPictures {
         XyChart chart = XyChart.of(
                         Axis.of("cornering, share of grip, left positive", "%"),
                         Axis.of("driving above, braking below", "%"))
-                .heading("Friction used, foot down to apex")
+                .heading("Friction used, brake point to apex")
                 .line("limit", x, y, Style.AIDE)
                 .line("front axle", front.lateral(), front.longitudinal(), Style.FIRST)
                 .line("rear axle", rear.lateral(), rear.longitudinal(), Style.SECOND)

@@ -108,16 +108,32 @@ final class PlanView {
         if (entry.braked()) {
             var release = entry.plan().release();
             more = point(
-                    more, "foot down", entry.plan().brakePoint(), s, offsets, Style.points(Ink.VERMILION, Marker.DISC));
+                    more,
+                    "brake point",
+                    entry.plan().brakePoint(),
+                    s,
+                    offsets,
+                    Style.points(Ink.VERMILION, Marker.DISC));
             if (!Words.intoRelease(entry.plan())) {
                 more = point(
-                        more, "eases off", release.start(), s, offsets, Style.points(Ink.VERMILION, Marker.DIAMOND));
+                        more,
+                        "release point",
+                        release.start(),
+                        s,
+                        offsets,
+                        Style.points(Ink.VERMILION, Marker.DIAMOND));
             }
             more = point(more, "brake off", release.end(), s, offsets, Style.points(Ink.VERMILION, Marker.SQUARE));
         }
         more = point(more, "apex", apex, s, offsets, Style.points(Ink.BLACK, Marker.RING));
         return entry.made()
-                ? point(more, "slowest", entry.minimumSpeedAt(), s, offsets, Style.points(Ink.BLACK, Marker.CROSS))
+                ? point(
+                        more,
+                        "slowest point",
+                        entry.minimumSpeedAt(),
+                        s,
+                        offsets,
+                        Style.points(Ink.BLACK, Marker.CROSS))
                 : point(more, "ends", s[s.length - 1], s, offsets, Style.points(Ink.BLACK, Marker.CROSS));
     }
 

@@ -91,7 +91,8 @@ public final class RiskPictures {
         List<Risk> shown = beaten.stream()
                 .filter(risk -> risk.failed().value() <= Math.max(most, accepted) * 1.05)
                 .toList();
-        chart = chart.line("beaten in both", chances(shown), times(shown), Style.points(Ink.GREY, Marker.RING));
+        chart = chart.line(
+                "slower at the same risk", chances(shown), times(shown), Style.points(Ink.GREY, Marker.RING));
         for (Risk risk : curve) {
             chart = chart.line(
                     "",
@@ -125,7 +126,7 @@ public final class RiskPictures {
                 .counted();
         XyChart places = XyChart.of(step, Axis.of("station", "m"))
                 .line(
-                        "foot down",
+                        "brake point",
                         numbers(steps),
                         of(steps, s -> s.risk().plan().brakePoint()),
                         Style.FIRST.with(Marker.DISC))

@@ -54,7 +54,7 @@ public final class SetupPictures {
                         " Most matters %s, which changes the time by %+.1f ms.",
                         name(rows.get(0), "+"), 1000 * rows.get(0).timeChange());
         List<Panel> panels = new ArrayList<>();
-        panels.add(new BarChart("The best release searched for anew", Axis.of("change of time", "ms"), bars));
+        panels.add(new BarChart("Each with its own best release", Axis.of("change of time", "ms"), bars));
         if (!missed.isEmpty()) {
             panels.add(new BarChart("The plan missed, all else kept", Axis.of("change of time", "ms"), missed));
         }
@@ -62,7 +62,7 @@ public final class SetupPictures {
                 "What a little more of each number does: " + Say.where(study),
                 Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
                         + first
-                        + " A star: half the change does not do half of it."
+                        + " * not proportional: half the change does not have half the effect."
                         + (world.size() > rows.size()
                                 ? Say.of(" Shown are %d of %d numbers.", rows.size(), world.size())
                                 : ""),

@@ -29,7 +29,7 @@ import org.foreload.strategy.Exploration.Candidate;
 /** Which release is best, and what the others do. */
 public final class SweepPictures {
 
-    /** How the peaks of a sweep are told apart; after the last the first comes again. */
+    /** Marks of the peaks of a sweep; after the last the first comes again. */
     private static final List<Style> PEAKS = List.of(
             Style.points(Ink.BLUE, Marker.DISC),
             Style.points(Ink.VERMILION, Marker.TRIANGLE),
@@ -89,15 +89,15 @@ public final class SweepPictures {
     private static String found(Exploration sweep) {
         return sweep.best()
                 .map(best -> "Best of " + sweep.candidates().size() + " releases: " + Say.how(best.entry()))
-                .orElse("None of " + sweep.candidates().size()
+                .orElse("None of the " + sweep.candidates().size()
                         + " releases makes this corner with the margin asked for.");
     }
 
     private static String landscapeWords(Exploration sweep) {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
-        return "Each mark of the landscape is one release from its own latest brake point; the lower, the quicker; "
-                + failed + " that fail stand above the line, by the way they do, as do the slowest.";
+        return "Each mark below is one release from its own latest brake point; lower is quicker. Above the line: "
+                + "the slowest, and the " + failed + " that fail, in one row for each way to fail.";
     }
 
     /** Adds the gap curve, where there are two entries to compare; answers what it says. */
@@ -115,14 +115,14 @@ public final class SweepPictures {
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best.get(), other.get());
         rows.add(List.of(
                 EntryPictures.gapPanel(study, best.get(), split).heading("Time ahead of straight-line braking")));
-        return " Against straight-line braking: " + split.sentence();
+        return " Compared with straight-line braking: " + split.sentence();
     }
 
     private static XyChart releaseEnds(Exploration sweep) {
         return landscape(
                 sweep,
                 sweep.candidates(),
-                Axis.of("station at which the brake is off", "m"),
+                Axis.of("brake off, from turn-in", "m"),
                 one -> one.entry().plan().release().end());
     }
 
@@ -130,7 +130,7 @@ public final class SweepPictures {
         List<Candidate> made = sweep.candidates().stream()
                 .filter(one -> one.made() && Double.isFinite(one.inHand()))
                 .toList();
-        XyChart chart = landscape(sweep, made, Axis.of("brake point in hand", "m"), Candidate::inHand)
+        XyChart chart = landscape(sweep, made, Axis.of("in hand", "m"), Candidate::inHand)
                 .heading("Time against what is in hand");
         double slowest = slowest(sweep);
         List<Candidate> front = made.stream()
@@ -138,15 +138,15 @@ public final class SweepPictures {
                 .sorted((a, b) -> Double.compare(a.inHand(), b.inHand()))
                 .toList();
         return chart.line(
-                "not beaten in both",
+                "best trade-offs",
                 values(front, Candidate::inHand),
                 values(front, one -> one.entry().time()),
                 new Style(Ink.BLACK, Dash.THIN, Marker.NONE));
     }
 
     /**
-     * Time up to which releases are told apart, s: slower ones would press the others together. All of them, unless a
-     * few stand far off.
+     * Time up to which releases are drawn to scale, s: slower ones would press the others together. All of them, unless
+     * a few stand far off.
      */
     private static double slowest(Exploration sweep) {
         double[] times = sweep.candidates().stream()
@@ -169,7 +169,7 @@ public final class SweepPictures {
             Exploration sweep, List<Candidate> candidates, Axis axis, ToDoubleFunction<Candidate> place) {
         double slowest = slowest(sweep);
         XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
-                .heading("Time against release end and peak")
+                .heading("Time against brake off and peak")
                 .tall(380);
         Map<Double, List<Candidate>> peaks = new TreeMap<>();
         for (Candidate one : candidates) {
@@ -188,7 +188,7 @@ public final class SweepPictures {
         }
         chart = marks(
                 chart,
-                "without the margin",
+                "made it, too little margin",
                 candidates,
                 one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
                 place,
@@ -275,7 +275,7 @@ public final class SweepPictures {
 
     private static BarChart causes(Remainder remainder) {
         return new BarChart(
-                "Above the ideal bound because of",
+                "What makes up the time above the ideal bound",
                 Axis.of("time", "ms"),
                 remainder.parts().stream()
                         .map(part -> Bar.of(

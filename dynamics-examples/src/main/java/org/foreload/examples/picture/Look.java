@@ -107,7 +107,7 @@ final class Look {
         return space;
     }
 
-    /** The chart of a plot, with a heading and a legend where there is anything to tell. */
+    /** The chart of a plot, with a heading and a legend where there is anything to name. */
     static JFreeChart chart(String heading, Plot plot, LegendItemCollection legend, double left) {
         plot.setBackgroundPaint(Color.WHITE);
         plot.setOutlinePaint(FRAME);

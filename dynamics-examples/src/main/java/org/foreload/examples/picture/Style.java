@@ -50,7 +50,7 @@ public record Style(Ink ink, Dash dash, Marker marker) {
     }
 
     /**
-     * Colours that colour-blind people tell apart. Source: M. Okabe and K. Ito, Color Universal Design, 2008 (from
+     * Colours that colour-blind people can distinguish. Source: M. Okabe and K. Ito, Color Universal Design, 2008 (from
      * memory).
      */
     public enum Ink {

@@ -123,7 +123,7 @@ public final class GentleBrake {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the page with sliders (a file that ends with {@code .html}) and the picture
      *     ({@code .svg} or {@code .png}); none are written where none are named

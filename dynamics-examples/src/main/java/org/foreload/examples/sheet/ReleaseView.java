@@ -121,7 +121,7 @@ record ReleaseView(
         }
         Optional<EntryResult> other =
                 planned ? sheet.straight() : Optional.of(sheet.plan().entry());
-        return other.map(one -> (planned ? "Against straight-line braking: " : "Against the plan: ")
+        return other.map(one -> (planned ? "Compared with straight-line braking: " : "Compared with the plan: ")
                         + TimeSplit.between(
                                         sheet.study().simulator().car(),
                                         sheet.study().simulator().apex(),
@@ -139,7 +139,7 @@ record ReleaseView(
         double foot = plan.brakePoint();
         boolean into = Words.intoRelease(plan);
         List<Phase> phases = new ArrayList<>();
-        phases.add(new Phase(foot, "Foot down", Words.place(foot) + speeds.at(foot)));
+        phases.add(new Phase(foot, "Brake point", Words.place(foot) + speeds.at(foot)));
         phases.add(new Phase(
                 foot,
                 "Press",
@@ -147,22 +147,22 @@ record ReleaseView(
                         + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s² in a straight line"));
         if (into) {
             phases.add(new Phase(
-                    foot, "Ease off", "at once, " + shape(release.shape().name())));
+                    foot, "Release point", "at once, " + shape(release.shape().name())));
         } else if (release.start() < release.end()) {
-            String from = Words.from(release.start()) + speeds.at(release.start());
+            String from = Words.place(release.start()) + speeds.at(release.start());
             phases.add(new Phase(
                     release.start(),
-                    "Ease off",
+                    "Release point",
                     from + ", " + shape(release.shape().name())));
         }
         phases.add(new Phase(0, "Turn in", speeds.at(0).replace(", ", "") + ", " + pedal(plan)));
-        phases.add(new Phase(release.end(), "Off the brake", Words.place(release.end()) + speeds.at(release.end())));
+        phases.add(new Phase(release.end(), "Brake off", Words.place(release.end()) + speeds.at(release.end())));
         if (entry.made()) {
             double slowest = entry.minimumSpeedAt();
             String apex = Words.place(sheet.study().simulator().apex());
             phases.add(new Phase(
                     slowest,
-                    "Slowest",
+                    "Slowest point",
                     Words.place(slowest) + speeds.at(slowest) + "; the apex is " + apex + ", then the throttle"));
         }
         phases.sort(Comparator.comparingDouble(Phase::station));
@@ -189,7 +189,7 @@ record ReleaseView(
         return switch (name) {
             case "linear" -> "evenly (linear)";
             case "progressive" -> "quickly at first, then ever more slowly (progressive)";
-            case "late" -> "slowly at first, then ever more quickly (late)";
+            case "held" -> "held at first, then off ever more quickly (held)";
             case "circle" -> "slowly at first, the last of it at once (circle)";
             case "smooth" -> "gently at both ends (smooth)";
             case "two-stage" -> "with a quick drop, a hold, and the rest (two-stage)";

@@ -14,7 +14,7 @@ import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 
-/** All that the sheet of a car and a corner tells: computed here, drawn and written elsewhere. */
+/** All that is on the sheet of a car and a corner: computed here, drawn and written elsewhere. */
 public final class Sheet {
 
     private final CornerStudy study;
@@ -47,7 +47,7 @@ public final class Sheet {
      *
      * @param study car, corner and margin
      * @param request what it shall be made from
-     * @param sweep on how many threads, and who is told of progress and may stop it
+     * @param sweep on how many threads, and who watches the progress and may stop it
      * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {

@@ -13,9 +13,9 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.StepsAnswer;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.ReleasePanels;
 import org.foreload.examples.output.Numbers;
@@ -37,7 +37,7 @@ import org.foreload.strategy.LatestBrakePoint.Finding;
  * @param last index of the last of them
  * @param planned index of the plan
  * @param plannedSaid what the slider says of the plan
- * @param overdone what goes wrong if overdone, and how one notices
+ * @param overdone what goes wrong if overdone, and how it feels
  * @param risk how often the plan fails for the driver
  * @param steps practice steps in words; may be empty
  * @param shortOf why the steps end before the plan, or why there are none; empty where they reach it
@@ -72,14 +72,14 @@ public record SheetPage(
      * @param way what is done otherwise
      * @param amount by how much
      * @param outcome what comes of it
-     * @param tellTale how one notices
+     * @param tellTale how it feels
      */
     record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
 
     /**
      * The page of a sheet.
      *
-     * @param sheet what it tells
+     * @param sheet what is on it
      * @param caution what the whole sheet is, and is not
      * @param version of the program
      */
@@ -122,7 +122,7 @@ public record SheetPage(
     private static List<String> summary(Sheet sheet) {
         EntryResult plan = sheet.plan().entry();
         List<String> summary = new ArrayList<>();
-        summary.add("Best of " + sheet.tried() + " releases: " + Words.brake(plan) + ".");
+        summary.add("Best of " + sheet.tried() + " releases: " + Words.brake(plan, Units.KMH) + ".");
         String gain = sheet.straight()
                 .map(entry -> " and is " + Words.seconds(entry.time() - plan.time())
                         + " quicker than straight-line braking (" + Words.seconds(entry.time()) + ")")
@@ -160,15 +160,11 @@ public record SheetPage(
     private static List<String> steps(PracticeSteps steps) {
         List<String> words = new ArrayList<>();
         var now = steps.steps().get(0).risk();
-        words.add("Now: " + Words.brake(now.plan()) + "; " + Words.seconds(now.meanTime()) + " on average, "
+        words.add("Now: " + Words.brake(now.plan(), Units.KMH) + "; " + Words.seconds(now.meanTime()) + " on average, "
                 + Words.percent(now.failed().value()) + " failures.");
-        for (int i = 1; i < steps.steps().size(); i++) {
-            Risk risk = steps.steps().get(i).risk();
-            BrakePlan plan = risk.plan();
-            words.add(StepsAnswer.words(i, steps.steps()) + " Foot down " + Words.place(plan.brakePoint())
-                    + ", " + Words.press(plan) + ", off "
-                    + Words.place(plan.release().end()) + "; "
-                    + Words.percent(risk.failed().value()) + " failures.");
+        List<PracticeSteps.Step> drivable = StepsAnswer.drivable(steps.steps());
+        for (int i = 1; i < drivable.size(); i++) {
+            words.add(StepsAnswer.words(i, drivable, Units.KMH));
         }
         return words;
     }

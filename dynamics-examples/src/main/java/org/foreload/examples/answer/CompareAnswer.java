@@ -120,8 +120,7 @@ public final class CompareAnswer {
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
         double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
-                .withCount("corner", corner.number())
-                .with("who", who)
+                .with("corner", corner.number() + " " + who)
                 .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
                 .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))

@@ -1,9 +1,11 @@
 package org.foreload.examples.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Quantity;
 import org.foreload.examples.output.Report;
 import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
@@ -15,7 +17,7 @@ import org.foreload.strategy.CornerStudy;
 public final class SensitivityAnswer {
 
     /** Half the width of the chart, in characters. */
-    private static final int HALF_CHART = 20;
+    private static final int HALF_CHART = 12;
 
     private SensitivityAnswer() {}
 
@@ -55,19 +57,20 @@ public final class SensitivityAnswer {
 
     private static Report missed(Row row) {
         return new Report()
-                .with("parameter", row.parameter())
+                .with("number", Quantity.of(row.parameter()).label())
                 .with("by", by(row))
-                .with("that much less", side(row.less()))
-                .with("that much more", side(row.more()));
+                .with("less_ms", change(row.less()))
+                .with("more_ms", change(row.more()))
+                .with("fails", failures(row));
     }
 
     private static Report worth(Row row, double largest) {
         return new Report()
-                .with("parameter", row.parameter())
+                .with("number", Quantity.of(row.parameter()).label())
                 .with("more by", by(row))
                 .with("slower  |  quicker", bar(row.timeChange(), largest))
-                .with("time change ms", milliseconds(row.timeChange()))
-                .with("not proportional by ms", milliseconds(row.doubt()))
+                .with("time_change_ms", 1000 * row.timeChange())
+                .with("not_proportional_by_ms", 1000 * row.doubt())
                 .with("front margin", row.each().frontMarginChange())
                 .with("rear margin", row.each().rearMarginChange());
     }
@@ -94,18 +97,28 @@ public final class SensitivityAnswer {
                 .with("more_outcome", outcome(row.more()));
     }
 
-    private static String side(Side side) {
-        return side.made()
-                ? milliseconds(side.timeChange())
-                : side.outcome().map(Outcome::words).orElse("no such plan");
+    private static double change(Side side) {
+        return side.made() ? 1000 * side.timeChange() : Double.NaN;
+    }
+
+    /** Which side fails, and how; null where both make the corner. */
+    private static String failures(Row row) {
+        List<String> fails = new ArrayList<>();
+        if (!row.less().made()) {
+            fails.add("less: " + outcomeOrNone(row.less()));
+        }
+        if (!row.more().made()) {
+            fails.add("more: " + outcomeOrNone(row.more()));
+        }
+        return fails.isEmpty() ? null : String.join("; ", fails);
+    }
+
+    private static String outcomeOrNone(Side side) {
+        return side.outcome().map(Outcome::words).orElse("no such plan");
     }
 
     private static String outcome(Side side) {
         return side.outcome().map(Outcome::words).orElse(null);
-    }
-
-    private static String milliseconds(double seconds) {
-        return Numbers.rounded(1000 * seconds, 1);
     }
 
     /** A bar to the left for slower, to the right for quicker. */

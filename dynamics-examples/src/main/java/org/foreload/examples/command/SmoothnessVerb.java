@@ -154,7 +154,7 @@ final class SmoothnessVerb implements Verb {
         EntryResult calm = simulator.run(plan);
         Smoothness smoothness = Smoothness.of(simulator, calm, disturbance);
         List<Ripple> ripples = ripples(console, simulator, calm);
-        common.picture().draw(() -> picture(study, smoothness, ripples));
+        common.picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)
@@ -176,6 +176,15 @@ final class SmoothnessVerb implements Verb {
         return report.note(note(pitch));
     }
 
+    /** What the foot does, for the picture. */
+    private String foot(boolean ripple, double hertz) {
+        String percent = Numbers.rounded(100 * size, 0) + " %";
+        return ripple
+                ? "A ripple of the brake by " + percent + " up and down at " + Numbers.rounded(hertz, 2) + " Hz"
+                : "A hesitation of " + percent + " for " + Numbers.rounded(duration, 2) + " s, "
+                        + Numbers.rounded(start, 2) + " s after the brake point,";
+    }
+
     private void check() {
         if (!kindName.equals(Choices.word(Kind.RIPPLE)) && !kindName.equals(Choices.word(Kind.HESITATION))) {
             throw new InputException(null, "--kind", kindName, "must be ripple or hesitation");
@@ -193,10 +202,11 @@ final class SmoothnessVerb implements Verb {
     /** What a ripple of one frequency, Hz, does. */
     private record Ripple(double frequency, Smoothness effect) {}
 
-    private static Picture picture(CornerStudy study, Smoothness smoothness, List<Ripple> ripples) {
+    private static Picture picture(CornerStudy study, Smoothness smoothness, String foot, List<Ripple> ripples) {
         return PedalPictures.smoothness(
                 study,
                 smoothness,
+                foot,
                 ripples.stream().mapToDouble(Ripple::frequency).toArray(),
                 ripples.stream()
                         .mapToDouble(one -> one.effect().frontLoadRipple())

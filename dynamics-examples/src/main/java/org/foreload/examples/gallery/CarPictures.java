@@ -1,6 +1,7 @@
 package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -125,7 +126,7 @@ public final class CarPictures {
 
     private static XyChart steer(Car car, double speed, double lateral, double deceleration) {
         XyChart chart = XyChart.of(Axis.of("lateral acceleration", "m/s²"), Axis.of("steer of the front wheels", "°"))
-                .heading("Steer that the turn needs")
+                .heading("Steer needed: above the grey line the car understeers")
                 .tall(350);
         chart = steerLine(chart, "without slowing", car, speed, lateral, 0, Style.FIRST);
         if (deceleration != 0) {
@@ -138,7 +139,12 @@ public final class CarPictures {
                     deceleration,
                     Style.SECOND);
         }
-        return chart.markX(lateral, "asked for");
+        double most = chart.series().stream()
+                .flatMapToDouble(one -> Arrays.stream(one.xs()))
+                .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
+        double neutral = Math.toDegrees(car.chassis().wheelbase() * most / (speed * speed));
+        return chart.line("neutral steer", new double[] {0, most}, new double[] {0, neutral}, Style.AIDE)
+                .markX(lateral, "asked for");
     }
 
     /** From straight ahead to where an axle gives out. */

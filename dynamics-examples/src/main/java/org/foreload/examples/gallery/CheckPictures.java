@@ -23,7 +23,9 @@ public final class CheckPictures {
     public static Picture of(List<CheckResult> results) {
         XyChart chart = XyChart.of(
                         Axis.of("check, in the order of the catalogue", "–").counted(),
-                        Axis.of("error over budget, power of ten", "–").between(-DECADES - 0.2, 1.2))
+                        Axis.of("error over budget", "–")
+                                .between(-DECADES - 0.2, 1.2)
+                                .powersOfTen())
                 .markY(0, "budget")
                 .tall(380);
         for (Status status : Status.values()) {

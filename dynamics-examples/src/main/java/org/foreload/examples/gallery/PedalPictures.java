@@ -68,10 +68,12 @@ public final class PedalPictures {
      * The front load under a calm and under an unsteady foot, and what ripples of other frequencies do to it.
      *
      * @param smoothness the two entries
+     * @param foot what the foot does, size and frequency
      * @param frequencies Hz
      * @param ripples front load ripple, N, at each frequency
      */
-    public static Picture smoothness(CornerStudy study, Smoothness smoothness, double[] frequencies, double[] ripples) {
+    public static Picture smoothness(
+            CornerStudy study, Smoothness smoothness, String foot, double[] frequencies, double[] ripples) {
         EntryResult calm = smoothness.calm();
         Stretch steady = Stretch.of(calm, study.simulator().apex());
         Stretch shaken = steady.of(smoothness.disturbed().profile().orElseThrow());
@@ -89,8 +91,9 @@ public final class PedalPictures {
                 : Say.of(" It changes the time by %+.3f s.", smoothness.timeLost());
         return Picture.of(
                 "What an unsteady foot costs: " + Say.where(study),
-                Say.of(
-                                "The unsteady foot moves the front load by %.0f N up and down, costs up to %.1f %% of the front "
+                foot
+                        + Say.of(
+                                " moves the front load by %.0f N up and down, costs up to %.1f %% of the front "
                                         + "grip and takes the car %.2f m off its line.",
                                 smoothness.frontLoadRipple(),
                                 100 * smoothness.frontGripLost(),

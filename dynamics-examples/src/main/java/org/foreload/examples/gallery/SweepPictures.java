@@ -2,9 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.foreload.entry.EntryResult;
@@ -29,12 +27,15 @@ import org.foreload.strategy.Exploration.Candidate;
 /** Which release is best, and what the others do. */
 public final class SweepPictures {
 
-    /** Marks of the peaks of a sweep; after the last the first comes again. */
+    /** Marks of the peaks of a sweep, the lighter the softer. */
     private static final List<Style> PEAKS = List.of(
+            Style.points(Ink.SKY, Marker.RING),
+            Style.points(Ink.SKY, Marker.DISC),
             Style.points(Ink.BLUE, Marker.DISC),
-            Style.points(Ink.VERMILION, Marker.TRIANGLE),
-            Style.points(Ink.GREEN, Marker.SQUARE),
-            Style.points(Ink.PURPLE, Marker.DIAMOND));
+            Style.points(Ink.BLACK, Marker.DISC));
+
+    /** Distance between marks of different peaks at the same place, as a share of the axis. */
+    private static final double ASIDE = 0.011;
 
     /** Where failures stand above the slowest, and how far from each other, as shares of the spread of times. */
     private static final double FAILURES = 0.12;
@@ -96,7 +97,8 @@ public final class SweepPictures {
     private static String landscapeWords(Exploration sweep) {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
-        return "Each mark below is one release from its own latest brake point; lower is quicker. Above the line: "
+        return "Each mark below is one release from its own latest brake point; lower is quicker; "
+                + "softer peaks stand to the left of harder ones. Above the line: "
                 + "the slowest, and the " + failed + " that fail, in one row for each way to fail.";
     }
 
@@ -171,30 +173,70 @@ public final class SweepPictures {
         XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
                 .heading("Time against brake off and peak")
                 .tall(380);
-        Map<Double, List<Candidate>> peaks = new TreeMap<>();
-        for (Candidate one : candidates) {
-            if (one.made() && one.entry().time() <= slowest) {
-                peaks.computeIfAbsent(one.entry().plan().peakDeceleration(), peak -> new ArrayList<>())
-                        .add(one);
-            }
+        List<List<Double>> groups = groups(candidates.stream()
+                .map(one -> one.entry().plan().peakDeceleration())
+                .toList());
+        double[] places = candidates.stream().mapToDouble(place).sorted().toArray();
+        double step = places.length == 0 ? 0 : ASIDE * (places[places.length - 1] - places[0]);
+        Predicate<Candidate> shown = one -> one.entry().made() && one.entry().time() <= slowest;
+        for (int i = 0; i < groups.size(); i++) {
+            List<Double> group = groups.get(i);
+            double aside = step * (i - (groups.size() - 1) / 2.0);
+            chart = marks(
+                    chart,
+                    words(group),
+                    candidates,
+                    one -> one.made()
+                            && shown.test(one)
+                            && group.contains(one.entry().plan().peakDeceleration()),
+                    one -> place.applyAsDouble(one) + aside,
+                    one -> one.entry().time(),
+                    PEAKS.get(i));
         }
-        int index = 0;
-        for (Map.Entry<Double, List<Candidate>> peak : peaks.entrySet()) {
-            chart = chart.line(
-                    Say.of("to %.1f m/s²", peak.getKey()),
-                    values(peak.getValue(), place),
-                    values(peak.getValue(), one -> one.entry().time()),
-                    PEAKS.get(index++ % PEAKS.size()));
-        }
+        double right = step * (groups.size() + 1) / 2.0;
         chart = marks(
                 chart,
                 "made it, too little margin",
                 candidates,
-                one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
-                place,
+                one -> !one.made() && shown.test(one),
+                one -> place.applyAsDouble(one) + right,
                 one -> one.entry().time(),
-                Style.points(Ink.GREY, Marker.PLUS));
+                Marks.TOO_LITTLE_MARGIN);
+        Optional<Candidate> best = sweep.best().filter(candidates::contains);
+        if (best.isPresent()) {
+            chart = marks(
+                    chart,
+                    "the best",
+                    List.of(best.get()),
+                    one -> true,
+                    place,
+                    one -> one.entry().time(),
+                    Marks.BEST);
+        }
         return failures(chart, sweep, slowest, candidates, place);
+    }
+
+    /** Peaks in at most as many groups as there are marks: the closest ones together. */
+    private static List<List<Double>> groups(List<Double> peaks) {
+        List<List<Double>> groups = new ArrayList<>();
+        peaks.stream().distinct().sorted().forEach(peak -> groups.add(new ArrayList<>(List.of(peak))));
+        while (groups.size() > PEAKS.size()) {
+            int closest = 1;
+            for (int i = 2; i < groups.size(); i++) {
+                if (groups.get(i).get(0) - groups.get(i - 1).get(0)
+                        < groups.get(closest).get(0) - groups.get(closest - 1).get(0)) {
+                    closest = i;
+                }
+            }
+            groups.get(closest - 1).addAll(groups.remove(closest));
+        }
+        return groups;
+    }
+
+    private static String words(List<Double> group) {
+        String first = Say.of("%.1f", group.get(0));
+        String last = Say.of("%.1f", group.get(group.size() - 1));
+        return "peak " + (first.equals(last) ? first : first + " to " + last) + " m/s²";
     }
 
     /** Entries without a time, and far slower ones, above the others: one height and one mark for each way to end. */
@@ -222,16 +264,10 @@ public final class SweepPictures {
                 one -> one.entry().made() && one.entry().time() > slowest,
                 place,
                 one -> slowest + FAILURES * spread,
-                Style.points(Ink.GREY, Marker.BOX));
+                Marks.TOO_SLOW);
         int row = 1;
         for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP, Outcome.STOPPED)) {
             double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
-            Marker marker = switch (outcome) {
-                case RAN_WIDE -> Marker.CROSS;
-                case SPUN -> Marker.RING;
-                case LOCKED_UP -> Marker.BAR;
-                default -> Marker.DIAMOND;
-            };
             more = marks(
                     more,
                     outcome.words(),
@@ -239,7 +275,7 @@ public final class SweepPictures {
                     one -> one.entry().outcome() == outcome,
                     place,
                     one -> height,
-                    Style.points(Ink.BLACK, marker));
+                    Marks.failed(outcome));
             row++;
         }
         return more;

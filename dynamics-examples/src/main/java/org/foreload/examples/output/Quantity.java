@@ -30,6 +30,8 @@ public record Quantity(String label, String unit, int decimals) {
         DEG("°", 2),
         KG("kg", 1),
         HZ("Hz", 2),
+        MS("ms", 1),
+        DEGPS("°/s", 2),
         M2("m²", 3),
         N("N", 0),
         M("m", 2),
@@ -59,17 +61,18 @@ public record Quantity(String label, String unit, int decimals) {
             "release.end_m", "brake off");
 
     /** Words of names, in the trade's spelling. */
-    private static final Map<String, String> TRADE = new TreeMap<>(Map.of(
-            "ease off", "release point",
-            "first ease", "release point",
-            "release start", "release point",
-            "release end", "brake off",
-            "release brake point", "brake point",
-            "minimum speed at", "slowest point",
-            "pick up", "pick-up",
-            "turn in", "turn-in",
-            "utilisation", "grip used",
-            "build up", "build-up"));
+    private static final Map<String, String> TRADE = new TreeMap<>(Map.ofEntries(
+            Map.entry("ease off", "release point"),
+            Map.entry("first ease", "release point"),
+            Map.entry("release start", "release point"),
+            Map.entry("release end", "brake off"),
+            Map.entry("release brake point", "brake point"),
+            Map.entry("release peak", "peak"),
+            Map.entry("minimum speed at", "slowest point"),
+            Map.entry("pick up", "pick-up"),
+            Map.entry("turn in", "turn-in"),
+            Map.entry("utilisation", "grip used"),
+            Map.entry("build up", "build-up")));
 
     /** Reads a field's name. */
     public static Quantity of(String name) {

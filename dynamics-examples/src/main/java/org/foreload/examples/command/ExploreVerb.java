@@ -50,7 +50,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb implements Verb {
+final class ExploreVerb extends Verb {
 
     @Mixin
     private GridOptions gridOptions;
@@ -83,16 +83,8 @@ final class ExploreVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         sweepOptions.check();
         int workers = sweepOptions.threads();
         studyOptions.check();
@@ -103,17 +95,17 @@ final class ExploreVerb implements Verb {
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
                     : Optional.empty();
             Optional<Handover> handover = sweep.best().map(best -> handover(study, best, workers));
-            common.picture().draw(() -> {
+            common().picture().draw(() -> {
                 Picture picture = SweepPictures.explored(study, sweep);
-                return handover.map(one -> picture.plus(one.caption(common.units())))
+                return handover.map(one -> picture.plus(one.caption(common().units())))
                         .orElse(picture);
             });
-            return ExploreAnswer.of(study, sweep, all, remainder, handover, common.units());
+            return ExploreAnswer.of(study, sweep, all, remainder, handover, common().units());
         });
     }
 
     private Handover handover(CornerStudy study, Candidate best, int workers) {
-        return common.forPeople()
+        return common().forPeople()
                 ? Handover.practised(study, best.entry(), best.inHand(), new Sweep(workers, Sweep.Progress.SILENT))
                 : Handover.of(best.entry(), best.inHand());
     }

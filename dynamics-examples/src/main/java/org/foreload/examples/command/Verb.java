@@ -1,17 +1,45 @@
 package org.foreload.examples.command;
 
+import java.util.concurrent.Callable;
 import org.foreload.examples.output.Report;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** One verb: options in, one report out. Failures are {@code InputException} and {@link ComputationException}. */
-interface Verb {
+abstract class Verb implements Callable<Integer> {
 
-    /** Format and debugging. */
-    CommonOptions common();
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    private Console console;
+
+    /** Options that every verb has: format, picture, units, debugging. */
+    final CommonOptions common() {
+        return common;
+    }
+
+    /** Sets where warnings and progress go. */
+    final void on(Console where) {
+        this.console = where;
+    }
+
+    /** Checks, computes, and prints the report once it is complete. */
+    @Override
+    public final Integer call() {
+        common.picture().check();
+        Report report = report(console);
+        spec.commandLine().getOut().print(common.format().render(report));
+        return Foreload.DONE;
+    }
 
     /**
      * Computes the answer. Prints nothing but warnings and progress.
      *
      * @param console where warnings and progress go
      */
-    Report report(Console console);
+    abstract Report report(Console console);
 }

@@ -1,12 +1,12 @@
 package org.foreload.examples.command;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,13 +68,13 @@ final class EntryVerb implements Verb {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+            Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
             if (releaseOptions.brakePointGiven()) {
-                EntryResult entry = footOptions.simulator(study).run(plan);
+                EntryResult entry = footOptions.simulator(study).run(releaseOptions.given(braking));
                 common.picture().draw(() -> EntryPictures.of(study, entry));
                 return EntryAnswer.given(study, entry, all);
             }
-            Finding finding = study.latest(plan);
+            Finding finding = study.latest(braking);
             common.picture().draw(() -> EntryPictures.of(study, finding.entry()));
             return EntryAnswer.latest(study, finding, all);
         });

@@ -84,7 +84,7 @@ public record BalanceStudy(
      *
      * @param base car, corner and driver
      * @param axis what is changed
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
         return run(base, axis, Reaction.practised(), sweep);
@@ -95,8 +95,8 @@ public record BalanceStudy(
      *
      * @param base car, corner and driver
      * @param axis what is changed
-     * @param reaction of the foot that strays from the plan; {@link Reaction#NONE} to brake as told
-     * @param sweep on how many threads, and who is told of progress
+     * @param reaction of the foot that strays from the plan; {@link Reaction#NONE} to brake as planned
+     * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
         Car car = base.simulator().car();

@@ -36,7 +36,7 @@ public final class Integration {
 
     private static final double MOST_SHRINKING = 0.2;
 
-    /** Least error, in tolerances, that is told apart from none. */
+    /** Least error, in tolerances, that counts as more than none. */
     private static final double LEAST_ERROR = 1e-8;
 
     /** By this factor a step may be longer than wanted to reach the end: rounding leaves no sliver. */

@@ -76,7 +76,7 @@ public record Lap(List<CornerGain> corners, boolean complete) {
      *     can say which one they mean
      * @param search for the best release in each corner
      * @param threads number of threads
-     * @param progress told of corners done in hundredths, and asked whether to go on
+     * @param progress hears of corners done in hundredths, and asked whether to go on
      */
     public static Lap of(
             Circuit circuit,

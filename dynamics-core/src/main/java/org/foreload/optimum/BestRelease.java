@@ -116,7 +116,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      *
      * @param study car, corner, driver and margin
      * @param threads number of threads
-     * @param progress told of the releases looked at, of about as many as there will be; a stop keeps what was found
+     * @param progress hears of the releases tried, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
         return find(study, new Rounds(threads, progress, total()));

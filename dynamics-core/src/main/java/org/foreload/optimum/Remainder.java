@@ -80,7 +80,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      * @param entry an entry that made the corner, from its latest brake point
      * @param each the search that each case gets for itself; its build-up time is replaced by that of the case
      * @param threads number of threads
-     * @param progress told of the entries looked at; a stop leaves the parts less well searched for
+     * @param progress hears of the entries tried; a stop leaves the parts less well searched for
      */
     public static Remainder of(
             CornerStudy study, EntryResult entry, BestRelease each, int threads, Sweep.Progress progress) {

@@ -37,7 +37,7 @@ public final class ShapeRanking {
      *
      * @param releases the sweep that found it
      * @param grid what it found; returned as it is if it was stopped or found nothing
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
         if (!grid.complete() || grid.best().isEmpty()) {

@@ -59,7 +59,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param risks driver and number of entries for each plan
      * @param release how the driver brakes
      * @param accepted failure probability, 0 to 1
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if there is none down to 60 m before the latest brake point that makes the corner, or after a stop
      */
     public static Optional<BrakePlan> present(RiskStudy risks, Braking release, double accepted, Sweep sweep) {
@@ -95,7 +95,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param target the plan to reach, with its brake point
      * @param number of steps wanted, 1 or more
      * @param accepted failure probability that each step may have, 0 to 1
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if what the driver does now is already riskier than accepted, or after a stop
      */
     public static Optional<PracticeSteps> plan(

@@ -76,7 +76,7 @@ public final class RiskStudy {
      *
      * @param study car, corner and driver
      * @param scatter of driver and grip
-     * @param reaction of the foot, in place of that of the study's driver; {@link Reaction#NONE} to brake as told
+     * @param reaction of the foot, in place of that of the study's driver; {@link Reaction#NONE} to brake as planned
      * @param samples entries driven for each plan, 1 or more; best a power of two
      * @param seed of the draws
      */
@@ -111,7 +111,7 @@ public final class RiskStudy {
      * The risk of one plan.
      *
      * @param plan with its brake point
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if a stop left no entry at all
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {

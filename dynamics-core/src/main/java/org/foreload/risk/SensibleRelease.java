@@ -36,7 +36,7 @@ public final class SensibleRelease {
      *
      * @param risks driver and number of entries for each plan
      * @param releases releases to start from, such as the best one and the best of each simple shape
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Choice among(RiskStudy risks, List<BrakePlan> releases, Sweep sweep) {
         List<Candidate> candidates = new ArrayList<>();

@@ -20,7 +20,7 @@ import org.foreload.study.Sweep;
  * changed to both sides, by the whole change and by half of it. For each changed car, corner or driver the best release
  * is searched for anew, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A
  * number of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower,
- * to the other it may be no entry at all, and the two sides are told apart.
+ * to the other it may be no entry at all, and the two sides are kept apart.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop
@@ -159,7 +159,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      *
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
         return of(study, entry, ENTRIES, sweep);
@@ -171,7 +171,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
      * @param entries looked at in each search for the best release of a changed setup
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
         return of(study, entry, Knobs.of(setup(study, entry)), entries, sweep);
@@ -184,7 +184,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param entry the best entry, or one near it
      * @param knobs which
      * @param entries looked at in each search for the best release of a changed setup
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
         Around around = new Around(study, entry, entries);

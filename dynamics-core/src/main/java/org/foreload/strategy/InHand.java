@@ -11,7 +11,7 @@ import org.foreload.entry.EntrySimulator;
  */
 public final class InHand {
 
-    /** Errors that are tried, m: about as finely as a driver could tell them apart. */
+    /** Errors that are tried, m: about as finely as a driver could feel them. */
     private static final double[] ERRORS = {0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16};
 
     /** Most that is looked for, m. */

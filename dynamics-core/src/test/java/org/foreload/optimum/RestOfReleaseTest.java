@@ -22,7 +22,7 @@ class RestOfReleaseTest {
 
     /** What is asked of the brake is the same at every place and time from the brake point on. */
     @ParameterizedTest
-    @ValueSource(strings = {"linear", "progressive", "late", "circle", "smooth", "two-stage"})
+    @ValueSource(strings = {"linear", "progressive", "held", "circle", "smooth", "two-stage"})
     void asksTheSameOfTheBrake(String name) {
         BrakePlan whole = plan(ReleaseShapes.named(name), 7);
         BrakePlan rest = RestOfRelease.of(whole);

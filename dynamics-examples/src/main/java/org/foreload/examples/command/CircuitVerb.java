@@ -27,8 +27,8 @@ import picocli.CommandLine.Option;
             "A whole lap: how much quicker the best release is in each corner than straight-line braking, where most is to be "
                     + "gained, and the sum.",
             "",
-            "A circuit is a list of corners with the speeds at which they are approached. A better exit is carried into the "
-                    + "next approach. Ctrl-C stops and shows the corners done so far."
+            "A circuit is a list of corners with their approach speeds. A better exit is carried into the next approach. "
+                    + "Ctrl-C stops and shows the corners done so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

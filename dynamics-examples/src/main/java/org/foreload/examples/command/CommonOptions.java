@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.output.Format;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,6 +20,16 @@ final class CommonOptions {
     @Mixin
     private PictureOptions picture;
 
+    @Option(
+            names = "--units",
+            paramLabel = "<units>",
+            defaultValue = "kmh",
+            completionCandidates = Candidates.UnitNames.class,
+            description =
+                    "Units beside SI in sentences and captions: kmh (km/h and g), mph (mph and g) or si (none). Tables, json "
+                            + "and csv are in SI. Default: ${DEFAULT-VALUE}.")
+    private Units units;
+
     @Option(names = "--debug", description = "Show the stack trace when something fails.")
     private boolean debug;
 
@@ -30,6 +41,16 @@ final class CommonOptions {
 
     Format format() {
         return format;
+    }
+
+    /** Units of sentences. */
+    Units units() {
+        return units;
+    }
+
+    /** Whether people read the answer, or look at a picture of it. */
+    boolean forPeople() {
+        return format == Format.TABLE || picture.wanted();
     }
 
     /** Where to draw. */

@@ -26,13 +26,13 @@ import picocli.CommandLine.Parameters;
                     + "what each of them did with the brake.",
             "",
             "Of each file the quickest lap is taken, unless --lap and --reference-lap say which. Without files it compares "
-                    + "two made drivers of the demo car, one who is off the brake by turn-in and one who carries it in."
+                    + "two invented drivers of the demo car, one who is off the brake by turn-in and one who trails it in."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. Both "
-                    + "distance axes are laid on each other bend by bend. A corner begins where the one before ends, and ends "
+            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
+                    + "distance axes are aligned bend by bend. A corner begins where the one before ends, and ends "
                     + "halfway between its bend and where the next is braked for.",
             "",
             "Example:  foreload compare mine.csv reference.csv --columns speed=Speed:km/h --lap 3",
@@ -42,7 +42,7 @@ import picocli.CommandLine.Parameters;
         })
 final class CompareVerb implements Verb {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run that is looked at.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "<file>", description = "The reference.")

@@ -5,8 +5,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.ExploreAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.picture.Picture;
 import org.foreload.examples.sweep.Checkpoint;
 import org.foreload.examples.sweep.Request;
 import org.foreload.examples.sweep.ShownProgress;
@@ -14,6 +16,7 @@ import org.foreload.optimum.Remainder;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
@@ -31,16 +34,16 @@ import picocli.CommandLine.Option;
             "",
             "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own latest brake point, the "
                     + "last from which the simulated car still makes the corner with the margin asked for; only then are their "
-                    + "times compared. Ctrl-C stops the sweep and shows what was found so far."
+                    + "times compared. Ctrl-C stops the sweep and shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
-                    + "negative before it. Ease off and off: where the brake begins to come off, and is off. The trail share "
-                    + "is the part of all slowing that is done after turn-in. In hand is the largest error that the car "
-                    + "forgives: the foot comes down so many metres later, or the whole release comes so many metres later, or "
-                    + "the peak is 2.5 %% a metre harder.",
+                    + "negative before it. Release point and brake off: where the brake starts to ease, and where it is off. "
+                    + "The trail share is the part of all slowing that is done after turn-in. In hand is the largest error "
+                    + "that the car forgives: a brake point so many metres later, or a whole release so many metres later, or "
+                    + "a peak 2.5 %% harder for each metre.",
             "",
             "Example:  foreload explore --demo-car road --demo-corner hairpin --shapes linear,smooth",
             "",
@@ -59,8 +62,8 @@ final class ExploreVerb implements Verb {
             names = "--checkpoint",
             paramLabel = "<file>",
             description =
-                    "Keep what is found in this file as it is found; the same request with the same file goes on from "
-                            + "there, with the same answer.")
+                    "Save results to this file as they come; the same request with the same file carries on from there, "
+                            + "with the same answer.")
     private Path checkpoint;
 
     @Mixin
@@ -72,7 +75,7 @@ final class ExploreVerb implements Verb {
     @Option(
             names = "--why",
             description =
-                    "Also say what the time of the best above the ideal bound is made of: brake build-up, lags of "
+                    "Also say what makes up the time of the best release above the ideal bound: brake build-up, lags of "
                             + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
                             + "time with a new search. Takes a minute or two.")
     private boolean why;
@@ -99,9 +102,20 @@ final class ExploreVerb implements Verb {
             Optional<Remainder> remainder = why && sweep.complete()
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
                     : Optional.empty();
-            common.picture().draw(() -> SweepPictures.explored(study, sweep));
-            return ExploreAnswer.of(study, sweep, all, remainder);
+            Optional<Handover> handover = sweep.best().map(best -> handover(study, best, workers));
+            common.picture().draw(() -> {
+                Picture picture = SweepPictures.explored(study, sweep);
+                return handover.map(one -> picture.plus(one.caption(common.units())))
+                        .orElse(picture);
+            });
+            return ExploreAnswer.of(study, sweep, all, remainder, handover, common.units());
         });
+    }
+
+    private Handover handover(CornerStudy study, Candidate best, int workers) {
+        return common.forPeople()
+                ? Handover.practised(study, best.entry(), best.inHand(), new Sweep(workers, Sweep.Progress.SILENT))
+                : Handover.of(best.entry(), best.inHand());
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
 import org.foreload.file.InputException;
@@ -154,7 +155,8 @@ public final class Foreload {
                 .registerConverter(Double.class, new FiniteNumber())
                 .registerConverter(double.class, new FiniteNumber())
                 .registerConverter(Path.class, new FilePath())
-                .registerConverter(Format.class, new FormatConverter());
+                .registerConverter(Format.class, new Constant<>(Format.values()))
+                .registerConverter(Units.class, new Constant<>(Units.values()));
     }
 
     /** The version of the packaged program. */
@@ -205,15 +207,18 @@ public final class Foreload {
                         && words.get(option + 1).equals("json");
     }
 
-    /** Formats by their words. */
-    private static final class FormatConverter implements ITypeConverter<Format> {
+    /** Constants by their words. */
+    private record Constant<E extends Enum<E>>(E... constants) implements ITypeConverter<E> {
+
+        @SafeVarargs
+        private Constant {}
 
         @Override
-        public Format convert(String text) {
-            return Arrays.stream(Format.values())
-                    .filter(format -> Choices.word(format).equals(text))
+        public E convert(String text) {
+            return Arrays.stream(constants)
+                    .filter(constant -> Choices.word(constant).equals(text))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("not a format"));
+                    .orElseThrow(() -> new TypeConversionException("not one of these"));
         }
     }
 }

@@ -21,8 +21,8 @@ import picocli.CommandLine.Option;
         description = {
             "How much cornering force the front and the rear axle can give while the car brakes.",
             "",
-            "Gentle braking presses the front wheels down more than it uses them up, so at first the front axle can corner "
-                    + "harder; the rear axle pays from the start. The deceleration at which the front axle is best is what a "
+            "Gentle braking loads the front tyres more than it uses them up, so at first the front axle can corner harder; "
+                    + "the rear axle loses grip from the start. The deceleration at which the front axle is best is what a "
                     + "trailed brake aims for at turn-in."
         },
         optionListHeading = "%nOptions:%n",
@@ -119,7 +119,7 @@ final class GripVerb implements Verb {
     private static Report notes(Report report, BrakingGrip grip) {
         double best = grip.bestDeceleration();
         if (best == 0) {
-            return report.note("Braking gains the front axle of this car nothing at this speed.");
+            return report.note("Braking adds nothing to the front grip of this car at this speed.");
         }
         double rearLoss = 1 - grip.rearCapacity(best) / grip.rearCapacity(0);
         Report more = report.note("Slowing at " + Numbers.rounded(best, 2) + " m/s² gives the front axle "
@@ -128,7 +128,7 @@ final class GripVerb implements Verb {
                 + "has " + Numbers.rounded(100 * rearLoss, 1) + " % less.");
         return more.note(
                 grip.limitingAxle(0) == Axle.FRONT && grip.limitingAxle(best) == Axle.FRONT
-                        ? "The front axle limits this car there, so even in a steady corner it turns harder while braking."
+                        ? "The front axle limits this car there, so even in a steady corner it corners harder while braking."
                         : "In a steady corner the rear axle limits this car there, so the gain counts at turn-in, where the "
                                 + "front axle must also start the rotation.");
     }

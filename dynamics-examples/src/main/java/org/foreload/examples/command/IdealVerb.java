@@ -30,8 +30,8 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in (where the line starts to bend), negative before "
-                    + "it. The trail share is the part of all slowing that is done after turn-in. Utilisation is the share of "
-                    + "its grip that an axle uses.",
+                    + "it. The trail share is the part of all slowing that is done after turn-in. Grip used is the share of its "
+                    + "grip that an axle uses.",
             "",
             "Example:  foreload ideal --demo-corner hairpin --demo-car road",
             "",
@@ -117,7 +117,7 @@ final class IdealVerb implements Verb {
                 ? Numbers.rounded(-brakePoint, 0) + " m before turn-in"
                 : Numbers.rounded(brakePoint, 0) + " m after turn-in";
         String off = end < 0 ? Numbers.rounded(-end, 0) + " m before it" : Numbers.rounded(end, 0) + " m after it";
-        return "The brake goes on " + where + " and is off " + off + "; "
-                + Numbers.rounded(100 * profile.trailShare(), 0) + " % of the slowing is done while turning.";
+        return "Brake point " + where + ", brake off " + off + "; " + Numbers.rounded(100 * profile.trailShare(), 0)
+                + " % of the slowing is done while turning.";
     }
 }

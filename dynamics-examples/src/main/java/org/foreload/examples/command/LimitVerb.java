@@ -26,17 +26,16 @@ import picocli.CommandLine.Option;
             "The quickest that perfect hands and feet could drive a car through a corner, with all its lags: near the line, "
                     + "or anywhere on the road.",
             "",
-            "The verb 'ideal' lets load, tyres and pedals follow at once; here they take their time, and the way of the car "
-                    + "is free within the band. No driver does better near this way; a quite different one may be quicker "
-                    + "still."
+            "In 'ideal' load, tyres and pedals respond at once; here they take their time, and the car may choose its path "
+                    + "within the band. No driver does better close to this path; a quite different one may be quicker still."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in. The time lost to lags is against the ideal on "
-                    + "the same way. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
+                    + "the same path. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
                     + "says whether they hold. Near the line, the wheel is held straight until 15 m before turn-in: free "
-                    + "hands would weave to scrub off speed. An axle's use of grip counts what braking takes.",
+                    + "hands would weave to scrub off speed. Grip used includes what braking takes.",
             "",
             "Example:  foreload limit --band track --demo-corner medium --demo-car light",
             "",
@@ -62,23 +61,22 @@ final class LimitVerb implements Verb {
             paramLabel = "<share>",
             defaultValue = "0.985",
             description =
-                    "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hand could drive the "
+                    "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hands could drive the "
                             + "answer. Default: 0.985.")
     private double axleShare;
 
     @Option(
             names = "--peak-deceleration",
             paramLabel = "<m/s²>",
-            description =
-                    "Hardest braking that the foot asks for, brake force over mass, m/s². Default: a little below what "
-                            + "locks a wheel in a straight line.")
+            description = "Peak deceleration, brake force over mass, m/s². Default: a little below what "
+                    + "locks a wheel in a straight line.")
     private Double peakDeceleration;
 
     @Option(
             names = "--build-up",
             paramLabel = "<s>",
             defaultValue = "0.25",
-            description = "Time in which the foot comes down to it, s. Default: 0.25.")
+            description = "Time in which the foot builds up to the peak, s. Default: 0.25.")
     private double buildUp;
 
     @Option(

@@ -21,16 +21,16 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "The same unsteady leg, attempt by attempt, on a brake pedal that measures force and on one that measures travel: "
-                    + "how much the braking scatters, and what comes of it.",
+                    + "how much the braking scatters, and how the entries end.",
             "",
-            "A leg does not reproduce a push exactly. A pedal that measures force passes that error on as it is; one that "
-                    + "measures travel against a stiffening spring shrinks it, but sees how steadily the foot holds its place."
+            "No leg repeats a force exactly. A pedal that measures force passes that error on as it is; one that measures "
+                    + "travel against a stiffening spring shrinks it, but depends on how steadily the foot holds its position."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "The leg's force error (2.6 %% steady, 2.7 %% wander, up to 1.8 Hz) has the size of one published experiment on "
-                    + "whole-leg pushes; it is plausible, no more. The error of place and all pedal numbers are guesses for you "
+                    + "whole-leg forces; it is plausible, no more. The position error and all pedal numbers are guesses for you "
                     + "to replace: no source gives them.",
             "",
             "Example:  foreload pedal --attempts 100 --place-error 2 --demo-car road",
@@ -60,7 +60,7 @@ final class PedalVerb implements Verb {
             names = "--place-error",
             paramLabel = "<mm>",
             defaultValue = "1",
-            description = "Error of the foot's place, mm (standard deviation). Default: 1.")
+            description = "Position error of the foot, mm (standard deviation). Default: 1.")
     private double placeError;
 
     @Option(
@@ -74,7 +74,7 @@ final class PedalVerb implements Verb {
             names = "--force-resolution",
             paramLabel = "<N>",
             defaultValue = "2",
-            description = "Smallest force that it tells apart, N. Default: 2.")
+            description = "Smallest force that it resolves, N. Default: 2.")
     private double forceResolution;
 
     @Option(
@@ -102,7 +102,7 @@ final class PedalVerb implements Verb {
             names = "--travel-resolution",
             paramLabel = "<mm>",
             defaultValue = "0.2",
-            description = "Smallest travel that it tells apart, mm. Default: 0.2.")
+            description = "Smallest travel that it resolves, mm. Default: 0.2.")
     private double travelResolution;
 
     @Option(
@@ -169,7 +169,7 @@ final class PedalVerb implements Verb {
                 .withCount("seed", seed)
                 .with(
                         "rows",
-                        "Each pedal under the same leg",
+                        "Each pedal with the same leg",
                         results.stream().map(result -> row(result, plan)).toList());
         return report.note(note(results));
     }
@@ -192,9 +192,9 @@ final class PedalVerb implements Verb {
         PedalStudy.Result force = results.get(0);
         PedalStudy.Result travel = results.get(1);
         PedalStudy.Result calmer = force.brakeScatter() <= travel.brakeScatter() ? force : travel;
-        return "With this leg and these pedals the " + calmer.pedal().name() + " one scatters less: "
-                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak when sensing force, "
+        return "With this leg, the " + calmer.pedal().name() + " pedal scatters less: "
+                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak for force sensing, "
                 + Numbers.rounded(100 * travel.brakeScatter(), 1)
-                + " % when sensing travel. Size only; no claim about any real leg.";
+                + " % for travel sensing. An order of magnitude, no claim about any real leg.";
     }
 }

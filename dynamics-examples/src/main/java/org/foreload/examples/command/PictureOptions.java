@@ -28,6 +28,11 @@ final class PictureOptions {
         }
     }
 
+    /** Whether a picture was asked for. */
+    boolean wanted() {
+        return file != null;
+    }
+
     /** Draws, if that was asked for. */
     void draw(Supplier<Picture> picture) {
         if (file != null) {

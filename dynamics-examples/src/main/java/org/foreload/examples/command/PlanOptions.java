@@ -21,7 +21,7 @@ final class PlanOptions {
             names = "--earlier",
             paramLabel = "<m>",
             defaultValue = "5",
-            description = "Where the brake point is left out: how much before the latest one, m. Default: 5.")
+            description = "Without --brake-point: how far before the latest one to brake, m. Default: 5.")
     private double earlier;
 
     @Mixin

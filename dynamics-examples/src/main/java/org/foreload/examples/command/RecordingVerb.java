@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
         name = "recording",
         sortOptions = false,
         description = {
-            "What a driver did in a recorded run: corner by corner where the brake went on and came off, in which shape, how "
-                    + "much speed was shed after turn-in, where the car was slowest. Each number comes with the interval "
+            "What a driver did in a recorded run: corner by corner the brake point, release point and brake off, the release "
+                    + "shape, how much speed was shed after turn-in, and the slowest point. Each number comes with the interval "
                     + "that holds the true one nine times in ten.",
             "",
             "Reads tables of text as loggers write them (CSV; separators, decimal commas, units and encodings are found) and "

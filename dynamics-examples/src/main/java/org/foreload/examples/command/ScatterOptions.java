@@ -44,7 +44,7 @@ final class ScatterOptions {
             names = "--pedal-ripple",
             paramLabel = "<share>",
             description =
-                    "How unsteadily the foot presses: standard deviation of the swing of the brake demand, as a share.")
+                    "Unsteadiness of the foot: standard deviation of the ripple of the brake demand, as a share of it.")
     private Double ripple;
 
     @Option(

@@ -21,10 +21,11 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "The corner sheet: one HTML file for a driver, about one car in one corner. The plan in words and metres, "
-                    + "pictures, numbers, what goes wrong if overdone and how one notices, practice steps, cautions.",
+                    + "pictures, numbers, what goes wrong if it is overdone and how that feels, practice steps, cautions.",
             "",
-            "The plan is the best release of a sweep, as explore finds it. A slider moves through the same release carried "
-                    + "less and more deep. The file needs nothing else, no network either, and prints on two pages. "
+            "The plan is the quickest release of a sweep that this driver can repeat within the accepted risk; the quickest of "
+                    + "all stands beside it. Two sliders carry the brake less and more deep and press it less and more hard. "
+                    + "The file needs nothing else, no network either, and prints on two pages. "
                     + "Takes a minute or two; Ctrl-C leaves no file."
         },
         optionListHeading = "%nOptions:%n",
@@ -105,7 +106,7 @@ final class SheetVerb implements Verb {
             EntryResult plan = sheet.plan().entry();
             common.picture().draw(() -> EntryPictures.of(study, plan));
             return new Report(EntryAnswer.title(study))
-                    .headline("The sheet is in " + out + ": " + Words.brake(plan) + ".")
+                    .headline("The sheet is in " + out + ": " + Words.brake(plan, common.units()) + ".")
                     .with("file", out.toString())
                     .with("brake_point_m", plan.plan().brakePoint())
                     .with("release", PlanOptions.report(plan.plan()))

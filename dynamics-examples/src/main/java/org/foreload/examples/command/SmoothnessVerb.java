@@ -25,17 +25,17 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "What a hesitation or a ripple on the brake pedal costs: how far the load on the front wheels swings, how much "
-                    + "grip that loses, how far the car leaves its line, and how much time goes.",
+                    + "grip that loses, how far the car leaves its line, and the time lost.",
             "",
-            "A car's body pitches on its springs, so an unsteady brake at the wrong frequency rings through the load on the "
-                    + "front wheels. The list over frequency shows where."
+            "A car's body pitches on its springs, so an unsteady foot at the wrong frequency shakes the load on the front "
+                    + "wheels. The table over frequency shows where."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: the ripple is half the swing of the front axle load. The gain is its size over that of a very slow "
                     + "ripple, in a straight line: its peak is the resonance of a steady ripple; after a single jab the load "
-                    + "rings at the damped frequency, which is a little higher.",
+                    + "swings at the damped frequency, which is a little higher.",
             "",
             "Example:  foreload smoothness --kind hesitation --size 0.5 --start 2 --duration 0.4 --demo-car road",
             "",
@@ -81,7 +81,7 @@ final class SmoothnessVerb implements Verb {
             names = "--start",
             paramLabel = "<s>",
             defaultValue = "1.5",
-            description = "When the hesitation begins, s after the brake point. Default: 1.5.")
+            description = "When the hesitation starts, s after the brake point. Default: 1.5.")
     private double start;
 
     @Option(
@@ -154,7 +154,7 @@ final class SmoothnessVerb implements Verb {
         EntryResult calm = simulator.run(plan);
         Smoothness smoothness = Smoothness.of(simulator, calm, disturbance);
         List<Ripple> ripples = ripples(console, simulator, calm);
-        common.picture().draw(() -> picture(study, smoothness, ripples));
+        common.picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)
@@ -176,6 +176,15 @@ final class SmoothnessVerb implements Verb {
         return report.note(note(pitch));
     }
 
+    /** What the foot does, for the picture. */
+    private String foot(boolean ripple, double hertz) {
+        String percent = Numbers.rounded(100 * size, 0) + " %";
+        return ripple
+                ? "A ripple of the brake by " + percent + " up and down at " + Numbers.rounded(hertz, 2) + " Hz"
+                : "A hesitation of " + percent + " for " + Numbers.rounded(duration, 2) + " s, "
+                        + Numbers.rounded(start, 2) + " s after the brake point,";
+    }
+
     private void check() {
         if (!kindName.equals(Choices.word(Kind.RIPPLE)) && !kindName.equals(Choices.word(Kind.HESITATION))) {
             throw new InputException(null, "--kind", kindName, "must be ripple or hesitation");
@@ -193,10 +202,11 @@ final class SmoothnessVerb implements Verb {
     /** What a ripple of one frequency, Hz, does. */
     private record Ripple(double frequency, Smoothness effect) {}
 
-    private static Picture picture(CornerStudy study, Smoothness smoothness, List<Ripple> ripples) {
+    private static Picture picture(CornerStudy study, Smoothness smoothness, String foot, List<Ripple> ripples) {
         return PedalPictures.smoothness(
                 study,
                 smoothness,
+                foot,
                 ripples.stream().mapToDouble(Ripple::frequency).toArray(),
                 ripples.stream()
                         .mapToDouble(one -> one.effect().frontLoadRipple())
@@ -233,10 +243,10 @@ final class SmoothnessVerb implements Verb {
 
     private static String note(PitchResponse pitch) {
         return Double.isNaN(pitch.expectedResonance())
-                ? "This car's body is rigid or damped so well that no ripple is amplified much."
-                : "A foot that swings at " + Numbers.rounded(pitch.expectedResonance(), 2)
-                        + " Hz moves the front load most, " + Numbers.rounded(pitch.gain(pitch.expectedResonance()), 2)
-                        + " times as far as a slow one.";
+                ? "This car's body is rigid, or damped so well that it amplifies no ripple much."
+                : "A foot that ripples at " + Numbers.rounded(pitch.expectedResonance(), 2)
+                        + " Hz shakes the front load most, " + Numbers.rounded(pitch.gain(pitch.expectedResonance()), 2)
+                        + " times as much as a slow one.";
     }
 
     /** Frequency, Hz, for a car without resonance. */

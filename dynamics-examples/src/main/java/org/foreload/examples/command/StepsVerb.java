@@ -25,16 +25,16 @@ import picocli.CommandLine.Option;
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
                     + "repeat.",
             "",
-            "The present release is told by --brake-point, --peak-deceleration and --release-…; without a brake point it is "
-                    + "the latest one, and without a peak the hardest one, with which this driver stays within the accepted "
-                    + "risk. Steps end where the rest would be too risky for this "
-                    + "driver: then a steadier foot is the next thing to practise."
+            "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without a brake point it is "
+                    + "the latest, and without a peak the hardest, with which this driver stays within the accepted risk. The "
+                    + "steps end where the rest would be too risky for this driver: then a steadier foot is the next thing to "
+                    + "practise."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: for each step where the foot comes down, where the brake is off, what it gains on the step before, "
-                    + "how often this driver fails with it, what goes first when braking too late, and how that feels.",
+            "In the answer: for each step the brake point, release point, brake off and peak, how much quicker it is than the "
+                    + "step before, how often this driver fails with it, what goes first when braking too late, and how that feels.",
             "",
             "Example:  foreload steps --driver novice --release-shape abrupt --release-end 0 --restarts 0",
             "",
@@ -98,7 +98,7 @@ final class StepsVerb implements Verb {
                     .plan();
             PracticeSteps steps = plan(console, risks, now, target);
             common.picture().draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted()));
-            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted());
+            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted(), common.units());
         });
     }
 

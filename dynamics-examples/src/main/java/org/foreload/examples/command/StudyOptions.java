@@ -17,14 +17,14 @@ final class StudyOptions {
             names = "--build-up-time",
             paramLabel = "<s>",
             defaultValue = "0.25",
-            description = "Time in which the foot reaches the peak, s. Default: 0.25.")
+            description = "Time in which the foot builds up to the peak, s. Default: 0.25.")
     private double buildUpTime;
 
     @Option(
             names = "--drift",
             paramLabel = "<m>",
             defaultValue = "0.5",
-            description = "Margin: farthest that the car may leave its line, m. Default: 0.5.")
+            description = "Margin: farthest that the car may be off its line, m. Default: 0.5.")
     private double drift;
 
     @Option(
@@ -54,15 +54,14 @@ final class StudyOptions {
             paramLabel = "<m>",
             defaultValue = "2",
             description = {
-                "Margin: least that the plan must have in hand, m: so much later may the foot come down, or the release, or "
-                        + "2.5 %% a metre harder the peak, before the car does not make the corner. Default: 2."
+                "Margin: least that the plan must have in hand, m: the brake point may be so much later, or the release, or the "
+                        + "peak 2.5 %% harder for each metre, and the car still makes the corner. Default: 2."
             })
     private double inHand;
 
     @Option(
             names = "--no-margin",
-            description =
-                    "Nothing in hand: only the drift counts. The quickest of all, on the edge of what the car can do.")
+            description = "Nothing in hand: only the drift counts. The quickest of all, at the very limit of the car.")
     private boolean noMargin;
 
     @Option(

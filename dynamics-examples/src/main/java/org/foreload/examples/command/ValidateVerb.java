@@ -26,8 +26,8 @@ import picocli.CommandLine.Option;
         name = "validate",
         sortOptions = false,
         description = {
-            "Holds the library against the outside world: published values, closed forms, and a second program of the same "
-                    + "physics. Each check has its source and an error that is allowed.",
+            "Checks the library against the outside world: published values, closed forms, and an independent program of the "
+                    + "same physics. Each check names its source and the error it allows.",
             "",
             "The whole catalogue takes about half a minute."
         },
@@ -35,8 +35,8 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: the status says where a value comes from. Read in its source; from memory; common practice; exact "
-                    + "(a closed form); independent (a second program). The table shows the counts and what does not hold; "
-                    + "json and csv show every check.",
+                    + "(a closed form); independent (a second program). The table shows the counts and what fails; json "
+                    + "and csv show every check.",
             "",
             "Example:  foreload validate --check 2.4 --format csv",
             "",
@@ -129,13 +129,13 @@ final class ValidateVerb implements Verb {
                                     .count() + " of "
                             + results.stream()
                                     .filter(result -> result.check().status() == status)
-                                    .count() + " hold");
+                                    .count() + " pass");
         }
         List<CheckResult> failed =
                 results.stream().filter(result -> !result.passed()).toList();
         if (failed.isEmpty()) {
             return report.note(
-                    "Every check holds. --format csv shows them one by one; docs/validation.md explains them.");
+                    "Every check passes. --format csv shows them one by one; docs/validation.md explains them.");
         }
         List<Report> rows = new ArrayList<>();
         for (CheckResult result : failed) {
@@ -146,6 +146,6 @@ final class ValidateVerb implements Verb {
                     .with("computed", result.computed())
                     .with("budget", result.check().budget()));
         }
-        return report.with("failed", "What does not hold", rows);
+        return report.with("failed", "What fails", rows);
     }
 }

@@ -28,7 +28,7 @@ import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 
 /**
- * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that tells of
+ * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that reports
  * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code foreload-core}.
  */
 public final class EmbedIt {
@@ -86,7 +86,7 @@ public final class EmbedIt {
                 entry.time());
     }
 
-    /** Tells of its progress on standard error, and stops when there is no more time. */
+    /** Reports its progress on standard error, and stops when there is no more time. */
     private static final class Patience implements Sweep.Progress {
 
         private final long end = System.nanoTime() + 60_000_000_000L;

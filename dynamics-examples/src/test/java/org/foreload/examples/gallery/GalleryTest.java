@@ -133,7 +133,7 @@ class GalleryTest {
         }
         assertEquals(path.widthLeft(study.simulator().apex()), nearest, 0.2);
         Series down = chart.series().stream()
-                .filter(one -> one.name().startsWith("foot down"))
+                .filter(one -> one.name().startsWith("brake point"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(entry.plan().brakePoint(), down.xs()[0], 0.01);
@@ -196,7 +196,7 @@ class GalleryTest {
     @Test
     void theTradeOffIsThatOfTheSweep() {
         XyChart chart = charts(SweepPictures.landscape(study, sweep)).get(1);
-        Series front = series(chart, "not beaten in both");
+        Series front = series(chart, "best trade-offs");
         assertEquals(sweep.candidates().stream().filter(Candidate::onFront).count(), front.xs().length);
         assertEquals(entry.time(), Arrays.stream(front.ys()).min().orElseThrow());
     }
@@ -239,7 +239,8 @@ class GalleryTest {
         Series curve = series(chart, "quickest at this risk, with 95 % interval");
         assertArrayEquals(new double[] {2, 10}, curve.xs(), 1e-12);
         assertArrayEquals(new double[] {20, 19}, curve.ys(), 1e-12);
-        assertArrayEquals(new double[] {18}, series(chart, "beaten in both").xs(), 1e-12);
+        assertArrayEquals(
+                new double[] {18}, series(chart, "slower at the same risk").xs(), 1e-12);
         BarChart endings = (BarChart) picture.rows().get(0).get(0);
         assertEquals(100 * new Proportion(5, 50).high(), endings.bars().get(1).high(), 1e-12);
         assertTrue(picture.caption().contains("5 of 50"), picture.caption());
@@ -256,7 +257,7 @@ class GalleryTest {
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);
         assertArrayEquals(
-                new double[] {-90, -85}, series(charts.get(0), "foot down").ys());
+                new double[] {-90, -85}, series(charts.get(0), "brake point").ys());
         assertArrayEquals(
                 new double[] {20.0, 19.4}, charts.get(1).series().get(0).ys());
         assertTrue(picture.caption().contains("0.600 s"), picture.caption());

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
+import org.foreload.optimum.LockReserve;
 import org.foreload.optimum.Nearby;
-import org.foreload.optimum.QuickBrakePoint;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
@@ -228,10 +229,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             this.entries = entries;
             this.study = study;
             this.setup = setup(study, entry);
-            QuickBrakePoint quick = new QuickBrakePoint(study);
-            this.peakShare =
-                    setup.plan().peakDeceleration() / quick.hardest(setup.plan().buildUpTime());
-            this.shift = setup.plan().brakePoint() - quick.estimate(setup.plan());
+            this.peakShare = setup.plan().peakDeceleration()
+                    / new LockReserve(study).hardest(setup.plan().buildUpTime());
+            this.shift = setup.plan().brakePoint()
+                    - study.search().estimate(setup.plan().braking());
             this.asPlanned = Point.of(entry, entry.time());
             this.asSearched = best(study, setup.plan());
         }
@@ -284,14 +285,9 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         }
 
         private Point best(CornerStudy there, BrakePlan plan) {
-            QuickBrakePoint quick = new QuickBrakePoint(there);
-            BrakePlan scaled = new BrakePlan(
-                    plan.brakePoint(),
-                    peakShare * quick.hardest(plan.buildUpTime()),
-                    plan.buildUpTime(),
-                    plan.release());
-            BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
-            Nearby best = Nearby.search(there, start, entries);
+            double hardest = new LockReserve(there).hardest(plan.buildUpTime());
+            Braking scaled = plan.braking().withPeakDeceleration(peakShare * hardest);
+            Nearby best = Nearby.search(there, scaled, there.search().estimate(scaled) + shift, entries);
             return Point.of(there.simulator().run(best.plan()), best.time());
         }
     }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -25,8 +25,7 @@ class TimeSplitTest {
     private static final double APEX = STUDY.simulator().apex();
 
     private static EntryResult entry(Release release) {
-        return STUDY.latest(new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, release))
-                .entry();
+        return STUDY.latest(Braking.of(0.8 * STUDY.lockLimit(), 0.25, release)).entry();
     }
 
     private static TimeSplit between(EntryResult one, EntryResult other) {

@@ -11,7 +11,7 @@ import org.foreload.gap.TimeSplit;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.trace.Trace;
 
 /** The best release as a report. */

@@ -10,7 +10,7 @@ import org.foreload.examples.output.Report;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.trace.Trace;
 
 /** One simulated entry as a report. */

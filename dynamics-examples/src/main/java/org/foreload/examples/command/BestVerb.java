@@ -10,7 +10,7 @@ import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
@@ -63,8 +63,11 @@ final class BestVerb extends Verb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
-            Optional<EntryResult> baseline =
-                    StraightLine.best(study, studyOptions.buildUpTime()).map(Finding::entry);
+            Optional<EntryResult> baseline = StraightLine.best(
+                            study,
+                            studyOptions.buildUpTime(),
+                            new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
+                    .map(Finding::entry);
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
             double inHand = optimum.best().orElseThrow().inHand();

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
@@ -8,8 +9,8 @@ import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.InHand;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,14 +65,15 @@ final class EntryVerb extends Verb {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+            Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
             if (releaseOptions.brakePointGiven()) {
+                BrakePlan plan = releaseOptions.given(braking);
                 EntryResult entry = footOptions.simulator(study).run(plan);
                 Handover handover = handover(study, entry, InHand.of(study.simulator(), plan));
                 common().picture().draw(() -> EntryPictures.of(study, entry).plus(handover.caption(common().units())));
                 return EntryAnswer.given(study, handover, all, common().units());
             }
-            Finding finding = study.latest(plan);
+            Finding finding = study.latest(braking);
             Handover handover = handover(study, finding.entry(), finding.inHand());
             common().picture()
                     .draw(() -> EntryPictures.of(study, finding.entry()).plus(handover.caption(common().units())));

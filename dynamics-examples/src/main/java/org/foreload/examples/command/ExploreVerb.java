@@ -17,7 +17,7 @@ import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.SweepMemory;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
@@ -90,7 +90,7 @@ final class ExploreVerb extends Verb {
         studyOptions.check();
         SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
         return placeOptions.ask(console, studyOptions::study, study -> {
-            Exploration sweep = explore(console, study, plan, workers);
+            Exploration sweep = explore(console, new ReleaseSweep(study, plan), workers);
             Optional<Remainder> remainder = why && sweep.complete()
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
                     : Optional.empty();
@@ -116,10 +116,12 @@ final class ExploreVerb extends Verb {
         }
     }
 
-    private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
+    private Exploration explore(Console console, ReleaseSweep releases, int workers) {
+        CornerStudy study = releases.study();
+        SweepPlan plan = releases.plan();
         try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
             if (checkpoint == null) {
-                return refined(study, study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE), workers);
+                return refined(releases, releases.run(new Sweep(workers, progress)), workers);
             }
             Request request = Request.of(
                     Foreload.version(),
@@ -129,7 +131,7 @@ final class ExploreVerb extends Verb {
                     "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
                             + studyOptions.words());
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
-                return refined(study, study.explore(plan, new Sweep(workers, progress), memory), workers);
+                return refined(releases, releases.run(new Sweep(workers, progress), memory), workers);
             }
         } catch (UncheckedIOException e) {
             throw new ComputationException(e.getMessage());
@@ -140,10 +142,10 @@ final class ExploreVerb extends Verb {
      * The best of each shape refined, so that the order of shapes does not hang on the grid; not where peaks, starts or
      * ends were asked for: then nothing else is tried.
      */
-    private Exploration refined(CornerStudy study, Exploration grid, int workers) {
+    private Exploration refined(ReleaseSweep releases, Exploration grid, int workers) {
         if (!gridOptions.wholeRange()) {
             return grid;
         }
-        return ShapeRanking.refine(study, grid, new Sweep(workers, Sweep.Progress.SILENT));
+        return ShapeRanking.refine(releases, grid, new Sweep(workers, Sweep.Progress.SILENT));
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.output.Numbers;
@@ -84,8 +85,13 @@ final class ReleaseOptions {
         return Shapes.shape("--release-shape", shape);
     }
 
-    /** The plan for a study; its brake point is 0 if it is left open. */
-    BrakePlan plan(CornerStudy study, ReleaseShape form, double buildUpTime) {
+    /** The plan with the brake point that was given. */
+    BrakePlan given(Braking braking) {
+        return braking.from(brakePoint);
+    }
+
+    /** How the driver brakes, the brake point aside. */
+    Braking braking(CornerStudy study, ReleaseShape form, double buildUpTime) {
         double off = end == null ? END_SHARE * study.simulator().apex() : end;
         double from = start == null ? Math.min(0, off) : start;
         if (!(off >= from)) {
@@ -105,10 +111,9 @@ final class ReleaseOptions {
                             + Numbers.rounded(off, 2) + " (brake off) in m");
         }
         double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
-        BrakePlan plan =
-                new BrakePlan(brakePoint == null ? 0 : brakePoint, hardest, buildUpTime, new Release(form, from, off));
+        Braking braking = Braking.of(hardest, buildUpTime, new Release(form, from, off));
         if (pickUp == null) {
-            return plan;
+            return braking;
         }
         if (!(pickUp >= off)) {
             throw new InputException(
@@ -117,6 +122,6 @@ final class ReleaseOptions {
                     Numbers.shortest(pickUp),
                     "must be at or after brake off, " + Numbers.rounded(off, 2) + " m");
         }
-        return plan.withPickUp(pickUp);
+        return braking.withPickUp(pickUp);
     }
 }

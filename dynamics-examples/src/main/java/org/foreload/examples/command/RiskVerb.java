@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.RiskAnswer;
@@ -17,8 +18,8 @@ import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.risk.SensibleRelease;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.InHand;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -104,11 +105,11 @@ final class RiskVerb extends Verb {
     }
 
     private BrakePlan given(CornerStudy study, ReleaseShape shape) {
-        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
-            return plan;
+            return releaseOptions.given(braking);
         }
-        Finding finding = study.latest(plan);
+        Finding finding = study.latest(braking);
         if (!finding.found()) {
             throw new ComputationException("no brake point makes the corner with this release and this margin");
         }

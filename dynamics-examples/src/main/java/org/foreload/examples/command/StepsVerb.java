@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
@@ -113,16 +114,16 @@ final class StepsVerb extends Verb {
     }
 
     private BrakePlan present(Console console, CornerStudy study, RiskStudy risks, ReleaseShape shape) {
-        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
-            return plan;
+            return releaseOptions.given(braking);
         }
         try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
             for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
                 Optional<BrakePlan> safe = PracticeSteps.present(
                         risks,
-                        plan.withPeakDeceleration(share * plan.peakDeceleration()),
+                        braking.withPeakDeceleration(share * braking.peakDeceleration()),
                         scatterOptions.accepted(),
                         sweep);
                 if (safe.isPresent()) {

@@ -15,6 +15,7 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
@@ -64,7 +65,7 @@ public final class EmbedIt {
                 List.of(-0.1),
                 List.of(0.35, 0.7, 1.0),
                 0.25);
-        return CornerStudy.of(car(), corner()).explore(plan, new Sweep(2, progress));
+        return new ReleaseSweep(CornerStudy.of(car(), corner()), plan).run(new Sweep(2, progress));
     }
 
     /** The answer in a line of JSON; {@code null} where there is none. */

@@ -9,7 +9,7 @@ import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.study.Sweep;
 
 /**

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.study.Sweep;
 
 /**
@@ -99,7 +99,8 @@ record Ladder(List<Finding> rungs) {
     }
 
     private static Optional<List<Finding>> driven(CornerStudy study, Stream<BrakePlan> plans, Sweep sweep) {
-        List<Optional<Finding>> found = sweep.run(plans.toList(), study::latest);
+        List<Optional<Finding>> found =
+                sweep.run(plans.toList(), plan -> study.latest(plan.braking(), plan.brakePoint()));
         return found.stream().allMatch(Optional::isPresent)
                 ? Optional.of(found.stream().map(Optional::get).toList())
                 : Optional.empty();
@@ -108,11 +109,7 @@ record Ladder(List<Finding> rungs) {
     /** The same plan with the brake off elsewhere; off at once where that is before the release starts. */
     static BrakePlan ending(BrakePlan plan, double end) {
         Release release = plan.release();
-        return new BrakePlan(
-                plan.brakePoint(),
-                plan.peakDeceleration(),
-                plan.buildUpTime(),
-                new Release(release.shape(), Math.min(release.start(), end), end));
+        return plan.with(new Release(release.shape(), Math.min(release.start(), end), end));
     }
 
     /** Index of the release that all is built around. */

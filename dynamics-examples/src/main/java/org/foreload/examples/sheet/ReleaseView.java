@@ -14,7 +14,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.PanelSvg;
 import org.foreload.gap.TimeSplit;
 import org.foreload.risk.TellTale;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 
 /**
  * What the template shows of one release.

@@ -3,6 +3,7 @@ package org.foreload.examples.sheet;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.risk.PracticeSteps;
@@ -10,7 +11,8 @@ import org.foreload.risk.RiskStudy;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.study.Sweep;
 
 /** All that is on the sheet of a car and a corner: computed here, drawn and written elsewhere. */
@@ -53,7 +55,8 @@ public final class Sheet {
      * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
-        Exploration exploration = ShapeRanking.refine(study, study.explore(request.releases(), sweep), sweep);
+        ReleaseSweep releases = new ReleaseSweep(study, request.releases());
+        Exploration exploration = ShapeRanking.refine(releases, releases.run(sweep), sweep);
         Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
         if (best.isEmpty() || !exploration.complete()) {
             return Optional.empty();
@@ -90,7 +93,7 @@ public final class Sheet {
      */
     private static Optional<BrakePlan> now(RiskStudy risks, BrakePlan quickest, double accepted, Sweep sweep) {
         for (double share : GENTLER) {
-            BrakePlan gentler = quickest.withPeakDeceleration(share * quickest.peakDeceleration());
+            Braking gentler = quickest.braking().withPeakDeceleration(share * quickest.peakDeceleration());
             Optional<BrakePlan> now = PracticeSteps.present(risks, gentler, accepted, sweep);
             if (now.isPresent()) {
                 return now;

@@ -23,7 +23,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.TellTale;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 
 /**
  * What the template shows. The same sheet gives the same page, byte for byte.

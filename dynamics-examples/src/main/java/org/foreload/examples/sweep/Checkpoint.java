@@ -17,7 +17,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.file.InputException;
 import org.foreload.strategy.SweepMemory;
 
@@ -29,7 +29,7 @@ import org.foreload.strategy.SweepMemory;
 public final class Checkpoint implements SweepMemory, AutoCloseable {
 
     /** Version of the file's form. */
-    private static final int FORM = 1;
+    private static final int FORM = 2;
 
     /** Largest file that is read, bytes: a million releases. */
     private static final long LARGEST = 256L * 1024 * 1024;
@@ -41,17 +41,17 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     private final Map<Key, Found> known = new ConcurrentHashMap<>();
     private final int recalled;
 
-    /** What makes a release, apart from its brake point. */
+    /** What makes a release. */
     private record Key(String shape, double peak, double start, double end, double buildUp) {
 
-        static Key of(BrakePlan plan) {
-            var release = plan.release();
+        static Key of(Braking braking) {
+            var release = braking.release();
             return new Key(
                     release.shape().name(),
-                    plan.peakDeceleration(),
+                    braking.peakDeceleration(),
                     release.start(),
                     release.end(),
-                    plan.buildUpTime());
+                    braking.buildUpTime());
         }
     }
 
@@ -114,12 +114,12 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     }
 
     @Override
-    public Optional<Found> recall(BrakePlan release) {
+    public Optional<Found> recall(Braking release) {
         return Optional.ofNullable(known.get(Key.of(release)));
     }
 
     @Override
-    public synchronized void keep(BrakePlan release, Found found) {
+    public synchronized void keep(Braking release, Found found) {
         Key key = Key.of(release);
         ObjectNode line = JsonNodeFactory.instance
                 .objectNode()
@@ -130,11 +130,6 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
                 .put("build_up_time_s", key.buildUp())
                 .put("brake_point_m", found.brakePoint())
                 .put("found", found.found());
-        if (found.found()) {
-            line.put("in_hand_m", found.inHand());
-        } else {
-            line.putNull("in_hand_m");
-        }
         try {
             append(line(line));
         } catch (IOException e) {
@@ -243,8 +238,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
                 finite(line, "start_m", number),
                 finite(line, "end_m", number),
                 finite(line, "build_up_time_s", number));
-        double inHand = found ? finite(line, "in_hand_m", number) : Double.NaN;
-        known.put(key, new Found(finite(line, "brake_point_m", number), found, inHand));
+        known.put(key, new Found(finite(line, "brake_point_m", number), found));
     }
 
     private double finite(ObjectNode line, String field, int number) {

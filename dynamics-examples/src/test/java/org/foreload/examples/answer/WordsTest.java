@@ -3,6 +3,7 @@ package org.foreload.examples.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,8 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
 
     private static BrakePlan plan(double brakePoint, double start, double end) {
-        return new BrakePlan(brakePoint, 10, 0.25, new Release(ReleaseShapes.LINEAR, start, end));
+        return Braking.of(10, 0.25, new Release(ReleaseShapes.LINEAR, start, end))
+                .from(brakePoint);
     }
 
     @Test

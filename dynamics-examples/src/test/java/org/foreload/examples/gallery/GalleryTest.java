@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -34,6 +35,7 @@ import org.foreload.sensitivity.Sensitivity.Side;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
@@ -57,7 +59,7 @@ class GalleryTest {
         study = CornerStudy.of(car, Demos.corner("corner", "hairpin").value());
         SweepPlan few = new SweepPlan(
                 List.of(ReleaseShapes.LINEAR), List.of(0.75, 0.95), List.of(-0.1), List.of(0.7, 1.4), 0.25);
-        sweep = study.explore(few, new Sweep(2, Sweep.Progress.SILENT));
+        sweep = new ReleaseSweep(study, few).run(new Sweep(2, Sweep.Progress.SILENT));
         entry = sweep.best().orElseThrow().entry();
         straight = sweep.baseline().orElseThrow().entry();
     }
@@ -224,7 +226,8 @@ class GalleryTest {
     }
 
     private static Risk risk(double brakePoint, int failed, double time) {
-        BrakePlan plan = new BrakePlan(brakePoint, 6, 0.25, new Release(ReleaseShapes.LINEAR, 0, 20));
+        BrakePlan plan =
+                Braking.of(6, 0.25, new Release(ReleaseShapes.LINEAR, 0, 20)).from(brakePoint);
         return new Risk(
                 plan,
                 new Proportion(failed, 50),

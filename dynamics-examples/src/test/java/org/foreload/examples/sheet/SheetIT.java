@@ -19,7 +19,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.path.Corner;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;

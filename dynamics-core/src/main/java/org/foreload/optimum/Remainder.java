@@ -17,11 +17,11 @@ import org.foreload.vehicle.Suspension;
 
 /**
  * What the time of an entry above the ideal bound is made of. The causes are switched off one after another, each on
- * top of those before, and each time the best release is searched for anew: a car without lags wants another release
- * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
- * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
- * has to pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear
- * axle late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
+ * top of those before, and each time the best release is found again: a car without lags wants another release than one
+ * with them. A cause is charged with the time that its going saves. The order matters a little; it is always the same,
+ * lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still has to
+ * pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear axle
+ * late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s

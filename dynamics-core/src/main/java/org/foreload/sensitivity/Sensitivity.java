@@ -18,9 +18,9 @@ import org.foreload.study.Sweep;
 /**
  * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry. Each number is
  * changed to both sides, by the whole change and by half of it. For each changed car, corner or driver the best release
- * is searched for anew, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A
- * number of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower,
- * to the other it may be no entry at all, and the two sides are kept apart.
+ * is found again, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A number
+ * of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower, to the
+ * other it may be no entry at all, and the two sides are kept apart.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop

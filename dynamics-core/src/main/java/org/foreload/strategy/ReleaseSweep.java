@@ -44,7 +44,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     /**
      * Tries the releases, but those that are remembered.
      *
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration run(Sweep sweep, SweepMemory memory) {

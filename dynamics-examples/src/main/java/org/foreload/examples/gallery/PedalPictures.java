@@ -109,7 +109,7 @@ public final class PedalPictures {
                 .line("steady", calm.stations(), Say.times(factor, calm.column(column)), Style.FIRST);
     }
 
-    /** Brake scatter and outcomes of each pedal under the same leg. */
+    /** Brake scatter and outcomes of each pedal with the same leg. */
     public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results, int attempts) {
         List<Bar> scatter = new ArrayList<>();
         List<Bar> outcomes = new ArrayList<>();

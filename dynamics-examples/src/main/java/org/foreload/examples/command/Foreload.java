@@ -41,6 +41,7 @@ import picocli.CommandLine.TypeConversionException;
             LimitVerb.class,
             EntryVerb.class,
             ExploreVerb.class,
+            JoinVerb.class,
             BestVerb.class,
             SensitivityVerb.class,
             RiskVerb.class,
@@ -147,7 +148,8 @@ public final class Foreload {
         return commandLine(out, err);
     }
 
-    private static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
+    /** A command with the program's own ways to read numbers and files. */
+    static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
         return line.setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)
@@ -175,8 +177,7 @@ public final class Foreload {
         }
         Verb verb = (Verb) request.subcommand().commandSpec().userObject();
         verb.common().picture().check();
-        Report report = verb.report(console);
-        out.print(verb.common().format().render(report));
+        out.print(verb.answer(console));
     }
 
     private static int failed(

@@ -14,4 +14,9 @@ interface Verb {
      * @param console where warnings and progress go
      */
     Report report(Console console);
+
+    /** The answer as it is printed. */
+    default String answer(Console console) {
+        return common().format().render(report(console));
+    }
 }

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.foreload.braking.Braking;
+import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.SweepMemory.Found;
@@ -57,6 +60,41 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                 ? StraightLine.best(study, plan.buildUpTime(), quiet).map(Candidate::of)
                 : Optional.empty();
         return exploration(tried, baseline, releases.size(), quiet);
+    }
+
+    /**
+     * Searches a part of the releases: every {@code of}-th, from the {@code part}-th on. All parts together, as a
+     * memory, make the whole sweep.
+     *
+     * @param part 1 to {@code of}
+     * @param of number of parts
+     * @param sweep on how many threads, and who is told of progress; a stop leaves out what was not begun
+     * @param memory what an earlier run has found
+     * @return what was found, in the order of the releases
+     */
+    public Map<Braking, Found> part(int part, int of, Sweep sweep, SweepMemory memory) {
+        Checks.within("part", part, 1, of);
+        List<Braking> all = releases();
+        List<Braking> own = IntStream.range(0, all.size())
+                .filter(i -> i % of == part - 1)
+                .mapToObj(all::get)
+                .toList();
+        List<Optional<Found>> found = sweep.run(own, release -> found(release, memory));
+        Map<Braking, Found> done = new LinkedHashMap<>();
+        for (int i = 0; i < own.size(); i++) {
+            Braking release = own.get(i);
+            found.get(i).ifPresent(one -> done.put(release, one));
+        }
+        return done;
+    }
+
+    private Found found(Braking release, SweepMemory memory) {
+        return memory.recall(release).orElseGet(() -> {
+            Trial latest = study.search().latest(release);
+            Found found = new Found(latest.point(), latest.met());
+            memory.keep(release, found);
+            return found;
+        });
     }
 
     /**
@@ -125,11 +163,13 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     /** Marks the candidates that no other beats both in time and in what is in hand, and finds what these have. */
     private void marked(List<Candidate> candidates, Candidate best, Sweep quiet) {
         double most = best.entry().time() + WORTH_A_CHOICE;
+        Set<Candidate> compared = bestOfEachShape(candidates);
         List<Candidate> slower = candidates.stream()
-                .filter(one -> one.made() && one.entry().time() <= most)
+                .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))
                 .sorted(Comparator.comparingDouble(one -> one.entry().time()))
                 .toList();
-        List<Optional<Double>> inHand = quiet.run(slower, one -> inHand(one, best.inHand()));
+        List<Optional<Double>> inHand = quiet.run(
+                slower, one -> inHand(one, compared.contains(one) ? Double.NEGATIVE_INFINITY : best.inHand()));
         double last = Double.NEGATIVE_INFINITY;
         Set<Candidate> front = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Double> known = new ArrayList<>();
@@ -148,6 +188,22 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                 candidates.set(i, new Candidate(one.entry(), true, known.get(at), front.contains(one)));
             }
         }
+    }
+
+    /** The quickest of each shape, which are compared with each other wherever they stand. */
+    private static Set<Candidate> bestOfEachShape(List<Candidate> candidates) {
+        Map<String, Candidate> best = new LinkedHashMap<>();
+        for (Candidate one : candidates) {
+            if (one.made()) {
+                best.merge(
+                        one.entry().plan().release().shape().name(),
+                        one,
+                        (a, b) -> b.entry().time() < a.entry().time() ? b : a);
+            }
+        }
+        Set<Candidate> set = Collections.newSetFromMap(new IdentityHashMap<>());
+        set.addAll(best.values());
+        return set;
     }
 
     private static int identity(List<Candidate> list, Candidate wanted) {

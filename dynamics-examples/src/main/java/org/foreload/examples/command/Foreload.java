@@ -41,6 +41,7 @@ import picocli.CommandLine.TypeConversionException;
             LimitVerb.class,
             EntryVerb.class,
             ExploreVerb.class,
+            JoinVerb.class,
             BestVerb.class,
             SensitivityVerb.class,
             RiskVerb.class,
@@ -172,7 +173,8 @@ public final class Foreload implements Runnable {
         return commandLine(out, err);
     }
 
-    private static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
+    /** A command with the program's own ways to read numbers and files. */
+    static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
         return line.setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)

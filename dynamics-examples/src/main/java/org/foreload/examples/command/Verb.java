@@ -27,12 +27,11 @@ abstract class Verb implements Callable<Integer> {
         this.console = where;
     }
 
-    /** Checks, computes, and prints the report once it is complete. */
+    /** Checks, computes, and prints the answer once it is complete. */
     @Override
     public final Integer call() {
         common.picture().check();
-        Report report = report(console);
-        spec.commandLine().getOut().print(common.format().render(report));
+        spec.commandLine().getOut().print(answer(console));
         return Foreload.DONE;
     }
 
@@ -42,4 +41,9 @@ abstract class Verb implements Callable<Integer> {
      * @param console where warnings and progress go
      */
     abstract Report report(Console console);
+
+    /** The answer as it is printed. */
+    String answer(Console console) {
+        return common.format().render(report(console));
+    }
 }

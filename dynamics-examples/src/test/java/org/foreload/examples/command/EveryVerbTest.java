@@ -65,8 +65,19 @@ class EveryVerbTest {
     }
 
     @Test
+    void partsPutTogetherDoSo() throws IOException {
+        Path part = directory.resolve("part.jsonl");
+        Run whole = Run.of(
+                ("explore --quiet --format json --shapes linear --peaks 0.75 --starts -0.1 --ends 0.7 --shard 1/1")
+                        .split(" "));
+        assertEquals(0, whole.status(), whole.err());
+        Files.writeString(part, whole.out());
+        assertEquals(0, Run.of("join", "--quiet", part.toString()).status());
+    }
+
+    @Test
     void noVerbIsLeftOut() throws NoSuchMethodException {
-        Set<String> run = new TreeSet<>();
+        Set<String> run = new TreeSet<>(Set.of("join"));
         for (String words : EveryVerbTest.class
                 .getDeclaredMethod("whatItPrintsFitsAndSpeaksOurWords", String.class)
                 .getAnnotation(ValueSource.class)

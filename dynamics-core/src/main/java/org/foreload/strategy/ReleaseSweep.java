@@ -68,7 +68,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      *
      * @param part 1 to {@code of}
      * @param of number of parts
-     * @param sweep on how many threads, and who is told of progress; a stop leaves out what was not begun
+     * @param sweep on how many threads, and who watches the progress; a stop leaves out what was not begun
      * @param memory what an earlier run has found
      * @return what was found, in the order of the releases
      */

@@ -51,7 +51,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BalanceVerb implements Verb {
+final class BalanceVerb extends Verb {
 
     /** What can be swept. */
     enum Axis {
@@ -82,7 +82,7 @@ final class BalanceVerb implements Verb {
             defaultValue = "brake-share",
             completionCandidates = Candidates.Axes.class,
             description = "What is swept: brake-share, roll-stiffness, cg-height or downforce (its front share). "
-                    + "Default: brake-share.")
+                    + "Default: ${DEFAULT-VALUE}.")
     private String axisName;
 
     @Option(
@@ -98,7 +98,7 @@ final class BalanceVerb implements Verb {
             names = "--values",
             paramLabel = "<count>",
             defaultValue = "7",
-            description = "How many values, 2 or more. Default: 7.")
+            description = "How many values, 2 or more. Default: ${DEFAULT-VALUE}.")
     private int values;
 
     @Mixin
@@ -113,16 +113,8 @@ final class BalanceVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--values", values, 2, MOST_VALUES, "");
         sweepOptions.check();
         studyOptions.check();
@@ -135,7 +127,7 @@ final class BalanceVerb implements Verb {
         Car car = study.simulator().car();
         Balance balance = sweepOptions.run(
                 console, "settings", sweep -> BalanceStudy.standard().run(study, axis, footOptions.reaction(), sweep));
-        common.picture().draw(() -> SetupPictures.balance(study, balance));
+        common().picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
         Report report = new Report(EntryAnswer.title(study))

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BestVerb implements Verb {
+final class BestVerb extends Verb {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -56,16 +56,8 @@ final class BestVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         return placeOptions.ask(console, studyOptions::study, study -> {
@@ -79,13 +71,13 @@ final class BestVerb implements Verb {
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
             double inHand = optimum.best().orElseThrow().inHand();
-            Handover handover = common.forPeople()
+            Handover handover = common().forPeople()
                     ? Handover.practised(study, best, inHand, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
                     : Handover.of(best, inHand);
-            common.picture()
+            common().picture()
                     .draw(() -> SweepPictures.best(study, optimum, baseline, remainder)
-                            .plus(handover.caption(common.units())));
-            return BestAnswer.of(study, optimum, baseline, remainder, handover, common.units());
+                            .plus(handover.caption(common().units())));
+            return BestAnswer.of(study, optimum, baseline, remainder, handover, common().units());
         });
     }
 

@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CircuitVerb implements Verb {
+final class CircuitVerb extends Verb {
 
     @Option(
             names = "--circuit",
@@ -59,16 +59,8 @@ final class CircuitVerb implements Verb {
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         Car car = carOptions.car(console);
@@ -80,7 +72,7 @@ final class CircuitVerb implements Verb {
                     searchOptions.search(studyOptions.buildUpTime()),
                     searchOptions.threads(),
                     progress);
-            common.picture().draw(() -> CircuitPictures.of(car, circuit, lap));
+            common().picture().draw(() -> CircuitPictures.of(car, circuit, lap));
             return CircuitAnswer.of(car, circuit, lap);
         }
     }

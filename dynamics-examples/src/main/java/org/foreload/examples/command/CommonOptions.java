@@ -8,13 +8,17 @@ import picocli.CommandLine.Option;
 /** Options that every verb has. */
 final class CommonOptions {
 
+    /** Place in the help: below the verb's own options. */
+    static final int LAST = 1000;
+
     @Option(
             names = "--format",
+            order = CommonOptions.LAST,
             paramLabel = "<format>",
             defaultValue = "table",
             completionCandidates = Candidates.Formats.class,
             description =
-                    "table for people, json or csv for programs; standard output holds nothing else. Default: table.")
+                    "table for people, json or csv for programs; standard output holds nothing else. Default: ${DEFAULT-VALUE}.")
     private Format format;
 
     @Mixin
@@ -22,6 +26,7 @@ final class CommonOptions {
 
     @Option(
             names = "--units",
+            order = CommonOptions.LAST,
             paramLabel = "<units>",
             defaultValue = "kmh",
             completionCandidates = Candidates.UnitNames.class,
@@ -30,11 +35,12 @@ final class CommonOptions {
                             + "and csv are in SI. Default: ${DEFAULT-VALUE}.")
     private Units units;
 
-    @Option(names = "--debug", description = "Show the stack trace when something fails.")
+    @Option(names = "--debug", order = CommonOptions.LAST, description = "Show the stack trace when something fails.")
     private boolean debug;
 
     @Option(
             names = {"-h", "--help"},
+            order = CommonOptions.LAST,
             usageHelp = true,
             description = "Show this help.")
     private boolean help;

@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb implements Verb {
+final class CompareVerb extends Verb {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
@@ -57,16 +57,8 @@ final class CompareVerb implements Verb {
             description = "The reference's lap. Default: its quickest.")
     private Long referenceLap;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         if (file != null && reference == null) {
             throw new InputException(null, "<file>", file.toString(), "must be two files: the run and the reference");
         }
@@ -83,7 +75,7 @@ final class CompareVerb implements Verb {
         MeasuredLap mine = quickest(first);
         MeasuredLap theirs = quickest(second);
         Comparison comparison = compared(first.name(), mine, theirs);
-        common.picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
+        common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         return CompareAnswer.of(first, mine, second, theirs, comparison);
     }
 

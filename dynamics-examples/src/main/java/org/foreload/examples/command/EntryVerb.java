@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class EntryVerb implements Verb {
+final class EntryVerb extends Verb {
 
     @Mixin
     private ReleaseOptions releaseOptions;
@@ -60,16 +60,8 @@ final class EntryVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
@@ -78,20 +70,20 @@ final class EntryVerb implements Verb {
                 BrakePlan plan = releaseOptions.given(braking);
                 EntryResult entry = footOptions.simulator(study).run(plan);
                 Handover handover = handover(study, entry, InHand.of(study.simulator(), plan));
-                common.picture().draw(() -> EntryPictures.of(study, entry).plus(handover.caption(common.units())));
-                return EntryAnswer.given(study, handover, all, common.units());
+                common().picture().draw(() -> EntryPictures.of(study, entry).plus(handover.caption(common().units())));
+                return EntryAnswer.given(study, handover, all, common().units());
             }
             Finding finding = study.latest(braking);
             Handover handover = handover(study, finding.entry(), finding.inHand());
-            common.picture()
-                    .draw(() -> EntryPictures.of(study, finding.entry()).plus(handover.caption(common.units())));
-            return EntryAnswer.latest(study, finding, handover, all, common.units());
+            common().picture()
+                    .draw(() -> EntryPictures.of(study, finding.entry()).plus(handover.caption(common().units())));
+            return EntryAnswer.latest(study, finding, handover, all, common().units());
         });
     }
 
     /** Failures are counted only where people look. */
     private Handover handover(CornerStudy study, EntryResult entry, double inHand) {
-        return common.forPeople()
+        return common().forPeople()
                 ? Handover.practised(study, entry, inHand, Sweep.quiet())
                 : Handover.of(entry, inHand);
     }

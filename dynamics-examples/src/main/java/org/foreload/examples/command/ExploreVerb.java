@@ -61,7 +61,7 @@ import picocli.CommandLine.Spec;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb implements Verb {
+final class ExploreVerb extends Verb {
 
     @Mixin
     private GridOptions gridOptions;
@@ -105,23 +105,15 @@ final class ExploreVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
-        return report(console, common, sweepOptions, Optional.empty());
+    Report report(Console console) {
+        return report(console, common(), sweepOptions, Optional.empty());
     }
 
     /** One part, or the whole. */
     @Override
-    public String answer(Console console) {
-        return shard == null ? Verb.super.answer(console) : part(console, Shard.of("--shard", shard));
+    String answer(Console console) {
+        return shard == null ? super.answer(console) : part(console, Shard.of("--shard", shard));
     }
 
     private String part(Console console, Shard part) {

@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class GripVerb implements Verb {
+final class GripVerb extends Verb {
 
     /** Points of the g-g diagram: enough to draw it smoothly. */
     private static final int GG_POINTS = 41;
@@ -49,29 +49,21 @@ final class GripVerb implements Verb {
             names = "--speed",
             paramLabel = "<m/s>",
             defaultValue = "30",
-            description = "Speed, m/s; it matters for drag, downforce and power. Default: 30.")
+            description = "Speed, m/s; it matters for drag, downforce and power. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Option(
             names = "--step",
             paramLabel = "<m/s²>",
             defaultValue = "0.5",
-            description = "Step of deceleration between rows, m/s². Default: 0.5.")
+            description = "Step of deceleration between rows, m/s². Default: ${DEFAULT-VALUE}.")
     private double step;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Options.positive("--step", step, "m/s²");
         Car car = carOptions.car(console);
@@ -89,7 +81,7 @@ final class GripVerb implements Verb {
                 .with("hardest_deceleration_mps2", hardest)
                 .with("rows", "Lateral capacity against deceleration", rows(grip, hardest))
                 .with("gg", "g-g diagram: how hard it can corner at each longitudinal acceleration", gg(boundary));
-        common.picture().draw(() -> GripPictures.of(car, speed));
+        common().picture().draw(() -> GripPictures.of(car, speed));
         return notes(report, grip);
     }
 

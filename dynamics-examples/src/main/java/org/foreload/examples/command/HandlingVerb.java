@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class HandlingVerb implements Verb {
+final class HandlingVerb extends Verb {
 
     /** Step of deceleration in the list, m/s². */
     private static final double STEP = 1;
@@ -47,36 +47,32 @@ final class HandlingVerb implements Verb {
     /** Most rows of the list: no car brakes harder than so many m/s². */
     private static final int MOST_ROWS = 60;
 
-    @Option(names = "--speed", paramLabel = "<m/s>", defaultValue = "30", description = "Speed, m/s. Default: 30.")
+    @Option(
+            names = "--speed",
+            paramLabel = "<m/s>",
+            defaultValue = "30",
+            description = "Speed, m/s. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Option(
             names = "--lateral",
             paramLabel = "<m/s²>",
             defaultValue = "4",
-            description = "Lateral acceleration, m/s², positive in a left turn. Default: 4.")
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: ${DEFAULT-VALUE}.")
     private double lateral;
 
     @Option(
             names = "--deceleration",
             paramLabel = "<m/s²>",
             defaultValue = "3",
-            description = "How hard the car slows, m/s²; negative for speeding up. Default: 3.")
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: ${DEFAULT-VALUE}.")
     private double deceleration;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         Trim trim = Trim.find(car, speed, lateral, deceleration)
@@ -109,7 +105,7 @@ final class HandlingVerb implements Verb {
                         "The same with the lags of tyres and roll",
                         rows(handling.laggedEigenvalues()))
                 .with("braking", "The same turn, braked harder and harder", braking(car));
-        common.picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
+        common().picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
         return report.note(note(handling));
     }
 

@@ -38,35 +38,28 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class IdealVerb implements Verb {
+final class IdealVerb extends Verb {
 
     @Option(
             names = "--step",
             paramLabel = "<m>",
-            defaultValue = "0.5",
-            description = "Longest step along the line, m; shorter is finer and slower. Default: 0.5.")
+            defaultValue = "${bundle:default.step}",
+            description = "Longest step along the line, m; shorter is finer and slower. Default: ${DEFAULT-VALUE}.")
     private double step;
 
     @Option(
             names = "--grip-used",
             paramLabel = "<share>",
-            defaultValue = "1",
-            description = "Share of the grip that may be used, above 0 to 1: less leaves a margin. Default: 1.")
+            defaultValue = "${bundle:default.grip-used}",
+            description =
+                    "Share of the grip that may be used, above 0 to 1: less leaves a margin. Default: ${DEFAULT-VALUE}.")
     private double gripUsed;
 
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--step", step, 0.01, 100, "m");
         Options.within("--grip-used", gripUsed, 0.01, 1, "");
         return placeOptions.ask(console, this::report);
@@ -85,7 +78,7 @@ final class IdealVerb implements Verb {
                 .with("trail_share", profile.trailShare())
                 .with("outcome", "made it")
                 .with("profile", "The entry along the line", rows(profile));
-        common.picture().draw(() -> IdealPictures.of(car, corner, profile));
+        common().picture().draw(() -> IdealPictures.of(car, corner, profile));
         return report.note(note(profile));
     }
 

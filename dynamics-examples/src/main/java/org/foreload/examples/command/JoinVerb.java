@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class JoinVerb implements Verb {
+final class JoinVerb extends Verb {
 
     @Parameters(arity = "1..*", paramLabel = "<part>", description = "What each part printed, in any order.")
     private List<Path> files;
@@ -42,16 +42,8 @@ final class JoinVerb implements Verb {
     @Mixin
     private SweepOptions sweepOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Parts parts = Parts.of(files);
         ExploreVerb sweep = new ExploreVerb();
         PrintWriter nowhere = new PrintWriter(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
@@ -62,6 +54,6 @@ final class JoinVerb implements Verb {
             throw new org.foreload.file.InputException(
                     files.get(0).toString(), "arguments", null, "cannot be read: " + changed.getMessage());
         }
-        return sweep.report(console, common, sweepOptions, Optional.of(parts));
+        return sweep.report(console, common(), sweepOptions, Optional.of(parts));
     }
 }

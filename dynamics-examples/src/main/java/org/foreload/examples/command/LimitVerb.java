@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LimitVerb implements Verb {
+final class LimitVerb extends Verb {
 
     /** Band, m, of one who keeps to the line. */
     private static final double ON_LINE = 0.15;
@@ -53,7 +53,7 @@ final class LimitVerb implements Verb {
             defaultValue = "0.15",
             description =
                     "How far the car may be from the line to each side, 0.05 to 100 m; or 'track': anywhere on the road, "
-                            + "with its whole width. Default: 0.15.")
+                            + "with its whole width. Default: ${DEFAULT-VALUE}.")
     private String band;
 
     @Option(
@@ -62,7 +62,7 @@ final class LimitVerb implements Verb {
             defaultValue = "0.985",
             description =
                     "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hands could drive the "
-                            + "answer. Default: 0.985.")
+                            + "answer. Default: ${DEFAULT-VALUE}.")
     private double axleShare;
 
     @Option(
@@ -76,14 +76,14 @@ final class LimitVerb implements Verb {
             names = "--build-up",
             paramLabel = "<s>",
             defaultValue = "0.25",
-            description = "Time in which the foot builds up to the peak, s. Default: 0.25.")
+            description = "Time in which the foot builds up to the peak, s. Default: ${DEFAULT-VALUE}.")
     private double buildUp;
 
     @Option(
             names = "--intervals",
             paramLabel = "<n>",
-            defaultValue = "150",
-            description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: 150.")
+            defaultValue = "${bundle:default.intervals}",
+            description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: ${DEFAULT-VALUE}.")
     private int intervals;
 
     @Option(names = "--quiet", description = "Show no progress.")
@@ -92,16 +92,8 @@ final class LimitVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--axle-share", axleShare, 0.5, 0.995, "");
         Options.positive("--build-up", buildUp, "s");
         Options.within("--intervals", intervals, 50, 1000, "");
@@ -133,7 +125,7 @@ final class LimitVerb implements Verb {
             answer = answer.beside(onLine, straight);
         }
         LimitAnswer shown = answer;
-        common.picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
+        common().picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
         return answer.report();
     }
 

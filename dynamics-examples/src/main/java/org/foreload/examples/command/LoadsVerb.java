@@ -36,42 +36,34 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LoadsVerb implements Verb {
+final class LoadsVerb extends Verb {
 
     @Option(
             names = "--deceleration",
             paramLabel = "<m/s²>",
             defaultValue = "4",
-            description = "How hard the car slows, m/s²; negative for speeding up. Default: 4.")
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: ${DEFAULT-VALUE}.")
     private double deceleration;
 
     @Option(
             names = "--lateral",
             paramLabel = "<m/s²>",
             defaultValue = "5",
-            description = "Lateral acceleration, m/s², positive in a left turn. Default: 5.")
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: ${DEFAULT-VALUE}.")
     private double lateral;
 
     @Option(
             names = "--speed",
             paramLabel = "<m/s>",
             defaultValue = "30",
-            description = "Speed, m/s; it matters for drag and downforce. Default: 30.")
+            description = "Speed, m/s; it matters for drag and downforce. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.notNegative("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
@@ -93,7 +85,7 @@ final class LoadsVerb implements Verb {
                 .with("front_adhesion_utilisation", use.front().adhesion())
                 .with("rear_adhesion_utilisation", use.rear().adhesion())
                 .with("limiting_axle", Choices.word(use.limitingAxle()));
-        common.picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
+        common().picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
         return report.note(note(use, loads));
     }
 

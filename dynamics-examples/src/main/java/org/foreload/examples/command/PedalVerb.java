@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class PedalVerb implements Verb {
+final class PedalVerb extends Verb {
 
     private static final double MOST_ATTEMPTS = 100_000;
 
@@ -46,70 +46,70 @@ final class PedalVerb implements Verb {
             names = "--attempts",
             paramLabel = "<count>",
             defaultValue = "20",
-            description = "Attempts on each pedal. Default: 20.")
+            description = "Attempts on each pedal. Default: ${DEFAULT-VALUE}.")
     private int attempts;
 
     @Option(
             names = "--seed",
             paramLabel = "<count>",
             defaultValue = "1",
-            description = "Seed of the draws: the same seed, the same legs. Default: 1.")
+            description = "Seed of the draws: the same seed, the same legs. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Option(
             names = "--place-error",
             paramLabel = "<mm>",
             defaultValue = "1",
-            description = "Position error of the foot, mm (standard deviation). Default: 1.")
+            description = "Position error of the foot, mm (standard deviation). Default: ${DEFAULT-VALUE}.")
     private double placeError;
 
     @Option(
             names = "--force-per-deceleration",
             paramLabel = "<N per m/s²>",
             defaultValue = "45",
-            description = "Foot force of the force pedal, N per m/s² of braking. Default: 45.")
+            description = "Foot force of the force pedal, N per m/s² of braking. Default: ${DEFAULT-VALUE}.")
     private double forcePerDeceleration;
 
     @Option(
             names = "--force-resolution",
             paramLabel = "<N>",
             defaultValue = "2",
-            description = "Smallest force that it resolves, N. Default: 2.")
+            description = "Smallest force that it resolves, N. Default: ${DEFAULT-VALUE}.")
     private double forceResolution;
 
     @Option(
             names = "--travel-stiffness",
             paramLabel = "<N/mm>",
             defaultValue = "3",
-            description = "Stiffness of the travel pedal at the start, N/mm. Default: 3.")
+            description = "Stiffness of the travel pedal at the start, N/mm. Default: ${DEFAULT-VALUE}.")
     private double stiffness;
 
     @Option(
             names = "--travel-hardening",
             paramLabel = "<N/mm³>",
             defaultValue = "0.0024",
-            description = "How its spring stiffens, N per mm cubed. Default: 0.0024.")
+            description = "How its spring stiffens, N per mm cubed. Default: ${DEFAULT-VALUE}.")
     private double hardening;
 
     @Option(
             names = "--travel-per-deceleration",
             paramLabel = "<mm per m/s²>",
             defaultValue = "5",
-            description = "Its travel, mm per m/s² of braking. Default: 5.")
+            description = "Its travel, mm per m/s² of braking. Default: ${DEFAULT-VALUE}.")
     private double travelPerDeceleration;
 
     @Option(
             names = "--travel-resolution",
             paramLabel = "<mm>",
             defaultValue = "0.2",
-            description = "Smallest travel that it resolves, mm. Default: 0.2.")
+            description = "Smallest travel that it resolves, mm. Default: ${DEFAULT-VALUE}.")
     private double travelResolution;
 
     @Option(
             names = "--lag",
             paramLabel = "<s>",
             defaultValue = "0.04",
-            description = "Time constant between pedal and caliper, s, of both. Default: 0.04.")
+            description = "Time constant between pedal and caliper, s, of both. Default: ${DEFAULT-VALUE}.")
     private double lag;
 
     @Mixin
@@ -124,16 +124,8 @@ final class PedalVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--attempts", attempts, 2, MOST_ATTEMPTS, "");
         Options.notNegative("--place-error", placeError, "mm");
         Options.positive("--force-per-deceleration", forcePerDeceleration, "N per m/s²");
@@ -162,7 +154,7 @@ final class PedalVerb implements Verb {
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
         List<PedalStudy.Result> results = sweepOptions.run(
                 console, "pedals", sweep -> pedalStudy.run(footOptions.simulator(study), plan, pedals, sweep));
-        common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
+        common().picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .withCount("attempts", attempts)

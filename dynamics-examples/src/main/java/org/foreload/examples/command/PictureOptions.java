@@ -13,6 +13,7 @@ final class PictureOptions {
 
     @Option(
             names = NAME,
+            order = CommonOptions.LAST,
             paramLabel = "<file>",
             description = "Also draw the answer into this file, which ends with .svg or .png.")
     private Path file;

@@ -41,7 +41,7 @@ final class ReleaseOptions {
             description =
                     "How the brake comes off: linear, progressive (quick, then slow), held (slow, then quick), circle, "
                             + "smooth, two-stage, abrupt (all at once at the end), or table:FILE, a CSV file with the columns "
-                            + "released (0 to 1) and remaining (1 to 0). Default: linear.")
+                            + "released (0 to 1) and remaining (1 to 0). Default: ${DEFAULT-VALUE}.")
     private String shape;
 
     @Option(

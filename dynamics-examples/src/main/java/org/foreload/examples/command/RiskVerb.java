@@ -49,7 +49,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RiskVerb implements Verb {
+final class RiskVerb extends Verb {
 
     @Mixin
     private ScatterOptions scatterOptions;
@@ -58,7 +58,7 @@ final class RiskVerb implements Verb {
             names = "--failure-cost",
             paramLabel = "<s>",
             defaultValue = "10",
-            description = "What a failure costs, s. Default: 10.")
+            description = "What a failure costs, s. Default: ${DEFAULT-VALUE}.")
     private double cost;
 
     @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes minutes.")
@@ -82,16 +82,8 @@ final class RiskVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Scatter scatter = scatterOptions.scatter();
         Options.notNegative("--failure-cost", cost, "s");
         searchOptions.check();
@@ -104,11 +96,11 @@ final class RiskVerb implements Verb {
             Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();
             BrakePlan plan = plans.get(0);
             Handover handover = Handover.of(study.simulator().run(plan), InHand.of(study.simulator(), plan));
-            common.picture()
+            common().picture()
                     .draw(() -> RiskPictures.of(study, risk, choice, scatterOptions.accepted())
-                            .plus(handover.caption(common.units())));
+                            .plus(handover.caption(common().units())));
             return RiskAnswer.of(
-                    study, scatter, risk, choice, cost, scatterOptions.accepted(), handover, common.units());
+                    study, scatter, risk, choice, cost, scatterOptions.accepted(), handover, common().units());
         });
     }
 

@@ -37,7 +37,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SensitivityVerb implements Verb {
+final class SensitivityVerb extends Verb {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -48,16 +48,8 @@ final class SensitivityVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         return placeOptions.ask(console, studyOptions::study, study -> {
@@ -66,8 +58,8 @@ final class SensitivityVerb implements Verb {
             try (ShownProgress progress = console.progress(searchOptions.quiet(), "numbers")) {
                 Sensitivity sensitivity = Sensitivity.of(
                         study, best, searchOptions.nearby(), new Sweep(searchOptions.threads(), progress));
-                common.picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
-                return SensitivityAnswer.of(study, best, sensitivity, common.units());
+                common().picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
+                return SensitivityAnswer.of(study, best, sensitivity, common().units());
             }
         });
     }

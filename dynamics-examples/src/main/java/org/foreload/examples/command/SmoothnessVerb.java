@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SmoothnessVerb implements Verb {
+final class SmoothnessVerb extends Verb {
 
     /** What disturbs the pedal. */
     enum Kind {
@@ -59,7 +59,7 @@ final class SmoothnessVerb implements Verb {
             paramLabel = "<name>",
             defaultValue = "ripple",
             completionCandidates = Candidates.Kinds.class,
-            description = "ripple or hesitation. Default: ripple.")
+            description = "ripple or hesitation. Default: ${DEFAULT-VALUE}.")
     private String kindName;
 
     @Option(
@@ -68,48 +68,49 @@ final class SmoothnessVerb implements Verb {
             defaultValue = "0.1",
             description =
                     "Swing of the ripple to each side, or depth of the hesitation, as a share of the brake force, 0 "
-                            + "to 1. Default: 0.1.")
+                            + "to 1. Default: ${DEFAULT-VALUE}.")
     private double size;
 
     @Option(
             names = "--frequency",
             paramLabel = "<Hz>",
-            description = "Frequency of the ripple, Hz. Default: the resonance of the car's pitching, or 2.")
+            description =
+                    "Frequency of the ripple, Hz. Default: the resonance of the car's pitching, or " + FALLBACK + ".")
     private Double frequency;
 
     @Option(
             names = "--start",
             paramLabel = "<s>",
             defaultValue = "1.5",
-            description = "When the hesitation starts, s after the brake point. Default: 1.5.")
+            description = "When the hesitation starts, s after the brake point. Default: ${DEFAULT-VALUE}.")
     private double start;
 
     @Option(
             names = "--duration",
             paramLabel = "<s>",
             defaultValue = "0.4",
-            description = "How long the hesitation lasts, s. Default: 0.4.")
+            description = "How long the hesitation lasts, s. Default: ${DEFAULT-VALUE}.")
     private double duration;
 
     @Option(
             names = "--lowest",
             paramLabel = "<Hz>",
             defaultValue = "0.5",
-            description = "First frequency of the list, Hz. Default: 0.5.")
+            description = "First frequency of the list, Hz. Default: ${DEFAULT-VALUE}.")
     private double lowest;
 
     @Option(
             names = "--highest",
             paramLabel = "<Hz>",
             defaultValue = "5",
-            description = "Last frequency of the list, Hz. Default: 5.")
+            description = "Last frequency of the list, Hz. Default: ${DEFAULT-VALUE}.")
     private double highest;
 
     @Option(
             names = "--frequencies",
             paramLabel = "<count>",
             defaultValue = "8",
-            description = "How many frequencies, 2 or more. Default: 8.")
+            description = "How many frequencies, 2 or more. Default: ${DEFAULT-VALUE}.")
     private int frequencies;
 
     @Mixin
@@ -124,16 +125,8 @@ final class SmoothnessVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         check();
         planOptions.check();
         sweepOptions.check();
@@ -154,7 +147,7 @@ final class SmoothnessVerb implements Verb {
         EntryResult calm = simulator.run(plan);
         Smoothness smoothness = Smoothness.of(simulator, calm, disturbance);
         List<Ripple> ripples = ripples(console, simulator, calm);
-        common.picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
+        common().picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)

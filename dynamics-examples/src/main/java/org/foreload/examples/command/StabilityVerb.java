@@ -34,7 +34,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StabilityVerb implements Verb {
+final class StabilityVerb extends Verb {
 
     @Mixin
     private PlanOptions planOptions;
@@ -42,16 +42,8 @@ final class StabilityVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         planOptions.check();
         return placeOptions.ask(console, planOptions::study, this::report);
     }
@@ -60,7 +52,7 @@ final class StabilityVerb implements Verb {
         BrakePlan plan = planOptions.plan(study);
         EntryResult entry = study.simulator().run(plan);
         EntryStability stability = EntryStability.of(study.simulator().car(), entry);
-        common.picture().draw(() -> PedalPictures.stability(study, entry, stability));
+        common().picture().draw(() -> PedalPictures.stability(study, entry, stability));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("outcome", entry.outcome().words())

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StepsVerb implements Verb {
+final class StepsVerb extends Verb {
 
     private static final int MOST_STEPS = 50;
 
@@ -54,7 +55,7 @@ final class StepsVerb implements Verb {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "4",
-            description = "Number of steps, 1 to 50. Default: 4.")
+            description = "Number of steps, 1 to 50. Default: ${DEFAULT-VALUE}.")
     private int number;
 
     @Mixin
@@ -75,16 +76,8 @@ final class StepsVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--steps", number, 1, MOST_STEPS, "");
         Scatter scatter = scatterOptions.scatter();
         searchOptions.check();
@@ -97,8 +90,10 @@ final class StepsVerb implements Verb {
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
             PracticeSteps steps = plan(console, risks, now, target);
-            common.picture().draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted()));
-            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted(), common.units());
+            common().picture()
+                    .draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted())
+                            .plus(Handover.CAUTION));
+            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted(), common().units());
         });
     }
 

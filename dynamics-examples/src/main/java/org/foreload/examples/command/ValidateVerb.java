@@ -18,7 +18,6 @@ import org.foreload.validation.ReportPage;
 import org.foreload.validation.Status;
 import org.foreload.validation.Validation;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Holds the library against values from outside. */
@@ -43,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ValidateVerb implements Verb {
+final class ValidateVerb extends Verb {
 
     @Option(
             names = "--check",
@@ -58,16 +57,8 @@ final class ValidateVerb implements Verb {
             description = "Also write validation.md and validation.svg into this folder; all checks only.")
     private Path folder;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         if (folder != null && !prefix.isEmpty()) {
             throw new InputException(null, "--report", folder.toString(), "must stand without --check");
         }
@@ -84,8 +75,8 @@ final class ValidateVerb implements Verb {
         List<CheckResult> results = Validation.run(checks);
         page.ifPresent(file -> file.write(ReportPage.write(results)));
         chart.ifPresent(file -> file.write(ErrorChart.draw(results)));
-        common.picture().draw(() -> CheckPictures.of(results));
-        return common.format() == Format.TABLE ? counts(results) : everyCheck(results);
+        common().picture().draw(() -> CheckPictures.of(results));
+        return common().format() == Format.TABLE ? counts(results) : everyCheck(results);
     }
 
     private Optional<WholeFile> place(String name) {

@@ -35,7 +35,7 @@ public final class SweepPictures {
             Style.points(Ink.BLACK, Marker.DISC));
 
     /** Distance between marks of different peaks at the same place, as a share of the axis. */
-    private static final double ASIDE = 0.011;
+    private static final double ASIDE = 0.018;
 
     /** Where failures stand above the slowest, and how far from each other, as shares of the spread of times. */
     private static final double FAILURES = 0.12;
@@ -97,9 +97,10 @@ public final class SweepPictures {
     private static String landscapeWords(Exploration sweep) {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
-        return "Each mark below is one release from its own latest brake point; lower is quicker; "
+        String fail = failed == 0 ? "" : ", and the " + failed + " that fail, in one row for each way to fail";
+        return "Each mark is one release from its own latest brake point; lower is quicker; "
                 + "softer peaks stand to the left of harder ones. Above the line: "
-                + "the slowest, and the " + failed + " that fail, in one row for each way to fail.";
+                + "the slowest" + fail + ".";
     }
 
     /** Adds the gap curve, where there are two entries to compare; answers what it says. */
@@ -173,7 +174,7 @@ public final class SweepPictures {
         XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
                 .heading("Time against brake off and peak")
                 .tall(380);
-        List<List<Double>> groups = groups(candidates.stream()
+        List<List<Double>> groups = groups(sweep.candidates().stream()
                 .map(one -> one.entry().plan().peakDeceleration())
                 .toList());
         double[] places = candidates.stream().mapToDouble(place).sorted().toArray();
@@ -202,7 +203,7 @@ public final class SweepPictures {
                 one -> place.applyAsDouble(one) + right,
                 one -> one.entry().time(),
                 Marks.TOO_LITTLE_MARGIN);
-        Optional<Candidate> best = sweep.best().filter(candidates::contains);
+        Optional<Candidate> best = sweep.best().filter(one -> Double.isFinite(place.applyAsDouble(one)));
         if (best.isPresent()) {
             chart = marks(
                     chart,

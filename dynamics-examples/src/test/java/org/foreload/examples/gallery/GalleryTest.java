@@ -178,13 +178,24 @@ class GalleryTest {
     void theLandscapeHoldsEveryReleaseOnce() {
         XyChart chart = charts(SweepPictures.landscape(study, sweep)).get(0);
         int marks = 0;
+        // Peaks stand beside each other: by no more than a tenth of what lies between the ends of the axis.
+        double[] ends = sweep.candidates().stream()
+                .mapToDouble(one -> one.entry().plan().release().end())
+                .sorted()
+                .toArray();
+        double aside = 0.1 * (ends[ends.length - 1] - ends[0]);
         for (Series series : chart.series()) {
+            if (series.name().equals("the best")) {
+                assertArrayEquals(
+                        new double[] {sweep.best().orElseThrow().entry().time()}, series.ys());
+                continue;
+            }
             for (int i = 0; i < series.xs().length; i++) {
                 marks++;
                 double end = series.xs()[i];
                 double time = series.ys()[i];
                 assertTrue(sweep.candidates().stream()
-                        .filter(one -> one.entry().plan().release().end() == end)
+                        .filter(one -> Math.abs(one.entry().plan().release().end() - end) <= aside)
                         .anyMatch(one -> one.entry().made()
                                 ? one.entry().time() == time || series.name().startsWith("slower")
                                 : series.name().equals(one.entry().outcome().words())));
@@ -257,10 +268,11 @@ class GalleryTest {
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);
         assertArrayEquals(
-                new double[] {-90, -85}, series(charts.get(0), "brake point").ys());
+                new double[] {0, 5}, series(charts.get(0), "brake point").ys());
+        assertArrayEquals(new double[] {6, 6}, charts.get(1).series().get(0).ys());
         assertArrayEquals(
-                new double[] {20.0, 19.4}, charts.get(1).series().get(0).ys());
-        assertTrue(picture.caption().contains("0.600 s"), picture.caption());
+                new double[] {20.0, 19.4}, charts.get(2).series().get(0).ys());
+        assertTrue(picture.caption().contains("0.60 s quicker"), picture.caption());
         Svg.parse(picture.svg());
     }
 
@@ -280,17 +292,18 @@ class GalleryTest {
         Picture picture = SetupPictures.tornado(study, entry, sensitivity);
         BarChart tornado = (BarChart) picture.rows().get(0).get(0);
         assertEquals(
-                List.of("mass_kg +10 kg", "power_w +5000 W"),
+                List.of("mass +10 kg", "power +5000 W"),
                 tornado.bars().stream().map(BarChart.Bar::name).toList());
         assertEquals(50, tornado.bars().get(0).value(), 1e-9);
         assertEquals(-20, tornado.bars().get(1).value(), 1e-9);
         assertEquals("-20.0 *", tornado.bars().get(1).words());
         BarChart missed = (BarChart) picture.rows().get(1).get(0);
         assertEquals(
-                List.of("brake_point_m \u22121 m: +30.0", "brake_point_m +1 m: spun"),
+                List.of("brake point \u22121 m: +30.0"),
                 missed.bars().stream()
                         .map(bar -> bar.name() + ": " + bar.words())
                         .toList());
+        assertTrue(picture.caption().contains("These fail: brake point +1 m (spun)."), picture.caption());
     }
 
     private static final Side SPUN =

@@ -241,6 +241,11 @@ public final class MeasuredPath implements Path {
     }
 
     @Override
+    public void at(double s, Place place) {
+        chain.at(s, grade(s), banking(s), place);
+    }
+
+    @Override
     public double[] kinks() {
         return chain.kinks();
     }

@@ -168,8 +168,8 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                 .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))
                 .sorted(Comparator.comparingDouble(one -> one.entry().time()))
                 .toList();
-        List<Optional<Double>> inHand = quiet.run(
-                slower, one -> inHand(one, compared.contains(one) ? Double.NEGATIVE_INFINITY : best.inHand()));
+        List<Optional<Double>> inHand =
+                quiet.run(slower, one -> inHand(one, compared.contains(one) ? -1 : best.inHand()));
         double last = Double.NEGATIVE_INFINITY;
         Set<Candidate> front = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Double> known = new ArrayList<>();
@@ -215,13 +215,13 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
         return -1;
     }
 
-    /** Metres in hand; NaN where that is no more than another has. */
+    /** Metres in hand; NaN where that is no more than another has; below zero for that, it is asked in any case. */
     private double inHand(Candidate one, double others) {
         if (!Double.isNaN(one.inHand())) {
             return one.inHand();
         }
-        return InHand.beats(study.simulator(), one.entry().plan(), others)
-                ? InHand.of(study.simulator(), one.entry().plan())
-                : Double.NaN;
+        boolean asked =
+                others < 0 || InHand.beats(study.simulator(), one.entry().plan(), others);
+        return asked ? InHand.of(study.simulator(), one.entry().plan()) : Double.NaN;
     }
 }

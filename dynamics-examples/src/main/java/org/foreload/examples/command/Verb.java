@@ -35,15 +35,15 @@ abstract class Verb implements Callable<Integer> {
         return Foreload.DONE;
     }
 
+    /** The answer as it is printed: the report in the format asked for. */
+    String answer(Console where) {
+        return common.format().render(report(where));
+    }
+
     /**
      * Computes the answer. Prints nothing but warnings and progress.
      *
      * @param console where warnings and progress go
      */
     abstract Report report(Console console);
-
-    /** The answer as it is printed. */
-    String answer(Console console) {
-        return common.format().render(report(console));
-    }
 }

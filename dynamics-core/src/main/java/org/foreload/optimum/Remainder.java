@@ -52,7 +52,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Friction share of an exit driven to the limit. */
     private static final double WHOLE = 0.999;
 
-    /** Most entries looked at in each search from a neighbour's release. */
+    /** Most entries tried in each search from a neighbour's release. */
     private static final int EVALUATIONS = 250;
 
     /** A search for each case that is long enough for most: one restart in each round, six hundred entries long. */

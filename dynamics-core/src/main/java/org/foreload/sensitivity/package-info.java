@@ -12,7 +12,7 @@
  * {@link org.foreload.sensitivity.Knob} that {@link org.foreload.sensitivity.Knobs} finds in a
  * {@link org.foreload.sensitivity.Setup}.
  *
- * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers hang together, such as mass
+ * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers are related, such as mass
  * and yaw inertia, and best releases far from the known one. <b>Fails when</b> another limit takes over within the
  * step: the row is then marked as not steady; so is one whose effect is lost in the accuracy of the searches, some
  * milliseconds, with fewer entries now and then a hundredth of a second.

@@ -61,9 +61,10 @@ public final class BrakeBalance {
             say("%11.2f  %13s  %7.2f", share, front ? "front" : "rear", firstLock(brakes));
         }
         say(
-                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a little braking and",
+                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a "
+                        + "little braking and is safe: with locked front wheels the car goes straight on. A little less, and "
+                        + "the rear locks first.",
                 ideal(car), firstLock(BrakeDistribution.of(car.withFrontBrakeShare(ideal(car)))));
-        say("is safe: front wheels that lock push the car straight on. A little less, and the rear locks first.");
 
         Balance balance = balance();
         say(

@@ -55,7 +55,9 @@ class ProgramsRunTest {
         String svg = Files.readString(picture);
         assertTrue(svg.contains("<svg") && svg.contains("<desc"), svg);
         String told = bytes.toString(StandardCharsets.UTF_8);
-        told.lines().forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, "too long: " + line));
+        told.lines()
+                .filter(line -> !line.startsWith("{"))
+                .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, "too long: " + line));
         assertEquals(List.of(), Vocabulary.broken(told));
         return told;
     }
@@ -65,7 +67,9 @@ class ProgramsRunTest {
     }
 
     private static void says(String told, String wanted) {
-        assertTrue(told.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
+        // A paragraph may be broken anywhere.
+        String flowing = told.replaceAll("\\s+", " ");
+        assertTrue(told.contains(wanted) || flowing.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
     }
 
     /** The tests run in the folder of the module, which is part of the checkout. */

@@ -314,7 +314,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return bx - curvatureFactor * (bx - Math.atan(bx));
         }
 
-        /** {@inheritDoc} Read off a table, then made exact by Newton's rule where the table alone is not good to 1e-9. */
+        /**
+         * {@inheritDoc} Read off a table, then made exact by Newton's rule where the table alone is not good to 1e-9.
+         */
         @Override
         public double inverse(double y) {
             if (!(y < 1)) {

@@ -43,8 +43,8 @@ public final class Integration {
     private static final double STRETCH = 1 + 1e-9;
 
     /**
-     * Part of the error of a rule of second order that counts too: where rates hang on t alone, the rules of third and
-     * fourth order are one, and their difference sees nothing.
+     * Part of the error of a rule of second order that counts too: where rates depend on t alone, the rules of third
+     * and fourth order are one, and their difference sees nothing.
      */
     private static final double GUARD = 0.03;
 

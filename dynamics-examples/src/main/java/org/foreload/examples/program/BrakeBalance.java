@@ -28,7 +28,7 @@ public final class BrakeBalance {
 
     private BrakeBalance() {}
 
-    /** Deceleration, m/s², at which the first axle locks in a straight line, without the air: closed form. */
+    /** Deceleration, m/s², at which the first axle locks in a straight line, without aerodynamics: closed form. */
     static double firstLock(BrakeDistribution brakes) {
         double rate = Math.min(brakes.frontLockRate(FRICTION), brakes.rearLockRate(FRICTION));
         return rate * org.foreload.conventions.Gravity.G;
@@ -53,7 +53,7 @@ public final class BrakeBalance {
      */
     public static void main(String[] args) {
         Car car = Demos.car("car", "light").value();
-        say("%s. In a straight line, friction %.1f, without the air:", car.name(), FRICTION);
+        say("%s. In a straight line, friction %.1f, without aerodynamics:", car.name(), FRICTION);
         say("%nfront share  first to lock  at m/s²");
         for (double share = 0.5; share < 0.95; share += 0.1) {
             BrakeDistribution brakes = BrakeDistribution.of(car.withFrontBrakeShare(share));

@@ -27,7 +27,7 @@ public final class DemoRuns {
     /** Where the trailing driver is off the brake, as a share of the way to the apex. */
     private static final double TRAILED = 0.55;
 
-    /** Scatter of brake points and of release ends from lap to lap, m, one standard deviation; invented. */
+    /** Scatter of brake points and of brake off from lap to lap, m, one standard deviation; invented. */
     private static final double BRAKE_SCATTER = 1;
 
     private static final double RELEASE_SCATTER = 2.5;

@@ -32,4 +32,11 @@ record Ellipse(double reference, double lateral, double lateralGrowth, double br
         double y = across / (lateral * (1 + lateralGrowth * over));
         return x * x + y * y;
     }
+
+    /** Whether neither direction takes less than half of what the other does, as shares of their limits. */
+    boolean mixed(double speed, double along, double across) {
+        double x = along / braking(speed);
+        double y = across / lateral(speed);
+        return x > y / 2 && y > x / 2;
+    }
 }

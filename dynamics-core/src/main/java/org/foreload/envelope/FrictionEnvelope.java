@@ -37,8 +37,10 @@ public final class FrictionEnvelope {
     private final double times;
     private final double slowest;
     private final double fastest;
+    private final double mixedUse;
 
-    private FrictionEnvelope(Ellipse ellipse, List<Ellipse> again, double times, double[] speeds) {
+    private FrictionEnvelope(Ellipse ellipse, List<Ellipse> again, double times, double[] speeds, double mixedUse) {
+        this.mixedUse = mixedUse;
         this.ellipse = ellipse;
         this.again = again;
         this.times = times;
@@ -74,7 +76,48 @@ public final class FrictionEnvelope {
             again.add(EllipseFit.near(ellipse, Moments.joined(drawn), settings.quantile()));
         }
         double times = new NormalDistribution().inverseCumulativeProbability((1 + settings.coverage()) / 2);
-        return new FrictionEnvelope(ellipse, again, times, all.speed());
+        return new FrictionEnvelope(ellipse, again, times, all.speed(), mixedUse(ellipse, moments));
+    }
+
+    /** Median over the laps of the most that a lap shows; zero where fewer than half show any. */
+    private static double mixedUse(Ellipse ellipse, List<Moments> laps) {
+        double[] most = laps.stream()
+                .mapToDouble(lap -> mostMixed(ellipse, lap))
+                .sorted()
+                .toArray();
+        return most[most.length / 2];
+    }
+
+    private static double mostMixed(Ellipse ellipse, Moments lap) {
+        double most = 0;
+        for (int i = 0; i < lap.size(); i++) {
+            double speed = lap.speed()[i];
+            if (ellipse.mixed(speed, lap.along()[i], lap.across()[i])) {
+                most = Math.max(most, ellipse.usedSquare(speed, lap.along()[i], lap.across()[i]));
+            }
+        }
+        return Math.sqrt(most);
+    }
+
+    /**
+     * How much of the limits the driver uses at most where braking and cornering take alike: the median over the laps
+     * of the most in each; zero for one who never brakes in a turn. Brakes that are not shared as the load is keep it
+     * below one.
+     */
+    public double mixedUse() {
+        return mixedUse;
+    }
+
+    /**
+     * Whether braking and cornering take alike: neither less than half of what the other does, both as shares of their
+     * limits.
+     *
+     * @param speed m/s
+     * @param deceleration m/s²
+     * @param lateral m/s²
+     */
+    public boolean mixed(double speed, double deceleration, double lateral) {
+        return ellipse.mixed(speed, deceleration, Math.abs(lateral));
     }
 
     private static List<Moments> stretches(Moments all) {

@@ -1,5 +1,6 @@
 package org.foreload.advice;
 
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.recording.Estimate;
 import org.foreload.study.Proportion;
@@ -13,4 +14,10 @@ import org.foreload.study.Proportion;
  * @param gain predicted, s; positive is quicker
  * @param failed how often that would not make the corner, for a driver who scatters as this one does
  */
-public record Advice(Change change, double amount, BrakePlan plan, Estimate gain, Proportion failed) {}
+public record Advice(Change change, double amount, BrakePlan plan, Estimate gain, Proportion failed) {
+
+    /** The same change to another plan; empty where that leaves no plan. */
+    public Optional<BrakePlan> applied(BrakePlan other) {
+        return change.made(other, amount);
+    }
+}

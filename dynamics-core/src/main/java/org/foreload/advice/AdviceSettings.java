@@ -17,10 +17,10 @@ public record AdviceSettings(
         double speedError, double timeError, double failing, double leastGain, int most, int samples, long seed) {
 
     /**
-     * A run that is reproduced to 0.8 m/s and 0.15 s; no more than one entry in twenty that fails; three items, each
+     * A run that is reproduced to 0.8 m/s and 0.25 s; no more than one entry in twenty that fails; three items, each
      * worth two hundredths.
      */
-    public static final AdviceSettings STANDARD = new AdviceSettings(0.8, 0.15, 0.05, 0.02, 3, 32, 1);
+    public static final AdviceSettings STANDARD = new AdviceSettings(0.8, 0.25, 0.05, 0.02, 3, 32, 1);
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public AdviceSettings {

@@ -18,9 +18,10 @@ import org.foreload.recording.Run;
  *
  * @param corner the line and the speed at its start; station zero is turn-in
  * @param turnIn station of turn-in on the run, m
+ * @param bendEnd where the course is no longer clearly bent, m from turn-in
  * @param seconds that the run took from the start of the line to its end
  */
-record DrivenLine(Corner corner, double turnIn, double seconds) {
+record DrivenLine(Corner corner, double turnIn, double bendEnd, double seconds) {
 
     /** Straight before the brake point, m: enough to brake earlier and to see the speed at which the car comes. */
     private static final double RUN_UP = 60;
@@ -76,7 +77,7 @@ record DrivenLine(Corner corner, double turnIn, double seconds) {
         double end = Math.min(Math.min(to, run.last()), bent + RUN_OUT);
         Path path = SegmentPath.of(turnIn - start, segments, end - bent, HALF_WIDTH);
         Corner corner = new Corner("corner " + did.bend().number(), run.speedAt(start), path);
-        return new DrivenLine(corner, turnIn, run.timeAt(end) - run.timeAt(start));
+        return new DrivenLine(corner, turnIn, did.bend().end() - turnIn, run.timeAt(end) - run.timeAt(start));
     }
 
     /** First station of the line on the run, m. */

@@ -28,6 +28,9 @@ final class GainBand {
     /** Standard deviation of a fitted peak, as a share. */
     private static final double PEAK = 0.01;
 
+    /** Standard deviation of the friction that the fit adds to what was shown, as a share. */
+    private static final double FRICTION = 0.015;
+
     private final List<Variant> variants;
     private final Variant fitted;
 
@@ -49,19 +52,21 @@ final class GainBand {
         Replica replica = fitted.replica();
         BrakePlan plan = fitted.likeness().plan();
         Estimate across = limits.lateral(did.get(Measure.MINIMUM_SPEED).value());
-        double grip = (across.high() - across.low()) / 2 / NINE_IN_TEN / across.value();
-        Car firmer = replica.car()
-                .withTyres(
-                        replica.car().frontTyre().withFriction(1 + grip),
-                        replica.car().rearTyre().withFriction(1 + grip));
+        double shown = (across.high() - across.low()) / 2 / NINE_IN_TEN / across.value();
+        double grip = Math.hypot(shown, FRICTION);
         Release release = plan.release();
         double later = deviation(did, Measure.RELEASE_END);
         this.fitted = Variant.of(replica, plan);
         this.variants = List.of(
-                Variant.of(replica.with(firmer), plan),
+                Variant.of(replica.with(scaled(replica.car(), 1 - grip)), plan),
                 Variant.of(replica, plan.withBrakePoint(plan.brakePoint() - deviation(did, Measure.BRAKE_ON))),
                 Variant.of(replica, plan.withPeakDeceleration(plan.peakDeceleration() * (1 + PEAK))),
                 Variant.of(replica, plan.with(new Release(release.shape(), release.start(), release.end() + later))));
+    }
+
+    private static Car scaled(Car car, double factor) {
+        return car.withTyres(
+                car.frontTyre().withFriction(factor), car.rearTyre().withFriction(factor));
     }
 
     private static double deviation(RecordedCorner did, Measure measure) {

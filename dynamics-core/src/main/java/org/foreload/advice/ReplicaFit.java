@@ -1,5 +1,6 @@
 package org.foreload.advice;
 
+import java.util.function.DoubleBinaryOperator;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
@@ -141,7 +142,7 @@ final class ReplicaFit {
         try {
             // A wheel that stops would make a step of the cost; whether one does is looked at afterwards.
             Replica.Drive drive = replica(point, 1, true).drive(plan(point));
-            return speedError(drive) + (drive.made() ? 0 : LOST * (1 - covered(drive)));
+            return misfit(drive) + (drive.made() ? 0 : LOST * (1 - covered(drive)));
         } catch (InvalidValueException tooFast) {
             return LOST + HIGH[1] - point[1];
         }
@@ -174,6 +175,23 @@ final class ReplicaFit {
     }
 
     private double speedError(Replica.Drive drive) {
+        return error(drive, (at, speed) -> 1);
+    }
+
+    /**
+     * The error that is made small: in shares of the speed, since the limit goes with its square, and less by what
+     * comes behind the bend, where an engine that differs a little must not be made up for by friction.
+     */
+    private double misfit(Replica.Drive drive) {
+        return line.corner().approachSpeed()
+                * error(drive, (at, speed) -> (at < line.bendEnd() ? 1 : BEHIND) / (speed * speed));
+    }
+
+    /** Weight of what comes behind the bend. */
+    private static final double BEHIND = 0.1;
+
+    /** Root mean square difference of the speeds with a weight for each place and recorded speed. */
+    private double error(Replica.Drive drive, DoubleBinaryOperator weight) {
         double[] s = drive.stations();
         double[] v = drive.speeds();
         double sum = 0;
@@ -184,8 +202,9 @@ final class ReplicaFit {
                 i++;
             }
             double share = (at - s[i]) / (s[i + 1] - s[i]);
-            double off = v[i] * (1 - share) + v[i + 1] * share - run.speedAt(line.turnIn() + at);
-            sum += off * off;
+            double recorded = run.speedAt(line.turnIn() + at);
+            double off = v[i] * (1 - share) + v[i + 1] * share - recorded;
+            sum += off * off * weight.applyAsDouble(at, recorded);
             count++;
         }
         return Math.sqrt(sum / Math.max(1, count));

@@ -167,10 +167,12 @@ class ArchitectureTest {
      * anew.
      */
     private static final Set<String> WORKING_BUFFERS = Set.of(
+            ROOT + ".path.Path$Place",
             ROOT + ".bicycle.WheelForces",
             ROOT + ".bicycle.Inputs",
             ROOT + ".driver.DriverView",
             ROOT + ".tyre.ContactPatch",
+            ROOT + ".tyre.SlipCurve$Shares",
             ROOT + ".integrate.Integration",
             ROOT + ".integrate.Step");
 

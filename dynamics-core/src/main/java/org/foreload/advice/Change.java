@@ -3,8 +3,8 @@ package org.foreload.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -71,13 +71,8 @@ public enum Change {
             // No earlier than brake off: a driver who coasted may leave that out, another has nothing to leave out.
             boolean coasted = plan.drivenFrom() > end;
             return coasted && from > end - 4
-                    ? Optional.of(new BrakePlan(
-                            plan.brakePoint(),
-                            plan.peakDeceleration(),
-                            plan.buildUpTime(),
-                            plan.release(),
-                            OptionalDouble.empty(),
-                            plan.disturbance()))
+                    ? Optional.of(Braking.of(plan.peakDeceleration(), plan.buildUpTime(), plan.release())
+                            .from(plan.brakePoint()))
                     : Optional.empty();
         }
     };

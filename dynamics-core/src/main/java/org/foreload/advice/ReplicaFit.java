@@ -2,6 +2,7 @@ package org.foreload.advice;
 
 import java.util.function.DoubleBinaryOperator;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -95,7 +96,8 @@ final class ReplicaFit {
         ReleaseShape shape = did.shape().orElse(ReleaseShapes.LINEAR);
         boolean abrupt = shape.equals(ReleaseShapes.ABRUPT);
         Release release = new Release(shape, abrupt ? end : start, Math.max(end, abrupt ? end : start));
-        BrakePlan plan = new BrakePlan(on, did.get(Measure.PEAK_DECELERATION).value(), BUILD_UP, release);
+        BrakePlan plan = Braking.of(did.get(Measure.PEAK_DECELERATION).value(), BUILD_UP, release)
+                .from(on);
         Estimate pickUp = did.get(Measure.PICK_UP);
         boolean coasted = pickUp.known() && pickUp.value() - turnIn > end + AT_ONCE;
         return coasted ? plan.withPickUp(pickUp.value() - turnIn) : plan;

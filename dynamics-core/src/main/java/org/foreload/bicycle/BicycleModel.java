@@ -102,6 +102,25 @@ public final class BicycleModel {
      * @param rate receives the rates per second, starting at {@code at}
      */
     public void rates(double[] x, int at, Inputs inputs, WheelForces wheels, double[] rate) {
+        rates(x, at, inputs, wheels, rate, false);
+    }
+
+    /**
+     * The same of a state that holds lags in the place of slips, as {@link SlipLag#toLag} puts them. The rates are
+     * those of the slips still: {@link SlipLag#rates(double[], int, WheelForces, double, double[])} turns them into
+     * those of the lags, once it is known how quickly the front wheels are turned.
+     *
+     * @param x state, named by {@link BicycleState}, starting at {@code at}
+     * @param at index of the first entry
+     * @param inputs what acts on the car
+     * @param wheels filled with the loads and forces found
+     * @param rate receives the rates per second, starting at {@code at}
+     */
+    public void ratesFromLag(double[] x, int at, Inputs inputs, WheelForces wheels, double[] rate) {
+        rates(x, at, inputs, wheels, rate, true);
+    }
+
+    private void rates(double[] x, int at, Inputs inputs, WheelForces wheels, double[] rate, boolean lag) {
         double vx = x[at + VX];
         double vy = x[at + VY];
         double yawRate = x[at + YAW_RATE];
@@ -119,8 +138,12 @@ public final class BicycleModel {
         double frontAcross = vy + toFront * yawRate;
         double frontSlip = (frontAcross * cosSteer - vx * sinSteer) / (vx * cosSteer + frontAcross * sinSteer);
         double rearSlip = (vy - toRear * yawRate) / vx;
-        double frontFelt = front.lags() ? x[at + FRONT_SLIP] : frontSlip;
-        double rearFelt = rear.lags() ? x[at + REAR_SLIP] : rearSlip;
+        double frontFelt = front.felt(x[at + FRONT_SLIP], frontSlip, lag);
+        double rearFelt = rear.felt(x[at + REAR_SLIP], rearSlip, lag);
+        wheels.frontSlip = frontSlip;
+        wheels.rearSlip = rearSlip;
+        wheels.frontFelt = frontFelt;
+        wheels.rearFelt = rearFelt;
 
         double steadyLateral = turning * inputs.cosBanking - sideGravity;
         wheels.pitch.begin(

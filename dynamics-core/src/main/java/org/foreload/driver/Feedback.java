@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import org.foreload.conventions.Elementary;
 import org.foreload.vehicle.Car;
 
 /**
@@ -73,7 +74,7 @@ final class Feedback {
             k2 = tracking1 + tracking0 * added / c - k3 / v;
             k4 = (added - tracking0 * added / c + k3 / v) / q;
         }
-        pull = -HARDEST * Math.tanh(tracking0 * offset / HARDEST);
+        pull = -HARDEST * Elementary.tanh(tracking0 * offset / HARDEST);
         double correction = pull - k2 * drift - k3 * heading - k4 * turning;
         return mass * toRear / wheelbase * correction;
     }

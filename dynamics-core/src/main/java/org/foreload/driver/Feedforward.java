@@ -28,6 +28,9 @@ final class Feedforward {
     private final double relaxation;
     private final InverseTyre rear;
 
+    private final Path.Place place = new Path.Place();
+
+    private double rearStiffness;
     private double frontForce;
     private double rearForce;
     private double frontForceLater;
@@ -55,22 +58,38 @@ final class Feedforward {
         double preview = hands.lag() * speed + relaxation;
         double window = hands.curvatureWindow() * speed;
         double ahead = view.station + preview;
-        double curvature = (path.heading(ahead + window) - path.heading(ahead - window)) / (2 * window);
-        double gradient = (path.curvature(ahead + window) - path.curvature(ahead - window)) / (2 * window);
+        path.at(ahead - window, place);
+        double headingBefore = place.heading();
+        double curvatureBefore = place.curvature();
+        path.at(ahead + window, place);
+        double curvature = (place.heading() - headingBefore) / (2 * window);
+        double gradient = (place.curvature() - curvatureBefore) / (2 * window);
         double then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
         double turning = then * then * curvature;
-        double across = mass * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
+        path.at(ahead, place);
+        double across = mass * lateral(turning);
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
         frontForce = (toRear * across + yaw) / wheelbase;
         rearForce = (toFront * across - yaw) / wheelbase;
         double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
-        double sliding = toRear * then * gradient - toFront / wheelbase * mass * perSecond / rear.stiffness(wheels);
+        rearStiffness = rear.stiffness(wheels);
+        double sliding = toRear * then * gradient - toFront / wheelbase * mass * perSecond / rearStiffness;
         yawRate = then * curvature - sliding;
-        double later = view.station + RIGHT_FOOT_LOOKS * speed;
-        double laterAcross =
-                mass * RoadPlane.lateral(then * then * path.curvature(later), path.grade(later), path.banking(later));
-        frontForceLater = toRear * laterAcross / wheelbase;
+        path.at(view.station + RIGHT_FOOT_LOOKS * speed, place);
+        frontForceLater = toRear * (mass * lateral(then * then * place.curvature())) / wheelbase;
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
+    }
+
+    /** Lateral specific force at the place, m/s²: on the flat, the acceleration itself. */
+    private double lateral(double acceleration) {
+        return place.grade() == 0 && place.banking() == 0
+                ? acceleration
+                : RoadPlane.lateral(acceleration, place.grade(), place.banking());
+    }
+
+    /** Cornering stiffness of the rear axle as the driver felt it in the last {@link #look}, N/rad. */
+    double rearStiffness() {
+        return rearStiffness;
     }
 
     /** Lateral force that the line asks of the front axle, N, positive to the left. */

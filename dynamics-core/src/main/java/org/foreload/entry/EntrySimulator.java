@@ -37,8 +37,6 @@ public final class EntrySimulator {
     /** Speed, m/s, at which a car has as good as stopped. */
     private static final double STOPPED_SPEED = 1.5;
 
-    private static final double LARGEST_STEP = 25;
-
     private final Car car;
     private final Corner corner;
     private final DriverSettings driver;
@@ -102,7 +100,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps the whole run: profile, margins and limit. A driver whose foot reacts expects the speeds of this
-     * plan driven as told, which costs a run of its own.
+     * plan driven as planned, which costs a run of its own.
      */
     public EntryResult run(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), true);
@@ -112,7 +110,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult run(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), true);
@@ -126,7 +124,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. A driver whose
-     * foot reacts expects the speeds of this plan driven as told, which costs a run of its own.
+     * foot reacts expects the speeds of this plan driven as planned, which costs a run of its own.
      */
     public EntryResult probe(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), false);
@@ -136,7 +134,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), false);
@@ -147,8 +145,8 @@ public final class EntrySimulator {
     }
 
     /**
-     * The speeds to which a plan leads as told, with a calm foot: what a driver who follows it expects. Where the entry
-     * ends before the exit, there they end.
+     * The speeds to which a plan leads as it stands, with a calm foot: what a driver who follows it expects. Where the
+     * entry ends before the exit, there they end.
      */
     public SpeedPlan expected(BrakePlan plan) {
         EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));
@@ -174,7 +172,7 @@ public final class EntrySimulator {
                 plan);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
         double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
-        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales);
+        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales, recorder);
         double[] state = initialState(equations);
         double[] stations = pieces(plan, brake.expectedUpTo());
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
@@ -186,9 +184,8 @@ public final class EntrySimulator {
             recorder.enter(start, state);
             double at = start;
             while (at < end - SHORTEST_PIECE && recorder.running()) {
-                double longest = Math.min(
-                        LARGEST_STEP, equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD);
-                at = motion.advance(at, end, state, longest, recorder);
+                double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
+                at = motion.advance(at, end, state, longest);
                 if (at < end - SHORTEST_PIECE) {
                     recorder.stoppedAt(at, state);
                 }
@@ -245,11 +242,13 @@ public final class EntrySimulator {
         double[] state = new double[equations.size()];
         state[EntryState.VX] = speed;
         equations.enterPiece(start, start);
+        WheelForces wheels = new WheelForces();
+        Throttle throttle = new Throttle(car, exit, driver.rightFoot());
         for (int i = 0; i < SETTLING_ROUNDS; i++) {
-            WheelForces wheels = equations.wheelsAt(start, state);
-            state[EntryState.DRIVE] = new Throttle(car, exit, driver.rightFoot()).flatOut(speed, wheels)
-                    / car.chassis().mass();
-            wheels = equations.wheelsAt(start, state);
+            equations.wheelsAt(start, state, wheels);
+            state[EntryState.DRIVE] =
+                    throttle.flatOut(speed, wheels) / car.chassis().mass();
+            equations.wheelsAt(start, state, wheels);
             state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();
         }
         return state;

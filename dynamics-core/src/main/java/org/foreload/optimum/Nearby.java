@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Search;
 import org.foreload.study.Sweep;
@@ -58,6 +59,16 @@ public record Nearby(BrakePlan plan, double time) {
         ReleaseCost around = new ReleaseCost(study, near.plan(), Optional.empty());
         Nearby found = wide(around, AROUND, left, SEED, new Rounds(1, Sweep.Progress.SILENT, left));
         return found.time() < near.time() ? found : near;
+    }
+
+    /**
+     * The same near a release that makes the corner of a study much like this one.
+     *
+     * @param braking the release
+     * @param guess its brake point there, m
+     */
+    public static Nearby search(CornerStudy study, Braking braking, double guess, int entries) {
+        return search(study, new QuickStart(study).near(braking, guess), entries);
     }
 
     /**

@@ -66,7 +66,7 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
                             new InitialGuess(misfit.best),
                             new NelderMeadSimplex(new double[] {size / 4, size / 4}));
         } catch (MathIllegalStateException e) {
-            // Out of evaluations: what was best so far is near enough, and its error is told.
+            // Out of evaluations: what was best so far is near enough, and its error is reported.
         }
         double[] found = misfit.best;
         double level = level(fitted, station, brake, found[0], found[1]);

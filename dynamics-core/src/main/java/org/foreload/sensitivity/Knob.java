@@ -9,7 +9,7 @@ import org.foreload.parameter.Parameter;
  *
  * @param parameter the number
  * @param change one unit of change for people, in the parameter's unit: a centimetre of CG height, a hundredth of
- *     friction; results are told for this change upwards
+ *     friction; results are those of this change upwards
  * @param kind what the number belongs to
  */
 public record Knob(Parameter<Setup> parameter, double change, Kind kind) {

@@ -103,6 +103,28 @@ public interface Tyre {
     }
 
     /**
+     * The two wheels of an axle, which roll with one slip and are asked for the same: {@link #roll} for one after the
+     * other. A model that shares work between them may do so here; the numbers are those of {@link #roll}.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param asked longitudinal force in newtons of each wheel, of either sign
+     * @param leftLoad load of the left wheel in newtons
+     * @param rightLoad load of the right wheel in newtons
+     * @param left receives what the left wheel has
+     * @param right receives what the right wheel has
+     */
+    default void rollAxle(
+            double lateralSlip,
+            double asked,
+            double leftLoad,
+            double rightLoad,
+            ContactPatch left,
+            ContactPatch right) {
+        roll(lateralSlip, asked, leftLoad, left);
+        roll(lateralSlip, asked, rightLoad, right);
+    }
+
+    /**
      * The same for a wheel that is locked: {@link #lockedForce} into a buffer.
      *
      * @param lateralSlip tangent of the slip angle

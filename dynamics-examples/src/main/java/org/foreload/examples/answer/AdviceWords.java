@@ -44,7 +44,7 @@ final class AdviceWords {
         return switch (shape) {
             case "linear" -> "evenly";
             case "progressive" -> "quickly at first, then ever slower";
-            case "late" -> "slowly at first, then ever quicker";
+            case "held" -> "slowly at first, then ever quicker";
             case "circle" -> "hardly at first, and quickly at the end";
             case "smooth" -> "softly at both ends";
             case "two-stage" -> "at once to less than half, hold that, then off";

@@ -61,8 +61,7 @@ public final class CompareAnswer {
         Report report = new Report(title)
                 .headline(sentence(comparison.gap(), ranked))
                 .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
-        report = report.withAll(
-                "deeds", "What they did, first and reference; places in metres from turn-in", deeds(ranked));
+        report = report.withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
         List<CornerGap> most = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(
                         corner -> -advised(mine, corner, advice).best()))
@@ -203,8 +202,7 @@ public final class CompareAnswer {
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
         double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
-                .withCount("corner", corner.number())
-                .with("who", who)
+                .with("corner", corner.number() + " " + who)
                 .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
                 .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))

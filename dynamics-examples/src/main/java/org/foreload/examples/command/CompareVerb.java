@@ -33,13 +33,13 @@ import picocli.CommandLine.Parameters;
                     + "release are tried.",
             "",
             "Of each file the quickest lap is taken, unless --lap and --reference-lap say which. Without files it compares "
-                    + "two made drivers of the demo car, one who is off the brake by turn-in and one who carries it in."
+                    + "two invented drivers of the demo car, one who is off the brake by turn-in and one who trails it in."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. Both "
-                    + "distance axes are laid on each other bend by bend. A corner begins where the one before ends, and ends "
+            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
+                    + "distance axes are aligned bend by bend. A corner begins where the one before ends, and ends "
                     + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself; gains "
                     + "do not add up. Low and high hold the true gain nine times in ten; fails is the share of entries that would "
                     + "not make the corner for a driver who scatters as the first does from lap to lap (a practised one's scatter "
@@ -50,9 +50,9 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb implements Verb {
+final class CompareVerb extends Verb {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run that is looked at.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "<file>", description = "The reference.")
@@ -79,16 +79,8 @@ final class CompareVerb implements Verb {
     @Mixin
     private SweepOptions sweepOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         sweepOptions.check();
         if (file != null && reference == null) {
             throw new InputException(null, "<file>", file.toString(), "must be two files: the run and the reference");
@@ -108,7 +100,7 @@ final class CompareVerb implements Verb {
         MeasuredLap mine = chosen.get(0).lap();
         MeasuredLap theirs = chosen.get(1).lap();
         Comparison comparison = compared(first.name(), mine, theirs);
-        common.picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
+        common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
         LapAdvice advice = noAdvice
                 ? LapAdvice.none(chosen.get(0), "it was not asked for")

@@ -23,7 +23,7 @@ import org.foreload.vehicle.Car;
 /** What does brake balance do: to a stop in a straight line, and to the entry of a corner? */
 public final class BrakeBalance {
 
-    /** Friction at which the straight-line numbers are told. */
+    /** Friction of the straight-line numbers. */
     static final double FRICTION = 1.2;
 
     private BrakeBalance() {}
@@ -47,7 +47,7 @@ public final class BrakeBalance {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

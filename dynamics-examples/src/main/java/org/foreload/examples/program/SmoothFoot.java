@@ -6,6 +6,7 @@ import static org.foreload.examples.program.Story.say;
 
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -45,13 +46,13 @@ public final class SmoothFoot {
     static BrakePlan latest(CornerStudy study) {
         Release release = new Release(
                 ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
-        return study.latest(new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, release))
+        return study.latest(Braking.of(0.8 * study.lockLimit(), 0.25, release))
                 .entry()
                 .plan();
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

@@ -59,7 +59,7 @@ class RecordingVerbsTest {
                 assertTrue(measures.get(measure.field() + "_low").asDouble() <= value, measure.field());
                 assertTrue(measures.get(measure.field() + "_high").asDouble() >= value, measure.field());
             }
-            assertEquals("late", measures.get("shape").asText());
+            assertEquals("held", measures.get("shape").asText());
         }
     }
 
@@ -163,7 +163,7 @@ class RecordingVerbsTest {
     void everyFormatIsWritten(String format) {
         Run recorded = Run.of("recording", trailing.toString(), "--format", format);
         assertEquals(0, recorded.status(), recorded.err());
-        assertTrue(recorded.out().contains("late"), recorded.out());
+        assertTrue(recorded.out().contains("held"), recorded.out());
         Run compared = Run.of("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", format);
         assertEquals(0, compared.status(), compared.err());
     }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -71,7 +71,7 @@ class RecordedLimitsTest {
                     Allowance.NO_MARGIN);
             Release release = new Release(
                     ReleaseShapes.LINEAR, -15, 0.3 * study.simulator().apex());
-            BrakePlan hard = new BrakePlan(-150, 0.975 * study.lockLimit(), 0.6, release);
+            Braking hard = Braking.of(0.975 * study.lockLimit(), 0.6, release);
             stages.add(new MadeRun.Stage(study, study.latest(hard).entry().plan()));
         }
         return stages;

@@ -45,7 +45,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
             ReleaseShapes.PROGRESSIVE,
-            ReleaseShapes.LATE,
+            ReleaseShapes.HELD,
             ReleaseShapes.CIRCLE,
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);

@@ -42,7 +42,7 @@ public final class TooMuch {
         EntryResult right =
                 study.latest(Braking.of(0.8 * study.lockLimit(), 0.25, eased)).entry();
         BrakePlan plan = right.plan();
-        Release late = new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+        Release late = new Release(ReleaseShapes.HELD, 0.4 * apex, 0.9 * apex);
         BrakePlan holding =
                 Braking.of(plan.peakDeceleration(), plan.buildUpTime(), late).from(plan.brakePoint());
         CornerStudy rearward =

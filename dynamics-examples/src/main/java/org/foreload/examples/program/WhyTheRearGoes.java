@@ -47,7 +47,7 @@ public final class WhyTheRearGoes {
     /** A brake held into the corner, and off just before the apex. */
     static Release held(CornerStudy study) {
         double apex = study.simulator().apex();
-        return new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+        return new Release(ReleaseShapes.HELD, 0.4 * apex, 0.9 * apex);
     }
 
     /** The entry with this release, from a brake point that suits a timely one. */

@@ -63,7 +63,7 @@ public final class DemoRuns {
         for (CornerStudy study : studies) {
             double apex = study.simulator().apex();
             boolean trails = driver == Driver.TRAILING;
-            ReleaseShape shape = trails ? ReleaseShapes.LATE : ReleaseShapes.LINEAR;
+            ReleaseShape shape = trails ? ReleaseShapes.HELD : ReleaseShapes.LINEAR;
             Release release = trails ? new Release(shape, -8, TRAILED * apex) : new Release(shape, -20, 4);
             double peak = (trails ? 0.8 : 0.7) * study.lockLimit();
             BrakePlan latest =

@@ -64,7 +64,7 @@ public final class LimitPictures {
                         use(first, from, to)));
     }
 
-    private static double lastBend(Path path) {
+    static double lastBend(Path path) {
         return Arrays.stream(path.kinks()).max().orElse(0);
     }
 
@@ -119,7 +119,7 @@ public final class LimitPictures {
                 .toList();
     }
 
-    private static XyChart plan(Path path, Map<String, LimitResult> runs, double from, double to) {
+    static XyChart plan(Path path, Map<String, LimitResult> runs, double from, double to) {
         Style edge = new Style(Ink.BLACK, Dash.THIN, Marker.NONE);
         double[][] left = edge(path, from, to, 1);
         double[][] right = edge(path, from, to, -1);

@@ -11,7 +11,6 @@ import org.foreload.examples.picture.Picture;
 import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.XyChart;
 import org.foreload.limit.LimitPoint;
-import org.foreload.limit.LimitResult;
 import org.foreload.line.LineRun;
 import org.foreload.path.Corner;
 import org.foreload.vehicle.Car;
@@ -26,28 +25,39 @@ public final class LinePictures {
 
     /** The lines in the road, and brake, speed and drive along them. */
     public static Picture of(Car car, Corner corner, List<LineRun> runs) {
-        double from = 0;
+        double first = 0;
         LineRun quickest = runs.get(0);
-        Map<String, LimitResult> results = new LinkedHashMap<>();
         for (LineRun run : runs) {
-            from = Math.min(from, run.brakePoint().orElse(0));
+            first = Math.min(first, run.brakePoint().orElse(0));
             quickest = run.time() < quickest.time() ? run : quickest;
-            results.put(run.name(), run.result());
         }
-        from -= BEFORE;
+        double from = first - BEFORE;
         double to = Math.min(corner.path().end(), LimitPictures.lastBend(corner.path()) + 2 * BEFORE);
         StringBuilder times = new StringBuilder();
+        Map<String, List<LimitPoint>> ways = new LinkedHashMap<>();
         for (LineRun run : runs) {
+            ways.put(run.name(), between(run, from, to));
             times.append(times.isEmpty() ? "" : ", ").append(Say.of("%s %.2f s", run.name(), run.time()));
         }
         return Picture.of(
                 "The same corner, several lines: " + car.name() + " in " + corner.name(),
-                Say.of("Perfect hands and feet on each line: %s. The line %s is the quickest.", times, quickest.name()),
-                LimitPictures.plan(corner.path(), results, from, to),
+                Say.of("Perfect hands and feet on each line: %s. Quickest: %s.", times, quickest.name()),
+                LimitPictures.ways(corner.path(), ways, from, to),
                 ChartStack.of(
                         chart(runs, "brake", "m/s²", from, to, LimitPoint::brake),
                         chart(runs, "speed", "m/s", from, to, LimitPoint::speed),
                         chart(runs, "drive", "m/s²", from, to, LimitPoint::drive)));
+    }
+
+    private static List<LimitPoint> between(LineRun run, double from, double to) {
+        List<LimitPoint> points = new ArrayList<>();
+        for (int i = 0; i < run.roadStations().size(); i++) {
+            double s = run.roadStations().get(i);
+            if (s >= from && s <= to) {
+                points.add(run.result().points().get(i));
+            }
+        }
+        return points;
     }
 
     private static XyChart chart(
@@ -56,19 +66,13 @@ public final class LinePictures {
                 XyChart.of(Axis.of("distance along the road, 0 where it begins to bend", "m"), Axis.of(what, unit));
         for (int i = 0; i < runs.size(); i++) {
             LineRun run = runs.get(i);
-            List<Double> x = new ArrayList<>();
-            List<Double> y = new ArrayList<>();
-            for (int k = 0; k < run.roadStations().size(); k++) {
-                double s = run.roadStations().get(k);
-                if (s >= from && s <= to) {
-                    x.add(s);
-                    y.add(read.applyAsDouble(run.result().points().get(k)));
-                }
-            }
             chart = chart.line(
                     run.name(),
-                    x.stream().mapToDouble(s -> s).toArray(),
-                    y.stream().mapToDouble(v -> v).toArray(),
+                    run.roadStations().stream()
+                            .mapToDouble(s -> s)
+                            .filter(s -> s >= from && s <= to)
+                            .toArray(),
+                    between(run, from, to).stream().mapToDouble(read).toArray(),
                     STYLES.get(i));
         }
         return chart.markX(0, "bend").tall(170);

@@ -28,9 +28,9 @@ import org.foreload.vehicle.Car;
  *
  * <p>Source: the single-track equations in H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 1 (from memory); load transfer
  * as in {@link LoadTransfer}. Load follows braking and cornering through a second-order response each. Where the body
- * is rigid it follows at once: then forces and loads, which hang on each other, are found together. The relaxed slip y
- * follows the slip angle by dy/dt = (v/σ)(tan α − y). With anti-lock brakes no wheel is slowed by more than a share of
- * what it carries rolling, and none stops.
+ * is rigid it follows at once: then forces and loads, which depend on each other, are found together. The relaxed slip
+ * y follows the slip angle by dy/dt = (v/σ)(tan α − y). With anti-lock brakes no wheel is slowed by more than a share
+ * of what it carries rolling, and none stops.
  *
  * <p>An instance serves many threads, each with buffers of its own. The same equations in plain words, wheel by wheel
  * and object by object, stand in the tests, which hold these to them.

@@ -26,8 +26,8 @@ public final class ReleaseShapes {
     /** {@code progressive}: (1 − u)², quick at first, then ever slower. */
     public static final ReleaseShape PROGRESSIVE = new Formula("progressive", u -> (1 - u) * (1 - u));
 
-    /** {@code late}: 1 − u², slow at first, then ever quicker. */
-    public static final ReleaseShape LATE = new Formula("late", u -> 1 - u * u);
+    /** {@code held}: 1 − u², slow at first, then ever quicker. */
+    public static final ReleaseShape LATE = new Formula("held", u -> 1 - u * u);
 
     /**
      * {@code circle}: √(1 − u²), a quarter circle: what a friction circle leaves for the brakes while the lateral

@@ -67,7 +67,7 @@ public final class BrakeFoot {
     }
 
     /**
-     * Brake that the foot asks for as told, m/s²: the plan, faded out where the driver has become too slow.
+     * Brake that the foot asks for as planned, m/s²: the plan, faded out where the driver has become too slow.
      *
      * @param planned m/s²
      * @param speed m/s

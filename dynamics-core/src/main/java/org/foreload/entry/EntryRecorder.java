@@ -15,8 +15,8 @@ import org.foreload.integrate.Step;
 final class EntryRecorder {
 
     /**
-     * Time, s, for which a wheel may stand still in one go before an entry driven as told counts as locked up: a chirp,
-     * not a slide. A reacting foot has its delay and what it needs to take the lock back.
+     * Time, s, for which a wheel may stand still in one go before an entry driven as planned counts as locked up: a
+     * chirp, not a slide. A reacting foot has its delay and what it needs to take the lock back.
      */
     private static final double LOCK_TOLERANCE = 0.1;
 

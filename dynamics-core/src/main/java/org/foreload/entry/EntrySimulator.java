@@ -102,7 +102,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps the whole run: profile, margins and limit. A driver whose foot reacts expects the speeds of this
-     * plan driven as told, which costs a run of its own.
+     * plan driven as planned, which costs a run of its own.
      */
     public EntryResult run(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), true);
@@ -112,7 +112,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult run(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), true);
@@ -126,7 +126,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. A driver whose
-     * foot reacts expects the speeds of this plan driven as told, which costs a run of its own.
+     * foot reacts expects the speeds of this plan driven as planned, which costs a run of its own.
      */
     public EntryResult probe(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), false);
@@ -136,7 +136,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), false);
@@ -147,8 +147,8 @@ public final class EntrySimulator {
     }
 
     /**
-     * The speeds to which a plan leads as told, with a calm foot: what a driver who follows it expects. Where the entry
-     * ends before the exit, there they end.
+     * The speeds to which a plan leads as it stands, with a calm foot: what a driver who follows it expects. Where the
+     * entry ends before the exit, there they end.
      */
     public SpeedPlan expected(BrakePlan plan) {
         EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));

@@ -36,15 +36,15 @@ public final class Integration {
 
     private static final double MOST_SHRINKING = 0.2;
 
-    /** Least error, in tolerances, that is told apart from none. */
+    /** Least error, in tolerances, that counts as more than none. */
     private static final double LEAST_ERROR = 1e-8;
 
     /** By this factor a step may be longer than wanted to reach the end: rounding leaves no sliver. */
     private static final double STRETCH = 1 + 1e-9;
 
     /**
-     * Part of the error of a rule of second order that counts too: where rates hang on t alone, the rules of third and
-     * fourth order are one, and their difference sees nothing.
+     * Part of the error of a rule of second order that counts too: where rates depend on t alone, the rules of third
+     * and fourth order are one, and their difference sees nothing.
      */
     private static final double GUARD = 0.03;
 

@@ -370,7 +370,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return along < most ? QuickShare.lateral(this, y, along, secant(y), most, length, left) : y * left;
         }
 
-        /** {@inheritDoc} What hangs on the lateral slip alone is read off the tables once for both. */
+        /** {@inheritDoc} What depends on the lateral slip alone is read off the tables once for both. */
         @Override
         public void shares(double y, double first, double second, Shares shares) {
             if (!lengths.holds(y)) {

@@ -62,8 +62,8 @@ class BalanceStudyTest {
     private static BalanceRow row(double share, double time, Axle axle, int failed) {
         Car car = Scenes.light().withFrontBrakeShare(share);
         EntryResult entry = new EntryResult(
-                new org.foreload.braking.BrakePlan(
-                        -100, 8, 0.25, new org.foreload.braking.Release(ReleaseShapes.LINEAR, 0, 10)),
+                org.foreload.braking.Braking.of(8, 0.25, new org.foreload.braking.Release(ReleaseShapes.LINEAR, 0, 10))
+                        .from(-100),
                 Outcome.MADE_IT,
                 "",
                 List.of(),

@@ -11,6 +11,7 @@ import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.BrakeFoot;
@@ -87,7 +88,8 @@ class EntryEquationsTest {
     }
 
     private static BrakePlan plan(double buildUp) {
-        return new BrakePlan(-100, 6, buildUp, new Release(ReleaseShapes.LINEAR, 20, 100));
+        return Braking.of(6, buildUp, new Release(ReleaseShapes.LINEAR, 20, 100))
+                .from(-100);
     }
 
     private static double[] perSecond(EntryEquations equations, double[] x) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RecordedCornersTest {
 
     private static BrakePlan plan(ReleaseShape shape) {
-        return new BrakePlan(-110, 9, 0.2, new Release(shape, -10, 45));
+        return Braking.of(9, 0.2, new Release(shape, -10, 45)).from(-110);
     }
 
     static Stream<ReleaseShape> shapes() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent;
@@ -22,7 +23,8 @@ class TellTaleTest {
         List<EntryEvent> events = java.util.Arrays.stream(kinds)
                 .map(kind -> new EntryEvent(kind, 20, 5))
                 .toList();
-        BrakePlan plan = new BrakePlan(-100, 8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10));
+        BrakePlan plan =
+                Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10)).from(-100);
         return TellTale.of(new EntryResult(
                 plan,
                 outcome,

@@ -26,7 +26,7 @@ public final class HairpinAndFastCorner {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

@@ -108,7 +108,7 @@ public final class PerfectRelease {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

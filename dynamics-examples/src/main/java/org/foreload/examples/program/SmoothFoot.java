@@ -6,6 +6,7 @@ import static org.foreload.examples.program.Story.say;
 
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -45,13 +46,13 @@ public final class SmoothFoot {
     static BrakePlan latest(CornerStudy study) {
         Release release = new Release(
                 ReleaseShapes.PROGRESSIVE, 0, 0.7 * study.simulator().apex());
-        return study.latest(new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, release))
+        return study.latest(Braking.of(0.8 * study.lockLimit(), 0.25, release))
                 .entry()
                 .plan();
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
@@ -65,7 +66,7 @@ public final class SmoothFoot {
                 "%s in %s, braked %.0f m before it has to; a foot that swings by %.0f %%.",
                 car().name(), study.simulator().corner().name(), EARLIER, 100 * SIZE);
         say(
-                "%nswings per s  load answers, times  front load swings N  front grip lost %%  what comes of it  at the last moment");
+                "%nripple Hz  load responds, times  front load ripple N  front grip lost %%  how it ends  at the last moment");
         double lost = 0;
         for (double frequency : new double[] {0.5, resonance, 2.5, 5}) {
             Ripple swing = new Ripple(SIZE, frequency);
@@ -73,7 +74,7 @@ public final class SmoothFoot {
             EntryResult late = study.simulator().run(last.with(swing));
             lost = ripple.disturbed().made() ? Math.max(lost, ripple.frontGripLost()) : lost;
             say(
-                    "%12.2f  %19.2f  %19.0f  %17.1f  %16s  %s",
+                    "%9.2f  %20.2f  %19.0f  %17.1f  %11s  %s",
                     frequency,
                     pitch.gain(frequency),
                     ripple.frontLoadRipple(),

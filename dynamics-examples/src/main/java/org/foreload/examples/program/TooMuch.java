@@ -4,6 +4,7 @@ import static org.foreload.examples.program.Story.say;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -38,11 +39,12 @@ public final class TooMuch {
         CornerStudy study = CornerStudy.of(car, Demos.corner("corner", "medium").value());
         double apex = study.simulator().apex();
         Release eased = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
-        EntryResult right = study.latest(new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, eased))
-                .entry();
+        EntryResult right =
+                study.latest(Braking.of(0.8 * study.lockLimit(), 0.25, eased)).entry();
         BrakePlan plan = right.plan();
         Release late = new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
-        BrakePlan holding = new BrakePlan(plan.brakePoint(), plan.peakDeceleration(), plan.buildUpTime(), late);
+        BrakePlan holding =
+                Braking.of(plan.peakDeceleration(), plan.buildUpTime(), late).from(plan.brakePoint());
         CornerStudy rearward =
                 study.with(car.withFrontBrakeShare(REARWARD), study.simulator().driver());
         return new Entries(
@@ -50,7 +52,7 @@ public final class TooMuch {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

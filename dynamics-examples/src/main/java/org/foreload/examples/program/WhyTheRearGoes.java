@@ -4,7 +4,7 @@ import static org.foreload.examples.program.Story.each;
 import static org.foreload.examples.program.Story.evenly;
 import static org.foreload.examples.program.Story.say;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -52,7 +52,8 @@ public final class WhyTheRearGoes {
 
     /** The entry with this release, from a brake point that suits a timely one. */
     static EntryResult entry(CornerStudy study, double brakePoint, Release release) {
-        return study.simulator().run(new BrakePlan(brakePoint, 0.8 * study.lockLimit(), 0.25, release));
+        return study.simulator()
+                .run(Braking.of(0.8 * study.lockLimit(), 0.25, release).from(brakePoint));
     }
 
     static CornerStudy study() {
@@ -60,12 +61,12 @@ public final class WhyTheRearGoes {
     }
 
     static double brakePoint(CornerStudy study) {
-        BrakePlan plan = new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, eased(study));
+        Braking plan = Braking.of(0.8 * study.lockLimit(), 0.25, eased(study));
         return study.latest(plan).entry().plan().brakePoint();
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

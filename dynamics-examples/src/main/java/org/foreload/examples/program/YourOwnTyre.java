@@ -22,7 +22,7 @@ import org.foreload.vehicle.Car;
 /** What does a tyre of your own change, and does it keep the laws that the library builds on? */
 public final class YourOwnTyre {
 
-    /** Wheel load at which forces are told, N. */
+    /** Wheel load at which forces are compared, N. */
     static final double LOAD = 2000;
 
     private YourOwnTyre() {}
@@ -45,7 +45,7 @@ public final class YourOwnTyre {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +18,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.balance.BalanceRow;
+import org.foreload.examples.Vocabulary;
 import org.foreload.examples.demo.Demos;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.ideal.IdealEntry;
@@ -52,7 +54,10 @@ class ProgramsRunTest {
         }
         String svg = Files.readString(picture);
         assertTrue(svg.contains("<svg") && svg.contains("<desc"), svg);
-        return bytes.toString(StandardCharsets.UTF_8);
+        String told = bytes.toString(StandardCharsets.UTF_8);
+        told.lines().forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, "too long: " + line));
+        assertEquals(List.of(), Vocabulary.broken(told));
+        return told;
     }
 
     private static String number(String format, double value) {

@@ -12,6 +12,7 @@ import org.foreload.bicycle.Controls;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -47,17 +48,21 @@ class EntryTwinTest {
                 Arguments.of(
                         SampleEntries.ROAD,
                         SampleEntries.medium(45),
-                        new BrakePlan(-130, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25)),
+                        Braking.of(6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25))
+                                .from(-130),
                         new SpeedPlan(new double[] {80, 285}, new double[] {22.5, 32})),
                 Arguments.of(
                         SampleEntries.LIGHT,
                         SampleEntries.medium(45),
-                        new BrakePlan(-115, 8, 0.25, new Release(ReleaseShapes.SMOOTH, -5, 40)).withPickUp(50),
+                        Braking.of(8, 0.25, new Release(ReleaseShapes.SMOOTH, -5, 40))
+                                .from(-115)
+                                .withPickUp(50),
                         new SpeedPlan(new double[] {80, 285}, new double[] {25, 38})),
                 Arguments.of(
                         SampleEntries.WINGED,
                         SampleEntries.hairpin(50),
-                        new BrakePlan(-168, 8, 0.25, new Release(ReleaseShapes.PROGRESSIVE, -5, 10)),
+                        Braking.of(8, 0.25, new Release(ReleaseShapes.PROGRESSIVE, -5, 10))
+                                .from(-168),
                         new SpeedPlan(new double[] {40, 188}, new double[] {13.5, 32})));
     }
 

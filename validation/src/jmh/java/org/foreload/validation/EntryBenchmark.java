@@ -3,6 +3,7 @@ package org.foreload.validation;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -96,7 +97,8 @@ public class EntryBenchmark {
         SpeedPlan exit = new SpeedPlan(new double[] {104, 334}, new double[] {25, 42});
         simulator = new EntrySimulator(car, corner, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
         for (int i = 0; i < PLANS; i++) {
-            plans[i] = new BrakePlan(-125 - 0.05 * i, 9, 0.25, new Release(ReleaseShapes.PROGRESSIVE, -5, 45));
+            plans[i] = Braking.of(9, 0.25, new Release(ReleaseShapes.PROGRESSIVE, -5, 45))
+                    .from(-125 - 0.05 * i);
             if (!simulator.probe(plans[i]).made()) {
                 throw new IllegalStateException("an entry that fails is none to measure: " + plans[i]);
             }

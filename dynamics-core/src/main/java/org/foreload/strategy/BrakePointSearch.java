@@ -1,5 +1,7 @@
 package org.foreload.strategy;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
@@ -51,8 +53,17 @@ public final class BrakePointSearch {
     /** Farthest that an answer may be from its guess, m: so far from it, nobody would call the release one. */
     private static final double FARTHEST = 120;
 
+    /** How much later, m, than the estimate most brake points are. */
+    private static final double USUALLY_LATER = 1.5;
+
     /** Within so many decimetres the excess is as good as linear, and the last step need not be tried. */
-    private static final int LINEAR = 8;
+    private static final int LINEAR = 3;
+
+    /** Part of a decimetre within which the change must then be. */
+    private static final double SURE = 0.5;
+
+    /** Time, s, by which an earlier brake point must be quicker to be preferred. */
+    private static final double QUICKER = 5e-4;
 
     private final EntrySimulator simulator;
     private final Allowance allowance;
@@ -79,7 +90,7 @@ public final class BrakePointSearch {
 
     /** The latest brake point that keeps the margin, found from the {@link #estimate}. */
     public Trial latest(Braking braking) {
-        return latest(braking, estimate(braking));
+        return latest(braking, estimate(braking) + USUALLY_LATER);
     }
 
     /**
@@ -90,7 +101,20 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial latest(Braking braking, double guess) {
-        Walk nominal = new Walk(braking, this::trial, 1);
+        return latest(new Walk(braking, this::trial), braking, guess);
+    }
+
+    /**
+     * The quickest brake point that keeps the margin and has in hand what is asked for: the latest, but where the last
+     * decimetres of drift cost more time on the way out than the later brake gains on the way in.
+     */
+    public Trial quickest(Braking braking) {
+        Walk nominal = new Walk(braking, this::trial);
+        Trial latest = latest(nominal, braking, estimate(braking) + USUALLY_LATER);
+        return latest.met() ? nominal.quickest(latest) : latest;
+    }
+
+    private Trial latest(Walk nominal, Braking braking, double guess) {
         Trial found = nominal.latest(decimetre(guess), last(braking));
         if (!found.met() || !(allowance.inHand() > 0)) {
             return found;
@@ -101,7 +125,7 @@ public final class BrakePointSearch {
                 if (slip == Slip.LATE_BRAKE && nominal.latestMade >= found.point() + allowance.inHand()) {
                     continue; // Driven already.
                 }
-                Walk slipped = new Walk(braking, plan -> slip.trial(simulator, plan, allowance.inHand()), SLIP_STEP);
+                Walk slipped = new Walk(braking, plan -> slip.trial(simulator, plan, allowance.inHand()));
                 Trial keeps = slipped.latest(decimetre(found.point()), decimetre(found.point()));
                 if (!keeps.met()) {
                     return new Trial(found.point(), found.entry(), Excess.NOT_MADE);
@@ -151,9 +175,6 @@ public final class BrakePointSearch {
         return InHand.of(simulator, plan);
     }
 
-    /** Decimetres to which the point is found from which a slip is forgiven: nobody drives more finely. */
-    static final int SLIP_STEP = 4;
-
     private static int decimetre(double station) {
         return (int) Math.floor(station * 10 + 1e-6);
     }
@@ -172,19 +193,18 @@ public final class BrakePointSearch {
     private final class Walk {
         private final Braking braking;
         private final Question question;
-        private final int width;
         private final int earliest;
+        private final Map<Integer, Trial> tried = new HashMap<>();
         private double latestMade = Double.NEGATIVE_INFINITY;
 
-        Walk(Braking braking, Question question, int width) {
+        Walk(Braking braking, Question question) {
             this.braking = braking;
             this.question = question;
-            this.width = width;
             this.earliest = decimetre(simulator.corner().path().start()) + 1;
         }
 
         Trial at(int point) {
-            Trial trial = question.ask(braking.from(point / 10.0));
+            Trial trial = tried.computeIfAbsent(point, here -> question.ask(braking.from(here / 10.0)));
             if (trial.made()) {
                 latestMade = Math.max(latestMade, point / 10.0);
             }
@@ -279,6 +299,47 @@ public final class BrakePointSearch {
             return closest;
         }
 
+        /**
+         * Earlier and earlier as long as that is quicker, then to the decimetre; see {@link #SOLID} for the first step.
+         */
+        private Trial quickest(Trial latest) {
+            int high = decimetre(latest.point());
+            int middle = high;
+            Trial best = latest;
+            int step = decimetre(SOLID);
+            int low = Math.max(earliest, middle - step);
+            while (low < middle && quicker(at(low), best)) {
+                high = middle;
+                middle = low;
+                best = at(low);
+                step *= 2;
+                low = Math.max(earliest, middle - step);
+            }
+            if (best == latest) {
+                return latest; // A metre earlier is slower: so is a decimetre.
+            }
+            // The quickest lies between low and high: thirds of what is left, on the longer side.
+            while (high - low > 2) {
+                boolean later = high - middle > middle - low;
+                int next = later ? middle + Math.max(1, (high - middle) / 3) : middle - Math.max(1, (middle - low) / 3);
+                Trial trial = at(next);
+                if (quicker(trial, best)) {
+                    low = later ? middle : low;
+                    high = later ? high : middle;
+                    middle = next;
+                    best = trial;
+                } else {
+                    high = later ? next : high;
+                    low = later ? low : next;
+                }
+            }
+            return best;
+        }
+
+        private static boolean quicker(Trial trial, Trial than) {
+            return trial.met() && trial.entry().time() < than.entry().time() - QUICKER;
+        }
+
         /** Closes in on the change from keeping the margin to failing it. */
         private Trial narrowed(Trial met, int metAt, Trial failed, int failedAt) {
             Trial low = met;
@@ -286,10 +347,10 @@ public final class BrakePointSearch {
             int from = metAt;
             int to = failedAt;
             boolean halve = false;
-            while (to - from > width) {
+            while (to - from > 1) {
                 int gap = to - from;
                 double share = low.excess().shareTo(high.excess());
-                if (gap <= LINEAR && share * gap < 1) {
+                if (gap <= LINEAR && share * gap < SURE) {
                     return low;
                 }
                 int inside = (int) ((halve || Double.isNaN(share) ? 0.5 : share) * gap);

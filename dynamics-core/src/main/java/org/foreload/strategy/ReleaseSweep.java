@@ -90,7 +90,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
 
     private Found found(Braking release, SweepMemory memory) {
         return memory.recall(release).orElseGet(() -> {
-            Trial latest = study.search().latest(release);
+            Trial latest = study.search().quickest(release);
             Found found = new Found(latest.point(), latest.met());
             memory.keep(release, found);
             return found;
@@ -122,7 +122,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                     Double.NaN,
                     false);
         }
-        Trial latest = study.search().latest(release);
+        Trial latest = study.search().quickest(release);
         memory.keep(release, new Found(latest.point(), latest.met()));
         return new Candidate(latest.entry(), latest.met(), Double.NaN, false);
     }

@@ -65,7 +65,7 @@ public final class StraightLine {
     private static List<Trial> found(CornerStudy study, double buildUpTime, DoubleStream peaks, Sweep sweep) {
         List<Braking> all =
                 peaks.mapToObj(peak -> braking(peak, buildUpTime).rounded()).toList();
-        return sweep.run(all, study.search()::latest).stream()
+        return sweep.run(all, study.search()::quickest).stream()
                 .flatMap(Optional::stream)
                 .filter(Trial::met)
                 .sorted(QUICKEST_FIRST)

@@ -56,7 +56,9 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
         Trial trial = pricing.trial(known);
         notMade = NOT_MADE
                 + (trial.made() ? trial.entry().time() : 2 * study.bound().time());
-        promising = trial.made() && early(known).made() ? pricing.cost(trial) : Double.POSITIVE_INFINITY;
+        promising = trial.made() && early(known).made() && pricing.search.leftWithNothingInHand(known) >= 0
+                ? pricing.cost(trial)
+                : Double.POSITIVE_INFINITY;
     }
 
     /** The point of the known plan. */
@@ -76,8 +78,9 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
         boolean made = trial.made();
         if (made && cost <= promising) {
             Trial earlier = early(plan);
-            made = earlier.made();
-            cost += pricing.price(earlier);
+            double left = pricing.search.leftWithNothingInHand(plan);
+            made = earlier.made() && left >= 0;
+            cost += pricing.price(earlier) + NEAR_EDGE * Math.max(0, 1 - left);
         }
         return made ? cost : notMade + WAY_BACK * distance(point);
     }
@@ -92,6 +95,12 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
      * spins that is a decimetre wide. Only what is quicker than the start is tried so, since nothing else can win.
      */
     private static final double EARLY = 1;
+
+    /**
+     * Seconds per metre by which a plan whose slips end within a metre of the edge counts as slower: a slope that says
+     * where what must be in hand ends.
+     */
+    private static final double NEAR_EDGE = 0.01;
 
     private double distance(double[] point) {
         double sum = 0;

@@ -170,6 +170,25 @@ public final class BrakePointSearch {
     /** Longest single step back, in decimetres, to confirm an answer. */
     private static final int MOST_BACK = 16;
 
+    /**
+     * Least distance, m, to the edge of the track that the car keeps with what must be in hand given away: late on the
+     * brake, late off it, or too hard; negative infinity if it then does not make the corner, infinite if nothing must
+     * be in hand.
+     */
+    public double leftWithNothingInHand(BrakePlan plan) {
+        double left = Double.POSITIVE_INFINITY;
+        if (allowance.inHand() > 0) {
+            for (Slip slip : Slip.values()) {
+                Trial trial = slip.trial(simulator, plan, allowance.inHand());
+                if (!trial.met()) {
+                    return Double.NEGATIVE_INFINITY;
+                }
+                left = Math.min(left, -trial.excess().edge());
+            }
+        }
+        return left;
+    }
+
     /** Metres in hand of a plan: see {@link InHand}. */
     public double inHand(BrakePlan plan) {
         return InHand.of(simulator, plan);

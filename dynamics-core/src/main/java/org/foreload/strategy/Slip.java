@@ -4,20 +4,20 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 
-/** What people get wrong with a plan. */
+/** What people get wrong with a plan; first what plans forgive least. */
 enum Slip {
-    /** The foot comes down late. */
-    LATE_BRAKE {
-        @Override
-        BrakePlan of(BrakePlan plan, double metres) {
-            return plan.withBrakePoint(plan.brakePoint() + metres);
-        }
-    },
     /** The whole release comes late. */
     LATE_RELEASE {
         @Override
         BrakePlan of(BrakePlan plan, double metres) {
             return plan.braking().withReleaseLater(metres).from(plan.brakePoint());
+        }
+    },
+    /** The foot comes down late. */
+    LATE_BRAKE {
+        @Override
+        BrakePlan of(BrakePlan plan, double metres) {
+            return plan.withBrakePoint(plan.brakePoint() + metres);
         }
     },
     /** The foot is too hard: by {@link InHand#HARDER_PER_METRE} for what is a metre in the other two. */

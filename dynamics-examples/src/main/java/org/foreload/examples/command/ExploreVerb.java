@@ -35,7 +35,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** The main job: a sweep of release shapes, each from its own latest brake point. */
+/** The main job: a sweep of release shapes, each from its own brake point. */
 @Command(
         name = "explore",
         sortOptions = false,
@@ -43,9 +43,9 @@ import picocli.CommandLine.Spec;
             "The main job: which release of the brake makes this car quickest through this corner, how much quicker it is than "
                     + "straight-line braking, and why.",
             "",
-            "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own latest brake point, the "
-                    + "last from which the simulated car still makes the corner with the margin asked for; only then are their "
-                    + "times compared. Ctrl-C stops the sweep and shows the best so far."
+            "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own brake point, the "
+                    + "latest from which the simulated car still makes the corner with the margin asked for, or an earlier one "
+                    + "where that is quicker; only then are their times compared. Ctrl-C stops the sweep and shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

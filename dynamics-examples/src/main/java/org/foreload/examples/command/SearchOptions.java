@@ -34,7 +34,7 @@ final class SearchOptions {
     @Option(
             names = "--evaluations",
             paramLabel = "<n>",
-            defaultValue = "1800",
+            defaultValue = "1200",
             description =
                     "Entries tried by each of these searches, 20 to 100000, and a seventh as many by each search within a "
                             + "simple shape. Default: ${DEFAULT-VALUE}.")

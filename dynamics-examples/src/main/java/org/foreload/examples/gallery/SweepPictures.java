@@ -98,7 +98,7 @@ public final class SweepPictures {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
         String fail = failed == 0 ? "" : ", and the " + failed + " that fail, in one row for each way to fail";
-        return "Each mark is one release from its own latest brake point; lower is quicker; "
+        return "Each mark is one release from its own brake point; lower is quicker; "
                 + "softer peaks stand to the left of harder ones. Above the line: "
                 + "the slowest" + fail + ".";
     }

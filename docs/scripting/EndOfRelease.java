@@ -1,5 +1,6 @@
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.demo.Demos;
@@ -15,7 +16,7 @@ public class EndOfRelease {
         for (double share : new double[] {0.2, 0.4, 0.6, 0.8}) {
             double end = share * study.simulator().apex();
             Release release = new Release(ReleaseShapes.LINEAR, 0, end);
-            var found = study.latest(new BrakePlan(0, 0.7 * study.lockLimit(), 0.25, release));
+            var found = study.latest(Braking.of(0.7 * study.lockLimit(), 0.25, release));
             if (found.found()) {
                 System.out.printf(
                         Locale.ROOT,

@@ -1,5 +1,6 @@
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.path.Corner;
@@ -59,11 +60,11 @@ public class OneCall {
         Release trailed = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
         Release straight = new Release(ReleaseShapes.ABRUPT, 0, 0);
         // Each release from its own latest brake point; the one given here does not matter.
-        var quick = study.latest(new BrakePlan(0, peak, 0.25, trailed));
-        var plain = study.latest(new BrakePlan(0, peak, 0.25, straight));
+        var quick = study.latest(Braking.of(peak, 0.25, trailed));
+        var plain = study.latest(Braking.of(peak, 0.25, straight));
         System.out.printf(
                 Locale.ROOT,
-                "brake %.1f m before turn-in, and gain %.2f s on braking in a straight line%n",
+                "brake %.1f m before turn-in: %.2f s quicker than straight-line braking%n",
                 -quick.entry().plan().brakePoint(),
                 plain.entry().time() - quick.entry().time());
     }

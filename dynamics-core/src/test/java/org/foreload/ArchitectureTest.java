@@ -79,6 +79,21 @@ class ArchitectureTest {
             room("study", "parameter"),
             room("recording", "trace", "path", "braking"),
             room("comparison", "recording", "trace", "path"),
+            room("envelope", "recording", "trace", "study"),
+            room(
+                    "advice",
+                    "tyre",
+                    "vehicle",
+                    "path",
+                    "braking",
+                    "driver",
+                    "trace",
+                    "entry",
+                    "study",
+                    "strategy",
+                    "risk",
+                    "recording",
+                    "envelope"),
             room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
             room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
             room(
@@ -143,7 +158,7 @@ class ArchitectureTest {
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS =
-            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording", "comparison");
+            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording", "comparison", "envelope");
 
     /** Packages that may use EJML: those that do linear algebra. */
     private static final String[] EJML_ROOMS = packages("handling", "collocation");
@@ -153,10 +168,12 @@ class ArchitectureTest {
      * anew.
      */
     private static final Set<String> WORKING_BUFFERS = Set.of(
+            ROOT + ".path.Path$Place",
             ROOT + ".bicycle.WheelForces",
             ROOT + ".bicycle.Inputs",
             ROOT + ".driver.DriverView",
             ROOT + ".tyre.ContactPatch",
+            ROOT + ".tyre.SlipCurve$Shares",
             ROOT + ".integrate.Integration",
             ROOT + ".integrate.Step");
 

@@ -69,7 +69,8 @@ public record AdhesionUse(
 
     /** What the picture says, in words. */
     public String words() {
-        String order = frontFirst ? "the front axle would lock first" : "the rear axle would lock first somewhere";
+        String order =
+                frontFirst ? "the front axle would lock first" : "the rear axle would lock first at some deceleration";
         return order + (efficient ? ", inside the band" : ", outside the band");
     }
 }

@@ -35,7 +35,8 @@ public record Balance(
     /**
      * Recommends the quickest row of the first kind that there is: the front axle locks first and no more entries fail
      * with a small scatter than accepted; no more fail than accepted; fewest fail. What a harder or a later foot does
-     * is told, and does not decide: a single trial that just makes it or just fails says nothing about its neighbours.
+     * is reported, and does not decide: a single trial that just makes it or just fails says nothing about its
+     * neighbours.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
         Optional<BalanceRow> quickest = quickest(rows, row -> true);
@@ -46,7 +47,7 @@ public record Balance(
         double fewest =
                 rows.stream().mapToDouble(BalanceRow::failureShare).min().orElse(1);
         BalanceRow chosen = quickest(rows, row -> row.failureShare() <= fewest).orElse(quickest.get());
-        String why = "the one that fails least with a small scatter, though in more entries than accepted";
+        String why = "the one that fails least often with a small scatter, though more often than accepted";
         for (Kind kind : Kind.values()) {
             Optional<BalanceRow> found = quickest(rows, kind.wanted);
             if (found.isPresent()) {
@@ -82,10 +83,10 @@ public record Balance(
     private enum Kind {
         STEADY(
                 row -> row.steady() && !row.rearLocksFirst(),
-                "the quickest whose front axle locks first and that keeps failures with a small scatter within 10 %"),
+                "the quickest with the front axle locking first and failures with a small scatter within 10 %"),
         LOOSE(
                 BalanceRow::steady,
-                "the quickest that keeps failures with a small scatter within 10 %, though its rear axle locks first");
+                "the quickest with failures with a small scatter within 10 %, though the rear axle locks first");
 
         private final Predicate<BalanceRow> wanted;
         private final String words;
@@ -117,8 +118,8 @@ public record Balance(
         String limit = chosen.best().limit().words();
         return String.format(
                 Locale.ROOT,
-                ". It is the %s end of the sweep, so there is no optimum inside: the %s limits this entry, and each step "
-                        + "towards that end still relieves it or changes nothing.",
+                ". It is the %s end of the sweep, so there is no optimum inside it: the %s limits this entry, and each step "
+                        + "towards that end relieves it or changes nothing.",
                 low ? "lower" : "upper",
                 limit);
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -19,6 +20,8 @@ import org.foreload.risk.Scatter;
 import org.foreload.stability.EntryStability;
 import org.foreload.stability.LockingRamp;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -81,7 +84,7 @@ public record BalanceStudy(
      *
      * @param base car, corner and driver
      * @param axis what is changed
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Sweep sweep) {
         return run(base, axis, Reaction.practised(), sweep);
@@ -92,13 +95,13 @@ public record BalanceStudy(
      *
      * @param base car, corner and driver
      * @param axis what is changed
-     * @param reaction of the foot that strays from the plan; {@link Reaction#NONE} to brake as told
-     * @param sweep on how many threads, and who is told of progress
+     * @param reaction of the foot that strays from the plan; {@link Reaction#NONE} to brake as planned
+     * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
         Car car = base.simulator().car();
         double apex = base.simulator().apex();
-        BrakePlan known = base.latest(plan(middlePeak() * base.lockLimit(), ends.get(0), apex))
+        BrakePlan known = base.latest(braking(middlePeak() * base.lockLimit(), ends.get(0), apex))
                 .entry()
                 .plan();
         List<Optional<BalanceRow>> rows = sweep.run(
@@ -113,7 +116,7 @@ public record BalanceStudy(
         CornerStudy study = base.with(car, base.simulator().driver());
         double speed = base.simulator().corner().approachSpeed();
         Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
-        Optional<EntryResult> best = best(study, known);
+        Optional<EntryResult> best = best(study);
         if (best.isEmpty()) {
             EntryResult closest = study.simulator().run(known);
             return new BalanceRow(
@@ -163,34 +166,38 @@ public record BalanceStudy(
     }
 
     /** The best end with the middle peak, then the best peak with that end. */
-    private Optional<EntryResult> best(CornerStudy study, BrakePlan known) {
+    private Optional<EntryResult> best(CornerStudy study) {
         double limit = study.lockLimit();
         double apex = study.simulator().apex();
-        SolidBrakePoint search = new SolidBrakePoint(study);
-        List<EntryResult> tried = new ArrayList<>();
+        List<Trial> tried = new ArrayList<>();
         for (double end : ends) {
-            search.find(plan(middlePeak() * limit, end, apex), known).ifPresent(tried::add);
+            tried.add(study.search().latest(braking(middlePeak() * limit, end, apex)));
         }
         double bestEnd = quickest(tried)
-                .map(entry -> entry.plan().release().end() / apex)
+                .map(trial -> trial.entry().plan().release().end() / apex)
                 .orElse(ends.get(0));
         for (double peak : peaks) {
             if (peak != middlePeak()) {
-                search.find(plan(peak * limit, bestEnd, apex), known).ifPresent(tried::add);
+                tried.add(study.search().latest(braking(peak * limit, bestEnd, apex)));
             }
         }
-        return quickest(tried);
+        return quickest(tried)
+                .map(study.search()::confirmed)
+                .filter(Finding::found)
+                .map(Finding::entry);
     }
 
     private double middlePeak() {
         return peaks.get(peaks.size() / 2);
     }
 
-    private BrakePlan plan(double peak, double end, double apex) {
-        return new BrakePlan(0, peak, buildUpTime, new Release(shape, start * apex, end * apex));
+    private Braking braking(double peak, double end, double apex) {
+        return Braking.of(peak, buildUpTime, new Release(shape, start * apex, end * apex));
     }
 
-    private static Optional<EntryResult> quickest(List<EntryResult> tried) {
-        return tried.stream().min(Comparator.comparingDouble(EntryResult::time));
+    private static Optional<Trial> quickest(List<Trial> tried) {
+        return tried.stream()
+                .filter(Trial::met)
+                .min(Comparator.comparingDouble(one -> one.entry().time()));
     }
 }

@@ -45,14 +45,19 @@ final class AxleForces {
         this.relaxationLength = tyre.relaxationLength();
     }
 
-    /** Whether the slip that the tyres feel runs after the true one. */
-    boolean lags() {
-        return relaxationLength > 0;
+    /**
+     * The slip that the tyres feel, from the entry of the state that holds it, or holds its lag behind the true one.
+     */
+    double felt(double entry, double slip, boolean lag) {
+        if (!(relaxationLength > 0)) {
+            return slip;
+        }
+        return lag ? entry + slip : entry;
     }
 
     /** Rate, 1/s, of the slip that the tyres feel. */
     double slipRate(double speed, double slip, double felt) {
-        return lags() ? speed / relaxationLength * (slip - felt) : 0;
+        return relaxationLength > 0 ? speed / relaxationLength * (slip - felt) : 0;
     }
 
     /**
@@ -66,8 +71,18 @@ final class AxleForces {
     void forces(double load, double lateral, double felt, double slip, Inputs inputs, WheelForces wheels) {
         double brake = inputs.brakeForce * brakeShare;
         double asked = inputs.driveForce * driveShare - brake;
-        wheel(left, LoadTransfer.wheel(load, -lateral), felt, slip, brake, asked, inputs.locks, wheels);
-        wheel(left + 1, LoadTransfer.wheel(load, lateral), felt, slip, brake, asked, inputs.locks, wheels);
+        double leftLoad = LoadTransfer.wheel(load, -lateral);
+        double rightLoad = LoadTransfer.wheel(load, lateral);
+        WheelLocks locks = inputs.locks;
+        if (!antiLock && !locks.locked(left) && !locks.locked(left + 1)) {
+            tyre.rollAxle(felt, asked, leftLoad, rightLoad, wheels.patch, wheels.otherPatch);
+            double held = Math.min(asked, -brake);
+            rolls(left, leftLoad, held, wheels.patch, wheels);
+            rolls(left + 1, rightLoad, held, wheels.otherPatch, wheels);
+        } else {
+            wheel(left, leftLoad, felt, slip, brake, asked, locks, wheels);
+            wheel(left + 1, rightLoad, felt, slip, brake, asked, locks, wheels);
+        }
     }
 
     private void wheel(
@@ -80,18 +95,28 @@ final class AxleForces {
             WheelLocks locks,
             WheelForces wheels) {
         ContactPatch patch = wheels.patch;
-        wheels.load[wheel] = load;
         if (locks.locked(wheel)) {
             tyre.slide(slip, load, patch);
             wheels.longitudinal[wheel] = -patch.longitudinal();
             wheels.lockMargin[wheel] = brake - UNLOCK_SHARE * patch.longitudinal() - IDLE_FORCE;
+            shared(wheel, load, patch, wheels);
         } else {
             double hardest =
                     antiLock ? -ANTI_LOCK_SHARE * tyre.rollingForceLimit(felt, load) : Double.NEGATIVE_INFINITY;
             tyre.roll(felt, Math.max(hardest, asked), load, patch);
-            wheels.longitudinal[wheel] = patch.longitudinal();
-            wheels.lockMargin[wheel] = patch.limit() + Math.max(hardest, Math.min(asked, -brake)) + IDLE_FORCE;
+            rolls(wheel, load, Math.max(hardest, Math.min(asked, -brake)), patch, wheels);
         }
+    }
+
+    /** Takes up a wheel that rolls, and how much more than {@code held} along itself it could hold. */
+    private static void rolls(int wheel, double load, double held, ContactPatch patch, WheelForces wheels) {
+        wheels.longitudinal[wheel] = patch.longitudinal();
+        wheels.lockMargin[wheel] = patch.limit() + held + IDLE_FORCE;
+        shared(wheel, load, patch, wheels);
+    }
+
+    private static void shared(int wheel, double load, ContactPatch patch, WheelForces wheels) {
+        wheels.load[wheel] = load;
         wheels.lateral[wheel] = -patch.lateral();
         wheels.peakX[wheel] = patch.peakX();
         wheels.peakY[wheel] = patch.peakY();

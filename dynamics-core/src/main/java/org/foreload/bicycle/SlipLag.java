@@ -16,8 +16,8 @@ import org.foreload.vehicle.Car;
  *   dw/dt = −(v/σ) w − d(tan α)/dt
  * </pre>
  *
- * <p>Both say the same, but y hangs on the quick relaxation and the speeds across alike, whereas w decays by itself at
- * v/σ and is driven by little: an integrator that treats the decay exactly takes steps many times as long.
+ * <p>Both say the same, but y depends on the quick relaxation and the speeds across alike, whereas w decays by itself
+ * at v/σ and is driven by little: an integrator that treats the decay exactly takes steps many times as long.
  *
  * <p>A tyre without relaxation has no lag; its entry is left as it is.
  */
@@ -57,13 +57,17 @@ public final class SlipLag {
             x[at + FRONT_SLIP] += sign * frontSlip(x, at, Math.sin(steer), Math.cos(steer));
         }
         if (rearLength > 0) {
-            x[at + REAR_SLIP] += sign * (x[at + VY] - toRear * x[at + YAW_RATE]) / x[at + VX];
+            x[at + REAR_SLIP] += sign * rearSlip(x, at);
         }
     }
 
     private double frontSlip(double[] x, int at, double sin, double cos) {
         double across = x[at + VY] + toFront * x[at + YAW_RATE];
         return (across * cos - x[at + VX] * sin) / (x[at + VX] * cos + across * sin);
+    }
+
+    private double rearSlip(double[] x, int at) {
+        return (x[at + VY] - toRear * x[at + YAW_RATE]) / x[at + VX];
     }
 
     /**
@@ -76,18 +80,35 @@ public final class SlipLag {
      * @param rate rates of all entries, per second or per metre
      */
     public void rates(double[] x, int at, double steer, double steerRate, double[] rate) {
+        double front = frontSlip(x, at, Math.sin(steer), Math.cos(steer));
+        rates(x, at, front, rearSlip(x, at), steerRate, rate);
+    }
+
+    /**
+     * The same from a buffer that {@link BicycleModel#ratesFromLag} has just filled for this state: it knows the slips.
+     *
+     * @param x state, of which neither slips nor lags are read
+     * @param at index of the first entry in {@code x} and {@code rate}
+     * @param wheels filled for this state
+     * @param steerRate rate of the angle of the front wheels, in the unit of {@code rate}
+     * @param rate rates of all entries, per second or per metre
+     */
+    public void rates(double[] x, int at, WheelForces wheels, double steerRate, double[] rate) {
+        rates(x, at, wheels.frontSlip, wheels.rearSlip, steerRate, rate);
+    }
+
+    private void rates(double[] x, int at, double front, double rear, double steerRate, double[] rate) {
         double vx = x[at + VX];
+        double vxRate = rate[at + VX];
         if (frontLength > 0) {
-            double slip = frontSlip(x, at, Math.sin(steer), Math.cos(steer));
             double across = x[at + VY] + toFront * x[at + YAW_RATE];
             double acrossRate = rate[at + VY] + toFront * rate[at + YAW_RATE];
-            double turn = (acrossRate * vx - across * rate[at + VX]) / (vx * vx + across * across) - steerRate;
-            rate[at + FRONT_SLIP] -= (1 + slip * slip) * turn;
+            double turn = (acrossRate * vx - across * vxRate) / (vx * vx + across * across) - steerRate;
+            rate[at + FRONT_SLIP] -= (1 + front * front) * turn;
         }
         if (rearLength > 0) {
-            double across = x[at + VY] - toRear * x[at + YAW_RATE];
             double acrossRate = rate[at + VY] - toRear * rate[at + YAW_RATE];
-            rate[at + REAR_SLIP] -= (acrossRate * vx - across * rate[at + VX]) / (vx * vx);
+            rate[at + REAR_SLIP] -= (acrossRate - rear * vxRate) / vx;
         }
     }
 

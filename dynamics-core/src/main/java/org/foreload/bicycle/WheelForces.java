@@ -15,9 +15,14 @@ public final class WheelForces {
     final double[] peakX = new double[4];
     final double[] peakY = new double[4];
     final ContactPatch patch = new ContactPatch();
+    final ContactPatch otherPatch = new ContactPatch();
     final Agreement pitch = new Agreement();
     final Agreement roll = new Agreement();
     final Inputs inputs = new Inputs();
+    double frontSlip;
+    double rearSlip;
+    double frontFelt;
+    double rearFelt;
     double accelerationX;
     double accelerationY;
     double pitchTarget;
@@ -74,6 +79,16 @@ public final class WheelForces {
     /** Force across the rear wheels, N, positive to the left. */
     public double rearLateral() {
         return lateral[2] + lateral[3];
+    }
+
+    /** Lateral slip that the front tyres feel, tangent of the slip angle. */
+    public double frontSlip() {
+        return frontFelt;
+    }
+
+    /** Lateral slip that the rear tyres feel, tangent of the slip angle. */
+    public double rearSlip() {
+        return rearFelt;
     }
 
     /** Acceleration of the CG along the car's x axis, m/s². */

@@ -19,7 +19,7 @@ public sealed interface Pedal permits Pedal.ForceSensing, Pedal.TravelSensing {
      * Deceleration that the brake is asked for, m/s².
      *
      * @param footForce N
-     * @param slip how far the foot is off the place where that force would hold it, m: what a spring tells of a leg
+     * @param slip how far the foot is off the place where that force would hold it, m: what a spring shows of a leg
      *     that is not steady in place
      */
     double deceleration(double footForce, double slip);
@@ -31,7 +31,7 @@ public sealed interface Pedal permits Pedal.ForceSensing, Pedal.TravelSensing {
      * A pedal that measures force: a load cell, or a hydraulic line with little travel.
      *
      * @param forcePerDeceleration N per m/s²
-     * @param resolution smallest step of force that is told apart, N; zero for none
+     * @param resolution smallest step of force that it resolves, N; zero for none
      * @param buildUpLag s
      */
     record ForceSensing(double forcePerDeceleration, double resolution, double buildUpLag) implements Pedal {
@@ -65,7 +65,7 @@ public sealed interface Pedal permits Pedal.ForceSensing, Pedal.TravelSensing {
      * @param stiffness c, N/m, at the start of the travel
      * @param hardening e, N/m³, zero or above
      * @param decelerationPerTravel m/s² per m
-     * @param resolution smallest step of travel that is told apart, m; zero for none
+     * @param resolution smallest step of travel that it resolves, m; zero for none
      * @param buildUpLag s
      */
     record TravelSensing(

@@ -8,7 +8,7 @@
  * before the peak is reached.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.braking.BrakePlan}; {@link org.foreload.braking.ReleaseShapes} with
- * linear, progressive, late, circle, smooth, two-stage and abrupt; {@link org.foreload.braking.TabulatedRelease} for
+ * linear, progressive, held, circle, smooth, two-stage and abrupt; {@link org.foreload.braking.TabulatedRelease} for
  * any other shape. {@link org.foreload.braking.PedalDisturbance} is what foot and pedal make of a plan over time: a
  * hesitation, a ripple, or a {@link org.foreload.braking.FootError} felt through a {@link org.foreload.braking.Pedal}
  * that senses force or travel. A plan is a wish: what the tyres and the brakes make of it is not here.

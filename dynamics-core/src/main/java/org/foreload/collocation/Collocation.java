@@ -2,7 +2,7 @@ package org.foreload.collocation;
 
 /**
  * Radau's points in an interval from 0 to 1, the last of them its end: a polynomial through the start and all points
- * meets the equations at the points. Of order 2s − 1, and what is stiff dies down in it. Source: E. Hairer, G. Wanner,
+ * meets the equations at the points. Of order 2s − 1, and stiff parts decay in it. Source: E. Hairer, G. Wanner,
  * Solving Ordinary Differential Equations II, ch. IV.5 (from memory).
  */
 final class Collocation {

@@ -119,7 +119,7 @@ final class InteriorPoint {
     /**
      * Searches until the residual is below the tolerance, no step makes progress, or the steps are used up.
      *
-     * @param watcher is told the number of each step and the residual before it
+     * @param watcher gets the number of each step and the residual before it
      */
     OptimalControl.Ending solve(double tolerance, int mostIterations, Progress watcher) {
         double barrier = FIRST_BARRIER;

@@ -39,7 +39,7 @@ public final class OptimalControl {
      * @param guess unknowns at all points, one after the other
      * @param tolerance greatest residual that counts as converged
      * @param mostSteps steps after which the search gives up
-     * @param watcher is told of each step
+     * @param watcher follows each step
      */
     public static Ending solve(
             StageEquations equations,

@@ -1,6 +1,6 @@
 package org.foreload.collocation;
 
-/** Who is told of each step of the search; what it throws ends the search. */
+/** Who follows each step of the search; what it throws ends the search. */
 @FunctionalInterface
 public interface Progress {
 

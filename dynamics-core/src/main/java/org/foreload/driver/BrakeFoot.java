@@ -2,6 +2,7 @@ package org.foreload.driver;
 
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Elementary;
 
 /**
  * The driver's left foot: the brake that the plan asks for, and how the foot departs from it. What it remembers is two
@@ -66,7 +67,7 @@ public final class BrakeFoot {
     }
 
     /**
-     * Brake that the foot asks for as told, m/s²: the plan, faded out where the driver has become too slow.
+     * Brake that the foot asks for as planned, m/s²: the plan, faded out where the driver has become too slow.
      *
      * @param planned m/s²
      * @param speed m/s
@@ -92,10 +93,10 @@ public final class BrakeFoot {
         double asked = reaction.asked(excess);
         double changed = planned;
         if (asked > 0) {
-            changed += reaction.most() * Math.tanh(asked / reaction.most()) * room(wheels) * stillFast(speed);
+            changed += reaction.most() * Elementary.tanh(asked / reaction.most()) * room(wheels) * stillFast(speed);
         } else if (planned > 0) {
             double least = reaction.least() * planned;
-            changed += least > 0 ? least * Math.tanh(asked / least) : 0;
+            changed += least > 0 ? least * Elementary.tanh(asked / least) : 0;
         }
         return changed * (1 - Math.min(1, Math.max(0, eased))) * fading(speed);
     }

@@ -20,7 +20,7 @@ public record DriverSettings(Hands hands, RightFoot rightFoot, LeftFoot leftFoot
     }
 
     /**
-     * A practised driver who brakes as told. Invented for want of a source; the lags are of the size of human and
+     * A practised driver who brakes as planned. Invented for want of a source; the lags are of the size of human and
      * mechanical lags.
      */
     public static DriverSettings practised() {

@@ -24,13 +24,17 @@ final class Feedforward {
     private final double yawInertia;
     private final double toFront;
     private final double toRear;
-    private final double wheelbase;
+    private final double perWheelbase;
     private final double relaxation;
     private final InverseTyre rear;
 
+    private final Path.Place place = new Path.Place();
+
+    private double rearStiffness;
     private double frontForce;
     private double rearForce;
-    private double frontForceLater;
+    private double then;
+    private double later;
     private double yawRate;
     private double sideslip;
 
@@ -41,7 +45,7 @@ final class Feedforward {
         this.yawInertia = car.chassis().yawInertia();
         this.toFront = car.chassis().cgToFrontAxle();
         this.toRear = car.chassis().cgToRearAxle();
-        this.wheelbase = car.chassis().wheelbase();
+        this.perWheelbase = 1 / car.chassis().wheelbase();
         this.relaxation = car.frontTyre().relaxationLength();
         this.rear = rear;
     }
@@ -55,22 +59,38 @@ final class Feedforward {
         double preview = hands.lag() * speed + relaxation;
         double window = hands.curvatureWindow() * speed;
         double ahead = view.station + preview;
-        double curvature = (path.heading(ahead + window) - path.heading(ahead - window)) / (2 * window);
-        double gradient = (path.curvature(ahead + window) - path.curvature(ahead - window)) / (2 * window);
-        double then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
+        path.at(ahead - window, place);
+        double headingBefore = place.heading();
+        double curvatureBefore = place.curvature();
+        path.at(ahead + window, place);
+        double perMetre = 0.5 / window;
+        double curvature = (place.heading() - headingBefore) * perMetre;
+        double gradient = (place.curvature() - curvatureBefore) * perMetre;
+        then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
         double turning = then * then * curvature;
-        double across = mass * RoadPlane.lateral(turning, path.grade(ahead), path.banking(ahead));
+        path.at(ahead, place);
+        double across = mass * lateral(turning);
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
-        frontForce = (toRear * across + yaw) / wheelbase;
-        rearForce = (toFront * across - yaw) / wheelbase;
+        frontForce = (toRear * across + yaw) * perWheelbase;
+        rearForce = (toFront * across - yaw) * perWheelbase;
         double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
-        double sliding = toRear * then * gradient - toFront / wheelbase * mass * perSecond / rear.stiffness(wheels);
+        rearStiffness = rear.stiffness(wheels);
+        double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
         yawRate = then * curvature - sliding;
-        double later = view.station + RIGHT_FOOT_LOOKS * speed;
-        double laterAcross =
-                mass * RoadPlane.lateral(then * then * path.curvature(later), path.grade(later), path.banking(later));
-        frontForceLater = toRear * laterAcross / wheelbase;
+        later = view.station + RIGHT_FOOT_LOOKS * speed;
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
+    }
+
+    /** Lateral specific force at the place, m/s²: on the flat, the acceleration itself. */
+    private double lateral(double acceleration) {
+        return place.grade() == 0 && place.banking() == 0
+                ? acceleration
+                : RoadPlane.lateral(acceleration, place.grade(), place.banking());
+    }
+
+    /** Cornering stiffness of the rear axle as the driver felt it in the last {@link #look}, N/rad. */
+    double rearStiffness() {
+        return rearStiffness;
     }
 
     /** Lateral force that the line asks of the front axle, N, positive to the left. */
@@ -80,7 +100,8 @@ final class Feedforward {
 
     /** Lateral force that the line will soon ask of the front axle at the speed as it is, N, positive to the left. */
     double frontForceLater() {
-        return frontForceLater;
+        path.at(later, place);
+        return toRear * mass * lateral(then * then * place.curvature()) * perWheelbase;
     }
 
     /** How far ahead the right foot looks, s: about the time in which a speed that is too high can be coasted off. */

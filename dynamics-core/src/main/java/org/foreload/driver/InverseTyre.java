@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Elementary;
 import org.foreload.tyre.Tyre;
 
 /**
@@ -49,6 +50,9 @@ final class InverseTyre {
         if (!(most > 0)) {
             return 0;
         }
+        if (wheels.longitudinal(wheel) == 0) {
+            return 1;
+        }
         double used = wheels.longitudinal(wheel) / most;
         return Math.sqrt(Math.max(0, 1 - used * used));
     }
@@ -63,11 +67,16 @@ final class InverseTyre {
      * that of a wheel: force to the left, slip angle below zero.
      */
     double slipAngle(double force) {
+        return peak > 0 ? -Elementary.atan(slipAgainst(force)) : 0;
+    }
+
+    /** Tangent of that angle, with the sign of the force: of a slip to the other side. */
+    double slipAgainst(double force) {
         if (!(peak > 0)) {
             return 0;
         }
         double fraction = Math.min(Math.abs(force) / (share * peak), mostUse);
-        return -Math.copySign(Math.atan(slip(fraction)), force);
+        return Math.copySign(slip(fraction), force);
     }
 
     /**

@@ -21,7 +21,7 @@ public record LeftFoot(double lag, double slowestBraking, Reaction reaction) {
         Objects.requireNonNull(reaction);
     }
 
-    /** A practised driver who brakes as told. Invented for want of a source. */
+    /** A practised driver who brakes as planned. Invented for want of a source. */
     public static LeftFoot practised() {
         return new LeftFoot(0.04, 0, Reaction.NONE);
     }

@@ -1,13 +1,14 @@
 package org.foreload.driver;
 
 import org.foreload.conventions.Checks;
+import org.foreload.conventions.Elementary;
 
 /**
  * How a left foot answers what happens on the way. It eases a wheel that has stopped until it turns again, and comes
  * back on only as far as no wheel is about to stop; it keeps more brake on when the car is faster than the plan led to
  * expect, and comes off a little when it is slower.
  *
- * @param delay from what happens to the answer of the foot, s; zero for a foot that carries out its plan as told
+ * @param delay from what happens to the answer of the foot, s; zero for a foot that carries out its plan unchanged
  * @param takeBack time after the delay, s, within which a stopped wheel must turn again: one that stands longer than
  *     both together counts as locked up
  * @param easing time constant with which the brake comes off a stopped wheel, s
@@ -27,7 +28,7 @@ public record Reaction(
         double most,
         double least) {
 
-    /** A foot that carries out its plan as told, whatever comes of it. */
+    /** A foot that carries out its plan unchanged, whatever comes of it. */
     public static final Reaction NONE = new Reaction(0, 0, 0, 0, 0, 0, 0, 0);
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
@@ -62,6 +63,6 @@ public record Reaction(
      * yet limited. Differences well below {@link #unnoticed} do next to nothing.
      */
     double asked(double excess) {
-        return gain * (excess - unnoticed * Math.tanh(excess / unnoticed));
+        return gain * (excess - unnoticed * Elementary.tanh(excess / unnoticed));
     }
 }

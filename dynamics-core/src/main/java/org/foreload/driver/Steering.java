@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Elementary;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
@@ -57,13 +58,25 @@ public final class Steering {
         double asked = feedforward.frontForce()
                 + feedback.force(
                         speed,
-                        rear.stiffness(wheels),
+                        feedforward.rearStiffness(),
                         offset + ahead * lean,
-                        speed * (heading + Math.atan2(vy, view.vx)) + ahead * turning,
+                        speed * (heading + direction(vy, view.vx)) + ahead * turning,
                         lean,
                         turning);
-        double course = Math.atan2(vy + toFront * yawRate, view.vx);
-        return course - front.slipAngle(asked);
+        return turned(vy + toFront * yawRate, view.vx, front.slipAgainst(asked));
+    }
+
+    /** Direction of a speed across and one along, rad. */
+    private static double direction(double across, double along) {
+        return along > 0 ? Elementary.atan(across / along) : Math.atan2(across, along);
+    }
+
+    /** That direction and the angle of a slip together, rad: by the tangent of a sum, where that has one branch. */
+    private static double turned(double across, double along, double slip) {
+        double rest = along - across * slip;
+        return along > 0 && rest > 0
+                ? Elementary.atan((across + along * slip) / rest)
+                : Math.atan2(across, along) + Elementary.atan(slip);
     }
 
     /**

@@ -105,35 +105,30 @@ public final class Throttle {
         return most;
     }
 
-    /** Newton steps from the ellipse of a whole axle to that of two unlike wheels; each squares the error. */
-    private static final int STEPS = 4;
-
     /**
-     * Drive force, N, of an axle whose wheels drive alike and keep a lateral force: with X = P_x,min·sin φ, the root of
-     * use·(P_y cos φ + P_y′ √(1 − (k sin φ)²)) = needed.
+     * Drive force, N, of an axle whose wheels drive alike and keep a lateral force n: with X = P_x·sin φ at the weaker
+     * wheel, A = use·P_y there, B of the other wheel, and k the ratio of their P_x, the root of A cos φ + B √(1 − (k
+     * sin φ)²) = n. For p = A cos φ that is (1 − (Bk/A)²)p² − 2np + n² − B²(1 − k²) = 0, of whose roots the one counts
+     * that stays finite where the wheels differ in load alone.
      */
     private double axle(WheelForces wheels, int left, double needed) {
-        int small = wheels.load(left) <= wheels.load(left + 1) ? left : left + 1;
-        int large = 2 * left + 1 - small;
-        double along = wheels.peakX(small);
-        double k = along > 0 ? along / wheels.peakX(large) : 0;
-        double inner = foot.gripUse() * wheels.peakY(small);
-        double outer = foot.gripUse() * wheels.peakY(large);
-        double most = inner + outer;
-        if (!(along > 0) || !(needed < most)) {
+        int weak = wheels.peakX(left) <= wheels.peakX(left + 1) ? left : left + 1;
+        int strong = 2 * left + 1 - weak;
+        double along = wheels.peakX(weak);
+        double inner = foot.gripUse() * wheels.peakY(weak);
+        double outer = foot.gripUse() * wheels.peakY(strong);
+        if (!(along > 0) || !(needed < inner + outer)) {
             return 0;
         }
-        double steepest = Math.asin(foot.gripUse());
-        double phi = Math.acos(needed / most);
-        for (int i = 0; i < STEPS; i++) {
-            phi = Math.min(phi, steepest);
-            double sin = Math.sin(phi);
-            double cos = Math.cos(phi);
-            double kept = Math.sqrt(1 - k * k * sin * sin);
-            double excess = inner * cos + outer * kept - needed;
-            double slope = -inner * sin - outer * k * k * sin * cos / kept;
-            phi -= slope < 0 ? excess / slope : 0;
+        double most = 2 * along * foot.gripUse();
+        double k = along / wheels.peakX(strong);
+        double rest = needed * needed - outer * outer * (1 - k * k);
+        if (!(rest > 0)) {
+            return most;
         }
-        return 2 * along * Math.sin(Math.max(0, Math.min(phi, steepest)));
+        double ratio = outer * k / inner;
+        double root = Math.sqrt(Math.max(0, needed * needed - (1 - ratio * ratio) * rest));
+        double cos = Math.min(1, rest / ((needed + root) * inner));
+        return Math.min(most, 2 * along * Math.sqrt(1 - cos * cos));
     }
 }

@@ -13,22 +13,25 @@ import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 import static org.foreload.entry.EntryState.YAW_RATE;
 
-import java.util.Arrays;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.Inputs;
+import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Elementary;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
+import org.foreload.driver.Reaction;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Path;
 
 /**
- * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt.
- * What switches at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
+ * The car, its driver and the line as one set of equations over station: every rate per second is divided by ds/dt. In
+ * place of the slip that the tyres feel the state holds its lag behind the true one, see {@link SlipLag}. What switches
+ * at a station (path kinks, brake and release points) switches here between pieces, never inside a step.
  */
 final class EntryEquations {
 
@@ -45,13 +48,19 @@ final class EntryEquations {
     private final Steering steering;
     private final Throttle throttle;
     private final BrakeFoot brake;
-    private final DriverSettings settings;
+    private final double steerRate;
+    private final double perSteerReach;
+    private final double perLeftLag;
+    private final double perRightLag;
+    private final Reaction reaction;
     private final BrakePlan plan;
     private final double mass;
+    private final double perMass;
     private final int size;
-    private final WheelForces wheels = new WheelForces();
+    private final SlipLag lag;
     private final DriverView view = new DriverView();
     private final Inputs inputs = new Inputs();
+    private final Path.Place place = new Path.Place();
     private final double[] perSecond;
 
     private Foot foot = Foot.FLAT_OUT;
@@ -61,9 +70,6 @@ final class EntryEquations {
     private double pieceEnd;
     private double timeOfBrake = Double.POSITIVE_INFINITY;
     private long evaluations;
-    private double lastStation = Double.NaN;
-    private final double[] lastState;
-    private double lastProgress;
 
     EntryEquations(
             BicycleModel model,
@@ -78,12 +84,17 @@ final class EntryEquations {
         this.steering = steering;
         this.throttle = throttle;
         this.brake = brake;
-        this.settings = settings;
+        this.steerRate = settings.hands().rate();
+        this.perSteerReach = 1 / (settings.hands().lag() * steerRate);
+        this.perLeftLag = 1 / settings.leftFoot().lag();
+        this.perRightLag = 1 / settings.rightFoot().lag();
+        this.reaction = settings.leftFoot().reaction();
         this.plan = plan;
         this.mass = model.car().chassis().mass();
+        this.perMass = 1 / mass;
         this.size = brake.reacts() ? EntryState.REACTING_SIZE : EntryState.SIZE;
         this.perSecond = new double[size];
-        this.lastState = new double[size];
+        this.lag = new SlipLag(model.car());
     }
 
     /** Number of states. */
@@ -95,7 +106,6 @@ final class EntryEquations {
     void enterPiece(double start, double end) {
         pieceStart = start;
         pieceEnd = end;
-        lastStation = Double.NaN;
     }
 
     /** Moves the feet; what the left one needs to remember is the time at which it came down. */
@@ -107,7 +117,6 @@ final class EntryEquations {
             timeOfBrake = time;
         }
         foot = next;
-        lastStation = Double.NaN;
     }
 
     WheelLocks locks() {
@@ -122,7 +131,6 @@ final class EntryEquations {
             lockedSince = time;
         }
         locks = next;
-        lastStation = Double.NaN;
     }
 
     /**
@@ -131,74 +139,72 @@ final class EntryEquations {
      */
     double shortestPeriod() {
         double swing = plan.disturbance().shortestPeriod();
-        return brake.reacts() && locks.any()
-                ? Math.min(swing, 4 * settings.leftFoot().reaction().delay())
-                : swing;
+        return brake.reacts() && locks.any() ? Math.min(swing, 4 * reaction.delay()) : swing;
     }
 
     long evaluations() {
         return evaluations;
     }
 
-    /** Evaluates at a point and leaves the loads and forces in the buffer. */
-    WheelForces wheelsAt(double station, double[] x) {
-        evaluate(station, x);
-        return wheels;
-    }
-
-    /** Fills in the rates per metre of the line. */
-    void perMetre(double station, double[] x, double[] rate) {
-        double progress = evaluate(station, x);
-        for (int i = 0; i < size; i++) {
-            rate[i] = perSecond[i] / progress;
-        }
+    /** Fills in the loads and forces at a point, and nothing else. */
+    void wheelsAt(double station, double[] x, WheelForces wheels) {
+        evaluations++;
+        path.at(inside(station), place);
+        car(x, wheels);
     }
 
     /**
-     * Fills the rates per second and returns ds/dt; asked twice for one point, as several watches do, it computes once.
+     * Fills in the rates per metre of the line, and the loads and forces.
+     *
+     * @param station m
+     * @param x state, with lags
+     * @param wheels receives loads and forces
+     * @param rate receives the rates
      */
-    private double evaluate(double station, double[] x) {
-        if (station == lastStation && Arrays.equals(x, lastState)) {
-            return lastProgress;
-        }
+    void perMetre(double station, double[] x, WheelForces wheels, double[] rate) {
         evaluations++;
-        double s = Math.max(pieceStart, Math.min(pieceEnd, station));
-        double curvature = path.curvature(s);
+        double s = inside(station);
+        path.at(s, place);
+        double curvature = place.curvature();
         double vx = x[VX];
         double vy = x[VY];
-        double yawRate = x[YAW_RATE];
-        double sin = Math.sin(x[HEADING_ERROR]);
-        double cos = Math.cos(x[HEADING_ERROR]);
+        double sin = Elementary.sin(x[HEADING_ERROR]);
+        double cos = Elementary.cos(x[HEADING_ERROR]);
         double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
-
-        inputs.driver(x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE]);
-        inputs.locks(locks);
-        inputs.road(path.grade(s), path.banking(s));
-        model.rates(x, CAR, inputs, wheels, perSecond);
+        car(x, wheels);
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
 
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
         view.motion(x, perSecond, CAR, deceleration);
         double wanted = steering.angle(view, wheels);
-        double rate = settings.hands().rate();
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;
-        perSecond[HEADING_ERROR] = yawRate - curvature * progress;
-        perSecond[STEER] =
-                rate * Math.tanh((wanted - x[STEER]) / (settings.hands().lag() * rate));
-        perSecond[BRAKE] =
-                (brakeDemand(s, x, speed) - x[BRAKE]) / settings.leftFoot().lag();
-        perSecond[DRIVE] =
-                (driveDemand(speed) / mass - x[DRIVE]) / settings.rightFoot().lag();
+        perSecond[HEADING_ERROR] = x[YAW_RATE] - curvature * progress;
+        perSecond[STEER] = steerRate * Elementary.tanh((wanted - x[STEER]) * perSteerReach);
+        perSecond[BRAKE] = (brakeDemand(s, x, speed, wheels) - x[BRAKE]) * perLeftLag;
+        perSecond[DRIVE] = (driveDemand(speed, wheels) * perMass - x[DRIVE]) * perRightLag;
         if (brake.reacts()) {
             perSecond[EASED] = brake.easing(x[EASED], x[TIME] - lockedSince, wheels);
             perSecond[EXCESS] = brake.perceiving(x[EXCESS], s, speed);
         }
-        lastStation = station;
-        System.arraycopy(x, 0, lastState, 0, size);
-        lastProgress = progress;
-        return progress;
+        lag.rates(x, CAR, wheels, perSecond[STEER], perSecond);
+        double secondsPerMetre = 1 / progress;
+        for (int i = 0; i < size; i++) {
+            rate[i] = perSecond[i] * secondsPerMetre;
+        }
+    }
+
+    private double inside(double station) {
+        return Math.max(pieceStart, Math.min(pieceEnd, station));
+    }
+
+    /** The car alone, at the place that has been taken up; leaves its rates per second. */
+    private void car(double[] x, WheelForces wheels) {
+        inputs.driver(x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE]);
+        inputs.locks(locks);
+        inputs.road(place.grade(), place.banking());
+        model.ratesFromLag(x, CAR, inputs, wheels, perSecond);
     }
 
     /**
@@ -207,7 +213,7 @@ final class EntryEquations {
     private static final double LEAST_PROGRESS = 0.1;
 
     /** What the left foot asks of the brake, m/s²: from brake on until the right foot picks up. */
-    private double brakeDemand(double station, double[] x, double speed) {
+    private double brakeDemand(double station, double[] x, double speed, WheelForces wheels) {
         if (foot == Foot.FLAT_OUT || foot == Foot.DRIVING) {
             return 0;
         }
@@ -217,7 +223,7 @@ final class EntryEquations {
                 : brake.asTold(planned, speed);
     }
 
-    private double driveDemand(double speed) {
+    private double driveDemand(double speed, WheelForces wheels) {
         return switch (foot) {
             case FLAT_OUT -> throttle.flatOut(speed, wheels);
             case BRAKING, COASTING -> throttle.closed();

@@ -12,15 +12,15 @@ public record EntryEvent(Kind kind, double station, double time) {
     /** Kinds of events. */
     public enum Kind {
         /** The foot comes down on the brake. */
-        BRAKE_ON("brake on"),
+        BRAKE_ON("brake point"),
         /** Curvature leaves zero. */
         TURN_IN("turn-in"),
         /** The brake starts to come off. */
-        RELEASE_START("release starts"),
+        RELEASE_START("release point"),
         /** The foot is off the brake. */
-        RELEASE_END("release ends"),
+        RELEASE_END("brake off"),
         /** Drive comes again after the brake. */
-        PICK_UP("throttle picked up"),
+        PICK_UP("pick-up"),
         /** A front wheel stops. */
         FRONT_LOCKS("front wheel locks"),
         /** A rear wheel stops. */
@@ -32,7 +32,7 @@ public record EntryEvent(Kind kind, double station, double time) {
         /** The rear axle has no more lateral force to give. */
         REAR_SATURATES("rear axle saturates"),
         /** Speed is lowest. */
-        MINIMUM_SPEED("minimum speed"),
+        MINIMUM_SPEED("slowest point"),
         /** The middle of the tightest part of the line. */
         APEX("apex"),
         /** The CG crosses the edge of the track. */

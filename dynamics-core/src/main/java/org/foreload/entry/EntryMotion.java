@@ -1,23 +1,20 @@
 package org.foreload.entry;
 
 import static org.foreload.entry.EntryState.CAR;
-import static org.foreload.entry.EntryState.STEER;
 import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.SlipLag;
+import org.foreload.bicycle.WheelForces;
 import org.foreload.integrate.Accuracy;
-import org.foreload.integrate.Crossing;
 import org.foreload.integrate.DecayingSystem;
 import org.foreload.integrate.Integration;
-import org.foreload.integrate.Step;
 import org.foreload.integrate.Stop;
 
 /**
- * The equations of an entry in the coordinates that integrate well: the lag of the tyres' slip in place of the slip
- * itself, which decays over the relaxation length and is solved exactly within each step. Whoever watches sees states
- * with slips.
+ * Follows the equations of an entry along the line: the lag of the tyres' slip, which they hold in place of the slip
+ * itself, decays over the relaxation length and is solved exactly within each step.
  */
 final class EntryMotion implements DecayingSystem {
 
@@ -26,6 +23,9 @@ final class EntryMotion implements DecayingSystem {
 
     /** First step of each piece, m: what most steps in a corner come to. */
     private static final double FIRST_STEP = 0.5;
+
+    /** Longest step of all, m. */
+    private static final double LONGEST_STEP = 25;
 
     /** Longest stretch, m, in which a crossing could go unseen: shorter than any pulse of load that matters. */
     private static final double LONGEST_LOOK = 4;
@@ -40,31 +40,29 @@ final class EntryMotion implements DecayingSystem {
     private static final double ESTIMATE = 30;
 
     private final EntryEquations equations;
-    private final SlipLag lag;
     private final double frontRate;
     private final double rearRate;
-    private final double[] tolerances;
-    private final double[] slips;
-    private final double[] seen;
     private final int[] decaying = {CAR + BicycleState.FRONT_SLIP, CAR + BicycleState.REAR_SLIP};
-    private Integration integration;
+    private final WheelForces within = new WheelForces();
+    private final WheelForces joint = new WheelForces();
+    private final Integration integration;
 
     /**
      * @param tolerance relative accuracy asked of each step
      * @param scales size of one unit of each state
+     * @param recorder watches
      */
-    EntryMotion(EntryEquations equations, SlipLag lag, double tolerance, double[] scales) {
+    EntryMotion(EntryEquations equations, SlipLag lag, double tolerance, double[] scales, EntryRecorder recorder) {
         this.equations = equations;
-        this.lag = lag;
         this.frontRate = lag.frontDecay(1);
         this.rearRate = lag.rearDecay(1);
-        int size = equations.size();
-        tolerances = new double[size];
-        for (int i = 0; i < size; i++) {
+        double[] tolerances = new double[equations.size()];
+        for (int i = 0; i < tolerances.length; i++) {
             tolerances[i] = ESTIMATE * tolerance * scales[i];
         }
-        slips = new double[size];
-        seen = new double[size];
+        Accuracy accuracy =
+                new Accuracy(tolerances, FIRST_STEP, LONGEST_STEP, LONGEST_LOOK, LOCATION_ACCURACY, MOST_EVALUATIONS);
+        integration = new Integration(this, accuracy, step -> recorder.step(step, joint), recorder.crossings(joint));
     }
 
     @Override
@@ -86,10 +84,12 @@ final class EntryMotion implements DecayingSystem {
 
     @Override
     public void rates(double station, double[] y, double[] rate) {
-        System.arraycopy(y, 0, slips, 0, slips.length);
-        lag.toSlip(slips, CAR, slips[STEER]);
-        equations.perMetre(station, slips, rate);
-        lag.rates(slips, CAR, slips[STEER], rate[STEER], rate);
+        equations.perMetre(station, y, within, rate);
+    }
+
+    @Override
+    public void ratesAtJoint(double station, double[] y, double[] rate) {
+        equations.perMetre(station, y, joint, rate);
     }
 
     /**
@@ -97,19 +97,14 @@ final class EntryMotion implements DecayingSystem {
      *
      * @param from station, m
      * @param to station, m
-     * @param state with slips; receives where it ends
+     * @param state receives where it ends
      * @param longest longest step, m
-     * @param recorder watches
      * @return the station reached, m
      * @throws IllegalStateException if the motion cannot be followed with any reasonable amount of work
      */
-    double advance(double from, double to, double[] state, double longest, EntryRecorder recorder) {
-        Accuracy accuracy = new Accuracy(
-                tolerances, Math.min(FIRST_STEP, longest), longest, LONGEST_LOOK, LOCATION_ACCURACY, MOST_EVALUATIONS);
-        integration = new Integration(this, accuracy, step -> watched(step, recorder), recorder.crossings(this));
-        System.arraycopy(state, 0, slips, 0, slips.length);
-        lag.toLag(slips, CAR, slips[STEER]);
-        integration.begin(from, slips.clone());
+    double advance(double from, double to, double[] state, double longest) {
+        integration.begin(from, state);
+        integration.limit(Math.min(longest, LONGEST_STEP));
         Stop stop = integration.advance(to);
         if (stop == Stop.EXHAUSTED || stop == Stop.STUCK) {
             throw new IllegalStateException(String.format(
@@ -118,26 +113,7 @@ final class EntryMotion implements DecayingSystem {
                     integration.at()));
         }
         integration.state(state);
-        lag.toSlip(state, CAR, state[STEER]);
         return integration.at();
-    }
-
-    private void watched(Step step, EntryRecorder recorder) {
-        recorder.step(step.start(), step.end(), station -> {
-            step.state(station, seen);
-            lag.toSlip(seen, CAR, seen[STEER]);
-            return seen;
-        });
-    }
-
-    /** A crossing of a value that hangs on a state with slips. */
-    Crossing crossing(Crossing ofSlips) {
-        double[] own = new double[equations.size()];
-        return (station, y) -> {
-            System.arraycopy(y, 0, own, 0, own.length);
-            lag.toSlip(own, CAR, own[STEER]);
-            return ofSlips.value(station, own);
-        };
     }
 
     /** Speed of a state, m/s. */

@@ -9,15 +9,14 @@ import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 import static org.foreload.entry.EntryState.YAW_RATE;
 
-import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.trace.Trace;
 
 /** Collects the rows of a run. */
 final class EntryProfile {
 
-    private final EntrySimulator simulator;
     private final EntryEquations equations;
+    private final WheelForces wheels = new WheelForces();
     private final Trace.Builder rows = new Trace.Builder()
             .column("s_m", "m")
             .column("time_s", "s")
@@ -43,8 +42,7 @@ final class EntryProfile {
             .column("locked_wheels", "");
     private double lastStation = Double.NEGATIVE_INFINITY;
 
-    EntryProfile(EntrySimulator simulator, EntryEquations equations) {
-        this.simulator = simulator;
+    EntryProfile(EntryEquations equations) {
         this.equations = equations;
     }
 
@@ -54,7 +52,7 @@ final class EntryProfile {
             return;
         }
         lastStation = station;
-        WheelForces wheels = equations.wheelsAt(station, state);
+        equations.wheelsAt(station, state, wheels);
         double speed = Math.hypot(state[VX], state[VY]);
         double sin = state[VY] / speed;
         double cos = state[VX] / speed;
@@ -78,19 +76,9 @@ final class EntryProfile {
                 Math.toDegrees(state[STEER]),
                 wheels.accelerationY() * cos - wheels.accelerationX() * sin,
                 state[YAW_RATE],
-                relaxed(state, true),
-                relaxed(state, false),
+                wheels.frontSlip(),
+                wheels.rearSlip(),
                 equations.locks().mask());
-    }
-
-    /** Lateral slip that an axle's tyres feel, tangent of the slip angle. */
-    private double relaxed(double[] state, boolean front) {
-        var car = simulator.car();
-        if ((front ? car.frontTyre() : car.rearTyre()).relaxationLength() > 0) {
-            return state[EntryState.CAR + (front ? BicycleState.FRONT_SLIP : BicycleState.REAR_SLIP)];
-        }
-        double arm = front ? car.chassis().cgToFrontAxle() : -car.chassis().cgToRearAxle();
-        return Math.tan(Math.atan2(state[VY] + arm * state[YAW_RATE], state[VX]) - (front ? state[STEER] : 0));
     }
 
     Trace trace() {

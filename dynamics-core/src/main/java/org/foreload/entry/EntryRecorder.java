@@ -4,27 +4,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import org.foreload.bicycle.WheelForces;
-import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.integrate.Crossing;
-import org.foreload.load.Wheel;
-import org.foreload.vehicle.Car;
+import org.foreload.integrate.Step;
 
 /** Watches one run: events, wheel locks, extremes, rows of the profile, and how it ends. */
 final class EntryRecorder {
 
     /**
-     * Time, s, for which a wheel may stand still in one go before an entry driven as told counts as locked up: a chirp,
-     * not a slide. A reacting foot has its delay and what it needs to take the lock back.
+     * Time, s, for which a wheel may stand still in one go before an entry driven as planned counts as locked up: a
+     * chirp, not a slide. A reacting foot has its delay and what it needs to take the lock back.
      */
     private static final double LOCK_TOLERANCE = 0.1;
-
-    /** Changes between rolling and stopped after which a run is given up as locked up. */
-    private static final int MOST_LOCK_CHANGES = 200;
 
     /** Use of an axle's friction at which it counts as saturated. */
     private static final double SATURATED = 0.98;
@@ -35,14 +29,13 @@ final class EntryRecorder {
     private final EntryProfile profile;
     private final Fullness fullness;
     private final List<EntryEvent> events = new ArrayList<>();
+    private final WheelLockWatch locks;
+    private final WheelForces looked = new WheelForces();
+    private final double[] seen;
 
     private Outcome ending;
     private Kind endingKind;
     private double farthestOffset;
-    private double longestLock;
-    private double lockReserve = Double.POSITIVE_INFINITY;
-    private final double[] stoppedSince = {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
-    private int lockChanges;
     private boolean driven;
     private double frontUse;
     private double rearUse;
@@ -58,7 +51,9 @@ final class EntryRecorder {
         this.plan = plan;
         this.equations = equations;
         this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint(), simulator.apex());
-        this.profile = keep ? new EntryProfile(simulator, equations) : null;
+        this.locks = new WheelLockWatch(simulator.car(), equations, events);
+        this.seen = new double[equations.size()];
+        this.profile = keep ? new EntryProfile(equations) : null;
     }
 
     boolean running() {
@@ -97,116 +92,103 @@ final class EntryRecorder {
     }
 
     private static double speed(double[] state) {
-        return Math.hypot(state[EntryState.VX], state[EntryState.VY]);
+        return EntryMotion.speed(state);
     }
 
-    /** What ends a stretch of the run: the edges, a spin, a stop, and a wheel that stops or turns again. */
-    Crossing[] crossings(EntryMotion motion) {
+    /**
+     * What ends a stretch of the run: the edges, a spin, a stop, and a wheel that stops or turns again.
+     *
+     * @param joint holds loads and forces at the last joint between steps
+     */
+    Crossing[] crossings(WheelForces joint) {
         Crossing edges = (station, x) -> Math.min(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
         Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
         Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
         return simulator.car().antiLock()
                 ? new Crossing[] {edges, spin, stopped}
-                : new Crossing[] {edges, spin, stopped, motion.crossing(this::lockMargin)};
+                : new Crossing[] {edges, spin, stopped, locks.crossing(joint)};
     }
-
-    private double lockMargin(double station, double[] state) {
-        if (!equations.locks().any() && !(state[EntryState.BRAKE] > NO_BRAKE)) {
-            return 1;
-        }
-        WheelForces wheels = equations.wheelsAt(station, state);
-        double least = Double.POSITIVE_INFINITY;
-        for (int wheel = 0; wheel < 4; wheel++) {
-            least = Math.min(least, wheels.lockMargin(wheel));
-        }
-        return least;
-    }
-
-    /** Brake force over mass, m/s², that stops no wheel on any road worth braking on. */
-    private static final double NO_BRAKE = 1e-3;
-
-    /** Takes in how much more brake each wheel could take; with anti-lock brakes no wheel stops, whatever is asked. */
-    private void noteReserve(WheelForces wheels, double brake) {
-        Car car = simulator.car();
-        if (car.antiLock()) {
-            return;
-        }
-        for (int wheel = 0; wheel < 4; wheel++) {
-            double share = Wheel.at(wheel).front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
-            double force = car.chassis().mass() * brake * share / 2;
-            if (force > LEAST_BRAKE_FORCE) {
-                lockReserve = Math.min(lockReserve, Math.max(0, wheels.lockMargin(wheel) / force));
-            }
-        }
-    }
-
-    /** Brake force at a wheel, N, below which its reserve is not asked for: even a wheel in the air is hard to feel. */
-    private static final double LEAST_BRAKE_FORCE = 50;
 
     /**
      * Takes in a step of the run.
      *
-     * @param at the state at a station of the step; the next call overwrites it
+     * @param wheels loads and forces at its end
      */
-    void step(double from, double to, DoubleFunction<double[]> at) {
-        track((from + to) / 2, at.apply((from + to) / 2));
-        slowest(from, to, at);
+    void step(Step step, WheelForces wheels) {
+        double from = step.start();
+        double to = step.end();
+        double middle = (from + to) / 2;
+        track(middle, step.value(EntryState.OFFSET, middle), speed(step, middle), step.value(EntryState.TIME, middle));
+        slowest(step);
         if (profile != null) {
             double sampling = simulator.settings().sampling();
             for (double s = sampling * (Math.floor(from / sampling) + 1); s < to; s += sampling) {
-                profile.row(s, at.apply(s));
+                step.state(s, seen);
+                profile.row(s, seen);
             }
         }
-        double[] end = at.apply(to);
-        track(to, end);
-        pickedUp(to, end);
-        WheelForces wheels = equations.wheelsAt(to, end);
+        step.state(to, seen);
+        track(to, seen);
+        pickedUp(to, seen);
         fullness.wheels(to, wheels, minimumSpeedAt > from);
-        noteReserve(wheels, end[EntryState.BRAKE]);
+        locks.brakes(wheels, seen[EntryState.BRAKE]);
         if (profile != null) {
-            frontUse = saturated(Kind.FRONT_SATURATES, 0, frontUse, from, to, at);
-            rearUse = saturated(Kind.REAR_SATURATES, 2, rearUse, from, to, at);
+            frontUse = saturated(Kind.FRONT_SATURATES, 0, frontUse, step, wheels);
+            rearUse = saturated(Kind.REAR_SATURATES, 2, rearUse, step, wheels);
         }
     }
 
+    private static double speed(Step step, double station) {
+        double vx = step.value(EntryState.VX, station);
+        double vy = step.value(EntryState.VY, station);
+        return Math.sqrt(vx * vx + vy * vy);
+    }
+
     /** Looks for a lowest speed inside a step: where it falls at the beginning and rises at the end. */
-    private void slowest(double from, double to, DoubleFunction<double[]> at) {
-        double low = from;
-        double high = to;
-        double near = NEAR * (to - from);
-        if (!(speed(at.apply(from + near)) < speed(at.apply(from)))
-                || !(speed(at.apply(to - near)) < speed(at.apply(to)))) {
+    private void slowest(Step step) {
+        double low = step.start();
+        double high = step.end();
+        double near = NEAR * (high - low);
+        if (!falls(step) || !(speed(step, high - near) < speed(step, high))) {
             return;
         }
         while (high - low > PLACE_ACCURACY) {
             double middle = (low + high) / 2;
-            boolean falling =
-                    speed(at.apply(middle + PLACE_ACCURACY / 4)) < speed(at.apply(middle - PLACE_ACCURACY / 4));
+            boolean falling = speed(step, middle + PLACE_ACCURACY / 4) < speed(step, middle - PLACE_ACCURACY / 4);
             low = falling ? middle : low;
             high = falling ? high : middle;
         }
-        minimum(low, at.apply(low));
+        minimum(low, speed(step, low), step.value(EntryState.TIME, low));
     }
 
-    /** Part of a step over which the slope of speed at its ends is read. */
+    /** Whether the speed falls where a step begins. */
+    private static boolean falls(Step step) {
+        return step.valueAtStart(EntryState.VX) * step.rateAtStart(EntryState.VX)
+                        + step.valueAtStart(EntryState.VY) * step.rateAtStart(EntryState.VY)
+                < 0;
+    }
+
+    /** Part of a step over which the slope of speed at its end is read. */
     private static final double NEAR = 1e-3;
 
     /** How closely places within a step are found, m. */
     private static final double PLACE_ACCURACY = 1e-3;
 
     /** Notes where an axle's use rises to saturation within a step, and returns its use at the end. */
-    private double saturated(Kind kind, int left, double before, double from, double to, DoubleFunction<double[]> at) {
-        double after = Fullness.use(equations.wheelsAt(to, at.apply(to)), left);
+    private double saturated(Kind kind, int left, double before, Step step, WheelForces wheels) {
+        double after = Fullness.use(wheels, left);
         if (before < SATURATED && after >= SATURATED) {
-            double low = from;
-            double high = to;
+            double low = step.start();
+            double high = step.end();
             while (high - low > PLACE_ACCURACY) {
                 double middle = (low + high) / 2;
-                boolean full = Fullness.use(equations.wheelsAt(middle, at.apply(middle)), left) >= SATURATED;
+                step.state(middle, seen);
+                equations.wheelsAt(middle, seen, looked);
+                boolean full = Fullness.use(looked, left) >= SATURATED;
                 low = full ? low : middle;
                 high = full ? middle : high;
             }
-            events.add(new EntryEvent(kind, high, at.apply(high)[EntryState.TIME]));
+            events.add(new EntryEvent(kind, high, step.value(EntryState.TIME, high)));
         }
         return after;
     }
@@ -223,22 +205,24 @@ final class EntryRecorder {
     private static final double LEAST_DRIVE = 0.2;
 
     private void track(double station, double[] state) {
-        farthestOffset = Math.max(farthestOffset, Math.abs(state[EntryState.OFFSET]));
-        fullness.across(station, state[EntryState.OFFSET]);
-        double speed = speed(state);
+        track(station, state[EntryState.OFFSET], speed(state), state[EntryState.TIME]);
+    }
+
+    private void track(double station, double offset, double speed, double time) {
+        farthestOffset = Math.max(farthestOffset, Math.abs(offset));
+        fullness.across(station, offset);
         if (station <= plan.brakePoint()) {
             topSpeed = Math.max(topSpeed, speed);
         } else {
-            minimum(station, state);
+            minimum(station, speed, time);
         }
     }
 
-    private void minimum(double station, double[] state) {
-        double speed = speed(state);
+    private void minimum(double station, double speed, double time) {
         if (station > plan.brakePoint() && speed < minimumSpeed) {
             minimumSpeed = speed;
             minimumSpeedAt = station;
-            minimumSpeedTime = state[EntryState.TIME];
+            minimumSpeedTime = time;
         }
     }
 
@@ -252,7 +236,7 @@ final class EntryRecorder {
         } else if (Math.min(simulator.leftMargin(station, state), simulator.rightMargin(station, state)) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         } else {
-            changeLock(station, state);
+            locks.change(station, state).ifPresent(kind -> end(Outcome.LOCKED_UP, kind, station, state));
         }
     }
 
@@ -260,72 +244,6 @@ final class EntryRecorder {
         ending = outcome;
         endingKind = kind;
         events.add(new EntryEvent(kind, station, state[EntryState.TIME]));
-    }
-
-    /**
-     * Changes the wheel that is farthest over, and with it every other that must change at the same point: on a
-     * straight both wheels of an axle stop at once, and an event that is over already would never be seen again. Who
-     * changes is settled before any does, since a rigid body moves load as soon as one has stopped; then whether that
-     * makes others change.
-     */
-    private void changeLock(double station, double[] state) {
-        int changed = 0;
-        int changing = over(equations.wheelsAt(station, state), changed, true);
-        while (changing != 0 && running()) {
-            for (int wheel = 0; wheel < 4 && running(); wheel++) {
-                if ((changing >> wheel & 1) != 0) {
-                    changeLock(wheel, station, state);
-                }
-            }
-            changed |= changing;
-            changing = over(equations.wheelsAt(station, state), changed, false);
-        }
-    }
-
-    /**
-     * Force, N, within which two wheels change together: as little as a brake that stops not even a wheel in the air.
-     */
-    private static final double TOGETHER = 1;
-
-    /**
-     * The wheels that must change among those that have not changed here, one bit each.
-     *
-     * @param farthest whether the one with the lowest margin changes in any case: the event was its own
-     */
-    private static int over(WheelForces wheels, int changed, boolean farthest) {
-        double lowest = Double.POSITIVE_INFINITY;
-        for (int wheel = 0; wheel < 4; wheel++) {
-            lowest = Math.min(lowest, wheels.lockMargin(wheel));
-        }
-        double below = farthest ? Math.max(TOGETHER, Math.nextUp(lowest)) : TOGETHER;
-        int over = 0;
-        for (int wheel = 0; wheel < 4; wheel++) {
-            if ((changed >> wheel & 1) == 0 && wheels.lockMargin(wheel) < below) {
-                over |= 1 << wheel;
-            }
-        }
-        return over;
-    }
-
-    private void changeLock(int changing, double station, double[] state) {
-        double time = state[EntryState.TIME];
-        WheelLocks before = equations.locks();
-        boolean stops = !before.locked(changing);
-        equations.locks(stops ? before.with(changing) : before.without(changing), time);
-        Kind kind = !stops ? Kind.WHEEL_TURNS : Wheel.at(changing).front() ? Kind.FRONT_LOCKS : Kind.REAR_LOCKS;
-        events.add(new EntryEvent(kind, station, time));
-        noteStanding(changing, time);
-        stoppedSince[changing] = stops ? time : Double.NaN;
-        if (++lockChanges > MOST_LOCK_CHANGES) {
-            end(Outcome.LOCKED_UP, kind, station, state);
-        }
-    }
-
-    /** Takes in how long a wheel has stood in one go. */
-    private void noteStanding(int wheel, double time) {
-        if (!Double.isNaN(stoppedSince[wheel])) {
-            longestLock = Math.max(longestLock, time - stoppedSince[wheel]);
-        }
     }
 
     /** Longest time, s, for which a wheel may stand in one go. */
@@ -345,9 +263,7 @@ final class EntryRecorder {
                 profile.row(exit, state);
             }
         }
-        for (int wheel = 0; wheel < 4; wheel++) {
-            noteStanding(wheel, state[EntryState.TIME]);
-        }
+        double longestLock = locks.longest(state[EntryState.TIME]);
         if (!Double.isNaN(minimumSpeedAt)) {
             events.add(new EntryEvent(Kind.MINIMUM_SPEED, minimumSpeedAt, minimumSpeedTime));
         }
@@ -369,7 +285,7 @@ final class EntryRecorder {
                 time,
                 trailShare(),
                 farthestOffset,
-                lockChanges > 0 ? 0 : lockReserve,
+                locks.reserve(),
                 margins,
                 limit(margins),
                 Optional.ofNullable(profile).map(EntryProfile::trace),
@@ -382,7 +298,7 @@ final class EntryRecorder {
     }
 
     private EntryResult.Limit limit(Margins margins) {
-        if (lockChanges > 0) {
+        if (locks.any()) {
             return EntryResult.Limit.LOCK;
         }
         if (endingKind == Kind.TRACK_EDGE || margins.edge() < EDGE_NEAR) {

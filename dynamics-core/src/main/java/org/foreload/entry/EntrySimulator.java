@@ -34,10 +34,10 @@ public final class EntrySimulator {
     /** Sideslip, rad, from which nobody brings the car back. */
     private static final double SPIN_SIDESLIP = 0.6;
 
+    private static final double SPIN_SLOPE = Math.tan(SPIN_SIDESLIP);
+
     /** Speed, m/s, at which a car has as good as stopped. */
     private static final double STOPPED_SPEED = 1.5;
-
-    private static final double LARGEST_STEP = 25;
 
     private final Car car;
     private final Corner corner;
@@ -102,7 +102,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps the whole run: profile, margins and limit. A driver whose foot reacts expects the speeds of this
-     * plan driven as told, which costs a run of its own.
+     * plan driven as planned, which costs a run of its own.
      */
     public EntryResult run(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), true);
@@ -112,7 +112,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult run(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), true);
@@ -126,7 +126,7 @@ public final class EntrySimulator {
 
     /**
      * Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. A driver whose
-     * foot reacts expects the speeds of this plan driven as told, which costs a run of its own.
+     * foot reacts expects the speeds of this plan driven as planned, which costs a run of its own.
      */
     public EntryResult probe(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), false);
@@ -136,7 +136,7 @@ public final class EntrySimulator {
      * The same for a driver who expects these speeds.
      *
      * @param plan what the foot sets out to do
-     * @param expected without effect on a foot that brakes as told
+     * @param expected without effect on a foot that brakes as planned
      */
     public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), false);
@@ -147,8 +147,8 @@ public final class EntrySimulator {
     }
 
     /**
-     * The speeds to which a plan leads as told, with a calm foot: what a driver who follows it expects. Where the entry
-     * ends before the exit, there they end.
+     * The speeds to which a plan leads as it stands, with a calm foot: what a driver who follows it expects. Where the
+     * entry ends before the exit, there they end.
      */
     public SpeedPlan expected(BrakePlan plan) {
         EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));
@@ -174,7 +174,7 @@ public final class EntrySimulator {
                 plan);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
         double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
-        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales);
+        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales, recorder);
         double[] state = initialState(equations);
         double[] stations = pieces(plan, brake.expectedUpTo());
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
@@ -186,9 +186,8 @@ public final class EntrySimulator {
             recorder.enter(start, state);
             double at = start;
             while (at < end - SHORTEST_PIECE && recorder.running()) {
-                double longest = Math.min(
-                        LARGEST_STEP, equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD);
-                at = motion.advance(at, end, state, longest, recorder);
+                double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
+                at = motion.advance(at, end, state, longest);
                 if (at < end - SHORTEST_PIECE) {
                     recorder.stoppedAt(at, state);
                 }
@@ -245,12 +244,18 @@ public final class EntrySimulator {
         double[] state = new double[equations.size()];
         state[EntryState.VX] = speed;
         equations.enterPiece(start, start);
+        WheelForces wheels = new WheelForces();
+        Throttle throttle = new Throttle(car, exit, driver.rightFoot());
         for (int i = 0; i < SETTLING_ROUNDS; i++) {
-            WheelForces wheels = equations.wheelsAt(start, state);
-            state[EntryState.DRIVE] = new Throttle(car, exit, driver.rightFoot()).flatOut(speed, wheels)
-                    / car.chassis().mass();
-            wheels = equations.wheelsAt(start, state);
+            equations.wheelsAt(start, state, wheels);
+            state[EntryState.DRIVE] =
+                    throttle.flatOut(speed, wheels) / car.chassis().mass();
+            equations.wheelsAt(start, state, wheels);
+            double before = state[EntryState.CAR + BicycleState.PITCH_TRANSFER];
             state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();
+            if (wheels.pitchTarget() == before) {
+                break;
+            }
         }
         return state;
     }
@@ -282,8 +287,9 @@ public final class EntrySimulator {
     /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
     private static final double TIGHT_SHARE = 0.98;
 
+    /** How much the car could still slide across before it spins, m/s; falls through zero at that sideslip. */
     static double spinMargin(double[] state) {
-        return SPIN_SIDESLIP - Math.abs(Math.atan2(state[EntryState.VY], state[EntryState.VX]));
+        return SPIN_SLOPE * state[EntryState.VX] - Math.abs(state[EntryState.VY]);
     }
 
     static double speedMargin(double[] state) {

@@ -20,7 +20,9 @@ final class EntryState {
     /** How much faster than planned the driver perceives the car to be, m/s. */
     static final int EXCESS = EASED + 1;
 
-    /** Length of the vector for a driver whose foot reacts; one that brakes as told needs nothing beyond the rest. */
+    /**
+     * Length of the vector for a driver whose foot reacts; one that brakes as planned needs nothing beyond the rest.
+     */
     static final int REACTING_SIZE = EXCESS + 1;
 
     static final int VX = CAR + BicycleState.VX;

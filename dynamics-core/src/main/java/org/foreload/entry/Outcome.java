@@ -4,7 +4,7 @@ package org.foreload.entry;
 public enum Outcome {
     /**
      * The car reached the end of the exit on the track, pointing the right way, and no wheel stood in one go for longer
-     * than the driver needs to take it back: a tenth of a second for a foot that brakes as told, else the reaction's
+     * than the driver needs to take it back: a tenth of a second for a foot that brakes as planned, else the reaction's
      * delay and what it has to take a lock back.
      */
     MADE_IT("made it"),

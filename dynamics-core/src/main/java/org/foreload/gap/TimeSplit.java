@@ -74,17 +74,16 @@ public record TimeSplit(
     private static String sentence(double braking, double turning, double exit, double total, double later) {
         String brakes = later >= 0
                 ? format("braking %.1f m later", later)
-                : format("arriving at turn-in otherwise, though braking %.1f m earlier", -later);
+                : format("before turn-in, though braking %.1f m earlier", -later);
         List<String> gains = new ArrayList<>();
         List<String> losses = new ArrayList<>();
         boolean ahead = total >= 0;
-        sort(braking, "by " + brakes, gains, losses, ahead);
-        sort(turning, "from turn-in to apex", gains, losses, ahead);
+        sort(braking, (later >= 0 ? "from " : "") + brakes, gains, losses, ahead);
+        sort(turning, "between turn-in and apex", gains, losses, ahead);
         sort(exit, "on the exit", gains, losses, ahead);
-        String start = format("%s by %.3f s", ahead ? "Quicker" : "Slower", Math.abs(total));
-        String because = gains.isEmpty() ? "" : ": " + String.join(", ", gains);
-        String but =
-                losses.isEmpty() ? "" : (ahead ? "; it gives back " : "; it wins back ") + String.join(", ", losses);
+        String start = format("%.3f s %s", Math.abs(total), ahead ? "quicker" : "slower");
+        String because = gains.isEmpty() ? "" : ", of which " + String.join(", ", gains);
+        String but = losses.isEmpty() ? "" : (ahead ? "; it loses " : "; it gains ") + String.join(", ", losses);
         return start + because + but + ".";
     }
 
@@ -121,10 +120,10 @@ public record TimeSplit(
             return "";
         }
         String mean = format(
-                " From turn-in until it is off, the brake %s the front axle %.0f N of lateral grip on average",
+                " From turn-in to brake off, braking %s the front axle %.0f N of lateral grip on average",
                 sum >= 0 ? "gives" : "costs", Math.abs(sum / way));
         if (most <= 0) {
-            return mean + format(": the front pays for it everywhere, at most %.0f N.", -least);
+            return mean + format(": it costs grip all the way, at most %.0f N.", -least);
         }
         if (least >= 0) {
             return mean + format(", at most %.0f N.", most);

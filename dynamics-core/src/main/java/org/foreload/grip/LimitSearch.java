@@ -10,15 +10,15 @@ import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
- * Searches for the limit of grip along a line. What is feasible is told by a level: a finite number, zero or below
- * where feasible and above zero elsewhere. Root finding and minimising are the library's.
+ * Searches for the limit of grip along a line. A level says what is feasible: a finite number, zero or below where
+ * feasible and above zero elsewhere. Root finding and minimising are the library's.
  */
 final class LimitSearch {
 
     /** Level at which a search for an edge stops: far below what any tyre datum is known to. */
     private static final double ACCURACY = 5e-11;
 
-    /** Bracket, relative to x and in units of x, below which an edge is not told apart. */
+    /** Bracket, relative to x and in units of x, to which an edge is found. */
     private static final double NARROW = 1e-12;
 
     /** Accuracy of the place of a least level, relative to x and in units of x: there the level itself is flat. */

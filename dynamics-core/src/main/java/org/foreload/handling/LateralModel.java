@@ -93,8 +93,8 @@ public record LateralModel(
     }
 
     /**
-     * How quickly the least stable motion grows, 1/s, negative when it dies down: the larger real part of the
-     * eigenvalues, in closed form.
+     * How quickly the least stable motion grows, 1/s, negative when it decays: the larger real part of the eigenvalues,
+     * in closed form.
      */
     public double growthRate() {
         double half = (a11 + a22) / 2;

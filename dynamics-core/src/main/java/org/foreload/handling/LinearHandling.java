@@ -80,12 +80,12 @@ public record LinearHandling(
         return trim.speed() / trim.car().chassis().wheelbase() / model.yawRateGain();
     }
 
-    /** How quickly the least stable motion dies down at fixed loads, 1/s; negative when it grows. */
+    /** How quickly the least stable motion decays at fixed loads, 1/s; negative when it grows. */
     public double decayRate() {
         return -eigenvalues.get(0).real();
     }
 
-    /** Whether every small push dies down. */
+    /** Whether every small disturbance decays. */
     public boolean stable() {
         return decayRate() > 0;
     }

@@ -1,10 +1,10 @@
 /**
- * How a car answers a small push while it brakes and corners: does it settle, swing or turn round.
+ * How a car answers a small disturbance while it brakes and corners: does it settle, swing or turn round.
  *
  * <p><b>Key idea.</b> Near a steady motion, the trim, the car's lateral motion is a linear system of two states, speed
  * across and yaw rate, whose numbers are the slopes of the tyre curves at that trim. Braking takes load off the rear
  * axle and friction off every wheel; both flatten the curves, the rear ones first. The real parts of the eigenvalues
- * tell how quickly a push dies down; where one is positive, the car turns away from its course by itself.
+ * say how quickly a disturbance decays; where one is positive, the car turns away from its course by itself.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.handling.Trim} solves for the quasi-steady motion at a speed, a lateral
  * acceleration and a deceleration; {@link org.foreload.handling.LinearHandling} gives understeer gradient, yaw gain,

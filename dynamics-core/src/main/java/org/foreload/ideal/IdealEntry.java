@@ -42,7 +42,9 @@ public final class IdealEntry {
     /** Speed, m/s, that is no driving any more: who must be slower than this somewhere does not make the corner. */
     private static final double STANDSTILL = 1e-3;
 
-    /** Relative margin below the highest approach speed, and unit to which it is rounded down, m/s, when it is told. */
+    /**
+     * Relative margin below the highest approach speed, and unit to which it is rounded down, m/s, when it is reported.
+     */
     private static final double MARGIN = 1e-4;
 
     private static final double ROUND = 1.0 / 128;
@@ -64,7 +66,7 @@ public final class IdealEntry {
      * The fastest entry.
      *
      * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes
-     *     the corner at that speed; it tells the highest speed that does, or the place where none does
+     *     the corner at that speed; it names the highest speed that does, or the place where none does
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());

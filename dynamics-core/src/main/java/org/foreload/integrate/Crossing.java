@@ -14,4 +14,15 @@ public interface Crossing {
      * @param y state there; not to be written to, nor kept
      */
     double value(double t, double[] y);
+
+    /**
+     * The same value at the joint that {@link DecayingSystem#ratesAtJoint} has just been asked for: one that depends on
+     * what was found there need not find it again.
+     *
+     * @param t where
+     * @param y state there; not to be written to, nor kept
+     */
+    default double valueAtJoint(double t, double[] y) {
+        return value(t, y);
+    }
 }

@@ -35,7 +35,7 @@ final class Crossings {
         crossed = -1;
         if (!armed) {
             for (int i = 0; i < watched.length; i++) {
-                before[i] = watched[i].value(t, y);
+                before[i] = watched[i].valueAtJoint(t, y);
             }
             armed = true;
         }
@@ -62,7 +62,7 @@ final class Crossings {
             }
             double first = Double.POSITIVE_INFINITY;
             for (int i = 0; i < watched.length; i++) {
-                after[i] = watched[i].value(to, look < looks ? state : atEnd);
+                after[i] = look < looks ? watched[i].value(to, state) : watched[i].valueAtJoint(to, atEnd);
             }
             for (int i = 0; i < watched.length; i++) {
                 if (before[i] > 0 && !(after[i] > 0)) {

@@ -22,6 +22,18 @@ public interface DecayingSystem {
     void rates(double t, double[] y, double[] rate);
 
     /**
+     * The same at a joint between two steps, where what watches the integration looks too: a system that finds more
+     * than rates may keep here what it finds, until the next joint.
+     *
+     * @param t where
+     * @param y state; not to be written to, nor kept
+     * @param rate receives the rates
+     */
+    default void ratesAtJoint(double t, double[] y, double[] rate) {
+        rates(t, y, rate);
+    }
+
+    /**
      * Indices of the components that decay by themselves; the same at every call. None in a system that is not stiff.
      */
     int[] decaying();

@@ -36,15 +36,15 @@ public final class Integration {
 
     private static final double MOST_SHRINKING = 0.2;
 
-    /** Least error, in tolerances, that is told apart from none. */
+    /** Least error, in tolerances, that counts as more than none. */
     private static final double LEAST_ERROR = 1e-8;
 
     /** By this factor a step may be longer than wanted to reach the end: rounding leaves no sliver. */
     private static final double STRETCH = 1 + 1e-9;
 
     /**
-     * Part of the error of a rule of second order that counts too: where rates hang on t alone, the rules of third and
-     * fourth order are one, and their difference sees nothing.
+     * Part of the error of a rule of second order that counts too: where rates depend on t alone, the rules of third
+     * and fourth order are one, and their difference sees nothing.
      */
     private static final double GUARD = 0.03;
 
@@ -54,15 +54,16 @@ public final class Integration {
     private final DecayingSystem system;
     private final int size;
     private final int[] decaying;
-    private final double[] tolerances;
+    private final double[] perTolerance;
     private final Accuracy accuracy;
     private final Crossings crossings;
     private final StepObserver observer;
     private final Step taken;
 
     private double t;
+    private double longestStep;
     private double step;
-    private double lastError;
+    private double lastLogarithm;
     private boolean ratesKnown;
     private long evaluations;
     private long steps;
@@ -93,13 +94,16 @@ public final class Integration {
         this.size = system.size();
         this.decaying = system.decaying().clone();
         this.accuracy = accuracy;
-        this.tolerances = accuracy.tolerances();
-        if (tolerances.length != size) {
-            throw new IllegalArgumentException(tolerances.length + " tolerances for " + size + " components");
+        this.perTolerance = accuracy.tolerances();
+        this.longestStep = accuracy.longestStep();
+        if (perTolerance.length != size) {
+            throw new IllegalArgumentException(perTolerance.length + " tolerances for " + size + " components");
+        }
+        for (int i = 0; i < size; i++) {
+            perTolerance[i] = 1 / perTolerance[i];
         }
         this.observer = observer;
         this.crossings = new Crossings(size, crossings);
-        this.taken = new Step(size, decaying);
         y = new double[size];
         rate = new double[size];
         next = new double[size];
@@ -111,6 +115,7 @@ public final class Integration {
         decay = new double[decaying.length];
         half = phis(decaying.length);
         whole = phis(decaying.length);
+        this.taken = new Step(size, decaying, decay, whole);
     }
 
     private static Phi[] phis(int count) {
@@ -124,18 +129,24 @@ public final class Integration {
         t = at;
         System.arraycopy(state, 0, y, 0, size);
         step = accuracy.firstStep();
-        lastError = 1;
+        lastLogarithm = 0;
         evaluations = 0;
         steps = 0;
         rejections = 0;
         restart();
     }
 
+    /** From here on no step is longer than this, in the unit of t, until another one is set. */
+    public void limit(double longest) {
+        longestStep = longest;
+        step = Math.min(step, longest);
+    }
+
     /** Says that the rates have changed where the integration stands, as when a switch is thrown. */
     public void restart() {
         ratesKnown = false;
         step = Math.min(step, accuracy.firstStep());
-        lastError = 1;
+        lastLogarithm = 0;
         crossings.forget();
     }
 
@@ -176,9 +187,9 @@ public final class Integration {
 
     /** Goes on to {@code end}, or to what comes before it. */
     public Stop advance(double end) {
-        double shortest = SHORTEST * Math.max(Math.abs(end), Math.max(Math.abs(t), accuracy.longestStep()));
+        double shortest = SHORTEST * Math.max(Math.abs(end), Math.max(Math.abs(t), longestStep));
         if (!ratesKnown) {
-            evaluate(t, y, rate);
+            joint(t, y, rate);
             ratesKnown = true;
         }
         crossings.arm(t, y);
@@ -187,7 +198,7 @@ public final class Integration {
                 return Stop.EXHAUSTED;
             }
             double remaining = end - t;
-            double wanted = Math.min(step, accuracy.longestStep());
+            double wanted = Math.min(step, longestStep);
             boolean last = wanted * STRETCH >= remaining;
             // Two even steps to the end rather than a long and a short one.
             double length = last ? remaining : remaining < 2 * wanted ? remaining / 2 : wanted;
@@ -215,14 +226,24 @@ public final class Integration {
         system.rates(at, state, into);
     }
 
+    private void joint(double at, double[] state, double[] into) {
+        evaluations++;
+        system.ratesAtJoint(at, state, into);
+    }
+
     /** Takes a step into {@code next} and {@code nextRate} and returns its error in tolerances. */
     private double attempt(double length) {
         double middle = t + length / 2;
         double end = t + length;
         system.decay(t, y, decay);
         for (int k = 0; k < decaying.length; k++) {
-            half[k].set(-decay[k] * length / 2);
-            whole[k].set(-decay[k] * length);
+            if (k > 0 && decay[k] == decay[k - 1]) {
+                half[k].set(half[k - 1]);
+                whole[k].set(whole[k - 1]);
+            } else {
+                half[k].set(-decay[k] * length / 2);
+                whole[k].set(-decay[k] * length);
+            }
         }
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + length / 2 * rate[i];
@@ -271,7 +292,7 @@ public final class Integration {
                                     + (2 * phi.two - 4 * phi.three) * (second[i] + third[i])
                                     + (4 * phi.three - phi.two) * fourth[i]);
         }
-        evaluate(end, next, nextRate);
+        joint(end, next, nextRate);
         return error(length);
     }
 
@@ -294,7 +315,7 @@ public final class Integration {
             stage[i] = length * larger(difference, bend);
         }
         for (int i = 0; i < size; i++) {
-            double part = stage[i] / tolerances[i];
+            double part = stage[i] * perTolerance[i];
             sum += part * part;
         }
         double error = Math.sqrt(sum / size);
@@ -307,23 +328,24 @@ public final class Integration {
 
     private void accept(double end, double length, double error) {
         double told = Math.max(error, LEAST_ERROR);
-        double factor = SAFETY * Math.pow(told, -LAST) * Math.pow(lastError, BEFORE);
+        double logarithm = Math.log(told);
+        double factor = SAFETY * Math.exp(BEFORE * lastLogarithm - LAST * logarithm);
         double proposed = length * Math.max(MOST_SHRINKING, Math.min(MOST_GROWTH, factor));
         // A step that was cut for the end's sake says nothing against the one that was wanted.
-        boolean cut = length < step && length < accuracy.longestStep();
-        step = Math.min(cut && factor >= 1 ? Math.max(step, proposed) : proposed, accuracy.longestStep());
-        lastError = told;
-        taken.set(t, end, length, y, rate, next, nextRate, decay);
+        boolean cut = length < step && length < longestStep;
+        step = Math.min(cut && factor >= 1 ? Math.max(step, proposed) : proposed, longestStep);
+        lastLogarithm = logarithm;
+        taken.set(t, end, length, y, rate, next, nextRate);
         double crossing = crossings.search(taken, next, accuracy);
         if (crossings.crossed() >= 0) {
             taken.cut(crossing);
             taken.state(crossing, next);
+            joint(crossing, next, nextRate);
             t = crossing;
-            ratesKnown = false;
         } else {
             t = end;
-            System.arraycopy(nextRate, 0, rate, 0, size);
         }
+        System.arraycopy(nextRate, 0, rate, 0, size);
         System.arraycopy(next, 0, y, 0, size);
         observer.taken(taken);
     }

@@ -18,6 +18,14 @@ final class Phi {
     double two;
     double three;
 
+    /** Sets all to those of another. */
+    void set(Phi other) {
+        zero = other.zero;
+        one = other.one;
+        two = other.two;
+        three = other.three;
+    }
+
     /** Sets all to those of z, zero or below. */
     void set(double z) {
         if (Math.abs(z) < SMALL) {

@@ -9,7 +9,7 @@ public final class Step {
     private final int size;
     private final int[] decaying;
     private final double[] decay;
-    private final Phi whole = new Phi();
+    private final Phi[] whole;
     private final Phi part = new Phi();
 
     private double start;
@@ -20,10 +20,17 @@ public final class Step {
     private final double[] rateFrom;
     private final double[] rateTo;
 
-    Step(int size, int[] decaying) {
+    /**
+     * @param size number of components
+     * @param decaying indices of those that decay
+     * @param decay their rates in this step, kept up to date by the owner
+     * @param whole their functions over the whole step, kept up to date by the owner
+     */
+    Step(int size, int[] decaying, double[] decay, Phi[] whole) {
         this.size = size;
         this.decaying = decaying;
-        decay = new double[decaying.length];
+        this.decay = decay;
+        this.whole = whole;
         from = new double[size];
         to = new double[size];
         rateFrom = new double[size];
@@ -37,8 +44,7 @@ public final class Step {
             double[] stateFrom,
             double[] slopeFrom,
             double[] stateTo,
-            double[] slopeTo,
-            double[] decayRates) {
+            double[] slopeTo) {
         start = begin;
         length = span;
         end = finish;
@@ -46,7 +52,6 @@ public final class Step {
         System.arraycopy(slopeFrom, 0, rateFrom, 0, size);
         System.arraycopy(stateTo, 0, to, 0, size);
         System.arraycopy(slopeTo, 0, rateTo, 0, size);
-        System.arraycopy(decayRates, 0, decay, 0, decay.length);
     }
 
     /** Lets the step end at a point inside; the solution stays what it was. */
@@ -71,28 +76,59 @@ public final class Step {
      * @param state receives the state there
      */
     public void state(double t, double[] state) {
+        if (t == start + length) {
+            System.arraycopy(to, 0, state, 0, size);
+            return;
+        }
         double u = (t - start) / length;
         double v = 1 - u;
         for (int i = 0; i < size; i++) {
-            double rise = to[i] - from[i];
-            double a = length * rateFrom[i] - rise;
-            double b = rise - length * rateTo[i];
-            state[i] = from[i] + u * rise + u * v * (a * v + b * u);
+            state[i] = cubic(i, u, v);
         }
         for (int k = 0; k < decaying.length; k++) {
             if (decay[k] > 0) {
+                if (k == 0 || decay[k] != decay[k - 1]) {
+                    part.set(-decay[k] * length * u);
+                }
                 state[decaying[k]] = decayed(k, u);
             }
         }
     }
 
+    /**
+     * One component of the solution at a point.
+     *
+     * @param i index of a component that does not decay
+     * @param t from {@link #start()} to {@link #end()}
+     */
+    public double value(int i, double t) {
+        double u = (t - start) / length;
+        return cubic(i, u, 1 - u);
+    }
+
+    /** Rate of one component where the step begins, that of the solution too, per unit of t. */
+    public double rateAtStart(int i) {
+        return rateFrom[i];
+    }
+
+    /** One component where the step begins. */
+    public double valueAtStart(int i) {
+        return from[i];
+    }
+
+    private double cubic(int i, double u, double v) {
+        double rise = to[i] - from[i];
+        double a = length * rateFrom[i] - rise;
+        double b = rise - length * rateTo[i];
+        return from[i] + u * rise + u * v * (a * v + b * u);
+    }
+
     private double decayed(int k, double u) {
         int i = decaying[k];
-        whole.set(-decay[k] * length);
-        part.set(-decay[k] * length * u);
         double drive = rateFrom[i] + decay[k] * from[i];
         double change = rateTo[i] + decay[k] * to[i] - drive;
-        double atEnd = whole.zero * from[i] + length * (whole.one * drive + whole.two * change);
+        Phi over = whole[k];
+        double atEnd = over.zero * from[i] + length * (over.one * drive + over.two * change);
         double here = part.zero * from[i] + u * length * (part.one * drive + u * part.two * change);
         return here + u * (to[i] - atEnd);
     }

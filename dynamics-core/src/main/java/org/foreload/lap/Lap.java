@@ -10,14 +10,14 @@ import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.Optimum;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 
 /**
- * What the best release gains in each corner of a circuit, over braking in a straight line only. A better exit is
- * carried into the next approach as kinetic energy per mass: the same engine on the same straight adds the same to both
- * laps, and drag takes little of the difference back.
+ * What the best release gains in each corner of a circuit, over straight-line braking. A better exit is carried into
+ * the next approach as kinetic energy per mass: the same engine on the same straight adds the same to both laps, and
+ * drag takes little of the difference back.
  *
  * @param corners in driving order
  * @param complete whether every corner was searched to the end; false after a stop
@@ -76,7 +76,7 @@ public record Lap(List<CornerGain> corners, boolean complete) {
      *     can say which one they mean
      * @param search for the best release in each corner
      * @param threads number of threads
-     * @param progress told of corners done in hundredths, and asked whether to go on
+     * @param progress hears of corners done in hundredths, and asked whether to go on
      */
     public static Lap of(
             Circuit circuit,
@@ -90,7 +90,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         for (int i = 0; i < circuit.corners().size() && !progress.stopped(); i++) {
             Corner given = circuit.corners().get(i);
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
-            Optional<EntryResult> baseline = StraightLine.best(study.apply(i, given), search.buildUpTime())
+            Optional<EntryResult> baseline = StraightLine.best(
+                            study.apply(i, given), search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT))
                     .map(Finding::entry);
             CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
             Optimum optimum = search.find(

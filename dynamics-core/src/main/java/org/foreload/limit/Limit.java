@@ -95,7 +95,7 @@ public final class Limit {
      * @param band where the car may go
      * @param hands what hands and feet can do
      * @param options settings of the solution
-     * @param watcher is told of each step
+     * @param watcher follows each step
      * @throws InvalidValueException if the car cannot be described by the equations, or comes too fast for the corner
      */
     public static LimitResult solve(

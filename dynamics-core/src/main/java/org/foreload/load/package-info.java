@@ -14,6 +14,6 @@
  * as the body rolls, jacking, anti-dive geometry (which changes the attitude, not the steady load), vertical curvature
  * of the road, unsprung masses by themselves. <b>Fails when</b> a wheel has been lifted: then its deficit is passed to
  * the other wheel of the axle, which keeps the sum but not the balance of moments;
- * {@link org.foreload.load.WheelLoads#lifted()} tells.
+ * {@link org.foreload.load.WheelLoads#lifted()} names them.
  */
 package org.foreload.load;

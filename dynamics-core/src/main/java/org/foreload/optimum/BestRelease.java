@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -15,8 +16,7 @@ import org.foreload.entry.EntryResult;
 import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.InHand;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Sweep;
 
@@ -31,7 +31,7 @@ import org.foreload.study.Sweep;
  * @param seed of the random draws; each search has its own, made from this one
  * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
  *     simple ones, which is several times quicker
- * @param evaluations entries looked at by each of them; each search within a simple shape looks at a seventh as many
+ * @param evaluations entries tried by each of them; each search within a simple shape looks at a seventh as many
  * @param buildUpTime time in which the foot reaches the peak, s
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
@@ -45,7 +45,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
             ReleaseShapes.PROGRESSIVE,
-            ReleaseShapes.LATE,
+            ReleaseShapes.HELD,
             ReleaseShapes.CIRCLE,
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);
@@ -73,9 +73,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      * shapes. The best lies in one of many valleys.
      */
     private static final int STARTS_WITHIN = 2;
-
-    /** Share of the drift allowed with which a search begins. */
-    private static final double START_DRIFT = 0.7;
 
     /** Spread of the first generation within a simple shape, in the units of the space. */
     private static final double WIDE_SIMPLE = 1;
@@ -119,7 +116,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      *
      * @param study car, corner, driver and margin
      * @param threads number of threads
-     * @param progress told of the releases looked at, of about as many as there will be; a stop keeps what was found
+     * @param progress hears of the releases tried, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
         return find(study, new Rounds(threads, progress, total()));
@@ -139,9 +136,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Searches, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
-        List<BrakePlan> coarse = coarse(study);
-        coarse.addAll(IdealRelease.all(study, buildUpTime, hardest(study)));
-        List<Tried> tried = rounds.run(coarse, plan -> first(study, plan, rounds));
+        List<Braking> coarse = coarse(study);
+        coarse.addAll(IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)));
+        List<Tried> tried = rounds.run(coarse, braking -> first(study, braking, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
@@ -151,7 +148,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                         .limit(STARTS_WITHIN))
                 .toList();
         List<Tried> own = rounds.run(starts, one -> within(study, one, rounds));
-        List<Tried> likeBest = rounds.run(like(own), plan -> first(study, plan, rounds)).stream()
+        List<Tried> likeBest = rounds.run(like(own), braking -> first(study, braking, rounds)).stream()
                 .filter(one -> !Double.isNaN(one.time()))
                 .toList();
         List<Tried> more = rounds.run(likeBest, one -> within(study, one, rounds));
@@ -175,11 +172,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** The release that is the quickest so far, in each of the other simple shapes. */
-    private static List<BrakePlan> like(List<Tried> tried) {
+    private static List<Braking> like(List<Tried> tried) {
         return quickest(tried.stream()).stream()
                 .flatMap(best -> SIMPLE.stream()
                         .filter(shape -> !shape.equals(best.shape()))
                         .map(shape -> best.plan()
+                                .braking()
                                 .with(new Release(
                                         shape,
                                         best.plan().release().start(),
@@ -231,7 +229,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      */
     private static Optional<Finding> checked(CornerStudy study, BrakePlan found) {
         BrakePlan plan = found.rounded();
-        Finding latest = study.latest(plan, plan.brakePoint());
+        Finding latest = study.latest(plan.braking(), plan.brakePoint());
         if (!latest.found()) {
             return Optional.empty();
         }
@@ -242,7 +240,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         if (!study.allowance().met(own) || own.time() >= latest.entry().time()) {
             return Optional.of(latest);
         }
-        double inHand = InHand.of(study.simulator(), plan);
+        double inHand = study.search().inHand(plan);
         return Optional.of(inHand < study.allowance().inHand() ? latest : new Finding(own, true, inHand));
     }
 
@@ -266,23 +264,16 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
     }
 
-    private double hardest(CornerStudy study) {
-        return new QuickBrakePoint(study).hardest(buildUpTime);
-    }
-
-    private List<BrakePlan> coarse(CornerStudy study) {
+    private List<Braking> coarse(CornerStudy study) {
         double limit = study.lockLimit();
         double apex = study.simulator().apex();
-        List<BrakePlan> plans = new ArrayList<>();
+        List<Braking> plans = new ArrayList<>();
         for (ReleaseShape shape : SIMPLE) {
             for (double[] point : COARSE) {
                 double start = between(STARTS, point[1]);
                 double end = Math.max(start + SHORTEST, between(ENDS, point[2]));
-                plans.add(new BrakePlan(
-                        0,
-                        between(PEAKS, point[0]) * limit,
-                        buildUpTime,
-                        new Release(shape, start * apex, end * apex)));
+                plans.add(Braking.of(
+                        between(PEAKS, point[0]) * limit, buildUpTime, new Release(shape, start * apex, end * apex)));
             }
         }
         return plans;
@@ -292,11 +283,14 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return ends[0] + share * (ends[1] - ends[0]);
     }
 
-    private static Tried first(CornerStudy study, BrakePlan plan, Rounds rounds) {
-        QuickBrakePoint quick = new QuickBrakePoint(study);
-        QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan), START_DRIFT);
+    private static Tried first(CornerStudy study, Braking braking, Rounds rounds) {
+        Tried tried = of(braking, new QuickStart(study).latest(braking));
         rounds.count();
-        return new Tried(plan.release().shape(), plan.withBrakePoint(answer.brakePoint()), answer.cost());
+        return tried;
+    }
+
+    private static Tried of(Braking braking, Nearby found) {
+        return new Tried(braking.release().shape(), found.plan(), found.time());
     }
 
     /** The best of one simple shape. */

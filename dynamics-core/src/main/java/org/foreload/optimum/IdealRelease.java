@@ -3,7 +3,7 @@ package org.foreload.optimum;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.SplineRelease;
@@ -43,21 +43,20 @@ final class IdealRelease {
 
     /**
      * The releases of ideal entries that keep a little of the friction, or none of it, in hand: what they leave is what
-     * an entry with lags needs. Their brake points are open. None where the ideal entry needs no brake or drops it at
-     * once.
+     * an entry with lags needs. None where the ideal entry needs no brake or drops it at once.
      *
      * @param study car and corner
      * @param buildUpTime time in which the foot reaches the peak, s
      * @param hardest highest peak, m/s²
      */
-    static List<BrakePlan> all(CornerStudy study, double buildUpTime, double hardest) {
+    static List<Braking> all(CornerStudy study, double buildUpTime, double hardest) {
         return Arrays.stream(FRICTIONS)
                 .mapToObj(friction -> of(study, buildUpTime, hardest, friction))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private static Optional<BrakePlan> of(CornerStudy study, double buildUpTime, double hardest, double friction) {
+    private static Optional<Braking> of(CornerStudy study, double buildUpTime, double hardest, double friction) {
         IdealProfile bound;
         try {
             bound = profile(study, friction);
@@ -87,7 +86,7 @@ final class IdealRelease {
             return Optional.empty();
         }
         return Optional.of(
-                new BrakePlan(0, peak, buildUpTime, new Release(shape(bound, mass * peak, start, end), start, end)));
+                Braking.of(peak, buildUpTime, new Release(shape(bound, mass * peak, start, end), start, end)));
     }
 
     private static IdealProfile profile(CornerStudy study, double friction) {

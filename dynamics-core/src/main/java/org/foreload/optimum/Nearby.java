@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Search;
 import org.foreload.study.Sweep;
@@ -45,7 +46,7 @@ public record Nearby(BrakePlan plan, double time) {
      *
      * @param study car, corner, driver and margin
      * @param known a release with a brake point from which, or near which, it makes the corner
-     * @param entries looked at, at most
+     * @param entries tried, at most
      */
     public static Nearby search(CornerStudy study, BrakePlan known, int entries) {
         ReleaseCost cost = new ReleaseCost(study, known, Optional.empty());
@@ -61,11 +62,21 @@ public record Nearby(BrakePlan plan, double time) {
     }
 
     /**
+     * The same near a release that makes the corner of a study much like this one.
+     *
+     * @param braking the release
+     * @param guess its brake point there, m
+     */
+    public static Nearby search(CornerStudy study, Braking braking, double guess, int entries) {
+        return search(study, new QuickStart(study).near(braking, guess), entries);
+    }
+
+    /**
      * Searches wide, then locally.
      *
      * @param cost of a point; the search begins at its start
      * @param reach spread of the first generation, in the units of the space
-     * @param entries looked at
+     * @param entries tried
      * @param seed of the random draws
      * @param rounds counts them
      */

@@ -3,7 +3,7 @@ package org.foreload.optimum;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 
 /**
  * The best release that was found, and how sure it is.

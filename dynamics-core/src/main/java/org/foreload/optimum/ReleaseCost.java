@@ -3,8 +3,11 @@ package org.foreload.optimum;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Trial;
 
 /**
  * Time of an entry as a function of its point in the space of brake plans, with prices on what is not allowed: one
@@ -29,7 +32,7 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     private static final double EXCESS_PRICE = 1;
 
     private final ReleaseSpace space;
-    private final QuickBrakePoint quick;
+    private final Pricing pricing;
     private final double promising;
     private final double notMade;
     private final double[] start;
@@ -41,18 +44,19 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
      */
     ReleaseCost(CornerStudy study, BrakePlan plan, Optional<ReleaseShape> shape) {
         BrakePlan known = shape.isEmpty() ? RestOfRelease.of(plan) : plan;
-        quick = new QuickBrakePoint(study);
+        pricing = new Pricing(study);
         space = new ReleaseSpace(
                 study.lockLimit(),
-                Math.max(study.lockLimit(), quick.hardest(known.buildUpTime())),
+                Math.max(study.lockLimit(), pricing.reserve.hardest(known.buildUpTime())),
                 study.simulator().apex(),
                 -study.bound().brakePoint().orElse(0),
                 known.buildUpTime(),
                 shape);
-        start = space.point(known, known.brakePoint() - quick.estimate(known));
-        QuickBrakePoint.Trial trial = quick.trial(known, known.brakePoint(), 1);
-        notMade = NOT_MADE + (trial.made() ? trial.time() : 2 * study.bound().time());
-        promising = trial.made() && early(known).made() ? trial.cost() : Double.POSITIVE_INFINITY;
+        start = space.point(known, known.brakePoint() - pricing.search.estimate(known.braking()));
+        Trial trial = pricing.trial(known);
+        notMade = NOT_MADE
+                + (trial.made() ? trial.entry().time() : 2 * study.bound().time());
+        promising = trial.made() && early(known).made() ? pricing.cost(trial) : Double.POSITIVE_INFINITY;
     }
 
     /** The point of the known plan. */
@@ -67,20 +71,20 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
     @Override
     public double applyAsDouble(double[] point) {
         BrakePlan plan = plan(point);
-        QuickBrakePoint.Trial trial = quick.trial(plan, plan.brakePoint(), 1);
-        double cost = trial.cost();
+        Trial trial = pricing.trial(plan);
+        double cost = pricing.cost(trial);
         boolean made = trial.made();
         if (made && cost <= promising) {
-            QuickBrakePoint.Trial earlier = early(plan);
+            Trial earlier = early(plan);
             made = earlier.made();
-            cost += earlier.cost() - earlier.time();
+            cost += pricing.price(earlier);
         }
         return made ? cost : notMade + WAY_BACK * distance(point);
     }
 
     /** The same plan from a little earlier. */
-    private QuickBrakePoint.Trial early(BrakePlan plan) {
-        return quick.trial(plan, plan.brakePoint() - EARLY, 1);
+    private Trial early(BrakePlan plan) {
+        return pricing.trial(plan.withBrakePoint(plan.brakePoint() - EARLY));
     }
 
     /**
@@ -99,12 +103,31 @@ final class ReleaseCost implements ToDoubleFunction<double[]> {
 
     /** The plan at a point. */
     BrakePlan plan(double[] point) {
-        BrakePlan plan = space.plan(point);
-        return plan.withBrakePoint(quick.estimate(plan) + ReleaseSpace.shift(point));
+        Braking braking = space.braking(point);
+        return braking.from(pricing.search.estimate(braking) + ReleaseSpace.shift(point));
     }
 
-    /** Price, s, of an excess. */
-    static double price(double excess) {
-        return EXCESS_PRICE * Math.max(0, excess);
+    /** Entries of a study, and what they cost. */
+    static final class Pricing {
+        private final BrakePointSearch search;
+        private final LockReserve reserve;
+
+        Pricing(CornerStudy study) {
+            search = study.search();
+            reserve = new LockReserve(study);
+        }
+
+        Trial trial(BrakePlan plan) {
+            return search.trial(plan);
+        }
+
+        /** Time of an entry, s, with prices on an excess over what is allowed and on a brake too near to a lock. */
+        double cost(Trial trial) {
+            return trial.entry().time() + price(trial);
+        }
+
+        private double price(Trial trial) {
+            return EXCESS_PRICE * Math.max(0, trial.excess().largest()) + reserve.price(trial.entry());
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.foreload.optimum;
 import java.util.Arrays;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.SplineRelease;
@@ -100,12 +101,12 @@ final class ReleaseSpace {
         return bounds;
     }
 
-    /** The plan at a point; its brake point is zero and means nothing. */
-    BrakePlan plan(double[] x) {
+    /** How the driver brakes at a point. */
+    Braking braking(double[] x) {
         double start = x[START] * UNITS[START] * apex;
         double length = x[LENGTH] * UNITS[LENGTH] * apex;
         ReleaseShape shape = fixed.orElseGet(() -> shape(x));
-        return new BrakePlan(0, x[PEAK] * UNITS[PEAK] * limit, buildUpTime, new Release(shape, start, start + length));
+        return Braking.of(x[PEAK] * UNITS[PEAK] * limit, buildUpTime, new Release(shape, start, start + length));
     }
 
     private static ReleaseShape shape(double[] x) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.CornerStudy;
@@ -16,11 +17,11 @@ import org.foreload.vehicle.Suspension;
 
 /**
  * What the time of an entry above the ideal bound is made of. The causes are switched off one after another, each on
- * top of those before, and each time the best release is searched for anew: a car without lags wants another release
- * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
- * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
- * has to pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear
- * axle late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
+ * top of those before, and each time the best release is found again: a car without lags wants another release than one
+ * with them. A cause is charged with the time that its going saves. The order matters a little; it is always the same,
+ * lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still has to
+ * pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear axle
+ * late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -51,7 +52,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Friction share of an exit driven to the limit. */
     private static final double WHOLE = 0.999;
 
-    /** Most entries looked at in each search from a neighbour's release. */
+    /** Most entries tried in each search from a neighbour's release. */
     private static final int EVALUATIONS = 250;
 
     /** A search for each case that is long enough for most: one restart in each round, six hundred entries long. */
@@ -79,7 +80,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      * @param entry an entry that made the corner, from its latest brake point
      * @param each the search that each case gets for itself; its build-up time is replaced by that of the case
      * @param threads number of threads
-     * @param progress told of the entries looked at; a stop leaves the parts less well searched for
+     * @param progress hears of the entries tried; a stop leaves the parts less well searched for
      */
     public static Remainder of(
             CornerStudy study, EntryResult entry, BestRelease each, int threads, Sweep.Progress progress) {
@@ -171,33 +172,30 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Shares of the peak that a search tries to begin with: what was hard braking before may lock a wheel now. */
     private static final double[] PEAKS = {1, 0.95, 0.88, 0.8};
 
-    /** Share of the drift allowed with which a search begins. */
-    private static final double START_DRIFT = 0.7;
-
     /** The quickest of a few plans to begin with: those given with their peak or less, and the ideal's own. */
     private static BrakePlan start(Variant variant, List<Nearby> from) {
-        QuickBrakePoint quick = new QuickBrakePoint(variant.study());
+        QuickStart quick = new QuickStart(variant.study());
         BrakePlan best = from.get(0).plan();
         double least = Double.POSITIVE_INFINITY;
         for (Nearby one : from) {
             BrakePlan before = one.plan();
-            double shift = before.brakePoint() - quick.estimate(before);
+            double shift = before.brakePoint() - quick.estimate(before.braking());
             for (double share : PEAKS) {
-                BrakePlan plan =
-                        new BrakePlan(0, before.peakDeceleration() * share, variant.buildUpTime(), before.release());
-                QuickBrakePoint.Answer answer = quick.find(plan, quick.estimate(plan) + shift, START_DRIFT);
-                if (answer.cost() < least) {
-                    least = answer.cost();
-                    best = plan.withBrakePoint(answer.brakePoint());
+                Braking braking =
+                        Braking.of(before.peakDeceleration() * share, variant.buildUpTime(), before.release());
+                Nearby found = quick.latest(braking, quick.estimate(braking) + shift);
+                if (found.time() < least) {
+                    least = found.time();
+                    best = found.plan();
                 }
             }
         }
-        double hardest = quick.hardest(variant.buildUpTime());
-        for (BrakePlan ideal : IdealRelease.all(variant.study(), variant.buildUpTime(), hardest)) {
-            QuickBrakePoint.Answer answer = quick.find(ideal, quick.estimate(ideal), START_DRIFT);
-            if (answer.cost() < least) {
-                least = answer.cost();
-                best = ideal.withBrakePoint(answer.brakePoint());
+        double hardest = new LockReserve(variant.study()).hardest(variant.buildUpTime());
+        for (Braking ideal : IdealRelease.all(variant.study(), variant.buildUpTime(), hardest)) {
+            Nearby found = quick.latest(ideal);
+            if (found.time() < least) {
+                least = found.time();
+                best = found.plan();
             }
         }
         return best;

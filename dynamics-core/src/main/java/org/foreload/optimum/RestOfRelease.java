@@ -2,6 +2,7 @@ package org.foreload.optimum;
 
 import java.util.Arrays;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 
@@ -22,13 +23,13 @@ record RestOfRelease(ReleaseShape original, double from) implements ReleaseShape
             return plan;
         }
         double from = (plan.brakePoint() - release.start()) / (release.end() - release.start());
-        return new BrakePlan(
-                plan.brakePoint(),
-                plan.peakDeceleration() * reached,
-                plan.buildUpTime(),
-                new Release(new RestOfRelease(release.shape(), from), plan.brakePoint(), release.end()),
-                plan.pickUp(),
-                plan.disturbance());
+        return new Braking(
+                        plan.peakDeceleration() * reached,
+                        plan.buildUpTime(),
+                        new Release(new RestOfRelease(release.shape(), from), plan.brakePoint(), release.end()),
+                        plan.pickUp(),
+                        plan.disturbance())
+                .from(plan.brakePoint());
     }
 
     @Override

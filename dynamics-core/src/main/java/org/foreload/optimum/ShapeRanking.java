@@ -10,7 +10,8 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 
@@ -20,34 +21,34 @@ import org.foreload.study.Sweep;
  */
 public final class ShapeRanking {
 
-    /** Entries looked at for each shape. */
-    private static final int ENTRIES = 150;
+    /** Entries tried for each shape. */
+    private static final int ENTRIES = 100;
 
     /**
-     * Difference of time, s, below which two shapes tie: about what a refined search leaves open, since it stops at
-     * changes of two tenths of a millisecond and meets creases between limits.
+     * Difference of time, s, below which two shapes tie: about what a refined search leaves open. Plans are given in
+     * decimetres, and a decimetre of brake point is worth up to eight milliseconds.
      */
-    public static final double TIE = 0.005;
+    public static final double TIE = 0.01;
 
     private ShapeRanking() {}
 
     /**
      * The sweep with the refined best of each shape added to it.
      *
-     * @param study that the sweep was made with
+     * @param releases the sweep that found it
      * @param grid what it found; returned as it is if it was stopped or found nothing
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
-    public static Exploration refine(CornerStudy study, Exploration grid, Sweep sweep) {
+    public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
         if (!grid.complete() || grid.best().isEmpty()) {
             return grid;
         }
         List<Candidate> starts = bestOfEach(grid);
-        List<Finding> refined = sweep.run(starts, start -> refined(study, start)).stream()
+        List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)
                 .flatMap(Optional::stream)
                 .toList();
-        return study.refined(grid, refined);
+        return releases.refined(grid, refined, sweep);
     }
 
     private static List<Candidate> bestOfEach(Exploration grid) {
@@ -67,7 +68,7 @@ public final class ShapeRanking {
                 new ReleaseCost(study, plan, Optional.of(plan.release().shape()));
         Nearby near = Nearby.search(cost, cost.start(), ENTRIES, Rounds.alone());
         BrakePlan found = near.plan().rounded();
-        Finding finding = study.latest(found, found.brakePoint());
+        Finding finding = study.latest(found.braking(), found.brakePoint());
         return finding.found() && finding.entry().time() < start.entry().time()
                 ? Optional.of(finding)
                 : Optional.empty();

@@ -86,6 +86,16 @@ final class ClothoidChain {
         return heading[i] + t * (startCurvature[i] + 0.5 * gradient[i] * t);
     }
 
+    /** Takes up curvature and heading at a station, beside a grade and a banking. */
+    void at(double s, double grade, double banking, Path.Place place) {
+        double at = inside(s);
+        int i = index.piece(at);
+        double t = at - station[i];
+        double slope = gradient[i];
+        double start = startCurvature[i];
+        place.take(start + slope * t, heading[i] + t * (start + 0.5 * slope * t), grade, banking);
+    }
+
     Path.Point position(double s) {
         double at = inside(s);
         int i = index.piece(at);

@@ -13,7 +13,7 @@ import org.foreload.conventions.InvalidValueException;
  * to point. So clean points are followed closely however large the tolerance; and if the points scatter by more than
  * the tolerance, the fit is refused, as curvature would be noise. (Discrepancy principle of V. A. Morozov; scatter by
  * generalised maximum likelihood, G. Wahba, Ann. Statist. 13(4), 1985; both from memory.) The distances that are left
- * are told by {@link #rmsDeviation()} and {@link #maxDeviation()}.
+ * are in {@link #rmsDeviation()} and {@link #maxDeviation()}.
  *
  * <p>How accurate, as tested on corners of spiral, arc and spiral (50 draws each) with errors of 3 cm in x and y and
  * points 2 to 5 m apart; curvature in percent of the corner's largest:
@@ -238,6 +238,11 @@ public final class MeasuredPath implements Path {
     @Override
     public double widthRight(double s) {
         return between(line.widthRight(), s);
+    }
+
+    @Override
+    public void at(double s, Place place) {
+        chain.at(s, grade(s), banking(s), place);
     }
 
     @Override

@@ -64,6 +64,12 @@ record MirroredPath(Path original) implements Path {
     }
 
     @Override
+    public void at(double s, Place place) {
+        original.at(s, place);
+        place.take(-place.curvature(), -place.heading(), place.grade(), -place.banking());
+    }
+
+    @Override
     public double[] kinks() {
         return original.kinks();
     }

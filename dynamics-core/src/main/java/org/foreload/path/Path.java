@@ -47,6 +47,14 @@ public interface Path {
     double[] kinks();
 
     /**
+     * Takes up curvature, heading, grade and banking at a station, all at once: a simulator asks for them at a handful
+     * of stations in each evaluation of its equations. The numbers are those of the single methods.
+     */
+    default void at(double s, Place place) {
+        place.take(curvature(s), heading(s), grade(s), banking(s));
+    }
+
+    /**
      * The same path with left and right exchanged: curvature, heading, banking and y change sign, widths change sides.
      */
     default Path mirrored() {
@@ -55,4 +63,41 @@ public interface Path {
 
     /** A point of the plane, m. */
     record Point(double x, double y) {}
+
+    /** What a path is like at one station. A buffer that its owner fills anew for each station. */
+    final class Place {
+
+        private double curvature;
+        private double heading;
+        private double grade;
+        private double banking;
+
+        /** Takes up curvature, 1/m, and heading, grade and banking, rad, with the signs of the methods of a path. */
+        public void take(double curvatureHere, double headingHere, double gradeHere, double bankingHere) {
+            curvature = curvatureHere;
+            heading = headingHere;
+            grade = gradeHere;
+            banking = bankingHere;
+        }
+
+        /** Curvature, 1/m, positive to the left. */
+        public double curvature() {
+            return curvature;
+        }
+
+        /** Heading, rad, positive to the left. */
+        public double heading() {
+            return heading;
+        }
+
+        /** Slope along the line, rad, positive uphill. */
+        public double grade() {
+            return grade;
+        }
+
+        /** Slope across the line, rad, positive where the left edge is the lower one. */
+        public double banking() {
+            return banking;
+        }
+    }
 }

@@ -170,6 +170,11 @@ public final class SegmentPath implements Path {
     }
 
     @Override
+    public void at(double s, Place place) {
+        chain.at(s, grade, banking, place);
+    }
+
+    @Override
     public double[] kinks() {
         return chain.kinks();
     }

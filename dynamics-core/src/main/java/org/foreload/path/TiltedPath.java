@@ -70,6 +70,12 @@ public record TiltedPath(Path original, double addedGrade, double addedBanking) 
     }
 
     @Override
+    public void at(double s, Place place) {
+        original.at(s, place);
+        place.take(place.curvature(), place.heading(), place.grade() + addedGrade, place.banking() + addedBanking);
+    }
+
+    @Override
     public double[] kinks() {
         return original.kinks();
     }

@@ -18,7 +18,7 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
  * course finds an end that fades into the noise better than any threshold.
  *
  * @param shape the shape
- * @param start station where the release starts, m
+ * @param start station of the release point, m
  * @param end station where the brake is off, m
  * @param level brake before the release, in its own unit
  * @param error root mean square difference over that level
@@ -66,7 +66,7 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
                             new InitialGuess(misfit.best),
                             new NelderMeadSimplex(new double[] {size / 4, size / 4}));
         } catch (MathIllegalStateException e) {
-            // Out of evaluations: what was best so far is near enough, and its error is told.
+            // Out of evaluations: what was best so far is near enough, and its error is reported.
         }
         double[] found = misfit.best;
         double level = level(fitted, station, brake, found[0], found[1]);

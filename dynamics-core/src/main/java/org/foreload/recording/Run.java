@@ -38,7 +38,8 @@ public final class Run {
     private final double[] east;
     private final double[] north;
 
-    private Run(Recording recording, Cleaning cleaning) {
+    /** Without places a run is made quicker, and does not know its positions. */
+    private Run(Recording recording, Cleaning cleaning, boolean places) {
         this.recording = recording;
         this.cleaning = cleaning;
         Signals signals = Signals.of(recording);
@@ -68,8 +69,8 @@ public final class Run {
                 : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
         this.brake = Series.smooth(time, brakeRaw, half / 2);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
-        this.east = recording.hasPosition() ? placed(signals, Channel.X) : null;
-        this.north = recording.hasPosition() ? placed(signals, Channel.Y) : null;
+        this.east = places && recording.hasPosition() ? placed(signals, Channel.X) : null;
+        this.north = places && recording.hasPosition() ? placed(signals, Channel.Y) : null;
     }
 
     private double[] placed(Signals signals, Channel channel) {
@@ -95,7 +96,7 @@ public final class Run {
                     "missing",
                     "given, unless there is lateral acceleration or position: without them no corner is found");
         }
-        Run run = new Run(recording, cleaning);
+        Run run = new Run(recording, cleaning, true);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
@@ -127,7 +128,7 @@ public final class Run {
             }
             columns.put(channel, shaken);
         });
-        return new Run(recording.with(columns), cleaning);
+        return new Run(recording.with(columns), cleaning, false);
     }
 
     /** The recording. */

@@ -9,7 +9,7 @@ package org.foreload.recording;
  */
 record Signals(Recording recording, double[] time) {
 
-    /** Speed, m/s, below which a curvature is not told: the division would blow up the noise. */
+    /** Speed, m/s, below which there is no curvature: the division would blow up the noise. */
     private static final double SLOWEST = 3;
 
     /** Positions are smoothed over at least this long to either side, s: a car's course turns little meanwhile. */

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
 /**
@@ -56,19 +57,19 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * stays within the accepted risk.
      *
      * @param risks driver and number of entries for each plan
-     * @param release its brake point does not matter
+     * @param release how the driver brakes
      * @param accepted failure probability, 0 to 1
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if there is none down to 60 m before the latest brake point that makes the corner, or after a stop
      */
-    public static Optional<BrakePlan> present(RiskStudy risks, BrakePlan release, double accepted, Sweep sweep) {
+    public static Optional<BrakePlan> present(RiskStudy risks, Braking release, double accepted, Sweep sweep) {
         Checks.within("accepted_failure_probability", accepted, 0, 1);
-        Finding finding = risks.study().latest(release);
-        if (finding.found()) {
-            double latest = finding.entry().plan().brakePoint();
+        Trial found = risks.study().search().latest(release);
+        if (found.met()) {
+            double latest = found.point();
             double room = latest - risks.study().simulator().corner().path().start();
             for (double back = 0; back <= FARTHEST_BACK && back < room; back += BACK_STEP) {
-                BrakePlan earlier = release.withBrakePoint(latest - back);
+                BrakePlan earlier = release.from(latest - back);
                 Optional<Risk> risk = risks.of(earlier, sweep);
                 if (risk.isEmpty()) {
                     return Optional.empty();
@@ -94,7 +95,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param target the plan to reach, with its brake point
      * @param number of steps wanted, 1 or more
      * @param accepted failure probability that each step may have, 0 to 1
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if what the driver does now is already riskier than accepted, or after a stop
      */
     public static Optional<PracticeSteps> plan(
@@ -162,14 +163,14 @@ public record PracticeSteps(List<Step> steps, double reached) {
             double b = target.release().shape().remaining(u);
             shape[i] = mixed(a, b, way);
         }
-        return new BrakePlan(
-                mixed(now.brakePoint(), target.brakePoint(), way),
-                mixed(now.peakDeceleration(), target.peakDeceleration(), way),
-                mixed(now.buildUpTime(), target.buildUpTime(), way),
-                new Release(
-                        new SplineRelease("mixed", shape),
-                        mixed(now.release().start(), target.release().start(), way),
-                        mixed(now.release().end(), target.release().end(), way)));
+        return Braking.of(
+                        mixed(now.peakDeceleration(), target.peakDeceleration(), way),
+                        mixed(now.buildUpTime(), target.buildUpTime(), way),
+                        new Release(
+                                new SplineRelease("mixed", shape),
+                                mixed(now.release().start(), target.release().start(), way),
+                                mixed(now.release().end(), target.release().end(), way)))
+                .from(mixed(now.brakePoint(), target.brakePoint(), way));
     }
 
     private static double mixed(double a, double b, double way) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
 import org.foreload.driver.LeftFoot;
@@ -75,7 +76,7 @@ public final class RiskStudy {
      *
      * @param study car, corner and driver
      * @param scatter of driver and grip
-     * @param reaction of the foot, in place of that of the study's driver; {@link Reaction#NONE} to brake as told
+     * @param reaction of the foot, in place of that of the study's driver; {@link Reaction#NONE} to brake as planned
      * @param samples entries driven for each plan, 1 or more; best a power of two
      * @param seed of the draws
      */
@@ -110,7 +111,7 @@ public final class RiskStudy {
      * The risk of one plan.
      *
      * @param plan with its brake point
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @return empty if a stop left no entry at all
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
@@ -171,13 +172,13 @@ public final class RiskStudy {
     private BrakePlan missed(BrakePlan plan, double[] point) {
         double timing = deviation(scatter.releaseTiming(), point[TIMING]);
         Release release = plan.release();
-        return new BrakePlan(
-                plan.brakePoint() + deviation(scatter.brakePoint(), point[BRAKE_POINT]),
-                plan.peakDeceleration() * Math.max(LEAST_SHARE, 1 + deviation(scatter.peak(), point[PEAK])),
-                plan.buildUpTime(),
-                new Release(release.shape(), release.start() + timing, release.end() + timing),
-                plan.pickUp(),
-                scatter.ripple() == 0 ? plan.disturbance() : ripple(point));
+        return new Braking(
+                        plan.peakDeceleration() * Math.max(LEAST_SHARE, 1 + deviation(scatter.peak(), point[PEAK])),
+                        plan.buildUpTime(),
+                        new Release(release.shape(), release.start() + timing, release.end() + timing),
+                        plan.pickUp(),
+                        scatter.ripple() == 0 ? plan.disturbance() : ripple(point))
+                .from(plan.brakePoint() + deviation(scatter.brakePoint(), point[BRAKE_POINT]));
     }
 
     /** Each entry has a swing of its own size and frequency. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
+import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
 /**
@@ -35,7 +36,7 @@ public final class SensibleRelease {
      *
      * @param risks driver and number of entries for each plan
      * @param releases releases to start from, such as the best one and the best of each simple shape
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Choice among(RiskStudy risks, List<BrakePlan> releases, Sweep sweep) {
         List<Candidate> candidates = new ArrayList<>();
@@ -55,11 +56,8 @@ public final class SensibleRelease {
     private static BrakePlan gentler(BrakePlan plan, double peak, double length) {
         Release release = plan.release();
         double end = release.start() + length * (release.end() - release.start());
-        return new BrakePlan(
-                plan.brakePoint(),
-                plan.peakDeceleration() * peak,
-                plan.buildUpTime(),
-                new Release(release.shape(), release.start(), end));
+        return plan.withPeakDeceleration(plan.peakDeceleration() * peak)
+                .with(new Release(release.shape(), release.start(), end));
     }
 
     /** One standard deviation of the braking distance, m: brake point, peak and grip together. */
@@ -73,12 +71,12 @@ public final class SensibleRelease {
     }
 
     private static List<Risk> driven(RiskStudy risks, Candidate candidate) {
-        var latest = risks.study().latest(candidate.release());
-        if (!latest.found()) {
+        Trial latest = risks.study().search().latest(candidate.release().braking());
+        if (!latest.met()) {
             return List.of();
         }
         List<Risk> driven = new ArrayList<>();
-        double point = latest.entry().plan().brakePoint();
+        double point = latest.point();
         for (double back : SET_BACKS) {
             Risk risk = risks.of(candidate.release().withBrakePoint(point - back * candidate.step()));
             driven.add(risk);

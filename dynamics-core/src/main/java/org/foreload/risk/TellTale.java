@@ -9,7 +9,7 @@ import org.foreload.entry.Outcome;
  */
 public final class TellTale {
 
-    private static final String FRONT_WASHES_OUT = "more steering brings no more turn: the front washes out";
+    private static final String FRONT_WASHES_OUT = "more steering turns the car no more: the front washes out";
     private static final String REAR_MOVES_OUT = "the rear moves out and the wheel goes light";
 
     private TellTale() {}
@@ -26,14 +26,14 @@ public final class TellTale {
         return entry.wentFirst()
                 .map(EntryEvent::kind)
                 .map(kind -> switch (kind) {
-                    case FRONT_LOCKS -> "a front wheel stops: the steering goes dead until the brake is eased";
+                    case FRONT_LOCKS -> "a front wheel locks: the steering goes dead until the brake is eased";
                     case REAR_LOCKS ->
                         spun
-                                ? "the rear steps out with the brake on"
-                                : "a rear wheel stops: the rear goes loose under the brake";
+                                ? "the rear steps out under braking"
+                                : "a rear wheel locks: the rear goes loose under braking";
                     case REAR_SATURATES ->
                         spun ? REAR_MOVES_OUT : "the rear moves out, and catching it takes the car wide";
-                    default -> spun ? "the front washes out, then bites, and the rear comes round" : FRONT_WASHES_OUT;
+                    default -> spun ? "the front washes out, then grips, and the rear comes round" : FRONT_WASHES_OUT;
                 })
                 .orElse(spun ? REAR_MOVES_OUT : FRONT_WASHES_OUT);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.Hands;
@@ -244,7 +245,7 @@ public final class Knobs {
                 hands("slipUse", "slip_use", PLAIN, 0.005),
                 rightFoot("gripUse", "throttle_grip_use", PLAIN, 0.005),
                 rightFoot("exitFriction", "exit_friction", PLAIN, 0.005),
-                new Knob(plan("buildUpTime", "build_up_time_s", SECONDS), 0.05, Kind.WORLD)));
+                new Knob(braking("buildUpTime", "build_up_time_s", SECONDS), 0.05, Kind.WORLD)));
         if (driver.leftFoot().slowestBraking() > 0) {
             knobs.add(leftFoot("slowestBraking", "slowest_braking", PLAIN, 0.05));
         }
@@ -278,14 +279,20 @@ public final class Knobs {
 
     private static List<Knob> plan() {
         return List.of(
-                new Knob(plan("brakePoint", "brake_point_m", METRES), 1, Kind.PLAN),
-                new Knob(plan("peakDeceleration", "peak_deceleration_mps2", "m/s²"), 0.1, Kind.PLAN),
+                new Knob(
+                        Parameter.component(BrakePlan.class, "brakePoint", "brake_point_m", METRES)
+                                .within(Setup::plan, Setup::with),
+                        1,
+                        Kind.PLAN),
+                new Knob(braking("peakDeceleration", "peak_deceleration_mps2", "m/s²"), 0.1, Kind.PLAN),
                 new Knob(release("start", "release_start_m"), 1, Kind.PLAN),
                 new Knob(release("end", "release_end_m"), 1, Kind.PLAN));
     }
 
-    private static Parameter<Setup> plan(String component, String name, String unit) {
-        return Parameter.component(BrakePlan.class, component, name, unit).within(Setup::plan, Setup::with);
+    private static Parameter<Setup> braking(String component, String name, String unit) {
+        return Parameter.component(Braking.class, component, name, unit)
+                .within(BrakePlan::braking, (plan, other) -> other.from(plan.brakePoint()))
+                .within(Setup::plan, Setup::with);
     }
 
     private static Parameter<Setup> release(String component, String name) {

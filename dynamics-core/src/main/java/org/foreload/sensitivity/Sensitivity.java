@@ -5,21 +5,22 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
+import org.foreload.optimum.LockReserve;
 import org.foreload.optimum.Nearby;
-import org.foreload.optimum.QuickBrakePoint;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
 /**
  * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry. Each number is
  * changed to both sides, by the whole change and by half of it. For each changed car, corner or driver the best release
- * is searched for anew, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A
- * number of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower,
- * to the other it may be no entry at all, and the two sides are told apart.
+ * is found again, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A number
+ * of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower, to the
+ * other it may be no entry at all, and the two sides are kept apart.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop
@@ -32,7 +33,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     /** Disagreement, s, below which it does not matter: the accuracy of the times. */
     private static final double STEADY_TIME = 0.0004;
 
-    /** Entries looked at in each search for the best release of a changed setup: it begins near it. */
+    /** Entries tried in each search for the best release of a changed setup: it begins near it. */
     public static final int ENTRIES = 600;
 
     /** Copies the rows. */
@@ -158,7 +159,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      *
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
         return of(study, entry, ENTRIES, sweep);
@@ -169,8 +170,8 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      *
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
-     * @param entries looked at in each search for the best release of a changed setup
-     * @param sweep on how many threads, and who is told of progress
+     * @param entries tried in each search for the best release of a changed setup
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
         return of(study, entry, Knobs.of(setup(study, entry)), entries, sweep);
@@ -182,8 +183,8 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
      * @param knobs which
-     * @param entries looked at in each search for the best release of a changed setup
-     * @param sweep on how many threads, and who is told of progress
+     * @param entries tried in each search for the best release of a changed setup
+     * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
         Around around = new Around(study, entry, entries);
@@ -228,10 +229,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             this.entries = entries;
             this.study = study;
             this.setup = setup(study, entry);
-            QuickBrakePoint quick = new QuickBrakePoint(study);
-            this.peakShare =
-                    setup.plan().peakDeceleration() / quick.hardest(setup.plan().buildUpTime());
-            this.shift = setup.plan().brakePoint() - quick.estimate(setup.plan());
+            this.peakShare = setup.plan().peakDeceleration()
+                    / new LockReserve(study).hardest(setup.plan().buildUpTime());
+            this.shift = setup.plan().brakePoint()
+                    - study.search().estimate(setup.plan().braking());
             this.asPlanned = Point.of(entry, entry.time());
             this.asSearched = best(study, setup.plan());
         }
@@ -284,14 +285,9 @@ public record Sensitivity(List<Row> rows, boolean complete) {
         }
 
         private Point best(CornerStudy there, BrakePlan plan) {
-            QuickBrakePoint quick = new QuickBrakePoint(there);
-            BrakePlan scaled = new BrakePlan(
-                    plan.brakePoint(),
-                    peakShare * quick.hardest(plan.buildUpTime()),
-                    plan.buildUpTime(),
-                    plan.release());
-            BrakePlan start = quick.near(scaled, quick.estimate(scaled) + shift);
-            Nearby best = Nearby.search(there, start, entries);
+            double hardest = new LockReserve(there).hardest(plan.buildUpTime());
+            Braking scaled = plan.braking().withPeakDeceleration(peakShare * hardest);
+            Nearby best = Nearby.search(there, scaled, there.search().estimate(scaled) + shift, entries);
             return Point.of(there.simulator().run(best.plan()), best.time());
         }
     }

@@ -102,17 +102,19 @@ public record EntryStability(
         if (spin.isPresent() && loss.isPresent()) {
             return String.format(
                     Locale.ROOT,
-                    "It turned unstable at %.1f m, %.2f s before it spun at %.1f m: %s.",
+                    "The car turns unstable at %.1f m, %.2f s before it spins at %.1f m: %s.",
                     loss.get().row().station(),
                     spin.get().time() - loss.get().row().time(),
                     spin.get().station(),
                     loss.get().cause());
         }
-        String stable = least.row().stable() ? "stable throughout the entry" : "unstable for a while";
+        String stable = least.row().stable()
+                ? "stable throughout the entry, and least so"
+                : "unstable for part of the entry, most of all";
         String nearest = least.row().nearest() == Axle.FRONT ? "front" : "rear";
         return String.format(
                 Locale.ROOT,
-                "It was %s, least of all at %.1f m, where the %s axle was nearest to its limit (%s): %s.",
+                "The car is %s at %.1f m, where the %s axle is closest to its limit (%s): %s.",
                 stable,
                 least.row().station(),
                 nearest,

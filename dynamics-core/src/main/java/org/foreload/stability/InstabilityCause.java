@@ -41,8 +41,8 @@ final class InstabilityCause {
         if (unpitched < best) {
             best = unpitched;
             cause = level.rearAxle() > point.loads().rearAxle()
-                    ? "the load that braking took off the rear axle"
-                    : "the load that driving took off the front axle";
+                    ? "the load that braking takes off the rear axle"
+                    : "the load that driving takes off the front axle";
         }
         return best < as - WORTH_NAMING
                 ? String.format(Locale.ROOT, "%s (%.1f 1/s, %.1f without it)", cause, as, best)

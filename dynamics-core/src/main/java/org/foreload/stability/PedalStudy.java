@@ -63,7 +63,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      * @param simulator car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
      * @param plan what is intended
      * @param pedals the pedals
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      */
     public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
         List<EntrySimulator> simulators = pedals.stream()

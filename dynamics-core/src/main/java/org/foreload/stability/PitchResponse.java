@@ -11,9 +11,9 @@ import org.foreload.vehicle.Suspension.Response;
  * equations of motion, as a shaker would measure it on the car.
  *
  * <p>Load follows braking as a second-order response of undamped frequency f and damping ratio ζ, so there are two
- * frequencies to tell apart. A steady ripple is answered most at the resonance, f·√(1 − 2ζ²), if ζ is below 1/√2; after
- * a jab, a dip or a dropped brake the load rings at the damped frequency, f·√(1 − ζ²). Source: any text on vibration,
- * such as J. P. Den Hartog, Mechanical Vibrations, ch. 2 (from memory).
+ * frequencies. A steady ripple is answered most at the resonance, f·√(1 − 2ζ²), if ζ is below 1/√2; after a jab, a dip
+ * or a dropped brake the load rings at the damped frequency, f·√(1 − ζ²). Source: any text on vibration, such as J. P.
+ * Den Hartog, Mechanical Vibrations, ch. 2 (from memory).
  */
 public final class PitchResponse {
 
@@ -26,7 +26,7 @@ public final class PitchResponse {
     /** Ripple as a part of the mean: small, so that the response is linear. */
     private static final double SIZE = 0.01;
 
-    /** Time for which the start of a ripple is left to die down, in units of 1/(ζω): to e^-8. */
+    /** Time for which the start of a ripple is left to decay, in units of 1/(ζω): to e^-8. */
     private static final double SETTLING = 8;
 
     /** Periods over which an amplitude is measured. */

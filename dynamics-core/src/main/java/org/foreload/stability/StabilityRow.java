@@ -8,7 +8,7 @@ import org.foreload.grip.Axle;
  *
  * @param station m along the line
  * @param time s from the start of the approach
- * @param growthRate how quickly the least stable lateral motion grows at this point, 1/s; negative when it dies down
+ * @param growthRate how quickly the least stable lateral motion grows at this point, 1/s; negative when it decays
  * @param frontMargin friction that the front axle has left, as a share of all it has; below zero never
  * @param rearMargin the same for the rear axle
  */
@@ -19,7 +19,7 @@ public record StabilityRow(double station, double time, double growthRate, doubl
         return frontMargin <= rearMargin ? Axle.FRONT : Axle.REAR;
     }
 
-    /** Whether a small push dies down. */
+    /** Whether a small disturbance decays. */
     public boolean stable() {
         return growthRate <= 0;
     }

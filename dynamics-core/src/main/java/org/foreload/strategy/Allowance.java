@@ -36,24 +36,24 @@ public record Allowance(double drift, double edge, double front, double rear, do
 
     /** Whether an entry made the corner with this margin, whatever the plan has in hand. */
     public boolean met(EntryResult entry) {
-        Margins margins = entry.margins();
-        return entry.made()
-                && entry.farthestOffset() <= drift
-                && margins.edge() >= edge
-                && margins.front() >= front
-                && margins.rear() >= rear;
+        return trial(entry).met();
     }
 
-    /**
-     * How much of what is allowed an entry uses, 1 being all: the largest of the drift over the drift allowed, and for
-     * edge and axles one more the less is left.
-     */
-    double used(EntryResult entry) {
+    /** An entry held against this margin, whatever the plan has in hand. */
+    public Trial trial(EntryResult entry) {
         Margins margins = entry.margins();
-        double used = entry.farthestOffset() / drift;
-        used = Math.max(used, 1 + edge - margins.edge());
-        used = Math.max(used, 1 + SHARE_WEIGHT * (front - margins.front()));
-        return Math.max(used, 1 + SHARE_WEIGHT * (rear - margins.rear()));
+        Excess excess = entry.made()
+                ? new Excess(
+                        entry.farthestOffset() / drift - 1,
+                        edge - margins.edge(),
+                        lack(front, margins.front()),
+                        lack(rear, margins.rear()))
+                : Excess.NOT_MADE;
+        return new Trial(entry.plan().brakePoint(), entry, excess);
+    }
+
+    private static double lack(double asked, double left) {
+        return asked > 0 ? SHARE_WEIGHT * (asked - left) : Double.NEGATIVE_INFINITY;
     }
 
     /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */

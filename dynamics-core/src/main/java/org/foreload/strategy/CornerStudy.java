@@ -1,13 +1,6 @@
 package org.foreload.strategy;
 
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.IdentityHashMap;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
@@ -19,10 +12,6 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
 import org.foreload.ideal.IdealProfile;
 import org.foreload.path.Corner;
-import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
-import org.foreload.strategy.SweepMemory.Found;
-import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
@@ -141,9 +130,13 @@ public final class CornerStudy {
      * nothing in hand. Zero where it is no quicker.
      */
     public double marginCost(EntryResult entry) {
-        Finding bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
-                .latest(entry.plan(), entry.plan().brakePoint());
-        return bare.found() ? Math.max(0, entry.time() - bare.entry().time()) : 0;
+        Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
+                .search()
+                .latest(entry.plan().braking(), entry.plan().brakePoint());
+        if (!bare.met()) {
+            return 0;
+        }
+        return Math.max(0, entry.time() - simulator.run(bare.entry().plan()).time());
     }
 
     /**
@@ -174,113 +167,20 @@ public final class CornerStudy {
         return -range.lowest() - simulator.car().aerodynamics().drag(square) / mass;
     }
 
-    /** The latest brake point for a release; the brake point of {@code plan} does not matter. */
-    public Finding latest(BrakePlan plan) {
-        return new LatestBrakePoint(bound, simulator, allowance).find(plan);
+    /** The search for brake points that keep the margin. */
+    public BrakePointSearch search() {
+        return new BrakePointSearch(bound, simulator, allowance);
     }
 
-    /** The same, looking also around a brake point, m, that is known to make the corner, or nearly so. */
-    public Finding latest(BrakePlan plan, double known) {
-        return new LatestBrakePoint(bound, simulator, allowance).find(plan, known);
+    /** The entry from the latest brake point, driven with full accuracy, and what it has in hand. */
+    public Finding latest(Braking braking) {
+        BrakePointSearch search = search();
+        return search.confirmed(search.latest(braking));
     }
 
-    /** The standard sweep on all processors. */
-    public Exploration explore() {
-        return explore(SweepPlan.standard(), Sweep.quiet());
-    }
-
-    /**
-     * Tries releases, each from its own latest brake point.
-     *
-     * @param plan which releases
-     * @param sweep on how many threads, and who is told of progress
-     */
-    public Exploration explore(SweepPlan plan, Sweep sweep) {
-        return explore(plan, sweep, SweepMemory.NONE);
-    }
-
-    /**
-     * Tries releases, each from its own latest brake point, but those that are remembered.
-     *
-     * @param plan which releases
-     * @param sweep on how many threads, and who is told of progress
-     * @param memory what an earlier run of the same sweep, with the same study, has found
-     */
-    public Exploration explore(SweepPlan plan, Sweep sweep, SweepMemory memory) {
-        List<BrakePlan> plans = plan.plans(lockLimit(), simulator.apex());
-        List<Optional<Finding>> found = sweep.run(plans, release -> find(release, memory));
-        List<Finding> findings = found.stream().flatMap(Optional::stream).toList();
-        boolean made = findings.stream().anyMatch(Finding::found);
-        return exploration(findings, made ? baseline(plan.buildUpTime()) : Optional.empty(), plans.size());
-    }
-
-    /**
-     * A sweep together with more releases, found by looking on from what it found.
-     *
-     * @param sweep of this study
-     * @param more found with the same margin
-     */
-    public Exploration refined(Exploration sweep, List<Finding> more) {
-        List<Finding> all = Stream.concat(
-                        sweep.candidates().stream().map(one -> new Finding(one.entry(), one.made(), one.inHand())),
-                        more.stream().map(one -> new Finding(one.entry().withoutProfile(), one.found(), one.inHand())))
-                .toList();
-        return exploration(all, sweep.baseline(), sweep.planned() + more.size());
-    }
-
-    private Exploration exploration(List<Finding> findings, Optional<Candidate> baseline, int planned) {
-        List<Candidate> candidates = marked(findings);
-        Optional<Candidate> best = candidates.stream()
-                .filter(Candidate::made)
-                .min(Comparator.comparingDouble(candidate -> candidate.entry().time()))
-                .map(this::whole);
-        return new Exploration(candidates, best, baseline, bound.time(), planned);
-    }
-
-    /** Searches, or drives what is remembered; without the profile, of which a long sweep would fill the memory. */
-    private Finding find(BrakePlan release, SweepMemory memory) {
-        Optional<Found> known = memory.recall(release);
-        if (known.isPresent()) {
-            Found found = known.get();
-            EntryResult entry = simulator.run(release.withBrakePoint(found.brakePoint()));
-            return new Finding(entry.withoutProfile(), found.found(), found.inHand());
-        }
-        Finding finding = latest(release);
-        double brakePoint = finding.entry().plan().brakePoint();
-        memory.keep(release, new Found(brakePoint, finding.found(), finding.inHand()));
-        return new Finding(finding.entry().withoutProfile(), finding.found(), finding.inHand());
-    }
-
-    /** The candidate with its profile. */
-    private Candidate whole(Candidate candidate) {
-        EntryResult entry = simulator.run(candidate.entry().plan());
-        return new Candidate(entry, candidate.made(), candidate.inHand(), candidate.onFront());
-    }
-
-    private Optional<Candidate> baseline(double buildUpTime) {
-        return StraightLine.best(this, buildUpTime)
-                .map(best -> new Candidate(best.entry(), true, best.inHand(), false));
-    }
-
-    /** Marks the candidates that no other beats both in time and in what is in hand. */
-    private static List<Candidate> marked(List<Finding> findings) {
-        List<Finding> best = findings.stream()
-                .filter(Finding::found)
-                .sorted(Comparator.comparingDouble((Finding one) -> one.entry().time())
-                        .thenComparing(
-                                Comparator.comparingDouble(Finding::inHand).reversed()))
-                .toList();
-        Set<Finding> front = Collections.newSetFromMap(new IdentityHashMap<>());
-        Finding last = null;
-        for (Finding one : best) {
-            boolean same = last != null && one.entry().time() == last.entry().time() && one.inHand() == last.inHand();
-            if (last == null || same || one.inHand() > last.inHand()) {
-                front.add(one);
-                last = one;
-            }
-        }
-        return findings.stream()
-                .map(one -> new Candidate(one.entry(), one.found(), one.inHand(), front.contains(one)))
-                .toList();
+    /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */
+    public Finding latest(Braking braking, double guess) {
+        BrakePointSearch search = search();
+        return search.confirmed(search.latest(braking, guess));
     }
 }

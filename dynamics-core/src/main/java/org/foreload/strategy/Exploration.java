@@ -42,9 +42,19 @@ public record Exploration(
      *
      * @param entry the entry from its latest brake point, or the attempt that came closest
      * @param made whether it makes the corner with the margin asked for
-     * @param inHand how much later, m, the foot could come down before the car does not make the corner at all
+     * @param inHand what the plan has {@link InHand in hand}, m; NaN where it was not asked, as it is for plans that
+     *     are slower and have no more in hand than another
      * @param onFront whether no other candidate is both quicker and has more in hand: the trade-off between time and
      *     margin
      */
-    public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {}
+    public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {
+
+        static Candidate of(Finding finding) {
+            return new Candidate(finding.entry(), finding.found(), finding.inHand(), false);
+        }
+
+        Candidate withoutProfile() {
+            return new Candidate(entry.withoutProfile(), made, inHand, onFront);
+        }
+    }
 }

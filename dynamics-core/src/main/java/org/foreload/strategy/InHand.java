@@ -1,18 +1,17 @@
 package org.foreload.strategy;
 
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Release;
 import org.foreload.entry.EntrySimulator;
 
 /**
- * What a plan has in hand: the largest error, in metres, that the car forgives, of each of the three that people make.
- * The foot comes down so much later; or the whole release comes so much later along the line; or the peak is harder by
- * {@value #HARDER_PER_METRE} of itself for each metre, which is what a driver misses it by who misses the brake point
- * by a metre (the invented drivers of {@code risk}). The least of the three counts.
+ * How much a plan forgives: the largest error with which the car still makes the corner, taking the least of three that
+ * people make, with no margin left. A foot that comes down so much later; a release that comes so much later; a peak
+ * that is harder by {@value #HARDER_PER_METRE} of itself for each metre, since who is late is likely to be hard. What
+ * counts as much as a metre is invented for want of a source.
  */
 public final class InHand {
 
-    /** Errors that are tried, m: about as finely as a driver could tell them apart. */
+    /** Errors that are tried, m: about as finely as a driver could feel them. */
     private static final double[] ERRORS = {0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16};
 
     /** Most that is looked for, m. */
@@ -25,30 +24,45 @@ public final class InHand {
 
     /** Metres in hand of a plan, 0 to {@link #MOST}, in the steps in which it is looked for. */
     public static double of(EntrySimulator simulator, BrakePlan plan) {
-        int low = -1;
-        int high = ERRORS.length;
+        int forgiven = ERRORS.length;
+        for (Slip slip : Slip.values()) {
+            forgiven = forgiven(simulator, plan, slip, forgiven);
+        }
+        return forgiven == 0 ? 0 : ERRORS[forgiven - 1];
+    }
+
+    /** Whether a plan has so much in hand that it beats another amount: it forgives the next larger error. */
+    static boolean beats(EntrySimulator simulator, BrakePlan plan, double metres) {
+        int next = 0;
+        while (next < ERRORS.length && ERRORS[next] <= metres) {
+            next++;
+        }
+        return next < ERRORS.length && forgives(simulator, plan, ERRORS[next]);
+    }
+
+    /** Whether the car makes the corner with each of the three errors. */
+    static boolean forgives(EntrySimulator simulator, BrakePlan plan, double error) {
+        for (Slip slip : Slip.values()) {
+            if (!simulator.probe(slip.of(plan, error)).made()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How many of the errors, the smallest first, a slip forgives, of so many at most. */
+    private static int forgiven(EntrySimulator simulator, BrakePlan plan, Slip slip, int most) {
+        int low = 0;
+        int high = most + 1;
         while (high - low > 1) {
-            int middle = (low + high) / 2;
-            if (forgives(simulator, plan, ERRORS[middle])) {
+            // The most is tried first: what the other slips have left is often forgiven.
+            int middle = high == most + 1 ? most : (low + high) / 2;
+            if (simulator.probe(slip.of(plan, ERRORS[middle - 1])).made()) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        return low < 0 ? 0 : ERRORS[low];
-    }
-
-    /** Whether the car makes the corner with each of the three errors. */
-    static boolean forgives(EntrySimulator simulator, BrakePlan plan, double error) {
-        return simulator.probe(plan.withBrakePoint(plan.brakePoint() + error)).made()
-                && simulator.probe(later(plan, error)).made()
-                && simulator
-                        .probe(plan.withPeakDeceleration(plan.peakDeceleration() * (1 + HARDER_PER_METRE * error)))
-                        .made();
-    }
-
-    private static BrakePlan later(BrakePlan plan, double error) {
-        Release release = plan.release();
-        return plan.with(new Release(release.shape(), release.start() + error, release.end() + error));
+        return low;
     }
 }

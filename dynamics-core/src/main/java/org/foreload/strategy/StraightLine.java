@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.study.Sweep;
 
 /**
  * The best straight-line braking in a corner: full to turn-in, then off, and coasting from there until the throttle is
@@ -25,12 +26,12 @@ public final class StraightLine {
 
     private StraightLine() {}
 
-    /** The plan with this peak, m/s²; its brake point is open. */
-    public static BrakePlan plan(double peak, double buildUpTime) {
-        return new BrakePlan(0, peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
+    /** Straight-line braking with this peak, m/s². */
+    public static Braking braking(double peak, double buildUpTime) {
+        return Braking.of(peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
     }
 
-    /** Whether a plan brakes in a straight line only. */
+    /** Whether a plan is straight-line braking. */
     public static boolean is(BrakePlan plan) {
         return plan.release().shape() == ReleaseShapes.ABRUPT && plan.release().end() <= 0;
     }
@@ -40,26 +41,34 @@ public final class StraightLine {
      *
      * @param study car, corner, driver and margin
      * @param buildUpTime time in which the foot reaches the peak, s
+     * @param sweep on how many threads; its progress is not used
      */
-    public static Optional<Finding> best(CornerStudy study, double buildUpTime) {
+    public static Optional<Finding> best(CornerStudy study, double buildUpTime, Sweep sweep) {
+        Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
         double limit = study.lockLimit();
-        List<Finding> coarse = found(study, buildUpTime, DoubleStream.of(PEAKS).map(share -> share * limit));
-        Optional<Finding> best = quickest(coarse);
-        if (best.isEmpty()) {
-            return best;
+        List<Trial> coarse = found(study, buildUpTime, DoubleStream.of(PEAKS).map(share -> share * limit), quiet);
+        if (coarse.isEmpty()) {
+            return Optional.empty();
         }
-        double peak = best.get().entry().plan().peakDeceleration();
-        List<Finding> fine = found(study, buildUpTime, DoubleStream.of(FINER).map(step -> peak + step * limit));
-        return quickest(Stream.concat(best.stream(), fine.stream()).toList());
-    }
-
-    private static List<Finding> found(CornerStudy study, double buildUpTime, DoubleStream peaks) {
-        return peaks.mapToObj(peak -> study.latest(plan(peak, buildUpTime).rounded()))
+        double peak = coarse.get(0).entry().plan().peakDeceleration();
+        List<Trial> fine = found(study, buildUpTime, DoubleStream.of(FINER).map(step -> peak + step * limit), quiet);
+        return Stream.concat(coarse.stream(), fine.stream())
+                .sorted(QUICKEST_FIRST)
+                .map(study.search()::confirmed)
                 .filter(Finding::found)
-                .toList();
+                .findFirst();
     }
 
-    private static Optional<Finding> quickest(List<Finding> found) {
-        return found.stream().min(Comparator.comparingDouble(one -> one.entry().time()));
+    private static final Comparator<Trial> QUICKEST_FIRST =
+            Comparator.comparingDouble(one -> one.entry().time());
+
+    private static List<Trial> found(CornerStudy study, double buildUpTime, DoubleStream peaks, Sweep sweep) {
+        List<Braking> all =
+                peaks.mapToObj(peak -> braking(peak, buildUpTime).rounded()).toList();
+        return sweep.run(all, study.search()::quickest).stream()
+                .flatMap(Optional::stream)
+                .filter(Trial::met)
+                .sorted(QUICKEST_FIRST)
+                .toList();
     }
 }

@@ -2,7 +2,7 @@ package org.foreload.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -52,7 +52,7 @@ public record SweepPlan(
                 List.of(
                         ReleaseShapes.LINEAR,
                         ReleaseShapes.PROGRESSIVE,
-                        ReleaseShapes.LATE,
+                        ReleaseShapes.HELD,
                         ReleaseShapes.SMOOTH,
                         ReleaseShapes.TWO_STAGE),
                 divided(resolution, 0.35, 0.6, 0.75, 0.87),
@@ -73,15 +73,15 @@ public record SweepPlan(
     }
 
     /**
-     * The brake plans of the sweep; their brake points are still open.
+     * The releases of the sweep.
      *
      * @param limit deceleration at which a wheel locks in a straight line, m/s²
      * @param apex distance from turn-in to the apex, m
      */
-    List<BrakePlan> plans(double limit, double apex) {
-        List<BrakePlan> plans = new ArrayList<>();
+    List<Braking> releases(double limit, double apex) {
+        List<Braking> plans = new ArrayList<>();
         for (double peak : peaks) {
-            plans.add(StraightLine.plan(peak * limit, buildUpTime).rounded());
+            plans.add(StraightLine.braking(peak * limit, buildUpTime).rounded());
         }
         for (ReleaseShape shape : shapes) {
             for (double peak : peaks) {
@@ -89,7 +89,8 @@ public record SweepPlan(
                     for (double end : ends) {
                         if (end > start) {
                             Release release = new Release(shape, start * apex, end * apex);
-                            plans.add(new BrakePlan(0, peak * limit, buildUpTime, release).rounded());
+                            plans.add(Braking.of(peak * limit, buildUpTime, release)
+                                    .rounded());
                         }
                     }
                 }

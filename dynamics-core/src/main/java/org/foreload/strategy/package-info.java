@@ -5,10 +5,10 @@
  * own latest brake point, the last one from which the car still makes the corner with the margin asked for, and then
  * the times between the same two markers are compared.
  *
- * <p><b>Ready pieces.</b> {@link org.foreload.strategy.CornerStudy} puts a car and a corner together;
- * {@link org.foreload.strategy.LatestBrakePoint} searches for one release; {@link org.foreload.strategy.SweepPlan} says
- * which releases a sweep tries; {@link org.foreload.strategy.Allowance} the margin asked for (default: half a metre off
- * the line).
+ * <p><b>Ready pieces.</b> {@link org.foreload.strategy.CornerStudy} puts a car, a corner and a driver together;
+ * {@link org.foreload.strategy.BrakePointSearch} is the one search for brake points;
+ * {@link org.foreload.strategy.ReleaseSweep} tries the releases of a {@link org.foreload.strategy.SweepPlan};
+ * {@link org.foreload.strategy.Allowance} is the margin asked for.
  *
  * <p><b>Valid when</b> the corner is one the car must slow down for, and has a straight after it that is worth exit
  * speed. <b>Neglects</b> traffic, the next corner, and what a driver can repeat. <b>Fails when</b> the approach is so

@@ -7,6 +7,9 @@ package org.foreload.tyre;
  */
 public final class ContactPatch {
 
+    /** Room for what the wheels of an axle have in common. */
+    final SlipCurve.Shares shares = new SlipCurve.Shares();
+
     private double longitudinal;
     private double lateral;
     private double limit;

@@ -159,6 +159,39 @@ public record FrictionTyre(
         patch.forces(carried, Math.copySign(peakY * share, lateralSlip), most);
     }
 
+    @Override
+    public void rollAxle(
+            double lateralSlip,
+            double asked,
+            double leftLoad,
+            double rightLoad,
+            ContactPatch left,
+            ContactPatch right) {
+        double y = Math.abs(normalisedY(lateralSlip));
+        double perNewton = loadSensitivity / referenceLoad;
+        double leftPressed = leftLoad * (1 + loadSensitivity - perNewton * leftLoad);
+        double rightPressed = rightLoad * (1 + loadSensitivity - perNewton * rightLoad);
+        if (!(leftLoad > 0 && leftPressed > 0 && rightLoad > 0 && rightPressed > 0 && y > 0)) {
+            roll(lateralSlip, asked, leftLoad, left);
+            roll(lateralSlip, asked, rightLoad, right);
+            return;
+        }
+        SlipCurve.Shares shares = left.shares;
+        double force = Math.abs(asked);
+        curve.shares(y, force / (frictionX * leftPressed), force / (frictionX * rightPressed), shares);
+        rolling(leftPressed, asked, shares.most, Math.copySign(shares.first, lateralSlip), left);
+        rolling(rightPressed, asked, shares.most, Math.copySign(shares.second, lateralSlip), right);
+    }
+
+    /** A wheel with its load, times the load factor, and with its shares. */
+    private void rolling(double pressed, double asked, double mostShare, double lateralShare, ContactPatch patch) {
+        double peakX = frictionX * pressed;
+        double peakY = frictionY * pressed;
+        double most = peakX * mostShare;
+        patch.peaks(peakX, peakY);
+        patch.forces(Math.max(-most, Math.min(most, asked)), peakY * lateralShare, most);
+    }
+
     /**
      * {@inheritDoc}
      *

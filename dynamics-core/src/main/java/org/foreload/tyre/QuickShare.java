@@ -23,16 +23,17 @@ final class QuickShare {
      * @param curve shape of force over slip
      * @param y normalised lateral slip, above zero
      * @param along longitudinal share, zero or above, below {@code most}
+     * @param free secant of the curve at y
      * @param most longitudinal share at {@code farthest}
      * @param farthest length up to which the share along the wheel rises
+     * @param left secant of the curve at {@code farthest}
      */
-    static double lateral(SlipCurve curve, double y, double along, double most, double farthest) {
-        double free = curve.secant(y);
+    static double lateral(
+            SlipCurve curve, double y, double along, double free, double most, double farthest, double left) {
         if (along == 0) {
             return y * free;
         }
         double ratio = along / most;
-        double left = curve.secant(farthest);
         double reach = along / (left + (free - left) * Math.sqrt(1 - ratio * ratio));
         double square = along * along;
         double ySquare = y * y;

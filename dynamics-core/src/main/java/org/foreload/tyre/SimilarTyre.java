@@ -69,6 +69,19 @@ record SimilarTyre(Tyre given, double factor) implements Tyre {
     }
 
     @Override
+    public void rollAxle(
+            double lateralSlip,
+            double asked,
+            double leftLoad,
+            double rightLoad,
+            ContactPatch left,
+            ContactPatch right) {
+        given.rollAxle(lateralSlip / factor, asked / factor, leftLoad, rightLoad, left, right);
+        left.scale(factor);
+        right.scale(factor);
+    }
+
+    @Override
     public void slide(double lateralSlip, double load, ContactPatch patch) {
         given.slide(lateralSlip, load, patch);
         patch.scale(factor);

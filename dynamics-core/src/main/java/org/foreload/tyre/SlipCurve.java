@@ -59,6 +59,28 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         return value(length) * y / length;
     }
 
+    /**
+     * The lateral shares of two wheels with one lateral slip, and the {@link #largestShare} that both have in common.
+     *
+     * @param y normalised lateral slip, above zero
+     * @param first longitudinal share asked of one, as in {@link #lateralShare}
+     * @param second that of the other
+     * @param shares receives all three
+     */
+    default void shares(double y, double first, double second, Shares shares) {
+        shares.most = largestShare(y);
+        shares.first = lateralShare(y, first);
+        shares.second = lateralShare(y, second);
+    }
+
+    /** What {@link #shares} finds: a buffer that its owner reuses. */
+    final class Shares {
+
+        double most;
+        double first;
+        double second;
+    }
+
     /** Force in proportion to slip up to the friction limit. */
     record Linear() implements SlipCurve {
         @Override
@@ -145,7 +167,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double circle = 1 - along * along;
             double sliding = y / 3;
             return sliding * sliding < circle
-                    ? QuickShare.lateral(this, y, along, Math.sqrt(1 - sliding * sliding), 3)
+                    ? QuickShare.lateral(this, y, along, secant(y), Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
                     : Math.sqrt(Math.max(0, circle));
         }
     }
@@ -163,8 +185,17 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
         private static final double PEAK_ACCURACY = 1e-15;
 
+        /** Pieces of the table of the inverse. */
+        private static final int INVERSE_PIECES = 512;
+
+        /** Accuracy, times the root of what the force lacks, at which that table is taken as it is. */
+        private static final double INVERSE_ACCURACY = 1e-9;
+
         /** Largest relative step from the table of the inverse; its square is below rounding. */
         private static final double INVERSE_STEP = 1e-6;
+
+        /** Accuracy of the fine table: near its limit a wheel makes the root of that of it. */
+        private static final double TABLE_ACCURACY = 2e-11;
 
         /** Order of interpolation of the root finder, the library's own default. */
         static final int ORDER = 5;
@@ -186,6 +217,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Slips over the root of what a force lacks to the peak, in which they run smoothly up to the peak. */
         private final CurveTable inverses;
 
+        /** Whether that table needs no step of Newton's rule after it. */
+        private final boolean inverseExact;
+
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
          * @param curvatureFactor E, at most 1
@@ -195,10 +229,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.shapeFactor = Checks.between("shape_factor", shapeFactor, 1, 2);
             this.curvatureFactor = Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
             this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
-            this.fine = new CurveTable(0, 16 * 256, 256, this::formulaSecant, this::formulaSecantSlope);
+            this.fine = CurveTable.accurate(0, 16, TABLE_ACCURACY, this::formulaSecant, this::formulaSecantSlope);
             this.coarse = new CurveTable(16, 128 * 8, 8, this::formulaSecant, this::formulaSecantSlope);
             this.lengths = ShareLengths.of(this);
-            this.inverses = new CurveTable(0, 128, 128, this::searchedInverse, this::inverseSlope);
+            this.inverses =
+                    new CurveTable(0, INVERSE_PIECES, INVERSE_PIECES, this::searchedInverse, this::inverseSlope);
+            this.inverseExact = inverses.error(this::searchedInverse) <= INVERSE_ACCURACY;
         }
 
         /** C. */
@@ -278,7 +314,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return bx - curvatureFactor * (bx - Math.atan(bx));
         }
 
-        /** {@inheritDoc} Read off a table, then made exact by Newton's rule. */
+        /**
+         * {@inheritDoc} Read off a table, then made exact by Newton's rule where the table alone is not good to 1e-9.
+         */
         @Override
         public double inverse(double y) {
             if (!(y < 1)) {
@@ -286,6 +324,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             }
             double lack = Math.sqrt(1 - y);
             double x = inverses.holds(lack) ? inverses.value(lack) : 0;
+            if (inverseExact) {
+                return x;
+            }
             double next = x - (value(x) - y) / slope(x);
             return Math.abs(next - x) <= INVERSE_STEP * x ? next : searchedInverse(lack);
         }
@@ -324,8 +365,25 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                 return SlipCurve.super.lateralShare(y, along);
             }
             double length = lengths.value(y);
-            double most = shareAt(length, y);
-            return along < most ? QuickShare.lateral(this, y, along, most, length) : y * secant(length);
+            double left = secant(length);
+            double most = left * Math.sqrt(Math.max(0, length * length - y * y));
+            return along < most ? QuickShare.lateral(this, y, along, secant(y), most, length, left) : y * left;
+        }
+
+        /** {@inheritDoc} What depends on the lateral slip alone is read off the tables once for both. */
+        @Override
+        public void shares(double y, double first, double second, Shares shares) {
+            if (!lengths.holds(y)) {
+                SlipCurve.super.shares(y, first, second, shares);
+                return;
+            }
+            double length = lengths.value(y);
+            double left = secant(length);
+            double most = left * Math.sqrt(Math.max(0, length * length - y * y));
+            double free = secant(y);
+            shares.most = most;
+            shares.first = first < most ? QuickShare.lateral(this, y, first, free, most, length, left) : y * left;
+            shares.second = second < most ? QuickShare.lateral(this, y, second, free, most, length, left) : y * left;
         }
 
         /**

@@ -54,7 +54,7 @@ public interface Tyre {
      *
      * <p>The default searches the combined-slip force for the longitudinal slip that carries the imposed force. A wheel
      * asked for more than it has returns the lateral force at the slip where it has most; {@link #rollingForceLimit}
-     * tells whether that is so.
+     * says whether that is so.
      *
      * @param lateralSlip tangent of the slip angle
      * @param longitudinalForce imposed force in newtons; its sign does not matter
@@ -100,6 +100,28 @@ public interface Tyre {
         double carried = Math.max(-most, Math.min(most, asked));
         patch.peaks(peakForceX(load), peakForceY(load));
         patch.forces(carried, lateralForce(lateralSlip, carried, load), most);
+    }
+
+    /**
+     * The two wheels of an axle, which roll with one slip and are asked for the same: {@link #roll} for one after the
+     * other. A model that shares work between them may do so here; the numbers are those of {@link #roll}.
+     *
+     * @param lateralSlip tangent of the slip angle
+     * @param asked longitudinal force in newtons of each wheel, of either sign
+     * @param leftLoad load of the left wheel in newtons
+     * @param rightLoad load of the right wheel in newtons
+     * @param left receives what the left wheel has
+     * @param right receives what the right wheel has
+     */
+    default void rollAxle(
+            double lateralSlip,
+            double asked,
+            double leftLoad,
+            double rightLoad,
+            ContactPatch left,
+            ContactPatch right) {
+        roll(lateralSlip, asked, leftLoad, left);
+        roll(lateralSlip, asked, rightLoad, right);
     }
 
     /**

@@ -13,6 +13,6 @@
  *
  * <p><b>Valid when</b> camber is small and the surface is even, dry or evenly wet. <b>Neglects</b> temperature, wear,
  * pressure, camber, self-aligning moment, plysteer and conicity. <b>Fails when</b> slip is so quick that a first-order
- * lag over the relaxation length no longer tells how the force builds up.
+ * lag over the relaxation length no longer says how the force builds up.
  */
 package org.foreload.tyre;

@@ -12,7 +12,7 @@ class BrakePlanTest {
 
     private static final double NAN = Double.NaN;
     private static final Release RELEASE = new Release(ReleaseShapes.LINEAR, -20, 20);
-    private static final BrakePlan PLAN = new BrakePlan(-100, 8, 0.4, RELEASE);
+    private static final BrakePlan PLAN = Braking.of(8, 0.4, RELEASE).from(-100);
 
     @Test
     void nothingIsAskedForBeforeTheBrakePoint() {
@@ -48,12 +48,12 @@ class BrakePlanTest {
 
     @Test
     void noBuildUpTimeMeansThePeakAtOnce() {
-        assertEquals(8, new BrakePlan(-100, 8, 0, RELEASE).demand(-100, 0));
+        assertEquals(8, Braking.of(8, 0, RELEASE).from(-100).demand(-100, 0));
     }
 
     @Test
     void anotherBrakePointChangesNothingElse() {
-        assertEquals(new BrakePlan(-90, 8, 0.4, RELEASE), PLAN.withBrakePoint(-90));
+        assertEquals(Braking.of(8, 0.4, RELEASE).from(-90), PLAN.withBrakePoint(-90));
     }
 
     @Test
@@ -79,11 +79,11 @@ class BrakePlanTest {
 
     @Test
     void impossibleNumbersAreRefused() {
-        refused("brake_point", () -> new BrakePlan(NAN, 8, 0.4, RELEASE));
-        refused("peak_deceleration", () -> new BrakePlan(-100, NAN, 0.4, RELEASE));
-        refused("peak_deceleration", () -> new BrakePlan(-100, 0, 0.4, RELEASE));
-        refused("build_up_time", () -> new BrakePlan(-100, 8, NAN, RELEASE));
-        refused("build_up_time", () -> new BrakePlan(-100, 8, -0.1, RELEASE));
+        refused("brake_point", () -> Braking.of(8, 0.4, RELEASE).from(NAN));
+        refused("peak_deceleration", () -> Braking.of(NAN, 0.4, RELEASE).from(-100));
+        refused("peak_deceleration", () -> Braking.of(0, 0.4, RELEASE).from(-100));
+        refused("build_up_time", () -> Braking.of(8, NAN, RELEASE).from(-100));
+        refused("build_up_time", () -> Braking.of(8, -0.1, RELEASE).from(-100));
         refused("release_start", () -> new Release(ReleaseShapes.LINEAR, NAN, 0));
         refused("release_end", () -> new Release(ReleaseShapes.LINEAR, 0, NAN));
         refused("release_end", () -> new Release(ReleaseShapes.LINEAR, 0, -1));

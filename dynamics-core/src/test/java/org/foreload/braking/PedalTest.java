@@ -95,7 +95,8 @@ class PedalTest {
 
     @Test
     void aPlanCarriesItsDisturbanceAlong() {
-        BrakePlan plan = new BrakePlan(-50, 8, 0.2, new Release(ReleaseShapes.LINEAR, 0, 20));
+        BrakePlan plan =
+                Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, 0, 20)).from(-50);
         BrakePlan rippled = plan.with(new Ripple(0.1, 2)).withBrakePoint(-60).withPeakDeceleration(9);
         assertEquals(new Ripple(0.1, 2), rippled.disturbance());
         double time = 1.125;

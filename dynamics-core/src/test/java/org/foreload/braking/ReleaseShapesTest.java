@@ -31,7 +31,7 @@ class ReleaseShapesTest {
         "linear, 0.5, 0.33333333333333333",
         "smooth, 0.5, 0.35132118364233778",
         "progressive, 0.33333333333333333, 0.25",
-        "late, 0.66666666666666667, 0.41666666666666667",
+        "held, 0.66666666666666667, 0.41666666666666667",
         "circle, 0.78539816339744831, 0.45206483006411498"
     })
     void straightLineIntegralsHaveTheirClosedForms(String name, double first, double second) {
@@ -61,7 +61,7 @@ class ReleaseShapesTest {
     @CsvSource({
         "linear, 0.25, 0.75",
         "progressive, 0.5, 0.25",
-        "late, 0.5, 0.75",
+        "held, 0.5, 0.75",
         "circle, 0.6, 0.8",
         "smooth, 0.33333333333333333, 0.75",
         "two-stage, 0.1, 0.725",

@@ -15,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
@@ -41,11 +42,11 @@ class ComparisonTest {
         return Combinators.combine(
                         Arbitraries.doubles().between(-125, -105),
                         Arbitraries.doubles().between(5.5, 7),
-                        Arbitraries.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE, ReleaseShapes.PROGRESSIVE),
+                        Arbitraries.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.PROGRESSIVE),
                         Arbitraries.doubles().between(-30, -5),
                         Arbitraries.doubles().between(5, 50))
                 .as((point, peak, shape, start, end) ->
-                        new BrakePlan(point, peak, 0.2, new Release(shape, start, end)));
+                        Braking.of(peak, 0.2, new Release(shape, start, end)).from(point));
     }
 
     private record Measured(Run run, List<RecordedCorner> corners) {
@@ -202,7 +203,8 @@ class ComparisonTest {
 
     @Test
     void twoRoadsWithoutACornerInCommonAreRefused() {
-        BrakePlan plan = new BrakePlan(-110, 8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 40));
+        BrakePlan plan =
+                Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 40)).from(-110);
         Recording left = new KnownRun(plan).recording(50, 0, 0, 1, false);
         Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
@@ -224,8 +226,10 @@ class ComparisonTest {
     /** Runs that know only positions are laid on each other by them. */
     @Test
     void positionsAloneWillDo() {
-        BrakePlan early = new BrakePlan(-125, 8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 40));
-        BrakePlan late = new BrakePlan(-110, 8, 0.2, new Release(ReleaseShapes.LINEAR, -5, 55));
+        BrakePlan early =
+                Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 40)).from(-125);
+        BrakePlan late =
+                Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -5, 55)).from(-110);
         KnownRun mine = new KnownRun(early);
         KnownRun theirs = new KnownRun(late);
         Comparison comparison =

@@ -10,6 +10,7 @@ import org.foreload.bicycle.Controls;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent.Kind;
@@ -82,7 +83,8 @@ class AntiLockTest {
         CornerStudy plain = CornerStudy.of(PLAIN, SampleEntries.medium(50));
         CornerStudy held = CornerStudy.of(CAR, SampleEntries.medium(50));
         double limit = plain.lockLimit();
-        BrakePlan hard = new BrakePlan(-115, 1.5 * limit, 0.25, new Release(ReleaseShapes.LINEAR, -40, -10));
+        BrakePlan hard = Braking.of(1.5 * limit, 0.25, new Release(ReleaseShapes.LINEAR, -40, -10))
+                .from(-115);
         assertFalse(plain.simulator().run(hard).made());
         EntryResult entry = held.simulator().run(hard);
         assertEquals(Outcome.MADE_IT, entry.outcome(), entry.cause());

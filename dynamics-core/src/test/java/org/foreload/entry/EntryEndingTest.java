@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.braking.TabulatedRelease;
@@ -37,7 +38,8 @@ class EntryEndingTest {
     }
 
     private static BrakePlan plan(double brakePoint, double peak, double start, double end) {
-        return new BrakePlan(brakePoint, peak, 0, new Release(ReleaseShapes.LINEAR, start, end));
+        return Braking.of(peak, 0, new Release(ReleaseShapes.LINEAR, start, end))
+                .from(brakePoint);
     }
 
     private static EntryEvent event(EntryResult entry, Kind kind) {
@@ -168,7 +170,7 @@ class EntryEndingTest {
     @Test
     void aChirpIsNoLockUp() {
         TabulatedRelease jab = new TabulatedRelease("jab", new double[] {0, 0.015, 1}, new double[] {1, 0.42, 0});
-        BrakePlan chirp = new BrakePlan(-190, 18, 0, new Release(jab, -190, 0));
+        BrakePlan chirp = Braking.of(18, 0, new Release(jab, -190, 0)).from(-190);
         EntryResult entry = run(RIGID.withFrontBrakeShare(0.85), chirp);
         double locked = event(entry, Kind.WHEEL_TURNS).time()
                 - event(entry, Kind.FRONT_LOCKS).time();

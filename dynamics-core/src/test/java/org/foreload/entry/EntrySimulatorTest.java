@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -43,10 +44,9 @@ class EntrySimulatorTest {
                 Arguments.of(SampleEntries.WINGED, SampleEntries.fast(60), 0.1, 0.8));
     }
 
-    private static BrakePlan plan(CornerStudy study, double start, double end) {
+    private static Braking plan(CornerStudy study, double start, double end) {
         double apex = study.simulator().apex();
-        return new BrakePlan(
-                0, 0.7 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, start * apex, end * apex));
+        return Braking.of(0.7 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, start * apex, end * apex));
     }
 
     private static CornerStudy study(Car car, Corner corner, double tolerance) {
@@ -128,8 +128,9 @@ class EntrySimulatorTest {
     @Test
     void stationsOfThePlanAreEventsAtThoseStations() {
         CornerStudy study = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
-        EntryResult entry =
-                study.simulator().run(new BrakePlan(-120, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25)));
+        EntryResult entry = study.simulator()
+                .run(Braking.of(6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25))
+                        .from(-120));
         assertEquals(-120, entry.event(Kind.BRAKE_ON).orElseThrow().station(), 1e-5);
         assertEquals(-10, entry.event(Kind.RELEASE_START).orElseThrow().station(), 1e-5);
         assertEquals(0, entry.event(Kind.TURN_IN).orElseThrow().station(), 1e-5);
@@ -165,7 +166,8 @@ class EntrySimulatorTest {
         Car car = SampleEntries.withoutLags(SampleEntries.ROAD).withFrontBrakeShare(frontShare);
         CornerStudy study = CornerStudy.of(car, SampleEntries.medium(45));
         EntryResult entry = study.simulator()
-                .run(new BrakePlan(-150, 1.1 * study.lockLimit(), 0.5, new Release(ReleaseShapes.LINEAR, -60, -20)));
+                .run(Braking.of(1.1 * study.lockLimit(), 0.5, new Release(ReleaseShapes.LINEAR, -60, -20))
+                        .from(-150));
         return entry.events().stream()
                 .map(EntryEvent::kind)
                 .filter(kind -> kind == Kind.FRONT_LOCKS || kind == Kind.REAR_LOCKS)
@@ -177,8 +179,9 @@ class EntrySimulatorTest {
     void brakingInAStraightLineFollowsThePlanAndTheLoadsFollowTheBrake() {
         CornerStudy study = CornerStudy.of(SampleEntries.withoutLags(SampleEntries.ROAD), SampleEntries.medium(45));
         double peak = 6;
-        EntryResult entry =
-                study.simulator().run(new BrakePlan(-150, peak, 0.25, new Release(ReleaseShapes.LINEAR, -40, -20)));
+        EntryResult entry = study.simulator()
+                .run(Braking.of(peak, 0.25, new Release(ReleaseShapes.LINEAR, -40, -20))
+                        .from(-150));
         Trace trace = entry.profile().orElseThrow();
         var s = trace.column("s_m");
         for (int row = 0; row < trace.rows(); row++) {
@@ -204,7 +207,8 @@ class EntrySimulatorTest {
     void aCarThatBrakesToAStopOnLockedWheelsHasLockedUp() {
         CornerStudy study = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
         EntryResult entry = study.simulator()
-                .run(new BrakePlan(-190, 1.3 * study.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 100, 100)));
+                .run(Braking.of(1.3 * study.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 100, 100))
+                        .from(-190));
         assertEquals(Outcome.LOCKED_UP, entry.outcome());
         assertTrue(entry.event(Kind.STOPPED).isPresent());
         assertTrue(entry.cause().contains("locks") && entry.cause().contains("stopped"), entry.cause());

@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -93,7 +94,8 @@ class EntryVariationTest {
         // Rows so close that deceleration is straight between two of them, though the throttle answers in 0.1 s.
         EntryResult early = new EntrySimulator(
                         CAR, CORNER, DriverSettings.practised(), EXIT, new SimulationSettings(1e-6, 0.1))
-                .run(new BrakePlan(-150, 6, 0, new Release(ReleaseShapes.LINEAR, -30, 60)));
+                .run(Braking.of(6, 0, new Release(ReleaseShapes.LINEAR, -30, 60))
+                        .from(-150));
         double lowestAt = early.minimumSpeedAt();
         Trace rows = early.profile().orElseThrow();
         assertTrue(lowestAt > 30 && lowestAt < 67, "lowest at " + lowestAt);
@@ -120,7 +122,8 @@ class EntryVariationTest {
      */
     @Test
     void theReserveIsWhatTheFrontWheelsStillCarry() {
-        BrakePlan straight = new BrakePlan(-170, 8, 0, new Release(ReleaseShapes.LINEAR, -90, -40));
+        BrakePlan straight =
+                Braking.of(8, 0, new Release(ReleaseShapes.LINEAR, -90, -40)).from(-170);
         EntryResult braked = simulator(CAR).run(straight);
         Trace trace = braked.profile().orElseThrow();
         double least = Double.POSITIVE_INFINITY;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -23,7 +24,8 @@ class LockTogetherTest {
         Corner corner = new Corner("bend", 40, path);
         SpeedPlan exit = new SpeedPlan(new double[] {100, 250}, new double[] {15, 20});
         // Rear wheels of this car stop at about 1.1 g; asked for more, and released well before the bend.
-        BrakePlan plan = new BrakePlan(-120, 13, 0.2, new Release(ReleaseShapes.LINEAR, -95, -70));
+        BrakePlan plan =
+                Braking.of(13, 0.2, new Release(ReleaseShapes.LINEAR, -95, -70)).from(-120);
         return new EntrySimulator(
                         SampleCars.ROAD_CAR, corner, DriverSettings.practised(), exit, SimulationSettings.STANDARD)
                 .run(plan);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -44,7 +45,7 @@ class ReactingFootTest {
     }
 
     private static BrakePlan latest() {
-        BrakePlan plan = new BrakePlan(0, 0.72 * TOLD.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -20, 35));
+        Braking plan = Braking.of(0.72 * TOLD.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -20, 35));
         BrakePlan found = TOLD.latest(plan).entry().plan();
         return found.withBrakePoint(found.brakePoint() - 2);
     }

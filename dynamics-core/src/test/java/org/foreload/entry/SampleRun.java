@@ -1,6 +1,7 @@
 package org.foreload.entry;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -25,7 +26,8 @@ final class SampleRun {
     static final double BRAKE_POINT = -130;
     static final double PEAK = 6;
 
-    static final BrakePlan PLAN = new BrakePlan(BRAKE_POINT, PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25));
+    static final BrakePlan PLAN =
+            Braking.of(PEAK, 0, new Release(ReleaseShapes.LINEAR, -10, 25)).from(BRAKE_POINT);
 
     private SampleRun() {}
 

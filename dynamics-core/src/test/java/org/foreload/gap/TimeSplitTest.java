@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -25,8 +25,7 @@ class TimeSplitTest {
     private static final double APEX = STUDY.simulator().apex();
 
     private static EntryResult entry(Release release) {
-        return STUDY.latest(new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, release))
-                .entry();
+        return STUDY.latest(Braking.of(0.8 * STUDY.lockLimit(), 0.25, release)).entry();
     }
 
     private static TimeSplit between(EntryResult one, EntryResult other) {
@@ -49,8 +48,7 @@ class TimeSplitTest {
         assertTrue(split.total() > 0);
         assertTrue(split.brakesLater() > 0);
         assertTrue(split.byBraking() > 0);
-        assertTrue(
-                split.sentence().startsWith("Quicker by " + String.format("%.3f s", split.total())), split.sentence());
+        assertTrue(split.sentence().startsWith(String.format("%.3f s quicker", split.total())), split.sentence());
         assertTrue(split.sentence().contains("m later"), split.sentence());
     }
 
@@ -73,7 +71,7 @@ class TimeSplitTest {
         assertEquals(there.byBraking(), -back.byBraking(), SUM_ACCURACY);
         assertEquals(there.byTurning(), -back.byTurning(), SUM_ACCURACY);
         assertEquals(there.byExit(), -back.byExit(), SUM_ACCURACY);
-        assertTrue(back.sentence().startsWith("Slower by "), back.sentence());
+        assertTrue(back.sentence().contains(" s slower"), back.sentence());
     }
 
     @Test

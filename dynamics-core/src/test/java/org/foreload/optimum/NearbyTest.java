@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.strategy.CornerStudy;
@@ -19,7 +20,7 @@ class NearbyTest {
     private static BrakePlan known() {
         double apex = STUDY.simulator().apex();
         Release release = new Release(ReleaseShapes.LINEAR, -0.1 * apex, 0.8 * apex);
-        BrakePlan plan = new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, release);
+        Braking plan = Braking.of(0.8 * STUDY.lockLimit(), 0.25, release);
         return STUDY.latest(plan).entry().plan();
     }
 

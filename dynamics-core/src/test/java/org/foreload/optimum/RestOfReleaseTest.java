@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -16,12 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RestOfReleaseTest {
 
     private static BrakePlan plan(ReleaseShape shape, double brakePoint) {
-        return new BrakePlan(brakePoint, 9, 0.25, new Release(shape, -30, 50));
+        return Braking.of(9, 0.25, new Release(shape, -30, 50)).from(brakePoint);
     }
 
     /** What is asked of the brake is the same at every place and time from the brake point on. */
     @ParameterizedTest
-    @ValueSource(strings = {"linear", "progressive", "late", "circle", "smooth", "two-stage"})
+    @ValueSource(strings = {"linear", "progressive", "held", "circle", "smooth", "two-stage"})
     void asksTheSameOfTheBrake(String name) {
         BrakePlan whole = plan(ReleaseShapes.named(name), 7);
         BrakePlan rest = RestOfRelease.of(whole);
@@ -49,13 +50,11 @@ class RestOfReleaseTest {
     @Test
     void theEstimateMovesIntoTheRelease() {
         CornerStudy study = SampleStudies.roadCar();
-        QuickBrakePoint quick = new QuickBrakePoint(study);
         double last = Double.NaN;
         boolean within = false;
         for (double start = -120; start <= 0; start += 0.25) {
-            BrakePlan plan =
-                    new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, start, 60));
-            double estimate = quick.estimate(plan);
+            Braking plan = Braking.of(0.8 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, start, 60));
+            double estimate = study.search().estimate(plan);
             assertTrue(Double.isNaN(last) || Math.abs(estimate - last) < 1, "from " + last + " to " + estimate);
             assertTrue(estimate < plan.release().end());
             within |= estimate > plan.release().start();

@@ -2,6 +2,7 @@ package org.foreload.optimum;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -56,6 +57,6 @@ public final class SampleStudies {
 
     /** Straight-line braking that makes the corner with room to spare. */
     public static BrakePlan straightLine() {
-        return new BrakePlan(-80, 8, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0));
+        return Braking.of(8, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)).from(-80);
     }
 }

@@ -26,6 +26,21 @@ final class PathLaws {
         outsideIsTheNearestEnd(path);
         derivativesAgreeBetweenKinks(path);
         mirrorChangesSides(path);
+        allAtOnceIsOneByOne(path);
+        allAtOnceIsOneByOne(path.mirrored());
+        allAtOnceIsOneByOne(new TiltedPath(path, 0.02, -0.03));
+    }
+
+    private static void allAtOnceIsOneByOne(Path path) {
+        Path.Place place = new Path.Place();
+        for (double share = -0.1; share < 1.2; share += 0.0271) {
+            double s = path.start() + share * (path.end() - path.start());
+            path.at(s, place);
+            assertEquals(path.curvature(s), place.curvature());
+            assertEquals(path.heading(s), place.heading());
+            assertEquals(path.grade(s), place.grade());
+            assertEquals(path.banking(s), place.banking());
+        }
     }
 
     private static void startsAtTheOrigin(Path path) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RecordedCornersTest {
 
     private static BrakePlan plan(ReleaseShape shape) {
-        return new BrakePlan(-110, 9, 0.2, new Release(shape, -10, 45));
+        return Braking.of(9, 0.2, new Release(shape, -10, 45)).from(-110);
     }
 
     static Stream<ReleaseShape> shapes() {
@@ -156,7 +157,7 @@ class RecordedCornersTest {
     @ParameterizedTest
     @ValueSource(doubles = {10, 50, 100})
     void intervalsHoldTheTruth(double rate) {
-        KnownRun known = new KnownRun(plan(ReleaseShapes.LATE));
+        KnownRun known = new KnownRun(plan(ReleaseShapes.HELD));
         int runs = 40;
         int[] held = new int[4];
         Cleaning cleaning = Cleaning.STANDARD;

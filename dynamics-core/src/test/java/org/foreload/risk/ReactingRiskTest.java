@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.Reaction;
@@ -20,7 +21,7 @@ class ReactingRiskTest {
 
     /** Close to what stops a wheel, from its latest brake point. */
     private static final BrakePlan LATEST = STUDY.latest(
-                    new BrakePlan(0, 0.9 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
+                    Braking.of(0.9 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
             .entry()
             .plan();
 

@@ -7,6 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.Reaction;
@@ -22,7 +23,7 @@ class RiskStudyTest {
 
     private static final CornerStudy STUDY = SampleStudies.roadCar();
     private static final BrakePlan LATEST = STUDY.latest(
-                    new BrakePlan(0, 0.8 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
+                    Braking.of(0.8 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
             .entry()
             .plan();
 
@@ -140,8 +141,7 @@ class RiskStudyTest {
     @Test
     void stepsLeadFromOnePlanTowardsTheOtherWithinTheAcceptedRisk() {
         RiskStudy risks = new RiskStudy(STUDY, Scatter.EXPERT, 16, 1);
-        BrakePlan now = STUDY.latest(
-                        new BrakePlan(0, 0.7 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)))
+        BrakePlan now = STUDY.latest(Braking.of(0.7 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)))
                 .entry()
                 .plan();
         BrakePlan careful = now.withBrakePoint(now.brakePoint() - 8);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent;
@@ -22,7 +23,8 @@ class TellTaleTest {
         List<EntryEvent> events = java.util.Arrays.stream(kinds)
                 .map(kind -> new EntryEvent(kind, 20, 5))
                 .toList();
-        BrakePlan plan = new BrakePlan(-100, 8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10));
+        BrakePlan plan =
+                Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10)).from(-100);
         return TellTale.of(new EntryResult(
                 plan,
                 outcome,
@@ -47,15 +49,15 @@ class TellTaleTest {
         assertTrue(felt(Outcome.RAN_WIDE, Kind.REAR_SATURATES).startsWith("the rear moves out"));
         assertTrue(felt(Outcome.SPUN, Kind.REAR_SATURATES).startsWith("the rear moves out"));
         assertTrue(felt(Outcome.SPUN, Kind.REAR_LOCKS).startsWith("the rear steps out"));
-        assertTrue(felt(Outcome.LOCKED_UP, Kind.REAR_LOCKS).startsWith("a rear wheel stops"));
+        assertTrue(felt(Outcome.LOCKED_UP, Kind.REAR_LOCKS).startsWith("a rear wheel locks"));
     }
 
     @Test
     void theFrontIsFeltAtTheFront() {
         assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_SATURATES).contains("the front washes out"));
         assertTrue(felt(Outcome.SPUN, Kind.FRONT_SATURATES).startsWith("the front washes out"));
-        assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_LOCKS).startsWith("a front wheel stops"));
-        assertTrue(felt(Outcome.LOCKED_UP, Kind.FRONT_LOCKS).startsWith("a front wheel stops"));
+        assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_LOCKS).startsWith("a front wheel locks"));
+        assertTrue(felt(Outcome.LOCKED_UP, Kind.FRONT_LOCKS).startsWith("a front wheel locks"));
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.LeftFoot;
@@ -31,7 +32,7 @@ class SensitivityTest {
     private static final CornerStudy STUDY = SampleStudies.roadCar();
 
     private static final EntryResult ENTRY = STUDY.latest(
-                    new BrakePlan(0, 0.85 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -8, 18)))
+                    Braking.of(0.85 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -8, 18)))
             .entry();
 
     private static final List<String> TURNED = List.of(
@@ -162,6 +163,7 @@ class SensitivityTest {
                 setup.driver().rightFoot(),
                 setup.driver().leftFoot(),
                 setup.plan(),
+                setup.plan().braking(),
                 setup.plan().release())) {
             numbers += (int) Stream.of(part.getClass().getRecordComponents())
                     .filter(component -> component.getType() == double.class)

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent;
@@ -26,7 +27,8 @@ class EntryStabilityTest {
     }
 
     private static BrakePlan plan(double brakePoint, double peak, double end) {
-        return new BrakePlan(brakePoint, peak, 0.25, new Release(ReleaseShapes.LINEAR, -5, end));
+        return Braking.of(peak, 0.25, new Release(ReleaseShapes.LINEAR, -5, end))
+                .from(brakePoint);
     }
 
     private static double station(EntryResult entry, Kind kind) {
@@ -52,7 +54,7 @@ class EntryStabilityTest {
         assertTrue(loss.row().station() < spin.station());
         assertTrue(loss.row().time() < spin.time());
         assertTrue(loss.row().growthRate() > 0);
-        assertTrue(stability.verdict().contains("before it spun"), stability.verdict());
+        assertTrue(stability.verdict().contains("before it spins"), stability.verdict());
         // From there on it stays unstable to the end.
         assertTrue(stability.rows().stream()
                 .filter(row -> row.station() >= loss.row().station())
@@ -92,7 +94,7 @@ class EntryStabilityTest {
         StabilityRow least = stability.least().row();
         assertTrue(least.station() > -155 && least.station() < 20, "least stable at " + least.station());
         assertTrue(least.growthRate() > first.growthRate());
-        assertTrue(stability.least().cause().contains("the load that braking took off the rear axle"));
+        assertTrue(stability.least().cause().contains("the load that braking takes off the rear axle"));
         assertTrue(stability.least().describe().startsWith("least stable at "));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.braking.Release;
@@ -25,7 +26,8 @@ class PedalStudyTest {
 
     private static final EntrySimulator SIMULATOR =
             CornerStudy.of(Scenes.light(), Scenes.medium()).simulator();
-    private static final BrakePlan PLAN = new BrakePlan(-155, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30));
+    private static final BrakePlan PLAN =
+            Braking.of(7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)).from(-155);
 
     private static List<PedalStudy.Result> run(Leg leg, long seed, Pedal... pedals) {
         return new PedalStudy(leg, 6, seed).run(SIMULATOR, PLAN, List.of(pedals), Sweep.quiet());

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.PedalDisturbance.Hesitation;
 import org.foreload.braking.PedalDisturbance.Ripple;
@@ -22,8 +22,8 @@ class SmoothnessTest {
     private static final Car CAR = Scenes.light();
     private static final EntrySimulator SIMULATOR =
             CornerStudy.of(CAR, Scenes.medium()).simulator();
-    private static final EntryResult CALM =
-            SIMULATOR.run(new BrakePlan(-155, 7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)));
+    private static final EntryResult CALM = SIMULATOR.run(
+            Braking.of(7.5, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)).from(-155));
 
     @Test
     void aCalmPedalCostsNothing() {

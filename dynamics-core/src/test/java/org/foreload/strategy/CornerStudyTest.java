@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class CornerStudyTest {
 
     private static final SweepPlan SMALL = new SweepPlan(
-            List.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE),
+            List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD),
             List.of(0.5, 0.75),
             List.of(-0.4, -0.1),
             List.of(0.0, 0.4, 0.7, 1.4),
@@ -31,8 +32,8 @@ class CornerStudyTest {
 
     @Test
     void theLatestBrakePointIsMadeAndALittleLaterIsNot() {
-        BrakePlan plan = new BrakePlan(0, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
-        LatestBrakePoint.Finding finding = STUDY.latest(plan);
+        Braking plan = Braking.of(6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
+        Finding finding = STUDY.latest(plan);
         assertTrue(finding.found());
         EntryResult entry = finding.entry();
         assertTrue(entry.farthestOffset() <= Allowance.STANDARD.drift() + 0.005);
@@ -53,7 +54,7 @@ class CornerStudyTest {
                 STUDY.simulator().driver(),
                 STUDY.simulator().settings(),
                 new Allowance(0.5, 3, 0.015, 0.08, 0));
-        BrakePlan plan = new BrakePlan(0, 6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
+        Braking plan = Braking.of(6, 0.25, new Release(ReleaseShapes.LINEAR, -10, 25));
         EntryResult entry = careful.latest(plan).entry();
         assertTrue(entry.margins().edge() >= 3);
         assertTrue(entry.margins().front() >= 0.015);
@@ -67,7 +68,7 @@ class CornerStudyTest {
         // Common practice, no source: releasing before turn-in loses, an interior release is best, too long loses
         // again, and
         // hard and long does not make the corner.
-        Exploration sweep = STUDY.explore(SMALL, new Sweep(2, Sweep.Progress.SILENT));
+        Exploration sweep = new ReleaseSweep(STUDY, SMALL).run(new Sweep(2, Sweep.Progress.SILENT));
         Candidate best = sweep.best().orElseThrow();
         double apex = STUDY.simulator().apex();
         assertTrue(sweep.complete());
@@ -94,7 +95,7 @@ class CornerStudyTest {
 
     @Test
     void noCandidateOnTheFrontIsBeaten() {
-        Exploration sweep = STUDY.explore(SMALL, Sweep.quiet());
+        Exploration sweep = new ReleaseSweep(STUDY, SMALL).run(Sweep.quiet());
         List<Candidate> front =
                 sweep.candidates().stream().filter(Candidate::onFront).toList();
         BrakePlan best = sweep.best().orElseThrow().entry().plan();
@@ -111,8 +112,8 @@ class CornerStudyTest {
 
     @Test
     void theNumberOfThreadsDoesNotMatter() {
-        Exploration one = STUDY.explore(SMALL, new Sweep(1, Sweep.Progress.SILENT));
-        Exploration three = STUDY.explore(SMALL, new Sweep(3, Sweep.Progress.SILENT));
+        Exploration one = new ReleaseSweep(STUDY, SMALL).run(new Sweep(1, Sweep.Progress.SILENT));
+        Exploration three = new ReleaseSweep(STUDY, SMALL).run(new Sweep(3, Sweep.Progress.SILENT));
         assertEquals(numbers(one), numbers(three));
     }
 
@@ -140,7 +141,7 @@ class CornerStudyTest {
                 return done.get() >= 5;
             }
         };
-        Exploration sweep = STUDY.explore(SMALL, new Sweep(1, stopAfterFive));
+        Exploration sweep = new ReleaseSweep(STUDY, SMALL).run(new Sweep(1, stopAfterFive));
         assertFalse(sweep.complete());
         assertEquals(5, sweep.candidates().size());
     }
@@ -151,15 +152,20 @@ class CornerStudyTest {
         // 0.6
         // and up in a fast long corner.
         CornerStudy hairpin = CornerStudy.of(SampleEntries.ROAD, SampleEntries.hairpin(45));
-        double hairpinShare = hairpin.explore(SMALL, Sweep.quiet())
+        double hairpinShare = new ReleaseSweep(hairpin, SMALL)
+                .run(Sweep.quiet())
                 .best()
                 .orElseThrow()
                 .entry()
                 .trailShare();
         assertTrue(hairpinShare >= 0.10 && hairpinShare <= 0.30, "hairpin " + hairpinShare);
         CornerStudy fast = CornerStudy.of(SampleEntries.LIGHT, SampleEntries.sweeper(58));
-        double fastShare =
-                fast.explore(SMALL, Sweep.quiet()).best().orElseThrow().entry().trailShare();
+        double fastShare = new ReleaseSweep(fast, SMALL)
+                .run(Sweep.quiet())
+                .best()
+                .orElseThrow()
+                .entry()
+                .trailShare();
         assertTrue(fastShare >= 0.6, "fast " + fastShare);
     }
 }

@@ -3,11 +3,10 @@ package org.foreload.strategy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.SampleEntries;
-import org.foreload.strategy.LatestBrakePoint.Finding;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Suspension.Response;
 import org.junit.jupiter.api.Test;
@@ -19,7 +18,7 @@ class RigidBodyTest {
         Car light = SampleEntries.LIGHT;
         Car car = light.with(light.suspension().withPitch(response).withRoll(response));
         CornerStudy study = CornerStudy.of(car, SampleEntries.fast(55));
-        BrakePlan plan = new BrakePlan(0, 0.6 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, 0, 60));
+        Braking plan = Braking.of(0.6 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, 0, 60));
         return study.with(Allowance.NO_MARGIN).latest(plan);
     }
 

@@ -88,7 +88,7 @@ public final class ErrorChart {
                 .collect(Collectors.joining());
     }
 
-    /** The shape of a mark, drawn from its middle: tells the status apart without its colour. */
+    /** The shape of a mark, drawn from its middle: shows the status without its colour. */
     private static String mark(Status status) {
         return switch (status) {
             case READ -> "m-3,0a3,3 0 1,0 6,0a3,3 0 1,0 -6,0z"; // disc

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.sweep.Checkpoint;
@@ -22,11 +23,12 @@ public final class CheckpointFuzz {
     private static final Request REQUEST = new Request("1", "car", "corner", "settings");
 
     private static final byte[] HEAD =
-            ("{\"foreload_checkpoint\":1,\"version\":\"1\",\"car\":\"car\",\"corner\":\"corner\",\"settings\":\"settings\"}"
+            ("{\"foreload_checkpoint\":2,\"version\":\"1\",\"car\":\"car\",\"corner\":\"corner\",\"settings\":\"settings\"}"
                             + "\n")
                     .getBytes(StandardCharsets.UTF_8);
 
-    private static final BrakePlan PLAN = new BrakePlan(-100, 7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5));
+    private static final BrakePlan PLAN =
+            Braking.of(7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5)).from(-100);
 
     private static final Found FOUND = new Found(-93.125, true, 1.5);
 

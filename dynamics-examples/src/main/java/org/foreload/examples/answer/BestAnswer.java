@@ -11,13 +11,13 @@ import org.foreload.gap.TimeSplit;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.trace.Trace;
 
 /** The best release as a report. */
 public final class BestAnswer {
 
-    /** Places at which a shape is told. */
+    /** Places at which a shape is sampled. */
     private static final int SHAPE_PLACES = 20;
 
     private BestAnswer() {}
@@ -29,14 +29,21 @@ public final class BestAnswer {
      * @param optimum with a best entry
      * @param baseline the best straight-line braking, if it makes the corner
      * @param remainder what the time above the bound is made of, if that was asked for
+     * @param handover of the best entry
+     * @param units of the sentences
      */
     public static Report of(
-            CornerStudy study, Optimum optimum, Optional<EntryResult> baseline, Optional<Remainder> remainder) {
+            CornerStudy study,
+            Optimum optimum,
+            Optional<EntryResult> baseline,
+            Optional<Remainder> remainder,
+            Handover handover,
+            Units units) {
         Finding finding = optimum.best().orElseThrow();
         EntryResult best = finding.entry();
         Optional<TimeSplit> split = baseline.map(other ->
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
-        Report programs = EntryAnswer.latest(study, finding, false)
+        Report programs = EntryAnswer.latest(study, finding, handover, false, units)
                 .with(
                         "release_table",
                         "The release",
@@ -49,18 +56,18 @@ public final class BestAnswer {
             programs = programs.with("against_straight_line", split(split.get(), baseline.get()))
                     .with(
                             "gap",
-                            "Time gained so far on straight-line braking",
+                            "Time ahead of straight-line braking",
                             rows(split.get().curve()))
                     .with(
                             "front_grip",
-                            "Front grip given and taken by braking",
+                            "Front grip added and taken by braking",
                             rows(split.get().frontGrip()));
         }
         if (remainder.isPresent()) {
             programs = programs.with(
-                    "above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
+                    "above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
-        return programs.shownAs(people(study, optimum, split, baseline, remainder));
+        return programs.shownAs(handover.on(people(study, optimum, split, baseline, remainder, units), units));
     }
 
     private static Report people(
@@ -68,15 +75,16 @@ public final class BestAnswer {
             Optimum optimum,
             Optional<TimeSplit> split,
             Optional<EntryResult> baseline,
-            Optional<Remainder> remainder) {
+            Optional<Remainder> remainder,
+            Units units) {
         EntryResult best = optimum.entry().orElseThrow();
         BrakePlan plan = best.plan();
         Report people = new Report(EntryAnswer.title(study))
-                .headline(Words.sentence(Words.brake(best)) + ": " + Words.seconds(best.time()) + ", "
+                .headline(Words.sentence(Words.brake(best, units)) + ": " + Words.seconds(best.time()) + ", "
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
         if (split.isPresent()) {
             people = people.headline(
-                    "Against straight-line braking: " + split.get().sentence());
+                    "Compared with straight-line braking: " + split.get().sentence());
         }
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
@@ -101,8 +109,7 @@ public final class BestAnswer {
                 .withAll("release_table", "The release", table(plan.release().shape()))
                 .with("families", "The best of each simple shape", families(optimum));
         if (remainder.isPresent()) {
-            people = people.with(
-                    "above_bound_parts", "What the time above the bound is made of", parts(remainder.get()));
+            people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
         return people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(Words.IN_HAND);
     }

@@ -3,15 +3,21 @@ package org.foreload.examples.answer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.foreload.advice.CornerAdvice;
+import org.foreload.advice.Likeness;
 import org.foreload.comparison.Comparison;
 import org.foreload.comparison.CornerGap;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.recording.LapAdvice;
 import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
+import org.foreload.risk.Scatter;
 import org.foreload.trace.Trace;
 
 /** Two runs side by side, as a report. */
@@ -20,36 +26,55 @@ public final class CompareAnswer {
     /** Distance between the rows of the gap, m. */
     private static final double STEP = 5;
 
-    /** Why there is no advice. */
-    private static final String WITHHELD = "no car is fitted to the run, so no change can be simulated on it";
-
     private CompareAnswer() {}
 
     /** The gap, corner by corner. */
     public static Report of(
-            RecordedFile first, MeasuredLap mine, RecordedFile second, MeasuredLap theirs, Comparison comparison) {
+            RecordedFile first,
+            MeasuredLap mine,
+            RecordedFile second,
+            MeasuredLap theirs,
+            Comparison comparison,
+            LapAdvice advice) {
         String title =
                 first.name() + ", lap " + mine.number() + ", against " + second.name() + ", lap " + theirs.number();
         Estimate gap = comparison.gap();
         List<Report> corners = new ArrayList<>();
-        comparison.corners().forEach(corner -> corners.add(corner(corner)));
+        comparison.corners().forEach(corner -> corners.add(corner(corner, advised(mine, corner, advice))));
         Report report = interval(new Report(title), "gap_s", gap)
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
-                .with("aligned_by", comparison.alignment().basis().name().toLowerCase(java.util.Locale.ROOT))
+                .with("aligned_by", comparison.alignment().basis().name().toLowerCase(Locale.ROOT))
                 .with("alignment_error_m", comparison.alignment().error());
-        return report.shownAs(people(title, comparison));
+        return report.shownAs(people(title, mine, comparison, advice));
     }
 
-    private static Report people(String title, Comparison comparison) {
+    /** The advice for a corner of the comparison. */
+    private static CornerAdvice advised(MeasuredLap mine, CornerGap corner, LapAdvice advice) {
+        return advice.corners().get(mine.corners().indexOf(corner.first()));
+    }
+
+    private static Report people(String title, MeasuredLap mine, Comparison comparison, LapAdvice advice) {
         List<CornerGap> ranked = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(corner -> -corner.gap().value()))
                 .toList();
         Report report = new Report(title)
                 .headline(sentence(comparison.gap(), ranked))
                 .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
+        report = report.withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
+        List<CornerGap> most = comparison.corners().stream()
+                .sorted(Comparator.comparingDouble(
+                        corner -> -advised(mine, corner, advice).best()))
+                .toList();
         report = report.withAll(
-                "deeds", "What they did, first and reference; places in metres from turn-in", deeds(ranked));
+                "advice",
+                "What the first could change, one thing at a time; the corner with the most to gain first",
+                most.stream()
+                        .flatMap(corner -> shown(corner, advised(mine, corner, advice)))
+                        .toList());
+        for (CornerGap corner : comparison.corners()) {
+            report = withheld(report, corner, advised(mine, corner, advice));
+        }
         return report.note(
                         "± is half the interval that holds the true number nine times in ten. Positive: slower than the "
                                 + "reference.")
@@ -80,7 +105,57 @@ public final class CompareAnswer {
         return rows;
     }
 
-    private static Report corner(CornerGap corner) {
+    private static Stream<Report> shown(CornerGap corner, CornerAdvice advice) {
+        return advice.items().stream()
+                .map(item -> new Report()
+                        .withCount("corner", corner.number())
+                        .with("gain_s", Numbers.rounded(item.gain().value(), 2))
+                        .with("low_s", Numbers.rounded(item.gain().low(), 2))
+                        .with("high_s", Numbers.rounded(item.gain().high(), 2))
+                        .with("fails", Words.percent(item.failed().value()))
+                        .with("do", AdviceWords.sentence(item, advice.likeness().orElseThrow())));
+    }
+
+    private static Report withheld(Report report, CornerGap corner, CornerAdvice advice) {
+        String where = "Corner " + corner.number() + ": ";
+        if (advice.withheld().isPresent()) {
+            return report.note(where + "no advice, because " + advice.withheld().get() + ".");
+        }
+        return advice.items().isEmpty() ? report.note(where + NOTHING) : report;
+    }
+
+    private static final String NOTHING =
+            "no single change was found that gains time within what this driver has shown.";
+
+    private static List<Report> items(CornerAdvice advice) {
+        return advice.items().stream()
+                .map(item -> new Report()
+                        .with(
+                                "change",
+                                item.change().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                        .with("amount", item.amount())
+                        .with("unit", item.change().unit())
+                        .with("shape", item.plan().release().shape().name())
+                        .with("predicted_gain_s", item.gain().value())
+                        .with("low_s", item.gain().low())
+                        .with("high_s", item.gain().high())
+                        .with("failure_probability", item.failed().value())
+                        .with(
+                                "sentence",
+                                AdviceWords.sentence(item, advice.likeness().orElseThrow())))
+                .toList();
+    }
+
+    private static Report scatter(Scatter scatter) {
+        return new Report()
+                .with("source", scatter.name())
+                .with("brake_point_m", scatter.brakePoint())
+                .with("peak_share", scatter.peak())
+                .with("release_m", scatter.releaseTiming())
+                .with("ripple_share", scatter.ripple());
+    }
+
+    private static Report corner(CornerGap corner, CornerAdvice advice) {
         Report phases = interval(new Report(), "to_turn_in_s", corner.toTurnIn());
         phases = interval(phases, "to_apex_s", corner.toApex());
         phases = interval(phases, "to_exit_s", corner.toExit());
@@ -88,8 +163,14 @@ public final class CompareAnswer {
                 .with("phases", phases)
                 .with("first", new Report().with("measures", RecordingAnswer.measures(corner.first())))
                 .with("second", new Report().with("measures", RecordingAnswer.measures(corner.second())))
-                .with("advice", "", List.of())
-                .with("advice_withheld", WITHHELD);
+                .with("advice", "", items(advice))
+                .with("advice_withheld", advice.withheld().orElse(null))
+                .with("best_gain_s", advice.best())
+                .with(
+                        "speed_error_mps",
+                        advice.likeness().map(Likeness::speedError).orElse(Double.NaN))
+                .with("time_error_s", advice.likeness().map(Likeness::timeError).orElse(Double.NaN))
+                .with("scatter", scatter(advice.scatter()));
     }
 
     private static Report interval(Report report, String name, Estimate estimate) {
@@ -121,8 +202,7 @@ public final class CompareAnswer {
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
         double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
-                .withCount("corner", corner.number())
-                .with("who", who)
+                .with("corner", corner.number() + " " + who)
                 .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
                 .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))

@@ -10,8 +10,7 @@ import org.foreload.examples.output.Report;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.InHand;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.trace.Trace;
 
 /** One simulated entry as a report. */
@@ -20,25 +19,25 @@ public final class EntryAnswer {
     private EntryAnswer() {}
 
     /** An entry from a brake point that was given. */
-    public static Report given(CornerStudy study, EntryResult entry, boolean all) {
+    public static Report given(CornerStudy study, Handover handover, boolean all, Units units) {
+        EntryResult entry = handover.entry();
         boolean kept = study.allowance().met(entry);
-        Report report = described(plain(study, entry, kept), entry)
-                .with("in_hand_m", InHand.of(study.simulator(), entry.plan()));
-        return faces(study, entry, kept, report, all, verdict(study, entry, kept));
+        Report report = described(plain(study, entry, kept), entry).with("in_hand_m", handover.inHand());
+        return faces(study, handover, kept, report, all, verdict(study, entry, kept, units), units);
     }
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
-    public static Report latest(CornerStudy study, Finding finding, boolean all) {
+    public static Report latest(CornerStudy study, Finding finding, Handover handover, boolean all, Units units) {
         EntryResult entry = finding.entry();
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand())
                 .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
-        return faces(study, entry, finding.found(), report, all, verdict(study, finding));
+        return faces(study, handover, finding.found(), report, all, verdict(study, finding, units), units);
     }
 
-    private static String verdict(CornerStudy study, Finding finding) {
-        String verdict = verdict(study, finding.entry(), finding.found());
+    private static String verdict(CornerStudy study, Finding finding, Units units) {
+        String verdict = verdict(study, finding.entry(), finding.found(), units);
         return finding.found() ? verdict : NOT_FOUND + verdict;
     }
 
@@ -49,6 +48,25 @@ public final class EntryAnswer {
     public static String result(CornerStudy study, Finding finding) {
         String result = result(study, finding.entry(), finding.found());
         return finding.found() ? Words.sentence(result) : NOT_FOUND + result;
+    }
+
+    /**
+     * An entry from a brake point that was given, for programs only.
+     *
+     * @param along whether the entry along the line is wanted too
+     */
+    public static Report brief(CornerStudy study, EntryResult entry, boolean along) {
+        Report report = described(plain(study, entry, study.allowance().met(entry)), entry);
+        return along ? lists(report, entry) : report;
+    }
+
+    /** The same from the latest brake point, or the closest attempt where there is none. */
+    public static Report brief(CornerStudy study, Finding finding, boolean along) {
+        EntryResult entry = finding.entry();
+        Report report = described(plain(study, entry, finding.found()), entry)
+                .with("brake_point_found", finding.found())
+                .with("in_hand_m", finding.inHand());
+        return along ? lists(report, entry) : report;
     }
 
     /** An entry of a sweep, for programs only. */
@@ -152,8 +170,15 @@ public final class EntryAnswer {
     }
 
     private static Report faces(
-            CornerStudy study, EntryResult entry, boolean kept, Report report, boolean all, String verdict) {
-        Report people = plain(study, entry, kept).headline(Words.sentence(verdict));
+            CornerStudy study,
+            Handover handover,
+            boolean kept,
+            Report report,
+            boolean all,
+            String verdict,
+            Units units) {
+        EntryResult entry = handover.entry();
+        Report people = handover.on(plain(study, entry, kept).headline(Words.sentence(verdict)), units);
         List<Report> rows = shownProfile(entry);
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
@@ -189,8 +214,8 @@ public final class EntryAnswer {
     }
 
     /** What came of it, in one sentence. */
-    private static String verdict(CornerStudy study, EntryResult entry, boolean kept) {
-        return Words.brake(entry) + ": " + result(study, entry, kept);
+    private static String verdict(CornerStudy study, EntryResult entry, boolean kept, Units units) {
+        return Words.brake(entry, units) + ": " + result(study, entry, kept);
     }
 
     private static String result(CornerStudy study, EntryResult entry, boolean kept) {

@@ -27,11 +27,15 @@ public final class ExploreAnswer {
             Comparator.comparingDouble(candidate -> candidate.entry().time());
 
     private final CornerStudy study;
+    private final Optional<Handover> handover;
+    private final Units units;
     private final Exploration sweep;
     private final List<Candidate> sorted;
 
-    private ExploreAnswer(CornerStudy study, Exploration sweep) {
+    private ExploreAnswer(CornerStudy study, Exploration sweep, Optional<Handover> handover, Units units) {
         this.study = study;
+        this.handover = handover;
+        this.units = units;
         this.sweep = sweep;
         this.sorted = sweep.candidates().stream().sorted(QUICKER).toList();
     }
@@ -41,9 +45,17 @@ public final class ExploreAnswer {
      *
      * @param all whether people are shown every release
      * @param remainder what the time of the best above the bound is made of, if that was asked for
+     * @param handover of the best, if there is one
+     * @param units of the sentences
      */
-    public static Report of(CornerStudy study, Exploration sweep, boolean all, Optional<Remainder> remainder) {
-        ExploreAnswer answer = new ExploreAnswer(study, sweep);
+    public static Report of(
+            CornerStudy study,
+            Exploration sweep,
+            boolean all,
+            Optional<Remainder> remainder,
+            Optional<Handover> handover,
+            Units units) {
+        ExploreAnswer answer = new ExploreAnswer(study, sweep, handover, units);
         List<Report> parts = remainder.map(BestAnswer::parts).orElse(List.of());
         Report programs = answer.programs();
         Report people = answer.people(all);
@@ -54,7 +66,7 @@ public final class ExploreAnswer {
         return programs.shownAs(people);
     }
 
-    private static final String ABOVE_BOUND = "What the time of the best above the bound is made of";
+    private static final String ABOVE_BOUND = "What makes up the time of the best above the bound";
 
     private Report programs() {
         Report report = new Report(EntryAnswer.title(study));
@@ -99,13 +111,17 @@ public final class ExploreAnswer {
             report = report.withAll(
                     "attempts", "The closest attempts", rows(sorted.subList(0, Math.min(5, sorted.size()))));
         } else {
-            report = report.withAll("shapes", "The best of each shape, and straight-line braking", rows(bestOfEach()))
-                    .withAll("front", "Time against what is in hand: no release is better in both", rows(front()));
+            report = report.withAll(
+                            "shapes", "The best of each shape, and straight-line braking (abrupt)", rows(bestOfEach()))
+                    .withAll("front", "Best trade-offs of time against what is in hand", rows(front()));
             List<Report> examples = new Examples(study, sweep).rows();
             report = report.withAll("examples", "What happens away from the best", examples);
         }
         if (all) {
             report = report.withAll("entries", "All releases", rows(sorted));
+        }
+        if (handover.isPresent()) {
+            report = handover.get().on(report, units);
         }
         return report.note(Words.BRAKE_POINT)
                 .note(Words.TRAIL_SHARE)
@@ -126,10 +142,10 @@ public final class ExploreAnswer {
             return lines;
         }
         EntryResult best = sweep.best().get().entry();
-        lines.add("Best of " + tried + " releases: " + Words.brake(best) + ".");
+        lines.add("Best of " + tried + " releases: " + Words.brake(best, units) + ".");
         String time = "It takes " + Words.seconds(best.time());
         if (sweep.gain() <= 0) {
-            time += "; no trailed release that was tried is quicker";
+            time += "; no trailed release is quicker";
         } else if (sweep.baseline().isPresent()) {
             double straight = sweep.baseline().get().entry().time();
             time += " and is " + Words.seconds(sweep.gain()) + " quicker than straight-line braking ("
@@ -139,11 +155,11 @@ public final class ExploreAnswer {
         }
         lines.add(time + ".");
         String trailed =
-                best.braked() ? Words.percent(best.trailShare()) + " of its slowing is done while turning; " : "";
+                best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning; " : "";
         tie().ifPresent(lines::add);
         lines.add(Words.sentence(trailed + "it is "
                 + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
-                + Words.seconds(sweep.boundTime()) + "; what limits it: " + EntryAnswer.limit(best) + "."));
+                + Words.seconds(sweep.boundTime()) + "; limited by the " + EntryAnswer.limit(best) + "."));
         return lines;
     }
 

@@ -24,7 +24,7 @@ import org.foreload.vehicle.Car;
  * @param band where the car may go
  * @param result the limit
  * @param onLine the limit near the line; empty unless the whole road was free
- * @param straight the limit of one who brakes in a straight line only, likewise
+ * @param straight the limit with straight-line braking, likewise
  */
 public record LimitAnswer(
         Car car,
@@ -49,7 +49,7 @@ public record LimitAnswer(
         Map<String, LimitResult> runs = new LinkedHashMap<>();
         runs.put(onLine.isPresent() ? "line and release free" : "limit", result);
         onLine.ifPresent(other -> runs.put("near the line", other));
-        straight.ifPresent(other -> runs.put("brakes straight only", other));
+        straight.ifPresent(other -> runs.put("straight-line braking", other));
         return runs;
     }
 
@@ -130,20 +130,20 @@ public record LimitAnswer(
         if (Double.isFinite(idealTime)) {
             note.append(", ")
                     .append(Numbers.rounded(result.time() - idealTime, 3))
-                    .append(" s more than on the same way without lags and with all the grip");
+                    .append(" s more than on the same path without lags and with all the grip");
         }
         note.append('.');
         if (onLine.isPresent() && straight.isPresent()) {
             note.append(worth(" The line", gain(onLine.get()), "keeping to the given one"));
-            note.append(worth(
-                    " Trailing the brake", gain(straight.get()), "braking before turn-in only, each on its best line"));
+            note.append(
+                    worth(" Trailing the brake", gain(straight.get()), "straight-line braking, each on its best line"));
         }
         return note.toString();
     }
 
     private static String worth(String what, double gain, String other) {
         return Double.isFinite(gain)
-                ? what + " is worth " + Numbers.rounded(gain, 2) + " s over " + other + "."
+                ? what + " is worth " + Numbers.rounded(gain, 2) + " s compared with " + other + "."
                 : what + ": for " + other + " no optimum was found.";
     }
 }

@@ -25,11 +25,20 @@ public final class RiskAnswer {
      * @param choice other releases weighed, if that was asked for
      * @param cost of a failure, s
      * @param accepted failure probability that the driver accepts
+     * @param handover of the plan
+     * @param units of the sentences
      */
     public static Report of(
-            CornerStudy study, Scatter scatter, Risk risk, Optional<Choice> choice, double cost, double accepted) {
+            CornerStudy study,
+            Scatter scatter,
+            Risk risk,
+            Optional<Choice> choice,
+            double cost,
+            double accepted,
+            Handover handover,
+            Units units) {
         Report report = new Report(EntryAnswer.title(study))
-                .headline("A driver who scatters (" + scatter.name() + "), and this plan: " + Words.brake(risk.plan())
+                .headline(Words.sentence(scatter.name()) + " driver, with this plan: " + Words.brake(risk.plan(), units)
                         + ".")
                 .headline(verdict(risk))
                 .with("failure_probability", risk.failed().value())
@@ -48,9 +57,10 @@ public final class RiskAnswer {
                 .with("driver", scatter(scatter))
                 .with("outcomes", "How it ends", outcomes(risk));
         if (choice.isPresent()) {
-            report = weighed(report, choice.get(), cost, accepted);
+            report = weighed(report, choice.get(), cost, accepted, units);
         }
-        return report.note("The drivers are invented; the answer is as good as the numbers for the scatter.");
+        return handover.on(report, units)
+                .note("The drivers are invented; the answer is only as good as the numbers for the scatter.");
     }
 
     private static String verdict(Risk risk) {
@@ -81,12 +91,12 @@ public final class RiskAnswer {
                 .toList();
     }
 
-    private static Report weighed(Report report, Choice choice, double cost, double accepted) {
+    private static Report weighed(Report report, Choice choice, double cost, double accepted, Units units) {
         Optional<Risk> sensible = choice.quickest(accepted);
         String words = sensible.map(risk -> "The quickest for this driver with at most " + Words.percent(accepted)
-                        + " failures: " + Words.brake(risk.plan()) + ", " + Numbers.rounded(risk.meanTime(), 3)
+                        + " failures: " + Words.brake(risk.plan(), units) + "; " + Numbers.rounded(risk.meanTime(), 3)
                         + " s on average, " + Words.percent(risk.failed().value()) + " failures.")
-                .orElse("No plan that was weighed keeps failures within " + Words.percent(accepted) + ".");
+                .orElse("No plan that was tried keeps failures within " + Words.percent(accepted) + ".");
         Report more = report.headline(words).with("complete", choice.complete());
         if (sensible.isPresent()) {
             more = more.with("sensible", plan(sensible.get(), cost));

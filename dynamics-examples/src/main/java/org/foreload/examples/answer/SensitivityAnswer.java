@@ -1,9 +1,11 @@
 package org.foreload.examples.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Quantity;
 import org.foreload.examples.output.Report;
 import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
@@ -15,12 +17,12 @@ import org.foreload.strategy.CornerStudy;
 public final class SensitivityAnswer {
 
     /** Half the width of the chart, in characters. */
-    private static final int HALF_CHART = 20;
+    private static final int HALF_CHART = 12;
 
     private SensitivityAnswer() {}
 
     /** The report of the sensitivities around an entry. */
-    public static Report of(CornerStudy study, EntryResult best, Sensitivity sensitivity) {
+    public static Report of(CornerStudy study, EntryResult best, Sensitivity sensitivity, Units units) {
         Report programs = new Report(EntryAnswer.title(study))
                 .with("time_s", best.time())
                 .with("complete", sensitivity.complete())
@@ -34,38 +36,41 @@ public final class SensitivityAnswer {
                 .filter(change -> !Double.isNaN(change))
                 .max()
                 .orElse(1);
-        return programs.shownAs(new Report(EntryAnswer.title(study))
-                .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
-                        + Words.brake(best.plan()) + ".")
-                .withAll(
-                        "plan",
-                        "What missing the plan costs, ms, all else kept",
-                        sensitivity.rows(Knob.Kind.PLAN).stream()
-                                .map(SensitivityAnswer::missed)
-                                .toList())
-                .withAll(
-                        "rows",
-                        "What a little more of each number does, the best release searched for anew",
-                        world.stream().map(row -> worth(row, largest)).toList())
-                .note("Minus is quicker. Apart: by how many ms twice the half change differs from the whole one; so "
-                        + "much of a row is not in proportion, or lost in the accuracy of the searches."));
+        return programs.shownAs(
+                new Report(EntryAnswer.title(study))
+                        .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
+                                + Words.brake(best.plan(), units) + ".")
+                        .withAll(
+                                "plan",
+                                "What it costs to miss the plan, ms, all else kept",
+                                sensitivity.rows(Knob.Kind.PLAN).stream()
+                                        .map(SensitivityAnswer::missed)
+                                        .toList())
+                        .withAll(
+                                "rows",
+                                "What a little more of each number does, with its own best release",
+                                world.stream().map(row -> worth(row, largest)).toList())
+                        .note(
+                                "Minus is quicker. Not proportional by: how far twice the effect of half the change is from the effect "
+                                        + "of the whole change; so much is not proportional, or lies within the accuracy of the searches."));
     }
 
     private static Report missed(Row row) {
         return new Report()
-                .with("parameter", row.parameter())
+                .with("number", Quantity.of(row.parameter()).label())
                 .with("by", by(row))
-                .with("that much less", side(row.less()))
-                .with("that much more", side(row.more()));
+                .with("less_ms", change(row.less()))
+                .with("more_ms", change(row.more()))
+                .with("fails", failures(row));
     }
 
     private static Report worth(Row row, double largest) {
         return new Report()
-                .with("parameter", row.parameter())
+                .with("number", Quantity.of(row.parameter()).label())
                 .with("more by", by(row))
                 .with("slower  |  quicker", bar(row.timeChange(), largest))
-                .with("time change ms", milliseconds(row.timeChange()))
-                .with("apart ms", milliseconds(row.doubt()))
+                .with("time_change_ms", 1000 * row.timeChange())
+                .with("not_proportional_by_ms", 1000 * row.doubt())
                 .with("front margin", row.each().frontMarginChange())
                 .with("rear margin", row.each().rearMarginChange());
     }
@@ -92,18 +97,28 @@ public final class SensitivityAnswer {
                 .with("more_outcome", outcome(row.more()));
     }
 
-    private static String side(Side side) {
-        return side.made()
-                ? milliseconds(side.timeChange())
-                : side.outcome().map(Outcome::words).orElse("no such plan");
+    private static double change(Side side) {
+        return side.made() ? 1000 * side.timeChange() : Double.NaN;
+    }
+
+    /** Which side fails, and how; null where both make the corner. */
+    private static String failures(Row row) {
+        List<String> fails = new ArrayList<>();
+        if (!row.less().made()) {
+            fails.add("less: " + outcomeOrNone(row.less()));
+        }
+        if (!row.more().made()) {
+            fails.add("more: " + outcomeOrNone(row.more()));
+        }
+        return fails.isEmpty() ? null : String.join("; ", fails);
+    }
+
+    private static String outcomeOrNone(Side side) {
+        return side.outcome().map(Outcome::words).orElse("no such plan");
     }
 
     private static String outcome(Side side) {
         return side.outcome().map(Outcome::words).orElse(null);
-    }
-
-    private static String milliseconds(double seconds) {
-        return Numbers.rounded(1000 * seconds, 1);
     }
 
     /** A bar to the left for slower, to the right for quicker. */

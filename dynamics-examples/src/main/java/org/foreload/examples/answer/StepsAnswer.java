@@ -2,12 +2,14 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.foreload.braking.BrakePlan;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.PracticeSteps.Step;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.InHand;
 
 /** A practice plan as a report. */
 public final class StepsAnswer {
@@ -15,23 +17,34 @@ public final class StepsAnswer {
     /** What the core says where nothing goes wrong. */
     private static final String NO_TELL_TALE = "none";
 
+    /** Least change of the peak, m/s², that a foot can do on purpose: a hundredth of g. */
+    private static final double LEAST_PEAK = 0.1;
+
     private StepsAnswer() {}
 
     /** The report of a plan for this driver, with the failure probability that was accepted. */
-    public static Report of(CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted) {
-        Report report = new Report(EntryAnswer.title(study))
+    public static Report of(CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, Units units) {
+        Report programs = new Report(EntryAnswer.title(study))
                 .with("reached", plan.reached())
                 .with("accepted", accepted)
                 .with("driver", scatter.name())
-                .with("steps", "Step by step, the first is what the driver does now", rows(plan.steps()));
-        for (int i = 1; i < plan.steps().size(); i++) {
-            report = report.note(words(i, plan.steps()));
-        }
+                .with("steps", "", rows(plan.steps()));
+        List<Step> steps = drivable(plan.steps());
+        Report people = new Report(EntryAnswer.title(study));
         if (plan.reached() < 1) {
-            report = report.headline(shortOf(scatter, plan, accepted));
+            people = people.headline(shortOf(scatter, plan, accepted));
         }
-        return report.note(CAUTION);
+        people = people.with("driver", scatter.name())
+                .with("of_the_way_to_the_best_percent", PERCENT * plan.reached())
+                .with("accepted_failures_percent", PERCENT * accepted)
+                .withAll("steps", "Step by step; step 0 is what the driver does now", shown(study, steps));
+        for (int i = 1; i < steps.size(); i++) {
+            people = people.note(words(i, steps, units));
+        }
+        return programs.shownAs(people.note(Words.IN_HAND).note(CAUTION));
     }
+
+    private static final double PERCENT = 100;
 
     /** What stands below every practice plan. */
     public static final String CAUTION =
@@ -39,9 +52,10 @@ public final class StepsAnswer {
 
     /** Says that a plan ends short of its target, and why. */
     public static String shortOf(Scatter scatter, PracticeSteps plan, double accepted) {
-        return "The plan goes " + Words.percent(plan.reached())
-                + " of the way to the best release: beyond that, a driver who scatters as much (" + scatter.name()
-                + ") fails more often than " + Words.percent(accepted) + ". A steadier foot comes first.";
+        return "The steps go " + Words.percent(plan.reached())
+                + " of the way to the best release: beyond that, this driver ("
+                + scatter.name() + ") fails more often than " + Words.percent(accepted)
+                + ". A steadier foot comes first.";
     }
 
     private static List<Report> rows(List<Step> steps) {
@@ -63,35 +77,91 @@ public final class StepsAnswer {
         return rows;
     }
 
+    private static List<Report> shown(CornerStudy study, List<Step> steps) {
+        List<Report> rows = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            var plan = step.risk().plan();
+            var margins = study.simulator().run(plan).margins();
+            rows.add(new Report()
+                    .withCount("step", i)
+                    .withCount("brake_m", (long) Math.floor(plan.brakePoint()))
+                    .with("peak_mps2", plan.peakDeceleration())
+                    .withCount("ease_off_m", Math.round(plan.release().start()))
+                    .withCount("off_m", Math.round(plan.release().end()))
+                    .with("mean_time_s", step.risk().meanTime())
+                    .with("quicker_s", i == 0 ? Double.NaN : gain(steps, i))
+                    .with("failures_percent", PERCENT * step.risk().failed().value())
+                    .withCount("in_hand_m", Math.round(InHand.of(study.simulator(), plan)))
+                    .with("front_margin_percent", PERCENT * margins.front())
+                    .with("rear_margin_percent", PERCENT * margins.rear()));
+        }
+        return rows;
+    }
+
+    /** The steps without those that no driver could drive: less than a metre, and less than a shade of pedal. */
+    public static List<Step> drivable(List<Step> steps) {
+        List<Step> drivable = new ArrayList<>();
+        for (Step step : steps) {
+            if (drivable.isEmpty()
+                    || !changes(
+                                    drivable.get(drivable.size() - 1).risk().plan(),
+                                    step.risk().plan(),
+                                    Units.SI)
+                            .isEmpty()) {
+                drivable.add(step);
+            }
+        }
+        return drivable;
+    }
+
+    private static double gain(List<Step> steps, int number) {
+        return steps.get(number - 1).risk().meanTime()
+                - steps.get(number).risk().meanTime();
+    }
+
     /**
-     * One step in words. What is felt is left out where it is the same as in the step before.
+     * One step in words, with every change that it makes. What is felt is left out where it is the same as in the step
+     * before.
      *
      * @param number 1 for the first that the driver does not do yet
-     * @param steps all of them
+     * @param steps all of them, each one {@linkplain #drivable(List) drivable}
      */
-    public static String words(int number, List<Step> steps) {
+    public static String words(int number, List<Step> steps, Units units) {
         Step step = steps.get(number);
-        boolean told = step.tellTale().equals(NO_TELL_TALE)
-                || number > 1 && step.tellTale().equals(steps.get(number - 1).tellTale());
-        return "Step " + number + ": brake " + shift(step.later(), "later", "earlier") + ", "
-                + carry(step.further()) + "; " + change(step.gain()) + ". Too late: "
-                + step.goesFirst() + (told ? "." : "; look for this: " + step.tellTale() + ".");
+        Step before = steps.get(number - 1);
+        boolean felt = step.tellTale().equals(NO_TELL_TALE)
+                || number > 1 && step.tellTale().equals(before.tellTale());
+        double gain = gain(steps, number);
+        return "Step " + number + ": "
+                + String.join(", ", changes(before.risk().plan(), step.risk().plan(), units)) + ": "
+                + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
+                + Words.percent(step.risk().failed().value()) + " failures. If braked too late: " + step.goesFirst()
+                + (felt ? "." : "; it feels like this: " + step.tellTale() + ".");
     }
 
-    private static String carry(double further) {
-        return Math.abs(further) < SHOWN
-                ? "carry the brake as far as before"
-                : "carry the brake " + shift(further, "further", "less far");
+    private static List<String> changes(BrakePlan before, BrakePlan plan, Units units) {
+        List<String> changes = new ArrayList<>();
+        double brake = Math.floor(plan.brakePoint());
+        moved(changes, "brake", brake - Math.floor(before.brakePoint()), Words.board(brake));
+        double harder = plan.peakDeceleration() - before.peakDeceleration();
+        if (Math.abs(harder) >= LEAST_PEAK) {
+            changes.add("press " + Numbers.rounded(Math.abs(harder), 1) + " m/s² "
+                    + (harder > 0 ? "harder" : "less hard") + " (" + Words.press(plan, units) + ")");
+        }
+        place(changes, "release point", before.release().start(), plan.release().start());
+        place(changes, "brake off", before.release().end(), plan.release().end());
+        return changes;
     }
 
-    /** Least distance, m, that the one decimal shows. */
-    private static final double SHOWN = 0.05;
-
-    private static String shift(double metres, String more, String less) {
-        return Numbers.rounded(Math.abs(metres), 1) + " m " + (metres >= 0 ? more : less);
+    private static void place(List<String> changes, String what, double before, double now) {
+        moved(changes, what, Math.round(now) - Math.round(before), Words.board(now));
     }
 
-    private static String change(double gain) {
-        return Numbers.rounded(Math.abs(gain), 3) + " s " + (gain >= 0 ? "gained" : "lost");
+    private static void moved(List<String> changes, String what, double by, String to) {
+        if (by != 0) {
+            changes.add(what + " " + Numbers.rounded(Math.abs(by), 0) + " m " + (by > 0 ? "later" : "earlier") + " ("
+                    + to + ")");
+        }
     }
 }

@@ -18,61 +18,71 @@ public final class Words {
 
     /** Explains what is in hand, wherever it is shown. */
     public static final String IN_HAND =
-            "In hand: the largest of these errors that the car still forgives: the foot comes down so many metres later, "
-                    + "or the release comes so many metres later, or the peak is 2.5 % a metre harder.";
+            "In hand: the largest of these errors that the car still forgives: a brake point so many metres later, a whole "
+                    + "release so many metres later, or a peak 2.5 % harder for each metre.";
 
     private Words() {}
 
     /** {@code 12.3 m before turn-in}. */
     public static String place(double station) {
-        String distance = Numbers.rounded(Math.abs(station), 1);
-        if (distance.equals("0.0")) {
+        return beside(station, Numbers.rounded(Math.abs(station), 1), "0.0");
+    }
+
+    /** A place as boards beside the track would show it: {@code 12 m before turn-in}. */
+    public static String board(double station) {
+        return beside(station, Numbers.rounded(Math.abs(station), 0), "0");
+    }
+
+    /** A brake point as boards would show it: the last whole metre before it, never one after. */
+    public static String brakeBoard(double station) {
+        return board(Math.floor(station));
+    }
+
+    private static String beside(double station, String distance, String none) {
+        if (distance.equals(none)) {
             return "at turn-in";
         }
         return distance + (station < 0 ? " m before turn-in" : " m after turn-in");
     }
 
-    /** {@code from 12.3 m before turn-in}; {@code from turn-in}. */
-    public static String from(double station) {
-        String place = place(station);
-        return "from " + (place.startsWith("at ") ? place.substring("at ".length()) : place);
-    }
-
     /**
-     * {@code brake 66.0 m before turn-in, to 7.90 m/s², ease off from … (smooth)}. Where the foot comes down after the
-     * release has begun, the peak is never reached, and there is no place to ease off from: then so it is said.
+     * {@code brake 118 m before turn-in, peak 9.24 m/s² (0.94 g), release point 5 m before turn-in, brake off 28 m
+     * after turn-in (held release)}. Where the brake point lies inside the release, the peak is never reached, and the
+     * words say so.
      */
-    public static String brake(BrakePlan plan) {
+    public static String brake(BrakePlan plan, Units units) {
         var release = plan.release();
-        String brake = "brake " + place(plan.brakePoint()) + ", " + press(plan);
-        String shape = " (" + release.shape().name() + ")";
+        String brake = "brake " + brakeBoard(plan.brakePoint()) + ", ";
+        String off = "brake off " + board(release.end());
+        String shape = release.shape().name() + " release";
         if (intoRelease(plan)) {
-            return brake + ", off " + place(release.end()) + shape + "; this release is one of "
-                    + Numbers.rounded(plan.peakDeceleration(), 2) + " m/s² " + from(release.start());
+            return brake + press(plan, units) + ", easing at once, " + off + " (" + shape + " of "
+                    + units.deceleration(plan.peakDeceleration()) + " that starts " + board(release.start()) + ")";
         }
+        String peak = brake + press(plan, units) + ", ";
         return release.start() == release.end()
-                ? brake + ", off at once " + place(release.end())
-                : brake + ", ease off " + from(release.start()) + ", off " + place(release.end()) + shape;
+                ? peak + off + ", all at once"
+                : peak + "release point " + board(release.start()) + ", " + off + " (" + shape + ")";
     }
 
-    /** {@code to 7.90 m/s²}, or how much at most where the release has begun before the foot comes down. */
-    public static String press(BrakePlan plan) {
+    /** {@code peak 7.90 m/s² (0.81 g)}, or the most that is reached where the brake point lies inside the release. */
+    public static String press(BrakePlan plan, Units units) {
         double most = plan.peakDeceleration() * plan.release().remaining(plan.brakePoint());
-        return (intoRelease(plan) ? "to at most " : "to ") + Numbers.rounded(most, 2) + " m/s²";
+        return (intoRelease(plan) ? "to at most " : "peak ") + units.deceleration(most);
     }
 
-    /** Whether the foot comes down where the release has already begun. */
+    /** Whether the brake point lies inside the release. */
     public static boolean intoRelease(BrakePlan plan) {
         return plan.release().remaining(plan.brakePoint()) < 1;
     }
 
     /** How an entry was braked, in one phrase. */
-    public static String brake(EntryResult entry) {
-        return entry.braked() ? brake(entry.plan()) + pickUp(entry) : "no braking at all";
+    public static String brake(EntryResult entry, Units units) {
+        return entry.braked() ? brake(entry.plan(), units) + pickUp(entry) : "no braking at all";
     }
 
     private static String pickUp(EntryResult entry) {
-        return Double.isNaN(entry.pickUp()) ? "" : ", pick up the throttle " + place(entry.pickUp());
+        return Double.isNaN(entry.pickUp()) ? "" : ", pick-up " + board(entry.pickUp());
     }
 
     /** A share as a percentage with one decimal. */

@@ -1,5 +1,5 @@
 /**
- * What an entry or a sweep comes to, told to people and to programs.
+ * What an entry or a sweep comes to, for people and for programs.
  *
  * <p><b>The one thing to understand:</b> every sentence is made from the numbers of the run that it speaks of; nothing
  * is said of every car. Programs read the fields, people the headline, a few rows and the reasons.

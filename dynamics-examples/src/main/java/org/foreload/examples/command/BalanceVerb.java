@@ -30,27 +30,28 @@ import picocli.CommandLine.Option;
         name = "balance",
         sortOptions = false,
         description = {
-            "Which front share of the brake force makes the entry quickest, and what it does when the foot is a little too "
+            "Which front share of the brake force makes the entry quickest, and how an entry ends that is a little too "
                     + "hard or too late.",
             "",
-            "Too little brake in front and the unloaded rear wheels lock first and the car turns round; too much and the "
-                    + "front wheels, which must also steer, do all the work. For each share the best release is searched, from "
-                    + "the latest brake point that keeps failures with a small scatter within 10 %%. Roll stiffness, CG height and downforce can be swept the same way."
+            "With too little brake in front the unloaded rear wheels lock first and the car spins; with too much the front "
+                    + "wheels, which must also steer, do all the work. For each share the best release is found, from the latest "
+                    + "brake point that keeps failures with a small scatter within 10 %%. Roll stiffness, CG height and downforce "
+                    + "can be swept the same way."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: failure share is the part of 32 entries that fail where driver and grip scatter a little; "
-                    + "outcome if harder is that of the same entry braked 5 %% harder, outcome if later that of one "
-                    + "braked 10 m later. Adhesion is what each axle would need of the road in a straight line; where the rear "
-                    + "needs more than the front, the rear locks first. The sweep takes some seconds.",
+            "In the answer: failure share is the part of 32 entries that fail when driver and grip scatter a little; outcome if "
+                    + "harder is that of the same entry braked 5 %% harder, outcome if later that of one braked 10 m later. "
+                    + "Adhesion is the friction that each axle would need in a straight line; where the rear needs more than the "
+                    + "front, the rear locks first. The sweep takes some seconds.",
             "",
             "Example:  foreload balance --demo-car road --from 0.7 --to 0.9 --values 5",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BalanceVerb implements Verb {
+final class BalanceVerb extends Verb {
 
     /** What can be swept. */
     enum Axis {
@@ -81,7 +82,7 @@ final class BalanceVerb implements Verb {
             defaultValue = "brake-share",
             completionCandidates = Candidates.Axes.class,
             description = "What is swept: brake-share, roll-stiffness, cg-height or downforce (its front share). "
-                    + "Default: brake-share.")
+                    + "Default: ${DEFAULT-VALUE}.")
     private String axisName;
 
     @Option(
@@ -97,7 +98,7 @@ final class BalanceVerb implements Verb {
             names = "--values",
             paramLabel = "<count>",
             defaultValue = "7",
-            description = "How many values, 2 or more. Default: 7.")
+            description = "How many values, 2 or more. Default: ${DEFAULT-VALUE}.")
     private int values;
 
     @Mixin
@@ -112,16 +113,8 @@ final class BalanceVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--values", values, 2, MOST_VALUES, "");
         sweepOptions.check();
         studyOptions.check();
@@ -134,14 +127,14 @@ final class BalanceVerb implements Verb {
         Car car = study.simulator().car();
         Balance balance = sweepOptions.run(
                 console, "settings", sweep -> BalanceStudy.standard().run(study, axis, footOptions.reaction(), sweep));
-        common.picture().draw(() -> SetupPictures.balance(study, balance));
+        common().picture().draw(() -> SetupPictures.balance(study, balance));
         String name = axis.parameter().name();
         double recommended = balance.recommended().map(BalanceRow::value).orElse(Double.NaN);
         Report report = new Report(EntryAnswer.title(study))
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
                 .with("complete", balance.rows().size() == axis.values().size())
-                .with("rows", "One row per value, each with its own best release", rows(balance, name))
+                .with("rows", "Each value with its own best release", rows(balance, name))
                 .with(
                         "recommendation",
                         "The value to drive with",
@@ -247,7 +240,7 @@ final class BalanceVerb implements Verb {
                 .with("adhesion", "Adhesion needed with the recommended share, against braking rate in g", rows)
                 .note(String.format(
                         Locale.ROOT,
-                        "In a straight line, without air, the order of locking flips at %.2f g with that share; by the rule of "
+                        "In a straight line, without aerodynamics, the rear locks first above %.2f g with that share; by "
                                 + "UN Regulation 13-H (from memory) %s.",
                         critical,
                         use.words()));

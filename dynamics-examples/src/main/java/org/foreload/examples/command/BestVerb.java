@@ -3,14 +3,16 @@ package org.foreload.examples.command;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.BestAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.StraightLine;
+import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,27 +22,27 @@ import picocli.CommandLine.Option;
         name = "best",
         sortOptions = false,
         description = {
-            "The best release of the brake for this car in this corner: how hard, from where, to where, and in which shape, "
-                    + "with its latest brake point.",
+            "The best release of the brake for this car in this corner: brake point, peak, release point, brake off and "
+                    + "shape.",
             "",
             "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
-                    + "agree, the spread is small. The answer tells what the release gains on braking in a straight line, "
-                    + "where along the line, and what the time left above the ideal bound is made of. Ctrl-C stops the "
-                    + "search and shows what was found so far."
+                    + "agree, the spread is small. The answer says how much quicker the release is than straight-line braking, "
+                    + "where along the line, and what makes up the time above the ideal bound. Ctrl-C stops the search and "
+                    + "shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
-                    + "than the fastest quasi-steady entry takes. Parts of what is left are found by switching off one cause "
-                    + "after another and searching anew; a part below zero means that the car is quicker with the cause.",
+                    + "than the fastest quasi-steady entry takes. The causes of that time are found by switching them off one after another and "
+                    + "searching again; a cause below zero makes the car quicker.",
             "",
             "Example:  foreload best --demo-car road --demo-corner hairpin",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BestVerb implements Verb {
+final class BestVerb extends Verb {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -48,35 +50,34 @@ final class BestVerb implements Verb {
     @Mixin
     private StudyOptions studyOptions;
 
-    @Option(
-            names = "--no-why",
-            description = "Leave out what the time above the bound is made of; about twice as quick.")
+    @Option(names = "--no-why", description = "Leave out the causes of the time above the bound; about twice as quick.")
     private boolean noWhy;
 
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
-            Optional<EntryResult> baseline =
-                    StraightLine.best(study, studyOptions.buildUpTime()).map(Finding::entry);
+            Optional<EntryResult> baseline = StraightLine.best(
+                            study,
+                            studyOptions.buildUpTime(),
+                            new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
+                    .map(Finding::entry);
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
-            common.picture().draw(() -> SweepPictures.best(study, optimum, baseline, remainder));
-            return BestAnswer.of(study, optimum, baseline, remainder);
+            double inHand = optimum.best().orElseThrow().inHand();
+            Handover handover = common().forPeople()
+                    ? Handover.practised(study, best, inHand, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
+                    : Handover.of(best, inHand);
+            common().picture()
+                    .draw(() -> SweepPictures.best(study, optimum, baseline, remainder)
+                            .plus(handover.caption(common().units())));
+            return BestAnswer.of(study, optimum, baseline, remainder, handover, common().units());
         });
     }
 

@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.output.Format;
 import org.foreload.risk.Scatter;
@@ -18,6 +19,16 @@ final class Candidates {
 
         Formats() {
             super(Arrays.stream(Format.values()).map(Choices::word).toList());
+        }
+    }
+
+    /** Words of {@code --units}. */
+    static final class UnitNames extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        UnitNames() {
+            super(Arrays.stream(Units.values()).map(Choices::word).toList());
         }
     }
 

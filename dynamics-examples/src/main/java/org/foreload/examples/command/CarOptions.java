@@ -17,7 +17,7 @@ final class CarOptions {
             names = "--demo-car",
             completionCandidates = Candidates.Cars.class,
             paramLabel = "<name>",
-            description = "An embedded car instead: road, light or downforce. Default: light.")
+            description = "An embedded car instead: road, light or downforce. Default: " + Demos.DEFAULT_CAR + ".")
     private String demo;
 
     /** Reads the car and prints its warnings. */

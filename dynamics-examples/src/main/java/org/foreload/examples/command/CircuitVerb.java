@@ -27,8 +27,8 @@ import picocli.CommandLine.Option;
             "A whole lap: how much quicker the best release is in each corner than straight-line braking, where most is to be "
                     + "gained, and the sum.",
             "",
-            "A circuit is a list of corners with the speeds at which they are approached. A better exit is carried into the "
-                    + "next approach. Ctrl-C stops and shows the corners done so far."
+            "A circuit is a list of corners with their approach speeds. A better exit is carried into the next approach. "
+                    + "Ctrl-C stops and shows the corners done so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CircuitVerb implements Verb {
+final class CircuitVerb extends Verb {
 
     @Option(
             names = "--circuit",
@@ -59,16 +59,8 @@ final class CircuitVerb implements Verb {
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         Car car = carOptions.car(console);
@@ -80,7 +72,7 @@ final class CircuitVerb implements Verb {
                     searchOptions.search(studyOptions.buildUpTime()),
                     searchOptions.threads(),
                     progress);
-            common.picture().draw(() -> CircuitPictures.of(car, circuit, lap));
+            common().picture().draw(() -> CircuitPictures.of(car, circuit, lap));
             return CircuitAnswer.of(car, circuit, lap);
         }
     }

@@ -2,16 +2,21 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.foreload.comparison.Comparison;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.CompareAnswer;
 import org.foreload.examples.gallery.ComparePictures;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.recording.ChosenLap;
 import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.LapAdvice;
 import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
+import org.foreload.file.CarFile;
 import org.foreload.file.InputException;
-import org.foreload.recording.Cleaning;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,26 +28,31 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         description = {
             "Where a driver loses time to another, or to an earlier self: the gap over distance, by corner and by phase, and "
-                    + "what each of them did with the brake.",
+                    + "what each of them did with the brake. Then what the first could change: each corner is driven again in "
+                    + "the simulator, with a car that has the limits that the laps show, and single changes to the driver's own "
+                    + "release are tried.",
             "",
             "Of each file the quickest lap is taken, unless --lap and --reference-lap say which. Without files it compares "
-                    + "two made drivers of the demo car, one who is off the brake by turn-in and one who carries it in."
+                    + "two invented drivers of the demo car, one who is off the brake by turn-in and one who trails it in."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. Both "
-                    + "distance axes are laid on each other bend by bend. A corner begins where the one before ends, and ends "
-                    + "halfway between its bend and where the next is braked for.",
+            "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
+                    + "distance axes are aligned bend by bend. A corner begins where the one before ends, and ends "
+                    + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself; gains "
+                    + "do not add up. Low and high hold the true gain nine times in ten; fails is the share of entries that would "
+                    + "not make the corner for a driver who scatters as the first does from lap to lap (a practised one's scatter "
+                    + "with fewer than three laps).",
             "",
             "Example:  foreload compare mine.csv reference.csv --columns speed=Speed:km/h --lap 3",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb implements Verb {
+final class CompareVerb extends Verb {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run that is looked at.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "<file>", description = "The reference.")
@@ -57,16 +67,21 @@ final class CompareVerb implements Verb {
             description = "The reference's lap. Default: its quickest.")
     private Long referenceLap;
 
+    @Option(
+            names = "--car",
+            paramLabel = "<file>",
+            description = "The car that was driven, as a JSON file. Default: one is fitted to the first file's laps.")
+    private Path carFile;
+
+    @Option(names = "--no-advice", description = "Compare, and simulate nothing.")
+    private boolean noAdvice;
+
     @Mixin
-    private CommonOptions common;
+    private SweepOptions sweepOptions;
 
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
+        sweepOptions.check();
         if (file != null && reference == null) {
             throw new InputException(null, "<file>", file.toString(), "must be two files: the run and the reference");
         }
@@ -80,11 +95,17 @@ final class CompareVerb implements Verb {
             second = recording.read(reference, referenceLap, null);
             first = recording.read(file, second.origin());
         }
-        MeasuredLap mine = quickest(first);
-        MeasuredLap theirs = quickest(second);
+        List<ChosenLap> chosen =
+                ChosenLap.of(List.of(first, second), new Sweep(sweepOptions.threads(), Sweep.Progress.SILENT));
+        MeasuredLap mine = chosen.get(0).lap();
+        MeasuredLap theirs = chosen.get(1).lap();
         Comparison comparison = compared(first.name(), mine, theirs);
-        common.picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
-        return CompareAnswer.of(first, mine, second, theirs, comparison);
+        common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
+        Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
+        LapAdvice advice = noAdvice
+                ? LapAdvice.none(chosen.get(0), "it was not asked for")
+                : sweepOptions.run(console, "corners", sweep -> LapAdvice.of(chosen.get(0), known, sweep));
+        return CompareAnswer.of(first, mine, second, theirs, comparison, advice);
     }
 
     private static Comparison compared(String name, MeasuredLap mine, MeasuredLap theirs) {
@@ -93,38 +114,5 @@ final class CompareVerb implements Verb {
         } catch (InvalidValueException e) {
             throw InputException.of(name, e.field(), e);
         }
-    }
-
-    /** The lap of the least time among those that are as long as the longest, but for a hundredth. */
-    private static MeasuredLap quickest(RecordedFile read) {
-        List<RecordedFile.Lap> laps = read.laps();
-        if (laps.size() == 1) {
-            return RecordingVerb.measured(read, laps.get(0), Cleaning.STANDARD);
-        }
-        List<MeasuredLap> all = laps.stream()
-                .map(lap -> RecordingVerb.measured(read, lap, Cleaning.STANDARD.withoutResamples()))
-                .toList();
-        double longest = all.stream().mapToDouble(CompareVerb::length).max().orElse(0);
-        int best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < all.size(); i++) {
-            double time = time(all.get(i));
-            if (length(all.get(i)) > WHOLE * longest && time < least) {
-                least = time;
-                best = i;
-            }
-        }
-        return RecordingVerb.measured(read, laps.get(best), Cleaning.STANDARD);
-    }
-
-    /** A lap shorter than this share of the longest is no whole lap: out of the pits, or cut off. */
-    private static final double WHOLE = 0.98;
-
-    private static double length(MeasuredLap lap) {
-        return lap.run().last() - lap.run().first();
-    }
-
-    private static double time(MeasuredLap lap) {
-        return lap.run().timeAt(lap.run().last()) - lap.run().timeAt(lap.run().first());
     }
 }

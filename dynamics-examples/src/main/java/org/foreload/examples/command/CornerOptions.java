@@ -20,7 +20,7 @@ final class CornerOptions {
             names = "--demo-corner",
             completionCandidates = Candidates.Corners.class,
             paramLabel = "<name>",
-            description = "An embedded corner instead: hairpin, medium or fast. Default: medium.")
+            description = "An embedded corner instead: hairpin, medium or fast. Default: " + Demos.DEFAULT_CORNER + ".")
     private String demo;
 
     /** Reads the corner and prints its warnings. */

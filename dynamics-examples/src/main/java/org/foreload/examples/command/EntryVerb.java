@@ -1,12 +1,17 @@
 package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.InHand;
+import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -17,10 +22,10 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "One entry into a corner, simulated: a car with pitch, roll, tyre and brake lags, and a driver who steers, brakes "
-                    + "by the plan, eases a wheel that has stopped (--as-told: not), and leaves the corner with the throttle.",
+                    + "to the plan, eases the brake when a wheel locks (not with --as-told), and picks up the throttle.",
             "",
-            "The brake is told by when (--brake-point), how hard (--peak-deceleration, --build-up-time) and how it comes off "
-                    + "(--release-…). An entry that fails is an answer, too: ran wide, spun, locked up or "
+            "A plan says where to brake (--brake-point), how hard (--peak-deceleration, --build-up-time) and how the brake "
+                    + "comes off (--release-…). An entry that fails is an answer, too: ran wide, spun, locked up or "
                     + "stopped, where and why."
         },
         optionListHeading = "%nOptions:%n",
@@ -28,9 +33,9 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
                     + "negative before it. The trail share is the part of all slowing that is done after turn-in. In hand is "
-                    + "the largest error that the car forgives: the foot comes down so many metres later, or the whole release "
-                    + "comes so many metres later, or the peak is 2.5 %% a metre harder. "
-                    + "Utilisation (use) is the share of its grip that an axle uses. Above bound: how much longer than the "
+                    + "the largest error that the car forgives: a brake point so many metres later, or a whole release so many "
+                    + "metres later, or a peak 2.5 %% harder for each metre. "
+                    + "Grip used is the share of its grip that an axle uses. Above bound: how much longer than the "
                     + "fastest quasi-steady entry takes.",
             "",
             "Example:  foreload entry --demo-corner hairpin --release-shape smooth --release-end 25",
@@ -38,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class EntryVerb implements Verb {
+final class EntryVerb extends Verb {
 
     @Mixin
     private ReleaseOptions releaseOptions;
@@ -55,28 +60,31 @@ final class EntryVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+            Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
             if (releaseOptions.brakePointGiven()) {
+                BrakePlan plan = releaseOptions.given(braking);
                 EntryResult entry = footOptions.simulator(study).run(plan);
-                common.picture().draw(() -> EntryPictures.of(study, entry));
-                return EntryAnswer.given(study, entry, all);
+                Handover handover = handover(study, entry, InHand.of(study.simulator(), plan));
+                common().picture().draw(() -> EntryPictures.of(study, entry).plus(handover.caption(common().units())));
+                return EntryAnswer.given(study, handover, all, common().units());
             }
-            Finding finding = study.latest(plan);
-            common.picture().draw(() -> EntryPictures.of(study, finding.entry()));
-            return EntryAnswer.latest(study, finding, all);
+            Finding finding = study.latest(braking);
+            Handover handover = handover(study, finding.entry(), finding.inHand());
+            common().picture()
+                    .draw(() -> EntryPictures.of(study, finding.entry()).plus(handover.caption(common().units())));
+            return EntryAnswer.latest(study, finding, handover, all, common().units());
         });
+    }
+
+    /** Failures are counted only where people look. */
+    private Handover handover(CornerStudy study, EntryResult entry, double inHand) {
+        return common().forPeople()
+                ? Handover.practised(study, entry, inHand, Sweep.quiet())
+                : Handover.of(entry, inHand);
     }
 }

@@ -2,24 +2,38 @@ package org.foreload.examples.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.ExploreAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
 import org.foreload.examples.output.Report;
+import org.foreload.examples.picture.Picture;
 import org.foreload.examples.sweep.Checkpoint;
+import org.foreload.examples.sweep.Parts;
 import org.foreload.examples.sweep.Request;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Remainder;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepMemory;
+import org.foreload.strategy.SweepMemory.Found;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The main job: a sweep of release shapes, each from its own latest brake point. */
 @Command(
@@ -31,23 +45,23 @@ import picocli.CommandLine.Option;
             "",
             "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own latest brake point, the "
                     + "last from which the simulated car still makes the corner with the margin asked for; only then are their "
-                    + "times compared. Ctrl-C stops the sweep and shows what was found so far."
+                    + "times compared. Ctrl-C stops the sweep and shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
-                    + "negative before it. Ease off and off: where the brake begins to come off, and is off. The trail share "
-                    + "is the part of all slowing that is done after turn-in. In hand is the largest error that the car "
-                    + "forgives: the foot comes down so many metres later, or the whole release comes so many metres later, or "
-                    + "the peak is 2.5 %% a metre harder.",
+                    + "negative before it. Release point and brake off: where the brake starts to ease, and where it is off. "
+                    + "The trail share is the part of all slowing that is done after turn-in. In hand is the largest error "
+                    + "that the car forgives: a brake point so many metres later, or a whole release so many metres later, or "
+                    + "a peak 2.5 %% harder for each metre.",
             "",
             "Example:  foreload explore --demo-car road --demo-corner hairpin --shapes linear,smooth",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb implements Verb {
+final class ExploreVerb extends Verb {
 
     @Mixin
     private GridOptions gridOptions;
@@ -59,9 +73,20 @@ final class ExploreVerb implements Verb {
             names = "--checkpoint",
             paramLabel = "<file>",
             description =
-                    "Keep what is found in this file as it is found; the same request with the same file goes on from "
-                            + "there, with the same answer.")
+                    "Save results to this file as they come; the same request with the same file carries on from there, "
+                            + "with the same answer.")
     private Path checkpoint;
+
+    @Option(
+            names = "--shard",
+            paramLabel = "<i/n>",
+            description =
+                    "Compute only the i-th of n parts and print it, as lines of JSON; 'foreload join' puts the parts "
+                            + "together, with the answer of one run. For sweeps that are shared out among machines.")
+    private String shard;
+
+    @Spec
+    private CommandSpec spec;
 
     @Mixin
     private StudyOptions studyOptions;
@@ -72,7 +97,7 @@ final class ExploreVerb implements Verb {
     @Option(
             names = "--why",
             description =
-                    "Also say what the time of the best above the ideal bound is made of: brake build-up, lags of "
+                    "Also say what makes up the time of the best release above the ideal bound: brake build-up, lags of "
                             + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
                             + "time with a new search. Takes a minute or two.")
     private boolean why;
@@ -80,64 +105,131 @@ final class ExploreVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
+    Report report(Console console) {
+        return report(console, common(), sweepOptions, Optional.empty());
     }
 
+    /** One part, or the whole. */
     @Override
-    public Report report(Console console) {
+    String answer(Console console) {
+        return shard == null ? super.answer(console) : part(console, Shard.of("--shard", shard));
+    }
+
+    private String part(Console console, Shard part) {
         sweepOptions.check();
-        int workers = sweepOptions.threads();
         studyOptions.check();
         SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
         return placeOptions.ask(console, studyOptions::study, study -> {
-            Exploration sweep = explore(console, study, plan, workers);
-            Optional<Remainder> remainder = why && sweep.complete()
-                    ? sweep.best().map(best -> remainder(console, study, best.entry(), workers))
-                    : Optional.empty();
-            common.picture().draw(() -> SweepPictures.explored(study, sweep));
-            return ExploreAnswer.of(study, sweep, all, remainder);
+            ReleaseSweep releases = new ReleaseSweep(study, plan);
+            Request request = request(study, plan);
+            try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases");
+                    Checkpoint memory = checkpoint == null ? null : Checkpoint.open(checkpoint, request)) {
+                Map<Braking, Found> found = releases.part(
+                        part.number(),
+                        part.of(),
+                        new Sweep(sweepOptions.threads(), progress),
+                        memory == null ? SweepMemory.NONE : memory);
+                return Parts.text(request, arguments(), part.words(), found);
+            } catch (UncheckedIOException e) {
+                throw new ComputationException(e.getMessage());
+            }
         });
     }
 
-    private Remainder remainder(Console console, CornerStudy study, EntryResult best, int workers) {
-        try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
-            return Remainder.of(study, best, Remainder.EACH, workers, progress);
+    /**
+     * The options that ask for the same sweep: all that were given, but those that are about this part and this run.
+     */
+    private List<String> arguments() {
+        List<String> arguments = new ArrayList<>();
+        for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
+            if (!OF_THIS_RUN.contains(option.longestName())) {
+                arguments.add(option.longestName());
+                if (option.arity().max() > 0) {
+                    arguments.add(String.join(",", option.originalStringValues()));
+                }
+            }
+        }
+        return arguments;
+    }
+
+    private static final Set<String> OF_THIS_RUN =
+            Set.of("--shard", "--checkpoint", "--threads", "--quiet", "--format", "--debug", "--units", "--picture");
+
+    /**
+     * The answer of a whole sweep.
+     *
+     * @param output how it is shown
+     * @param run how it is computed
+     * @param parts what is computed already, instead of a checkpoint
+     */
+    Report report(Console console, CommonOptions output, SweepOptions run, Optional<Parts> parts) {
+        run.check();
+        int workers = run.threads();
+        studyOptions.check();
+        SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
+        return placeOptions.ask(console, studyOptions::study, study -> {
+            Exploration sweep = explore(console, new ReleaseSweep(study, plan), run, parts);
+            Optional<Remainder> remainder = why && sweep.complete()
+                    ? sweep.best().map(best -> remainder(console, study, best.entry(), run))
+                    : Optional.empty();
+            Optional<Handover> handover = sweep.best().map(best -> handover(study, best, output, workers));
+            output.picture().draw(() -> {
+                Picture picture = SweepPictures.explored(study, sweep);
+                return handover.map(one -> picture.plus(one.caption(output.units())))
+                        .orElse(picture);
+            });
+            return ExploreAnswer.of(study, sweep, all, remainder, handover, output.units());
+        });
+    }
+
+    private static Handover handover(CornerStudy study, Candidate best, CommonOptions output, int workers) {
+        return output.forPeople()
+                ? Handover.practised(study, best.entry(), best.inHand(), new Sweep(workers, Sweep.Progress.SILENT))
+                : Handover.of(best.entry(), best.inHand());
+    }
+
+    private static Remainder remainder(Console console, CornerStudy study, EntryResult best, SweepOptions run) {
+        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+            return Remainder.of(study, best, Remainder.EACH, run.threads(), progress);
         }
     }
 
-    private Exploration explore(Console console, CornerStudy study, SweepPlan plan, int workers) {
-        try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases")) {
-            if (checkpoint == null) {
-                return refined(study, study.explore(plan, new Sweep(workers, progress), SweepMemory.NONE), workers);
+    private Exploration explore(Console console, ReleaseSweep releases, SweepOptions run, Optional<Parts> parts) {
+        Request request = request(releases.study(), releases.plan());
+        parts.ifPresent(all -> all.check(request, releases.releases()));
+        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+            Sweep sweep = new Sweep(run.threads(), progress);
+            if (checkpoint == null || parts.isPresent()) {
+                SweepMemory memory = parts.isPresent() ? parts.get() : SweepMemory.NONE;
+                return refined(releases, releases.run(sweep, memory), run.threads());
             }
-            Request request = Request.of(
-                    Foreload.version(),
-                    study.simulator().car(),
-                    study.simulator().corner(),
-                    plan.shapes(),
-                    "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
-                            + studyOptions.words());
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
-                return refined(study, study.explore(plan, new Sweep(workers, progress), memory), workers);
+                return refined(releases, releases.run(sweep, memory), run.threads());
             }
         } catch (UncheckedIOException e) {
             throw new ComputationException(e.getMessage());
         }
     }
 
+    private Request request(CornerStudy study, SweepPlan plan) {
+        return Request.of(
+                Foreload.version(),
+                study.simulator().car(),
+                study.simulator().corner(),
+                plan.shapes(),
+                "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
+                        + studyOptions.words());
+    }
+
     /**
-     * The best of each shape refined, so that the order of shapes does not hang on the grid; not where peaks, starts or
-     * ends were asked for: then nothing else is tried.
+     * The best of each shape refined, so that the order of shapes does not depend on the grid; not where peaks, starts
+     * or ends were asked for: then nothing else is tried.
      */
-    private Exploration refined(CornerStudy study, Exploration grid, int workers) {
+    private Exploration refined(ReleaseSweep releases, Exploration grid, int workers) {
         if (!gridOptions.wholeRange()) {
             return grid;
         }
-        return ShapeRanking.refine(study, grid, new Sweep(workers, Sweep.Progress.SILENT));
+        return ShapeRanking.refine(releases, grid, new Sweep(workers, Sweep.Progress.SILENT));
     }
 }

@@ -11,8 +11,8 @@ final class FootOptions {
     @Option(
             names = "--as-told",
             description =
-                    "Brake exactly as told, whatever comes of it. Default: the foot eases a wheel that has stopped, after "
-                            + "a delay, and keeps more brake on where the car is faster than the plan led to expect.")
+                    "Brake exactly to the plan, whatever happens. Without it the foot eases the brake when a wheel locks, "
+                            + "after a delay, and keeps more brake on where the car is faster than planned.")
     private boolean asTold;
 
     /** How the foot reacts. */

@@ -8,15 +8,16 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
 import org.foreload.file.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 
@@ -40,6 +41,8 @@ import picocli.CommandLine.TypeConversionException;
             LimitVerb.class,
             EntryVerb.class,
             ExploreVerb.class,
+            JoinVerb.class,
+            BatchVerb.class,
             BestVerb.class,
             SensitivityVerb.class,
             RiskVerb.class,
@@ -55,7 +58,7 @@ import picocli.CommandLine.TypeConversionException;
             SheetVerb.class,
             ValidateVerb.class
         })
-public final class Foreload {
+public final class Foreload implements Runnable {
 
     static final String NAME = "foreload";
 
@@ -78,6 +81,10 @@ public final class Foreload {
     private boolean version;
 
     private Foreload() {}
+
+    /** Without a verb the program shows its help: {@link #answered} does. */
+    @Override
+    public void run() {}
 
     /**
      * Runs the program.
@@ -104,26 +111,47 @@ public final class Foreload {
         PrintWriter answer = new PrintWriter(new OutputStreamWriter(pipe, StandardCharsets.UTF_8));
         PrintWriter errors = console.writer();
         List<String> words = Arrays.asList(args);
+        CommandLine line = commandLine(words, answer, errors)
+                .setExecutionStrategy(request -> answered(request, console, answer, pipe))
+                .setParameterExceptionHandler(
+                        (e, ignored) -> failed(WRONG, RequestErrors.of(e), e, words, answer, errors))
+                .setExecutionExceptionHandler((e, command, request) -> failed(e, words, answer, errors));
         try {
-            CommandLine line = commandLine(words, answer, errors);
-            ParseResult request = line.parseArgs(args);
-            answer(request, line, answer, console);
-            answer.flush();
-            pipe.check();
-            return DONE;
-        } catch (ParameterException e) {
-            return failed(WRONG, RequestErrors.of(e), e, words, answer, errors);
-        } catch (InputException e) {
-            return failed(WRONG, e, e, words, answer, errors);
-        } catch (InvalidValueException e) {
-            return failed(WRONG, InputException.of(null, e.field(), e), e, words, answer, errors);
-        } catch (ComputationException e) {
-            return failed(FAILED, new InputException(null, null, null, e.getMessage()), e, words, answer, errors);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
-            InputException line = new InputException(null, null, null, "the computation failed: " + what);
-            return failed(FAILED, line, e, words, answer, errors);
+            return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return failed(e, words, answer, errors);
         }
+    }
+
+    /** Runs the verb, and sees to it that all was written. */
+    private static int answered(ParseResult request, Console console, PrintWriter answer, OutputPipe pipe) {
+        if (!request.hasSubcommand() && !request.isUsageHelpRequested() && !request.isVersionHelpRequested()) {
+            request.commandSpec().commandLine().usage(answer);
+        }
+        if (request.hasSubcommand() && request.subcommand().commandSpec().userObject() instanceof Verb verb) {
+            verb.on(console);
+        }
+        int status = new CommandLine.RunLast().execute(request);
+        answer.flush();
+        try {
+            pipe.check();
+        } catch (ComputationException e) {
+            throw new ExecutionException(request.commandSpec().commandLine(), e.getMessage(), e);
+        }
+        return status;
+    }
+
+    /** Says in one line what went wrong; what is the request's or a file's mistake has status 2. */
+    private static int failed(Throwable e, List<String> words, PrintWriter answer, PrintWriter errors) {
+        if (e instanceof InputException input) {
+            return failed(WRONG, input, e, words, answer, errors);
+        }
+        if (e instanceof InvalidValueException invalid) {
+            return failed(WRONG, InputException.of(null, invalid.field(), invalid), e, words, answer, errors);
+        }
+        String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
+        String line = e instanceof ComputationException ? e.getMessage() : "the computation failed: " + what;
+        return failed(FAILED, new InputException(null, null, null, line), e, words, answer, errors);
     }
 
     /** The command tree; help and documentation are made from it, too. */
@@ -146,35 +174,24 @@ public final class Foreload {
         return commandLine(out, err);
     }
 
-    private static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
+    /** A command with the program's own ways to read numbers and files. */
+    static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
         return line.setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)
                 .setUsageHelpWidth(100)
+                .setResourceBundle(new HelpDefaults())
                 .registerConverter(Double.class, new FiniteNumber())
                 .registerConverter(double.class, new FiniteNumber())
                 .registerConverter(Path.class, new FilePath())
-                .registerConverter(Format.class, new FormatConverter());
+                .registerConverter(Format.class, new Constant<>(Format.values()))
+                .registerConverter(Units.class, new Constant<>(Units.values()));
     }
 
     /** The version of the packaged program. */
     public static String version() {
         String version = Foreload.class.getPackage().getImplementationVersion();
         return version == null ? "(not packaged)" : version;
-    }
-
-    private static void answer(ParseResult request, CommandLine top, PrintWriter out, Console console) {
-        if (CommandLine.printHelpIfRequested(request)) {
-            return;
-        }
-        if (!request.hasSubcommand()) {
-            top.usage(out);
-            return;
-        }
-        Verb verb = (Verb) request.subcommand().commandSpec().userObject();
-        verb.common().picture().check();
-        Report report = verb.report(console);
-        out.print(verb.common().format().render(report));
     }
 
     private static int failed(
@@ -205,15 +222,18 @@ public final class Foreload {
                         && words.get(option + 1).equals("json");
     }
 
-    /** Formats by their words. */
-    private static final class FormatConverter implements ITypeConverter<Format> {
+    /** Constants by their words. */
+    private record Constant<E extends Enum<E>>(E... constants) implements ITypeConverter<E> {
+
+        @SafeVarargs
+        private Constant {}
 
         @Override
-        public Format convert(String text) {
-            return Arrays.stream(Format.values())
-                    .filter(format -> Choices.word(format).equals(text))
+        public E convert(String text) {
+            return Arrays.stream(constants)
+                    .filter(constant -> Choices.word(constant).equals(text))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException("not a format"));
+                    .orElseThrow(() -> new TypeConversionException("not one of these"));
         }
     }
 }

@@ -19,8 +19,8 @@ final class GridOptions {
             paramLabel = "<n>",
             defaultValue = "1",
             description =
-                    "How finely peaks, starts and ends are divided, 1 to 10: the work grows with its third power. "
-                            + "Default: 1.")
+                    "How finely peaks, release points and brake-off points are divided, 1 to 10: the work grows with its third power. "
+                            + "Default: ${DEFAULT-VALUE}.")
     private int resolution;
 
     @Option(
@@ -28,10 +28,10 @@ final class GridOptions {
             paramLabel = "<shapes>",
             split = ",",
             description =
-                    "Release shapes to try, separated by commas: linear, progressive, late, circle, smooth, two-stage, "
+                    "Release shapes to try, separated by commas: linear, progressive, held, circle, smooth, two-stage, "
                             + "or table:FILE, a CSV file with the columns released (0 to 1) and remaining (1 to 0). "
                             + "Straight-line braking (abrupt) is always tried. "
-                            + "Default: linear,progressive,late,smooth,two-stage.")
+                            + "Default: ${bundle:default.shapes}.")
     private List<String> shapes;
 
     @Option(
@@ -40,23 +40,22 @@ final class GridOptions {
             split = ",",
             description =
                     "Peak decelerations to try, as shares of what locks a wheel in a straight line, separated by commas. "
-                            + "Default: 0.35,0.6,0.75,0.87.")
+                            + "Default: ${bundle:default.peaks}.")
     private List<Double> peaks;
 
     @Option(
             names = "--starts",
             paramLabel = "<shares>",
             split = ",",
-            description =
-                    "Where the brake may begin to come off, as shares of the way from turn-in to the apex; negative "
-                            + "before turn-in. Default: -0.5,-0.1,0.3.")
+            description = "Release points to try, as shares of the way from turn-in to the apex; negative "
+                    + "before turn-in. Default: ${bundle:default.starts}.")
     private List<Double> starts;
 
     @Option(
             names = "--ends",
             paramLabel = "<shares>",
             split = ",",
-            description = "Where the brake may be off, in the same shares. Default: 0,0.35,0.7,1,1.4.")
+            description = "Brake-off points to try, in the same shares. Default: ${bundle:default.ends}.")
     private List<Double> ends;
 
     /** The sweep; refuses what cannot be, before anything is computed. */

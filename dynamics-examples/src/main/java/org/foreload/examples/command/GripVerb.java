@@ -21,8 +21,8 @@ import picocli.CommandLine.Option;
         description = {
             "How much cornering force the front and the rear axle can give while the car brakes.",
             "",
-            "Gentle braking presses the front wheels down more than it uses them up, so at first the front axle can corner "
-                    + "harder; the rear axle pays from the start. The deceleration at which the front axle is best is what a "
+            "Gentle braking loads the front tyres more than it uses them up, so at first the front axle can corner harder; "
+                    + "the rear axle loses grip from the start. The deceleration at which the front axle is best is what a "
                     + "trailed brake aims for at turn-in."
         },
         optionListHeading = "%nOptions:%n",
@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class GripVerb implements Verb {
+final class GripVerb extends Verb {
 
     /** Points of the g-g diagram: enough to draw it smoothly. */
     private static final int GG_POINTS = 41;
@@ -49,29 +49,21 @@ final class GripVerb implements Verb {
             names = "--speed",
             paramLabel = "<m/s>",
             defaultValue = "30",
-            description = "Speed, m/s; it matters for drag, downforce and power. Default: 30.")
+            description = "Speed, m/s; it matters for drag, downforce and power. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Option(
             names = "--step",
             paramLabel = "<m/s²>",
             defaultValue = "0.5",
-            description = "Step of deceleration between rows, m/s². Default: 0.5.")
+            description = "Step of deceleration between rows, m/s². Default: ${DEFAULT-VALUE}.")
     private double step;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Options.positive("--step", step, "m/s²");
         Car car = carOptions.car(console);
@@ -89,7 +81,7 @@ final class GripVerb implements Verb {
                 .with("hardest_deceleration_mps2", hardest)
                 .with("rows", "Lateral capacity against deceleration", rows(grip, hardest))
                 .with("gg", "g-g diagram: how hard it can corner at each longitudinal acceleration", gg(boundary));
-        common.picture().draw(() -> GripPictures.of(car, speed));
+        common().picture().draw(() -> GripPictures.of(car, speed));
         return notes(report, grip);
     }
 
@@ -119,7 +111,7 @@ final class GripVerb implements Verb {
     private static Report notes(Report report, BrakingGrip grip) {
         double best = grip.bestDeceleration();
         if (best == 0) {
-            return report.note("Braking gains the front axle of this car nothing at this speed.");
+            return report.note("Braking adds nothing to the front grip of this car at this speed.");
         }
         double rearLoss = 1 - grip.rearCapacity(best) / grip.rearCapacity(0);
         Report more = report.note("Slowing at " + Numbers.rounded(best, 2) + " m/s² gives the front axle "
@@ -128,7 +120,7 @@ final class GripVerb implements Verb {
                 + "has " + Numbers.rounded(100 * rearLoss, 1) + " % less.");
         return more.note(
                 grip.limitingAxle(0) == Axle.FRONT && grip.limitingAxle(best) == Axle.FRONT
-                        ? "The front axle limits this car there, so even in a steady corner it turns harder while braking."
+                        ? "The front axle limits this car there, so even in a steady corner it corners harder while braking."
                         : "In a steady corner the rear axle limits this car there, so the gain counts at turn-in, where the "
                                 + "front axle must also start the rotation.");
     }

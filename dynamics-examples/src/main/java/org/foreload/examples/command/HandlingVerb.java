@@ -15,31 +15,31 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** How the car answers a small push while it brakes and corners. */
+/** How the car responds to a small disturbance while it brakes and corners. */
 @Command(
         name = "handling",
         sortOptions = false,
         description = {
             "Is the car stable at this speed, while it corners and brakes this hard, and by how much?",
             "",
-            "A small push (a gust, a bump) dies down in a stable car and grows in an unstable one. Braking takes load off the "
+            "A small disturbance (a gust, a bump) decays in a stable car and grows in an unstable one. Braking takes load off the "
                     + "rear wheels and so makes every car less stable; this shows by how much."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: a positive understeer gradient means that the driver must steer more as the car corners harder "
-                    + "(understeer), a negative one less (oversteer). An oversteering car turns round by itself above its "
+                    + "(understeer), a negative one less (oversteer). An oversteering car spins by itself above its "
                     + "critical speed; an understeering one needs twice the steer at its characteristic speed. The decay rate "
-                    + "says how quickly a push dies down; below 0 it grows. A margin to divergence of 0 is the critical "
-                    + "speed. Decay rate, margin and natural motions hold the wheel loads; the gradient lets them follow.",
+                    + "says how quickly a disturbance decays; below 0 it grows. A margin to divergence of 0 is the critical "
+                    + "speed. Decay rate, margin and natural modes are at constant wheel loads; the gradient lets loads move.",
             "",
             "Example:  foreload handling --speed 35 --lateral 5 --deceleration 4 --demo-car road",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class HandlingVerb implements Verb {
+final class HandlingVerb extends Verb {
 
     /** Step of deceleration in the list, m/s². */
     private static final double STEP = 1;
@@ -47,43 +47,39 @@ final class HandlingVerb implements Verb {
     /** Most rows of the list: no car brakes harder than so many m/s². */
     private static final int MOST_ROWS = 60;
 
-    @Option(names = "--speed", paramLabel = "<m/s>", defaultValue = "30", description = "Speed, m/s. Default: 30.")
+    @Option(
+            names = "--speed",
+            paramLabel = "<m/s>",
+            defaultValue = "30",
+            description = "Speed, m/s. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Option(
             names = "--lateral",
             paramLabel = "<m/s²>",
             defaultValue = "4",
-            description = "Lateral acceleration, m/s², positive in a left turn. Default: 4.")
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: ${DEFAULT-VALUE}.")
     private double lateral;
 
     @Option(
             names = "--deceleration",
             paramLabel = "<m/s²>",
             defaultValue = "3",
-            description = "How hard the car slows, m/s²; negative for speeding up. Default: 3.")
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: ${DEFAULT-VALUE}.")
     private double deceleration;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         Trim trim = Trim.find(car, speed, lateral, deceleration)
                 .orElseThrow(() -> new ComputationException(
                         "the car cannot corner at " + Numbers.shortest(lateral) + " m/s² and slow at "
                                 + Numbers.shortest(deceleration)
-                                + " m/s² at once: an axle has not the grip, or a wheel would lock"));
+                                + " m/s² at once: an axle lacks the grip, or a wheel would lock"));
         LinearHandling handling = LinearHandling.of(trim);
         Report report = new Report(car.name() + " at " + Numbers.shortest(speed) + " m/s")
                 .with("speed_mps", speed)
@@ -103,13 +99,13 @@ final class HandlingVerb implements Verb {
                 .with("drive_force_n", trim.driveForce())
                 .with("front_cornering_stiffness_n_per_rad", handling.model().frontStiffness())
                 .with("rear_cornering_stiffness_n_per_rad", handling.model().rearStiffness())
-                .with("eigenvalues", "Natural motions, 1/s and rad/s", rows(handling.eigenvalues()))
+                .with("eigenvalues", "Natural modes, 1/s and rad/s", rows(handling.eigenvalues()))
                 .with(
                         "lagged_eigenvalues",
                         "The same with the lags of tyres and roll",
                         rows(handling.laggedEigenvalues()))
-                .with("braking", "The same turn braked more and more", braking(car));
-        common.picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
+                .with("braking", "The same turn, braked harder and harder", braking(car));
+        common().picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
         return report.note(note(handling));
     }
 
@@ -148,8 +144,7 @@ final class HandlingVerb implements Verb {
         double rate = Math.abs(handling.decayRate());
         String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
         return handling.stable()
-                ? "Here the car " + kind + "; a push halves in " + time + "."
-                : "Here the car " + kind + " and is unstable: without the driver's hands a push doubles in " + time
-                        + ".";
+                ? "Here the car " + kind + "; a disturbance halves in " + time + "."
+                : "Here the car " + kind + " and is unstable: hands off, a disturbance doubles in " + time + ".";
     }
 }

@@ -30,43 +30,36 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in (where the line starts to bend), negative before "
-                    + "it. The trail share is the part of all slowing that is done after turn-in. Utilisation is the share of "
-                    + "its grip that an axle uses.",
+                    + "it. The trail share is the part of all slowing that is done after turn-in. Grip used is the share of its "
+                    + "grip that an axle uses.",
             "",
             "Example:  foreload ideal --demo-corner hairpin --demo-car road",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class IdealVerb implements Verb {
+final class IdealVerb extends Verb {
 
     @Option(
             names = "--step",
             paramLabel = "<m>",
-            defaultValue = "0.5",
-            description = "Longest step along the line, m; shorter is finer and slower. Default: 0.5.")
+            defaultValue = "${bundle:default.step}",
+            description = "Longest step along the line, m; shorter is finer and slower. Default: ${DEFAULT-VALUE}.")
     private double step;
 
     @Option(
             names = "--grip-used",
             paramLabel = "<share>",
-            defaultValue = "1",
-            description = "Share of the grip that may be used, above 0 to 1: less leaves a margin. Default: 1.")
+            defaultValue = "${bundle:default.grip-used}",
+            description =
+                    "Share of the grip that may be used, above 0 to 1: less leaves a margin. Default: ${DEFAULT-VALUE}.")
     private double gripUsed;
 
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--step", step, 0.01, 100, "m");
         Options.within("--grip-used", gripUsed, 0.01, 1, "");
         return placeOptions.ask(console, this::report);
@@ -85,7 +78,7 @@ final class IdealVerb implements Verb {
                 .with("trail_share", profile.trailShare())
                 .with("outcome", "made it")
                 .with("profile", "The entry along the line", rows(profile));
-        common.picture().draw(() -> IdealPictures.of(car, corner, profile));
+        common().picture().draw(() -> IdealPictures.of(car, corner, profile));
         return report.note(note(profile));
     }
 
@@ -117,7 +110,7 @@ final class IdealVerb implements Verb {
                 ? Numbers.rounded(-brakePoint, 0) + " m before turn-in"
                 : Numbers.rounded(brakePoint, 0) + " m after turn-in";
         String off = end < 0 ? Numbers.rounded(-end, 0) + " m before it" : Numbers.rounded(end, 0) + " m after it";
-        return "The brake goes on " + where + " and is off " + off + "; "
-                + Numbers.rounded(100 * profile.trailShare(), 0) + " % of the slowing is done while turning.";
+        return "Brake point " + where + ", brake off " + off + "; " + Numbers.rounded(100 * profile.trailShare(), 0)
+                + " % of the slowing is done while turning.";
     }
 }

@@ -34,24 +34,23 @@ import picocli.CommandLine.Option;
             "The quickest that perfect hands and feet could drive a car through a corner, with all its lags: near the line, "
                     + "or anywhere on the road.",
             "",
-            "The verb 'ideal' lets load, tyres and pedals follow at once; here they take their time, and the way of the car "
-                    + "is free within the band. No driver does better near this way; a quite different one may be quicker "
-                    + "still."
+            "In 'ideal' load, tyres and pedals respond at once; here they take their time, and the car may choose its path "
+                    + "within the band. No driver does better close to this path; a quite different one may be quicker still."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in. The time lost to lags is against the ideal on "
-                    + "the same way. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
+                    + "the same path. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
                     + "says whether they hold. Near the line, the wheel is held straight until 15 m before turn-in: free "
-                    + "hands would weave to scrub off speed. An axle's use of grip counts what braking takes.",
+                    + "hands would weave to scrub off speed. Grip used includes what braking takes.",
             "",
             "Example:  foreload limit --band track --demo-corner medium --demo-car light",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LimitVerb implements Verb {
+final class LimitVerb extends Verb {
 
     private static final String LINE_OUT = "--line-out";
 
@@ -64,7 +63,7 @@ final class LimitVerb implements Verb {
             defaultValue = "0.15",
             description =
                     "How far the car may be from the line to each side, 0.05 to 100 m; or 'track': anywhere on the road, "
-                            + "with its whole width. Default: 0.15.")
+                            + "with its whole width. Default: ${DEFAULT-VALUE}.")
     private String band;
 
     @Option(
@@ -72,30 +71,29 @@ final class LimitVerb implements Verb {
             paramLabel = "<share>",
             defaultValue = "0.985",
             description =
-                    "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hand could drive the "
-                            + "answer. Default: 0.985.")
+                    "Share of its lateral peak that an axle may use, 0.5 to 0.995. Above 0.985 no hands could drive the "
+                            + "answer. Default: ${DEFAULT-VALUE}.")
     private double axleShare;
 
     @Option(
             names = "--peak-deceleration",
             paramLabel = "<m/s²>",
-            description =
-                    "Hardest braking that the foot asks for, brake force over mass, m/s². Default: a little below what "
-                            + "locks a wheel in a straight line.")
+            description = "Peak deceleration, brake force over mass, m/s². Default: a little below what "
+                    + "locks a wheel in a straight line.")
     private Double peakDeceleration;
 
     @Option(
             names = "--build-up",
             paramLabel = "<s>",
             defaultValue = "0.25",
-            description = "Time in which the foot comes down to it, s. Default: 0.25.")
+            description = "Time in which the foot builds up to the peak, s. Default: ${DEFAULT-VALUE}.")
     private double buildUp;
 
     @Option(
             names = "--intervals",
             paramLabel = "<n>",
-            defaultValue = "150",
-            description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: 150.")
+            defaultValue = "${bundle:default.intervals}",
+            description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: ${DEFAULT-VALUE}.")
     private int intervals;
 
     @Option(
@@ -119,16 +117,8 @@ final class LimitVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--axle-share", axleShare, 0.5, 0.995, "");
         Options.positive("--build-up", buildUp, "s");
         Options.within("--intervals", intervals, 50, 1000, "");
@@ -166,10 +156,10 @@ final class LimitVerb implements Verb {
         LimitAnswer shown = answer;
         if (lines) {
             LinesAnswer compared = lines(console, car, corner, hands, options);
-            common.picture().draw(() -> LinePictures.of(car, corner, compared.trailed()));
+            common().picture().draw(() -> LinePictures.of(car, corner, compared.trailed()));
             return compared.add(answer.report());
         }
-        common.picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
+        common().picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
         return answer.report();
     }
 

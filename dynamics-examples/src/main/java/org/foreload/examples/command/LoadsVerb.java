@@ -20,58 +20,50 @@ import picocli.CommandLine.Option;
         name = "loads",
         sortOptions = false,
         description = {
-            "How much load is on each wheel while the car brakes and corners, and how much of its grip each axle uses.",
+            "The load on each wheel while the car brakes and corners, and how much of its grip each axle uses.",
             "",
-            "Braking moves load from the rear wheels to the front ones, cornering from the inner to the outer ones. A tyre "
-                    + "with more load can give more force, so this decides what each end of the car can do."
+            "Braking moves load from the rear wheels to the front, cornering from the inner to the outer. A tyre with more "
+                    + "load can give more force, so this decides what each end of the car can do."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: utilisation is the share of its available grip that an axle uses (1 is the limit, above 1 is "
-                    + "more than it has). Adhesion utilisation is its force over its load.",
+            "In the answer: grip used is the share of its grip that an axle uses (1 is the limit, above 1 is more than it "
+                    + "has). Adhesion used is its force over its load.",
             "",
             "Example:  foreload loads --deceleration 5 --lateral 6 --speed 35",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LoadsVerb implements Verb {
+final class LoadsVerb extends Verb {
 
     @Option(
             names = "--deceleration",
             paramLabel = "<m/s²>",
             defaultValue = "4",
-            description = "How hard the car slows, m/s²; negative for speeding up. Default: 4.")
+            description = "How hard the car slows, m/s²; negative for speeding up. Default: ${DEFAULT-VALUE}.")
     private double deceleration;
 
     @Option(
             names = "--lateral",
             paramLabel = "<m/s²>",
             defaultValue = "5",
-            description = "Lateral acceleration, m/s², positive in a left turn. Default: 5.")
+            description = "Lateral acceleration, m/s², positive in a left turn. Default: ${DEFAULT-VALUE}.")
     private double lateral;
 
     @Option(
             names = "--speed",
             paramLabel = "<m/s>",
             defaultValue = "30",
-            description = "Speed, m/s; it matters for drag and downforce. Default: 30.")
+            description = "Speed, m/s; it matters for drag and downforce. Default: ${DEFAULT-VALUE}.")
     private double speed;
 
     @Mixin
     private CarOptions carOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.notNegative("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
@@ -93,7 +85,7 @@ final class LoadsVerb implements Verb {
                 .with("front_adhesion_utilisation", use.front().adhesion())
                 .with("rear_adhesion_utilisation", use.rear().adhesion())
                 .with("limiting_axle", Choices.word(use.limitingAxle()));
-        common.picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
+        common().picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
         return report.note(note(use, loads));
     }
 
@@ -102,9 +94,9 @@ final class LoadsVerb implements Verb {
         AxleUse limiting = axle == Axle.FRONT ? use.front() : use.rear();
         String lifted = loads.lifted().isEmpty() ? "" : " Off the road: " + Options.words(loads.lifted()) + ".";
         if (limiting.utilisation() > 1) {
-            return "Not possible: the " + Choices.word(axle) + " axle is asked for more than it has." + lifted;
+            return "Not possible: the " + Choices.word(axle) + " axle would need more grip than it has." + lifted;
         }
-        return "The " + Choices.word(axle) + " axle is nearer to its limit; it has "
+        return "The " + Choices.word(axle) + " axle is closer to its limit, with "
                 + Numbers.rounded(100 * (1 - limiting.utilisation()), 0) + " % of its grip left." + lifted;
     }
 }

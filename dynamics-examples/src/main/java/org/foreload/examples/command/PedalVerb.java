@@ -21,16 +21,16 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "The same unsteady leg, attempt by attempt, on a brake pedal that measures force and on one that measures travel: "
-                    + "how much the braking scatters, and what comes of it.",
+                    + "how much the braking scatters, and how the entries end.",
             "",
-            "A leg does not reproduce a push exactly. A pedal that measures force passes that error on as it is; one that "
-                    + "measures travel against a stiffening spring shrinks it, but sees how steadily the foot holds its place."
+            "No leg repeats a force exactly. A pedal that measures force passes that error on as it is; one that measures "
+                    + "travel against a stiffening spring shrinks it, but depends on how steadily the foot holds its position."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "The leg's force error (2.6 %% steady, 2.7 %% wander, up to 1.8 Hz) has the size of one published experiment on "
-                    + "whole-leg pushes; it is plausible, no more. The error of place and all pedal numbers are guesses for you "
+                    + "whole-leg forces; it is plausible, no more. The position error and all pedal numbers are guesses for you "
                     + "to replace: no source gives them.",
             "",
             "Example:  foreload pedal --attempts 100 --place-error 2 --demo-car road",
@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class PedalVerb implements Verb {
+final class PedalVerb extends Verb {
 
     private static final double MOST_ATTEMPTS = 100_000;
 
@@ -46,70 +46,70 @@ final class PedalVerb implements Verb {
             names = "--attempts",
             paramLabel = "<count>",
             defaultValue = "20",
-            description = "Attempts on each pedal. Default: 20.")
+            description = "Attempts on each pedal. Default: ${DEFAULT-VALUE}.")
     private int attempts;
 
     @Option(
             names = "--seed",
             paramLabel = "<count>",
             defaultValue = "1",
-            description = "Seed of the draws: the same seed, the same legs. Default: 1.")
+            description = "Seed of the draws: the same seed, the same legs. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Option(
             names = "--place-error",
             paramLabel = "<mm>",
             defaultValue = "1",
-            description = "Error of the foot's place, mm (standard deviation). Default: 1.")
+            description = "Position error of the foot, mm (standard deviation). Default: ${DEFAULT-VALUE}.")
     private double placeError;
 
     @Option(
             names = "--force-per-deceleration",
             paramLabel = "<N per m/s²>",
             defaultValue = "45",
-            description = "Foot force of the force pedal, N per m/s² of braking. Default: 45.")
+            description = "Foot force of the force pedal, N per m/s² of braking. Default: ${DEFAULT-VALUE}.")
     private double forcePerDeceleration;
 
     @Option(
             names = "--force-resolution",
             paramLabel = "<N>",
             defaultValue = "2",
-            description = "Smallest force that it tells apart, N. Default: 2.")
+            description = "Smallest force that it resolves, N. Default: ${DEFAULT-VALUE}.")
     private double forceResolution;
 
     @Option(
             names = "--travel-stiffness",
             paramLabel = "<N/mm>",
             defaultValue = "3",
-            description = "Stiffness of the travel pedal at the start, N/mm. Default: 3.")
+            description = "Stiffness of the travel pedal at the start, N/mm. Default: ${DEFAULT-VALUE}.")
     private double stiffness;
 
     @Option(
             names = "--travel-hardening",
             paramLabel = "<N/mm³>",
             defaultValue = "0.0024",
-            description = "How its spring stiffens, N per mm cubed. Default: 0.0024.")
+            description = "How its spring stiffens, N per mm cubed. Default: ${DEFAULT-VALUE}.")
     private double hardening;
 
     @Option(
             names = "--travel-per-deceleration",
             paramLabel = "<mm per m/s²>",
             defaultValue = "5",
-            description = "Its travel, mm per m/s² of braking. Default: 5.")
+            description = "Its travel, mm per m/s² of braking. Default: ${DEFAULT-VALUE}.")
     private double travelPerDeceleration;
 
     @Option(
             names = "--travel-resolution",
             paramLabel = "<mm>",
             defaultValue = "0.2",
-            description = "Smallest travel that it tells apart, mm. Default: 0.2.")
+            description = "Smallest travel that it resolves, mm. Default: ${DEFAULT-VALUE}.")
     private double travelResolution;
 
     @Option(
             names = "--lag",
             paramLabel = "<s>",
             defaultValue = "0.04",
-            description = "Time constant between pedal and caliper, s, of both. Default: 0.04.")
+            description = "Time constant between pedal and caliper, s, of both. Default: ${DEFAULT-VALUE}.")
     private double lag;
 
     @Mixin
@@ -124,16 +124,8 @@ final class PedalVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--attempts", attempts, 2, MOST_ATTEMPTS, "");
         Options.notNegative("--place-error", placeError, "mm");
         Options.positive("--force-per-deceleration", forcePerDeceleration, "N per m/s²");
@@ -162,14 +154,14 @@ final class PedalVerb implements Verb {
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
         List<PedalStudy.Result> results = sweepOptions.run(
                 console, "pedals", sweep -> pedalStudy.run(footOptions.simulator(study), plan, pedals, sweep));
-        common.picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
+        common().picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .withCount("attempts", attempts)
                 .withCount("seed", seed)
                 .with(
                         "rows",
-                        "Each pedal under the same leg",
+                        "Each pedal with the same leg",
                         results.stream().map(result -> row(result, plan)).toList());
         return report.note(note(results));
     }
@@ -192,9 +184,9 @@ final class PedalVerb implements Verb {
         PedalStudy.Result force = results.get(0);
         PedalStudy.Result travel = results.get(1);
         PedalStudy.Result calmer = force.brakeScatter() <= travel.brakeScatter() ? force : travel;
-        return "With this leg and these pedals the " + calmer.pedal().name() + " one scatters less: "
-                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak when sensing force, "
+        return "With this leg, the " + calmer.pedal().name() + " pedal scatters less: "
+                + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak for force sensing, "
                 + Numbers.rounded(100 * travel.brakeScatter(), 1)
-                + " % when sensing travel. Size only; no claim about any real leg.";
+                + " % for travel sensing. An order of magnitude, no claim about any real leg.";
     }
 }

@@ -13,6 +13,7 @@ final class PictureOptions {
 
     @Option(
             names = NAME,
+            order = CommonOptions.LAST,
             paramLabel = "<file>",
             description = "Also draw the answer into this file, which ends with .svg or .png.")
     private Path file;
@@ -26,6 +27,11 @@ final class PictureOptions {
         if (file != null) {
             PictureFile.at(NAME, file);
         }
+    }
+
+    /** Whether a picture was asked for. */
+    boolean wanted() {
+        return file != null;
     }
 
     /** Draws, if that was asked for. */

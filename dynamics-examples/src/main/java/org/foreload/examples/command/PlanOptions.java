@@ -1,11 +1,12 @@
 package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.output.Report;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -20,7 +21,8 @@ final class PlanOptions {
             names = "--earlier",
             paramLabel = "<m>",
             defaultValue = "5",
-            description = "Where the brake point is left out: how much before the latest one, m. Default: 5.")
+            description =
+                    "Without --brake-point: how far before the latest one to brake, m. Default: ${DEFAULT-VALUE}.")
     private double earlier;
 
     @Mixin
@@ -40,15 +42,15 @@ final class PlanOptions {
     /** The plan; searches for the latest brake point where none is given. */
     BrakePlan plan(CornerStudy study) {
         ReleaseShape shape = releaseOptions.shape();
-        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
-            return plan;
+            return releaseOptions.given(braking);
         }
-        Finding finding = study.latest(plan);
+        Finding finding = study.latest(braking);
         if (!finding.found()) {
             throw new ComputationException("no brake point makes the corner with this release and this margin");
         }
-        return plan.withBrakePoint(finding.entry().plan().brakePoint() - earlier);
+        return braking.from(finding.entry().plan().brakePoint() - earlier);
     }
 
     /** The plan as a part of a report. */

@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
         name = "recording",
         sortOptions = false,
         description = {
-            "What a driver did in a recorded run: corner by corner where the brake went on and came off, in which shape, how "
-                    + "much speed was shed after turn-in, where the car was slowest. Each number comes with the interval "
+            "What a driver did in a recorded run: corner by corner the brake point, release point and brake off, the release "
+                    + "shape, how much speed was shed after turn-in, and the slowest point. Each number comes with the interval "
                     + "that holds the true one nine times in ten.",
             "",
             "Reads tables of text as loggers write them (CSV; separators, decimal commas, units and encodings are found) and "
@@ -41,7 +41,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RecordingVerb implements Verb {
+final class RecordingVerb extends Verb {
 
     @Parameters(arity = "0..1", paramLabel = "<file>", description = "The recorded run. Default: a made one.")
     private Path file;
@@ -49,21 +49,13 @@ final class RecordingVerb implements Verb {
     @Mixin
     private RecordingOptions recording;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         RecordedFile read = file == null
                 ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING))
                 : recording.read(file, null);
         List<MeasuredLap> laps = measured(read);
-        common.picture().draw(() -> RecordingPictures.of(read.name(), laps.get(0)));
+        common().picture().draw(() -> RecordingPictures.of(read.name(), laps.get(0)));
         return RecordingAnswer.of(read, laps);
     }
 

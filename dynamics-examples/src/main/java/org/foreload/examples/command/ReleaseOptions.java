@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.output.Numbers;
@@ -17,53 +18,70 @@ final class ReleaseOptions {
     /** Default end of the release, as a share of the distance from turn-in to apex. */
     private static final double END_SHARE = 0.7;
 
+    /** Default shape. */
+    static final String DEFAULT_SHAPE = "linear";
+
     @Option(
             names = "--brake-point",
             paramLabel = "<m>",
             description =
-                    "Where the foot comes down: metres along the line, negative before turn-in. Left out: the latest "
-                            + "from which the car still makes the corner.")
+                    "Brake point, where the foot comes down: metres along the line, negative before turn-in. Default: the "
+                            + "latest from which the car still makes the corner.")
     private Double brakePoint;
 
     @Option(
             names = "--peak-deceleration",
             paramLabel = "<m/s²>",
-            description =
-                    "Brake force over mass at the peak, m/s²; drag comes on top. Default: 0.75 of what locks a wheel.")
+            description = "Brake force over mass at the peak, m/s²; drag comes on top. Default: " + PEAK_SHARE
+                    + " of what locks a wheel.")
     private Double peak;
 
     @Option(
             names = "--release-shape",
             paramLabel = "<shape>",
             completionCandidates = Candidates.ShapeNames.class,
-            defaultValue = "linear",
+            defaultValue = DEFAULT_SHAPE,
             description =
-                    "How the brake comes off: linear, progressive (quick, then slow), late (slow, then quick), circle, "
+                    "How the brake comes off: linear, progressive (quick, then slow), held (slow, then quick), circle, "
                             + "smooth, two-stage, abrupt (all at once at the end), or table:FILE, a CSV file with the columns "
-                            + "released (0 to 1) and remaining (1 to 0). Default: linear.")
+                            + "released (0 to 1) and remaining (1 to 0). Default: ${DEFAULT-VALUE}.")
     private String shape;
 
     @Option(
             names = "--release-start",
             paramLabel = "<m>",
             description =
-                    "Where the brake begins to come off, m along the line. Default: 0, at turn-in, or the end if that "
-                            + "lies before.")
+                    "Release point, where easing starts, m along the line. Default: 0, at turn-in, or brake off if that is "
+                            + "earlier.")
     private Double start;
 
     @Option(
             names = "--release-end",
             paramLabel = "<m>",
-            description = "Where the brake is off, m along the line. Default: 0.7 of the way from turn-in to the apex.")
+            description =
+                    "Brake off, m along the line. Default: " + END_SHARE + " of the way from turn-in to the apex.")
     private Double end;
 
     @Option(
             names = "--pick-up",
             paramLabel = "<m>",
             description =
-                    "Where the throttle is picked up, m along the line; not before the brake is off. Left out: from there "
-                            + "on, as soon as the grip leaves anything for it.")
+                    "Pick-up of the throttle, m along the line; not before brake off. Default: from there on, as soon as "
+                            + "there is grip to spare.")
     private Double pickUp;
+
+    /** Options that the command line fills in. */
+    ReleaseOptions() {}
+
+    /** Options that come from elsewhere; null for what is left out. */
+    ReleaseOptions(Double brakePoint, Double peak, String shape, Double start, Double end, Double pickUp) {
+        this.brakePoint = brakePoint;
+        this.peak = peak;
+        this.shape = shape;
+        this.start = start;
+        this.end = end;
+        this.pickUp = pickUp;
+    }
 
     /** Whether the brake point was given. */
     boolean brakePointGiven() {
@@ -83,15 +101,20 @@ final class ReleaseOptions {
         return Shapes.shape("--release-shape", shape);
     }
 
-    /** The plan for a study; its brake point is 0 if it is left open. */
-    BrakePlan plan(CornerStudy study, ReleaseShape form, double buildUpTime) {
+    /** The plan with the brake point that was given. */
+    BrakePlan given(Braking braking) {
+        return braking.from(brakePoint);
+    }
+
+    /** How the driver brakes, the brake point aside. */
+    Braking braking(CornerStudy study, ReleaseShape form, double buildUpTime) {
         double off = end == null ? END_SHARE * study.simulator().apex() : end;
         double from = start == null ? Math.min(0, off) : start;
         if (!(off >= from)) {
             String option = end == null ? "--release-start" : "--release-end";
             String allowed = end == null
-                    ? "must be at or before the end of the release, " + Numbers.rounded(off, 2) + " m"
-                    : "must be at or after the start of the release, " + Numbers.shortest(from) + " m";
+                    ? "must be at or before brake off, " + Numbers.rounded(off, 2) + " m"
+                    : "must be at or after the release point, " + Numbers.shortest(from) + " m";
             throw new InputException(null, option, Numbers.shortest(end == null ? from : off), allowed);
         }
         double least = study.simulator().corner().path().start();
@@ -101,21 +124,20 @@ final class ReleaseOptions {
                     "--brake-point",
                     Numbers.shortest(brakePoint),
                     "must be from " + Numbers.shortest(least) + " (where the approach begins) to below "
-                            + Numbers.rounded(off, 2) + " (where the brake is off) in m");
+                            + Numbers.rounded(off, 2) + " (brake off) in m");
         }
         double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
-        BrakePlan plan =
-                new BrakePlan(brakePoint == null ? 0 : brakePoint, hardest, buildUpTime, new Release(form, from, off));
+        Braking braking = Braking.of(hardest, buildUpTime, new Release(form, from, off));
         if (pickUp == null) {
-            return plan;
+            return braking;
         }
         if (!(pickUp >= off)) {
             throw new InputException(
                     null,
                     "--pick-up",
                     Numbers.shortest(pickUp),
-                    "must be at or after the point where the brake is off, " + Numbers.rounded(off, 2) + " m");
+                    "must be at or after brake off, " + Numbers.rounded(off, 2) + " m");
         }
-        return plan.withPickUp(pickUp);
+        return braking.withPickUp(pickUp);
     }
 }

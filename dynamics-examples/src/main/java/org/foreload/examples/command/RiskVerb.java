@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.RiskAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
@@ -16,7 +18,8 @@ import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.risk.SensibleRelease;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.InHand;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,26 +30,26 @@ import picocli.CommandLine.Option;
         name = "risk",
         sortOptions = false,
         description = {
-            "How often a release fails, and how, for a driver who is not a machine: brake point, peak, release and grip stray "
+            "How often a release fails, and how, for a driver who is not a machine: brake point, peak, release and grip vary "
                     + "a little in each of many simulated entries.",
             "",
-            "Judged is the best release, searched for first, or with --given the one told by --brake-point and --release-…. "
-                    + "With --curve the release is also weighed against gentler and earlier ones: the quickest for this driver "
-                    + "at each risk. The drivers are invented; give your own numbers where you have them."
+            "The release is the best one, found first, or with --given the one that --brake-point and --release-… describe. "
+                    + "With --curve it is also compared with gentler and earlier ones: the quickest for this driver at each risk. "
+                    + "The drivers are invented; give your own numbers where you have them."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: low and high are the ends of the 95 %% interval that this number of entries allows. Mean and "
-                    + "deviation of time are those of the entries that made the corner. Expected time counts each failure with "
-                    + "its cost.",
+                    + "deviation of time are those of the entries that made the corner. Expected time adds the cost of each "
+                    + "failure.",
             "",
             "Example:  foreload risk --driver novice --restarts 0 --curve --samples 64",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RiskVerb implements Verb {
+final class RiskVerb extends Verb {
 
     @Mixin
     private ScatterOptions scatterOptions;
@@ -55,13 +58,13 @@ final class RiskVerb implements Verb {
             names = "--failure-cost",
             paramLabel = "<s>",
             defaultValue = "10",
-            description = "What a failure costs, s. Default: 10.")
+            description = "What a failure costs, s. Default: ${DEFAULT-VALUE}.")
     private double cost;
 
-    @Option(names = "--curve", description = "Weigh gentler and earlier releases too; takes minutes.")
+    @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes minutes.")
     private boolean curve;
 
-    @Option(names = "--given", description = "Judge the release told by the options below instead of the best one.")
+    @Option(names = "--given", description = "Take the release of the options below instead of the best one.")
     private boolean given;
 
     @Mixin
@@ -79,16 +82,8 @@ final class RiskVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Scatter scatter = scatterOptions.scatter();
         Options.notNegative("--failure-cost", cost, "s");
         searchOptions.check();
@@ -96,20 +91,25 @@ final class RiskVerb implements Verb {
         ReleaseShape shape = releaseOptions.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
             RiskStudy risks = scatterOptions.risks(study, scatter, footOptions.reaction(), searchOptions.seed());
-            List<BrakePlan> plans = given ? List.of(told(study, shape)) : searched(console, study);
+            List<BrakePlan> plans = given ? List.of(given(study, shape)) : searched(console, study);
             Risk risk = judged(console, risks, plans.get(0));
             Optional<Choice> choice = curve ? Optional.of(weighed(console, risks, plans)) : Optional.empty();
-            common.picture().draw(() -> RiskPictures.of(study, risk, choice, scatterOptions.accepted()));
-            return RiskAnswer.of(study, scatter, risk, choice, cost, scatterOptions.accepted());
+            BrakePlan plan = plans.get(0);
+            Handover handover = Handover.of(study.simulator().run(plan), InHand.of(study.simulator(), plan));
+            common().picture()
+                    .draw(() -> RiskPictures.of(study, risk, choice, scatterOptions.accepted())
+                            .plus(handover.caption(common().units())));
+            return RiskAnswer.of(
+                    study, scatter, risk, choice, cost, scatterOptions.accepted(), handover, common().units());
         });
     }
 
-    private BrakePlan told(CornerStudy study, ReleaseShape shape) {
-        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+    private BrakePlan given(CornerStudy study, ReleaseShape shape) {
+        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
-            return plan;
+            return releaseOptions.given(braking);
         }
-        Finding finding = study.latest(plan);
+        Finding finding = study.latest(braking);
         if (!finding.found()) {
             throw new ComputationException("no brake point makes the corner with this release and this margin");
         }

@@ -7,7 +7,7 @@ import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import picocli.CommandLine.Option;
 
-/** How far the driver and the grip stray, and how many entries are driven to find out what comes of it. */
+/** How far the driver and the grip stray, and how many entries are driven to see how they end. */
 final class ScatterOptions {
 
     private static final int MOST_SAMPLES = 1_000_000;
@@ -19,7 +19,7 @@ final class ScatterOptions {
             completionCandidates = Candidates.Drivers.class,
             description =
                     "An invented driver: novice, practised or expert; the options below replace its numbers one by one. "
-                            + "Default: practised.")
+                            + "Default: ${DEFAULT-VALUE}.")
     private String driver;
 
     @Option(
@@ -44,7 +44,7 @@ final class ScatterOptions {
             names = "--pedal-ripple",
             paramLabel = "<share>",
             description =
-                    "How unsteadily the foot presses: standard deviation of the swing of the brake demand, as a share.")
+                    "Unsteadiness of the foot: standard deviation of the ripple of the brake demand, as a share of it.")
     private Double ripple;
 
     @Option(
@@ -57,7 +57,7 @@ final class ScatterOptions {
             names = "--samples",
             paramLabel = "<n>",
             defaultValue = "256",
-            description = "Entries driven for each plan, best a power of two. Default: 256.")
+            description = "Entries driven for each plan, best a power of two. Default: ${DEFAULT-VALUE}.")
     private int samples;
 
     @Option(
@@ -65,7 +65,7 @@ final class ScatterOptions {
             paramLabel = "<share>",
             defaultValue = "0.05",
             description =
-                    "Failure probability that is accepted, of each plan and each practice step, 0 to 1. Default: 0.05.")
+                    "Failure probability that is accepted, of each plan and each practice step, 0 to 1. Default: ${DEFAULT-VALUE}.")
     private double accepted;
 
     /** Reads the scatter; before anything is computed. */

@@ -19,7 +19,7 @@ final class SearchOptions {
             names = "--seed",
             paramLabel = "<n>",
             defaultValue = "1",
-            description = "Seed of the random draws: the same seed gives the same answer. Default: 1.")
+            description = "Seed of the random draws: the same seed gives the same answer. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Option(
@@ -27,8 +27,8 @@ final class SearchOptions {
             paramLabel = "<n>",
             defaultValue = "2",
             description =
-                    "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and is several times "
-                            + "quicker. Default: 2.")
+                    "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and "
+                            + "is several times quicker. Default: ${DEFAULT-VALUE}.")
     private int restarts;
 
     @Option(
@@ -36,7 +36,8 @@ final class SearchOptions {
             paramLabel = "<n>",
             defaultValue = "1800",
             description =
-                    "Entries looked at by each of these searches, 20 to 100000, and a seventh as many by each search within a simple shape. Default: 1800.")
+                    "Entries tried by each of these searches, 20 to 100000, and a seventh as many by each search within a "
+                            + "simple shape. Default: ${DEFAULT-VALUE}.")
     private int evaluations;
 
     @Mixin
@@ -62,7 +63,7 @@ final class SearchOptions {
                 Remainder.EACH.buildUpTime());
     }
 
-    /** Entries looked at in a search near a release that is known: 600 where nothing else is asked for. */
+    /** Entries tried in a search near a release that is known: 600 where nothing else is asked for. */
     int nearby() {
         return Math.max(LEAST_EVALUATIONS, evaluations / NEARBY_PART);
     }

@@ -19,15 +19,17 @@ import picocli.CommandLine.Mixin;
                     + "speed, brake point and many more, the largest effect first.",
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is changed to both "
-                    + "sides, and the best release is searched for anew near the known one, with a third as many entries as --evaluations says; each number of the plan is changed "
-                    + "with all else kept, and each side told apart: what missing it costs, and what comes of it."
+                    + "sides, and the best release is searched for again near the known one, with a third of the --evaluations; each "
+                    + "number of the plan is changed with all else kept: what it costs to miss it, either way, and how the entry "
+                    + "ends."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: time change for this change upwards; front and rear margin are shares of each axle's grip that stay "
-                    + "unused until the apex. Apart: by how many ms twice the half change differs from the whole one, since "
-                    + "another limit takes over, or since searches come only so near the best. --evaluations 360 gives a quick look, with effects a fifth off here and there. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
+            "In the answer: time change is for more of each number; front and rear margin are the shares of each axle's grip "
+                    + "left unused up to the apex. Not proportional by: how far twice the effect of half the change is from the "
+                    + "effect of the whole, ms, because another limit takes over or because a search only comes so close to the best. "
+                    + "--evaluations 360 gives a quick look, with effects a fifth off here and there. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
                     + "added to those of the line.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",
@@ -35,7 +37,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SensitivityVerb implements Verb {
+final class SensitivityVerb extends Verb {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -46,16 +48,8 @@ final class SensitivityVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
         return placeOptions.ask(console, studyOptions::study, study -> {
@@ -64,8 +58,8 @@ final class SensitivityVerb implements Verb {
             try (ShownProgress progress = console.progress(searchOptions.quiet(), "numbers")) {
                 Sensitivity sensitivity = Sensitivity.of(
                         study, best, searchOptions.nearby(), new Sweep(searchOptions.threads(), progress));
-                common.picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
-                return SensitivityAnswer.of(study, best, sensitivity);
+                common().picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));
+                return SensitivityAnswer.of(study, best, sensitivity, common().units());
             }
         });
     }

@@ -21,10 +21,11 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "The corner sheet: one HTML file for a driver, about one car in one corner. The plan in words and metres, "
-                    + "pictures, numbers, what goes wrong if overdone and how one notices, practice steps, cautions.",
+                    + "pictures, numbers, what goes wrong if it is overdone and how that feels, practice steps, cautions.",
             "",
-            "The plan is the best release of a sweep, as explore finds it. A slider moves through the same release carried "
-                    + "less and more deep. The file needs nothing else, no network either, and prints on two pages. "
+            "The plan is the quickest release of a sweep that this driver can repeat within the accepted risk; the quickest of "
+                    + "all stands beside it. Two sliders carry the brake less and more deep and press it less and more hard. "
+                    + "The file needs nothing else, no network either, and prints on two pages. "
                     + "Takes a minute or two; Ctrl-C leaves no file."
         },
         optionListHeading = "%nOptions:%n",
@@ -37,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SheetVerb implements Verb {
+final class SheetVerb extends Verb {
 
     /** With more of them the sheet would need a third page. */
     private static final int MOST_STEPS = 6;
@@ -48,21 +49,21 @@ final class SheetVerb implements Verb {
             names = OUT,
             paramLabel = "<file>",
             defaultValue = "sheet.html",
-            description = "Where to write the sheet; ends with .html. Default: sheet.html.")
+            description = "Where to write the sheet; ends with .html. Default: ${DEFAULT-VALUE}.")
     private Path out;
 
     @Option(
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "3",
-            description = "Number of practice steps, 1 to 6. Default: 3.")
+            description = "Number of practice steps, 1 to 6. Default: ${DEFAULT-VALUE}.")
     private int steps;
 
     @Option(
             names = "--seed",
             paramLabel = "<n>",
             defaultValue = "1",
-            description = "Seed of the random draws: the same seed gives the same sheet. Default: 1.")
+            description = "Seed of the random draws: the same seed gives the same sheet. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Mixin
@@ -80,16 +81,8 @@ final class SheetVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--steps", steps, 1, MOST_STEPS, "");
         WholeFile file = WholeFile.at(OUT, out, ".html");
         sweepOptions.check();
@@ -103,9 +96,12 @@ final class SheetVerb implements Verb {
             file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());
             EntryResult plan = sheet.plan().entry();
-            common.picture().draw(() -> EntryPictures.of(study, plan));
+            common().picture()
+                    .draw(() ->
+                            EntryPictures.of(study, plan).plus(sheet.handover().caption(common().units())));
+            Report people = new Report(EntryAnswer.title(study))
+                    .headline("The sheet is in " + out + ": " + Words.brake(plan, common().units()) + ".");
             return new Report(EntryAnswer.title(study))
-                    .headline("The sheet is in " + out + ": " + Words.brake(plan) + ".")
                     .with("file", out.toString())
                     .with("brake_point_m", plan.plan().brakePoint())
                     .with("release", PlanOptions.report(plan.plan()))
@@ -115,7 +111,8 @@ final class SheetVerb implements Verb {
                             sheet.straight()
                                     .map(entry -> entry.time() - plan.time())
                                     .orElse(Double.NaN))
-                    .withCount("releases_tried", sheet.tried());
+                    .withCount("releases_tried", sheet.tried())
+                    .shownAs(sheet.handover().on(people, common().units()));
         });
     }
 

@@ -25,24 +25,24 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "What a hesitation or a ripple on the brake pedal costs: how far the load on the front wheels swings, how much "
-                    + "grip that loses, how far the car leaves its line, and how much time goes.",
+                    + "grip that loses, how far the car leaves its line, and the time lost.",
             "",
-            "A car's body pitches on its springs, so an unsteady brake at the wrong frequency rings through the load on the "
-                    + "front wheels. The list over frequency shows where."
+            "A car's body pitches on its springs, so an unsteady foot at the wrong frequency shakes the load on the front "
+                    + "wheels. The table over frequency shows where."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: the ripple is half the swing of the front axle load. The gain is its size over that of a very slow "
                     + "ripple, in a straight line: its peak is the resonance of a steady ripple; after a single jab the load "
-                    + "rings at the damped frequency, which is a little higher.",
+                    + "swings at the damped frequency, which is a little higher.",
             "",
             "Example:  foreload smoothness --kind hesitation --size 0.5 --start 2 --duration 0.4 --demo-car road",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SmoothnessVerb implements Verb {
+final class SmoothnessVerb extends Verb {
 
     /** What disturbs the pedal. */
     enum Kind {
@@ -59,7 +59,7 @@ final class SmoothnessVerb implements Verb {
             paramLabel = "<name>",
             defaultValue = "ripple",
             completionCandidates = Candidates.Kinds.class,
-            description = "ripple or hesitation. Default: ripple.")
+            description = "ripple or hesitation. Default: ${DEFAULT-VALUE}.")
     private String kindName;
 
     @Option(
@@ -68,48 +68,49 @@ final class SmoothnessVerb implements Verb {
             defaultValue = "0.1",
             description =
                     "Swing of the ripple to each side, or depth of the hesitation, as a share of the brake force, 0 "
-                            + "to 1. Default: 0.1.")
+                            + "to 1. Default: ${DEFAULT-VALUE}.")
     private double size;
 
     @Option(
             names = "--frequency",
             paramLabel = "<Hz>",
-            description = "Frequency of the ripple, Hz. Default: the resonance of the car's pitching, or 2.")
+            description =
+                    "Frequency of the ripple, Hz. Default: the resonance of the car's pitching, or " + FALLBACK + ".")
     private Double frequency;
 
     @Option(
             names = "--start",
             paramLabel = "<s>",
             defaultValue = "1.5",
-            description = "When the hesitation begins, s after the brake point. Default: 1.5.")
+            description = "When the hesitation starts, s after the brake point. Default: ${DEFAULT-VALUE}.")
     private double start;
 
     @Option(
             names = "--duration",
             paramLabel = "<s>",
             defaultValue = "0.4",
-            description = "How long the hesitation lasts, s. Default: 0.4.")
+            description = "How long the hesitation lasts, s. Default: ${DEFAULT-VALUE}.")
     private double duration;
 
     @Option(
             names = "--lowest",
             paramLabel = "<Hz>",
             defaultValue = "0.5",
-            description = "First frequency of the list, Hz. Default: 0.5.")
+            description = "First frequency of the list, Hz. Default: ${DEFAULT-VALUE}.")
     private double lowest;
 
     @Option(
             names = "--highest",
             paramLabel = "<Hz>",
             defaultValue = "5",
-            description = "Last frequency of the list, Hz. Default: 5.")
+            description = "Last frequency of the list, Hz. Default: ${DEFAULT-VALUE}.")
     private double highest;
 
     @Option(
             names = "--frequencies",
             paramLabel = "<count>",
             defaultValue = "8",
-            description = "How many frequencies, 2 or more. Default: 8.")
+            description = "How many frequencies, 2 or more. Default: ${DEFAULT-VALUE}.")
     private int frequencies;
 
     @Mixin
@@ -124,16 +125,8 @@ final class SmoothnessVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         check();
         planOptions.check();
         sweepOptions.check();
@@ -154,7 +147,7 @@ final class SmoothnessVerb implements Verb {
         EntryResult calm = simulator.run(plan);
         Smoothness smoothness = Smoothness.of(simulator, calm, disturbance);
         List<Ripple> ripples = ripples(console, simulator, calm);
-        common.picture().draw(() -> picture(study, smoothness, ripples));
+        common().picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("kind", kindName)
@@ -176,6 +169,15 @@ final class SmoothnessVerb implements Verb {
         return report.note(note(pitch));
     }
 
+    /** What the foot does, for the picture. */
+    private String foot(boolean ripple, double hertz) {
+        String percent = Numbers.rounded(100 * size, 0) + " %";
+        return ripple
+                ? "A ripple of the brake by " + percent + " up and down at " + Numbers.rounded(hertz, 2) + " Hz"
+                : "A hesitation of " + percent + " for " + Numbers.rounded(duration, 2) + " s, "
+                        + Numbers.rounded(start, 2) + " s after the brake point,";
+    }
+
     private void check() {
         if (!kindName.equals(Choices.word(Kind.RIPPLE)) && !kindName.equals(Choices.word(Kind.HESITATION))) {
             throw new InputException(null, "--kind", kindName, "must be ripple or hesitation");
@@ -193,10 +195,11 @@ final class SmoothnessVerb implements Verb {
     /** What a ripple of one frequency, Hz, does. */
     private record Ripple(double frequency, Smoothness effect) {}
 
-    private static Picture picture(CornerStudy study, Smoothness smoothness, List<Ripple> ripples) {
+    private static Picture picture(CornerStudy study, Smoothness smoothness, String foot, List<Ripple> ripples) {
         return PedalPictures.smoothness(
                 study,
                 smoothness,
+                foot,
                 ripples.stream().mapToDouble(Ripple::frequency).toArray(),
                 ripples.stream()
                         .mapToDouble(one -> one.effect().frontLoadRipple())
@@ -233,10 +236,10 @@ final class SmoothnessVerb implements Verb {
 
     private static String note(PitchResponse pitch) {
         return Double.isNaN(pitch.expectedResonance())
-                ? "This car's body is rigid or damped so well that no ripple is amplified much."
-                : "A foot that swings at " + Numbers.rounded(pitch.expectedResonance(), 2)
-                        + " Hz moves the front load most, " + Numbers.rounded(pitch.gain(pitch.expectedResonance()), 2)
-                        + " times as far as a slow one.";
+                ? "This car's body is rigid, or damped so well that it amplifies no ripple much."
+                : "A foot that ripples at " + Numbers.rounded(pitch.expectedResonance(), 2)
+                        + " Hz shakes the front load most, " + Numbers.rounded(pitch.gain(pitch.expectedResonance()), 2)
+                        + " times as much as a slow one.";
     }
 
     /** Frequency, Hz, for a car without resonance. */

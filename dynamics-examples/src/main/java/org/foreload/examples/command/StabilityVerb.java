@@ -18,15 +18,15 @@ import picocli.CommandLine.Mixin;
         name = "stability",
         sortOptions = false,
         description = {
-            "Where along an entry the car is nearest to turning round, which axle is nearest to its limit, and why.",
+            "Where along an entry the car is closest to spinning, which axle is closest to its limit, and why.",
             "",
-            "At each metre of a simulated entry the car is asked what a small push would do: die down or grow. Where it grows "
-                    + "the driver's hands alone hold the car; if that lasts, it spins."
+            "At each metre of a simulated entry: would a small disturbance decay or grow? Where it grows, only the driver's "
+                    + "hands hold the car; if that lasts, it spins."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: the growth rate is negative where a push dies down; at 1 it grows by a factor of 2.7 in a second. "
+            "In the answer: the growth rate is negative where a disturbance decays; at 1 it grows by a factor of 2.7 in a second. "
                     + "Margins are the shares of their grip that the axles have left.",
             "",
             "Example:  foreload stability --demo-car road --demo-corner hairpin --earlier 2",
@@ -34,7 +34,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StabilityVerb implements Verb {
+final class StabilityVerb extends Verb {
 
     @Mixin
     private PlanOptions planOptions;
@@ -42,16 +42,8 @@ final class StabilityVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         planOptions.check();
         return placeOptions.ask(console, planOptions::study, this::report);
     }
@@ -60,13 +52,13 @@ final class StabilityVerb implements Verb {
         BrakePlan plan = planOptions.plan(study);
         EntryResult entry = study.simulator().run(plan);
         EntryStability stability = EntryStability.of(study.simulator().car(), entry);
-        common.picture().draw(() -> PedalPictures.stability(study, entry, stability));
+        common().picture().draw(() -> PedalPictures.stability(study, entry, stability));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
                 .with("profile", "Stability along the line", rows(stability))
-                .with("events", "What happened to its stability", events(stability));
+                .with("events", "Least stable, and lost", events(stability));
         return report.note(stability.verdict());
     }
 

@@ -2,7 +2,9 @@ package org.foreload.examples.command;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
@@ -24,23 +26,23 @@ import picocli.CommandLine.Option;
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
                     + "repeat.",
             "",
-            "The present release is told by --brake-point, --peak-deceleration and --release-…; without a brake point it is "
-                    + "the latest one, and without a peak the hardest one, with which this driver stays within the accepted "
-                    + "risk. Steps end where the rest would be too risky for this "
-                    + "driver: then a steadier foot is the next thing to practise."
+            "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without a brake point it is "
+                    + "the latest, and without a peak the hardest, with which this driver stays within the accepted risk. The "
+                    + "steps end where the rest would be too risky for this driver: then a steadier foot is the next thing to "
+                    + "practise."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: for each step where the foot comes down, where the brake is off, what it gains on the step before, "
-                    + "how often this driver fails with it, what goes first when braking too late, and how that feels.",
+            "In the answer: for each step the brake point, release point, brake off and peak, how much quicker it is than the "
+                    + "step before, how often this driver fails with it, what goes first when braking too late, and how that feels.",
             "",
             "Example:  foreload steps --driver novice --release-shape abrupt --release-end 0 --restarts 0",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StepsVerb implements Verb {
+final class StepsVerb extends Verb {
 
     private static final int MOST_STEPS = 50;
 
@@ -53,7 +55,7 @@ final class StepsVerb implements Verb {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "4",
-            description = "Number of steps, 1 to 50. Default: 4.")
+            description = "Number of steps, 1 to 50. Default: ${DEFAULT-VALUE}.")
     private int number;
 
     @Mixin
@@ -74,16 +76,8 @@ final class StepsVerb implements Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         Options.within("--steps", number, 1, MOST_STEPS, "");
         Scatter scatter = scatterOptions.scatter();
         searchOptions.check();
@@ -96,8 +90,10 @@ final class StepsVerb implements Verb {
                             Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
                     .plan();
             PracticeSteps steps = plan(console, risks, now, target);
-            common.picture().draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted()));
-            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted());
+            common().picture()
+                    .draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted())
+                            .plus(Handover.CAUTION));
+            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted(), common().units());
         });
     }
 
@@ -118,16 +114,16 @@ final class StepsVerb implements Verb {
     }
 
     private BrakePlan present(Console console, CornerStudy study, RiskStudy risks, ReleaseShape shape) {
-        BrakePlan plan = releaseOptions.plan(study, shape, studyOptions.buildUpTime());
+        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
         if (releaseOptions.brakePointGiven()) {
-            return plan;
+            return releaseOptions.given(braking);
         }
         try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
             for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
                 Optional<BrakePlan> safe = PracticeSteps.present(
                         risks,
-                        plan.withPeakDeceleration(share * plan.peakDeceleration()),
+                        braking.withPeakDeceleration(share * braking.peakDeceleration()),
                         scatterOptions.accepted(),
                         sweep);
                 if (safe.isPresent()) {

@@ -16,61 +16,60 @@ final class StudyOptions {
     @Option(
             names = "--build-up-time",
             paramLabel = "<s>",
-            defaultValue = "0.25",
-            description = "Time in which the foot reaches the peak, s. Default: 0.25.")
+            defaultValue = "${bundle:default.build-up-time}",
+            description = "Time in which the foot builds up to the peak, s. Default: ${DEFAULT-VALUE}.")
     private double buildUpTime;
 
     @Option(
             names = "--drift",
             paramLabel = "<m>",
-            defaultValue = "0.5",
-            description = "Margin: farthest that the car may leave its line, m. Default: 0.5.")
+            defaultValue = "${bundle:default.drift}",
+            description = "Margin: farthest that the car may be off its line, m. Default: ${DEFAULT-VALUE}.")
     private double drift;
 
     @Option(
             names = "--edge-margin",
             paramLabel = "<m>",
-            defaultValue = "0.5",
-            description = "Margin: least distance to the edge of the track, m. Default: 0.5.")
+            defaultValue = "${bundle:default.edge-margin}",
+            description = "Margin: least distance to the edge of the track, m. Default: ${DEFAULT-VALUE}.")
     private double edge;
 
     @Option(
             names = "--front-margin",
             paramLabel = "<share>",
-            defaultValue = "0.01",
+            defaultValue = "${bundle:default.front-margin}",
             description =
-                    "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: 0.01.")
+                    "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: ${DEFAULT-VALUE}.")
     private double front;
 
     @Option(
             names = "--rear-margin",
             paramLabel = "<share>",
-            defaultValue = "0.05",
-            description = "Margin: the same for the rear axle. Default: 0.05.")
+            defaultValue = "${bundle:default.rear-margin}",
+            description = "Margin: the same for the rear axle. Default: ${DEFAULT-VALUE}.")
     private double rear;
 
     @Option(
             names = "--in-hand",
             paramLabel = "<m>",
-            defaultValue = "2",
+            defaultValue = "${bundle:default.in-hand}",
             description = {
-                "Margin: least that the plan must have in hand, m: so much later may the foot come down, or the release, or "
-                        + "2.5 %% a metre harder the peak, before the car does not make the corner. Default: 2."
+                "Margin: least that the plan must have in hand, m: the brake point may be so much later, or the release, or the "
+                        + "peak 2.5 %% harder for each metre, and the car still makes the corner. Default: ${DEFAULT-VALUE}."
             })
     private double inHand;
 
     @Option(
             names = "--no-margin",
-            description =
-                    "Nothing in hand: only the drift counts. The quickest of all, on the edge of what the car can do.")
+            description = "Nothing in hand: only the drift counts. The quickest of all, at the very limit of the car.")
     private boolean noMargin;
 
     @Option(
             names = "--tolerance",
             paramLabel = "<share>",
-            defaultValue = "1e-6",
+            defaultValue = "${bundle:default.tolerance}",
             description =
-                    "Relative accuracy of the integrator, 1e-13 to 1e-2: smaller is finer and slower. Default: 1e-6.")
+                    "Relative accuracy of the integrator, 1e-13 to 1e-2: smaller is finer and slower. Default: ${DEFAULT-VALUE}.")
     private double tolerance;
 
     /** Refuses what cannot be, before anything is computed. */

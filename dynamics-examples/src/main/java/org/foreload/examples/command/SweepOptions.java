@@ -14,7 +14,7 @@ final class SweepOptions {
     @Option(
             names = "--threads",
             paramLabel = "<n>",
-            description = "How much is computed at once; the answer is the same. Default: one for each processor.")
+            description = "Threads to use; the answer is the same with any number. Default: one for each processor.")
     private Integer threads;
 
     @Option(names = "--quiet", description = "Show no progress.")
@@ -56,7 +56,7 @@ final class SweepOptions {
         try (ShownProgress progress = console.progress(quiet, cases)) {
             Optional<T> answer = computation.apply(new Sweep(threads(), progress));
             if (progress.stopped()) {
-                throw new ComputationException("stopped before it was done; nothing was written");
+                throw new ComputationException("stopped before the end; nothing was written");
             }
             return answer.orElseThrow(() -> new ComputationException(none));
         }

@@ -18,7 +18,6 @@ import org.foreload.validation.ReportPage;
 import org.foreload.validation.Status;
 import org.foreload.validation.Validation;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Holds the library against values from outside. */
@@ -26,8 +25,8 @@ import picocli.CommandLine.Option;
         name = "validate",
         sortOptions = false,
         description = {
-            "Holds the library against the outside world: published values, closed forms, and a second program of the same "
-                    + "physics. Each check has its source and an error that is allowed.",
+            "Checks the library against the outside world: published values, closed forms, and an independent program of the "
+                    + "same physics. Each check names its source and the error it allows.",
             "",
             "The whole catalogue takes about half a minute."
         },
@@ -35,15 +34,15 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: the status says where a value comes from. Read in its source; from memory; common practice; exact "
-                    + "(a closed form); independent (a second program). The table shows the counts and what does not hold; "
-                    + "json and csv show every check.",
+                    + "(a closed form); independent (a second program). The table shows the counts and what fails; json "
+                    + "and csv show every check.",
             "",
             "Example:  foreload validate --check 2.4 --format csv",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ValidateVerb implements Verb {
+final class ValidateVerb extends Verb {
 
     @Option(
             names = "--check",
@@ -58,16 +57,8 @@ final class ValidateVerb implements Verb {
             description = "Also write validation.md and validation.svg into this folder; all checks only.")
     private Path folder;
 
-    @Mixin
-    private CommonOptions common;
-
     @Override
-    public CommonOptions common() {
-        return common;
-    }
-
-    @Override
-    public Report report(Console console) {
+    Report report(Console console) {
         if (folder != null && !prefix.isEmpty()) {
             throw new InputException(null, "--report", folder.toString(), "must stand without --check");
         }
@@ -84,8 +75,8 @@ final class ValidateVerb implements Verb {
         List<CheckResult> results = Validation.run(checks);
         page.ifPresent(file -> file.write(ReportPage.write(results)));
         chart.ifPresent(file -> file.write(ErrorChart.draw(results)));
-        common.picture().draw(() -> CheckPictures.of(results));
-        return common.format() == Format.TABLE ? counts(results) : everyCheck(results);
+        common().picture().draw(() -> CheckPictures.of(results));
+        return common().format() == Format.TABLE ? counts(results) : everyCheck(results);
     }
 
     private Optional<WholeFile> place(String name) {
@@ -129,13 +120,13 @@ final class ValidateVerb implements Verb {
                                     .count() + " of "
                             + results.stream()
                                     .filter(result -> result.check().status() == status)
-                                    .count() + " hold");
+                                    .count() + " pass");
         }
         List<CheckResult> failed =
                 results.stream().filter(result -> !result.passed()).toList();
         if (failed.isEmpty()) {
             return report.note(
-                    "Every check holds. --format csv shows them one by one; docs/validation.md explains them.");
+                    "Every check passes. --format csv shows them one by one; docs/validation.md explains them.");
         }
         List<Report> rows = new ArrayList<>();
         for (CheckResult result : failed) {
@@ -146,6 +137,6 @@ final class ValidateVerb implements Verb {
                     .with("computed", result.computed())
                     .with("budget", result.check().budget()));
         }
-        return report.with("failed", "What does not hold", rows);
+        return report.with("failed", "What fails", rows);
     }
 }

@@ -1,17 +1,55 @@
 package org.foreload.examples.command;
 
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
 import org.foreload.examples.output.Report;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** One verb: options in, one report out. Failures are {@code InputException} and {@link ComputationException}. */
-interface Verb {
+abstract class Verb implements Callable<Integer> {
 
-    /** Format and debugging. */
-    CommonOptions common();
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    private Console console;
+
+    /** Options that every verb has: format, picture, units, debugging. */
+    final CommonOptions common() {
+        return common;
+    }
+
+    /** Sets where warnings and progress go. */
+    final void on(Console where) {
+        this.console = where;
+    }
+
+    /** Checks, computes, and prints the answer once it is complete. */
+    @Override
+    public final Integer call() {
+        common.picture().check();
+        out().print(answer(console));
+        return Foreload.DONE;
+    }
+
+    /** Where the answer goes. */
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    /** The answer as it is printed: the report in the format asked for. */
+    String answer(Console where) {
+        return common.format().render(report(where));
+    }
 
     /**
      * Computes the answer. Prints nothing but warnings and progress.
      *
      * @param console where warnings and progress go
      */
-    Report report(Console console);
+    abstract Report report(Console console);
 }

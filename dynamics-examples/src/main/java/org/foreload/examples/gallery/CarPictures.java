@@ -1,6 +1,7 @@
 package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -81,7 +82,7 @@ public final class CarPictures {
         }
         XyChart chart = XyChart.of(
                         Axis.of("deceleration", "m/s²"), Axis.of("load", "kN").between(0, Double.NaN))
-                .heading(Say.of("The same turn, slowed more and more (%.1f m/s² lateral)", lateral));
+                .heading(Say.of("The same turn, braked harder and harder (%.1f m/s² lateral)", lateral));
         for (Wheel wheel : Wheel.values()) {
             chart = chart.line(words(wheel), x, y[wheel.ordinal()], WHEELS.get(wheel.ordinal()));
         }
@@ -99,7 +100,7 @@ public final class CarPictures {
     }
 
     /**
-     * Steer against lateral acceleration, with and without braking; and how quickly a push dies down against
+     * Steer against lateral acceleration, with and without braking; and how quickly a disturbance decays against
      * deceleration.
      */
     public static Picture handling(Car car, double speed, double lateral, double deceleration, Trim trim) {
@@ -118,8 +119,8 @@ public final class CarPictures {
                 "How it handles: " + car.name() + Say.of(" at %.0f m/s", speed),
                 words
                         + (here.stable()
-                                ? Say.of("A push dies down at %.2f per s.", Math.abs(rate))
-                                : Say.of("A push grows at %.2f per s.", Math.abs(rate))),
+                                ? Say.of("A disturbance halves in %.2f s.", Math.log(2) / rate)
+                                : Say.of("Hands off, a disturbance doubles in %.2f s.", Math.log(2) / Math.abs(rate))),
                 List.of(List.of(steer(car, speed, lateral, deceleration), decay(car, speed, lateral, deceleration))));
     }
 
@@ -138,7 +139,16 @@ public final class CarPictures {
                     deceleration,
                     Style.SECOND);
         }
-        return chart.markX(lateral, "asked for");
+        double most = chart.series().stream()
+                .flatMapToDouble(one -> Arrays.stream(one.xs()))
+                .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
+        double neutral = Math.toDegrees(car.chassis().wheelbase() * most / (speed * speed));
+        return chart.line(
+                        "neutral steer; above it: understeer",
+                        new double[] {0, most},
+                        new double[] {0, neutral},
+                        Style.AIDE)
+                .markX(lateral, "asked for");
     }
 
     /** From straight ahead to where an axle gives out. */
@@ -165,8 +175,8 @@ public final class CarPictures {
             }
             points.add(new double[] {STEP * i, LinearHandling.of(trim.get()).decayRate()});
         }
-        XyChart chart = XyChart.of(Axis.of("deceleration", "m/s²"), Axis.of("rate at which a push dies down", "1/s"))
-                .heading("The same turn braked more and more")
+        XyChart chart = XyChart.of(Axis.of("deceleration", "m/s²"), Axis.of("decay rate of a disturbance", "1/s"))
+                .heading("The same turn, braked harder and harder")
                 .markY(0, "below: unstable")
                 .tall(350);
         return points.isEmpty()

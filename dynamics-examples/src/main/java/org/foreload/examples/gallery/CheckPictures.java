@@ -23,7 +23,9 @@ public final class CheckPictures {
     public static Picture of(List<CheckResult> results) {
         XyChart chart = XyChart.of(
                         Axis.of("check, in the order of the catalogue", "–").counted(),
-                        Axis.of("error over budget, power of ten", "–").between(-DECADES - 0.2, 1.2))
+                        Axis.of("error over budget", "–")
+                                .between(-DECADES - 0.2, 1.2)
+                                .powersOfTen())
                 .markY(0, "budget")
                 .tall(380);
         for (Status status : Status.values()) {
@@ -45,7 +47,7 @@ public final class CheckPictures {
         return Picture.of(
                 "Checks of the library against the outside world",
                 Say.of(
-                        "%d of %d checks hold: their error is within its budget, below the line. Errors under a "
+                        "%d of %d checks pass: their error is within its budget, below the line. Errors under a "
                                 + "ten-thousandth of the budget stand at the bottom, those over ten budgets at the top.",
                         held, results.size()),
                 chart);

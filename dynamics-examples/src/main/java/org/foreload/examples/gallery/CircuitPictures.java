@@ -26,7 +26,7 @@ public final class CircuitPictures {
             CornerGain corner = lap.corners().get(i);
             double trail = 100 * corner.best().map(EntryResult::trailShare).orElse(Double.NaN);
             gains.add(Bar.of(i + 1 + " " + corner.name(), corner.gain(), words("%.2f s", corner.gain()), Ink.BLUE));
-            shares.add(Bar.of(String.valueOf(i + 1), trail, words("%.0f %%", trail), Ink.ORANGE));
+            shares.add(Bar.of(i + 1 + " " + corner.name(), trail, words("%.0f %%", trail), Ink.ORANGE));
         }
         String most = lap.ranked().stream()
                 .filter(corner -> !Double.isNaN(corner.gain()))
@@ -43,11 +43,9 @@ public final class CircuitPictures {
                                         .count())
                         + most,
                 List.of(
-                        List.of(new BarChart("Gain on straight-line braking", Axis.of("time gained", "s"), gains)),
+                        List.of(new BarChart("Quicker than straight-line braking by", Axis.of("time", "s"), gains)),
                         List.of(new BarChart(
-                                "Slowing that is done while turning",
-                                Axis.of("trail share, by corner", "%"),
-                                shares))));
+                                "Slowing that is done while turning", Axis.of("trail share", "%"), shares))));
     }
 
     private static String words(String pattern, double value) {

@@ -27,7 +27,7 @@ public final class ComparePictures {
                 .line("first", curve, "s_m", "first_mps", Style.FIRST)
                 .line("reference", curve, "s_m", "second_mps", Style.SECOND)
                 .tall(240);
-        XyChart brake = XyChart.of(distance, Axis.of("brake, of its greatest", "%"))
+        XyChart brake = XyChart.of(distance, Axis.of("brake, share of its peak", "%"))
                 .line("first", s, brakes(comparison, mine, true, s.length), Style.FIRST)
                 .line("reference", s, brakes(comparison, theirs, false, s.length), Style.SECOND)
                 .tall(190);

@@ -2,7 +2,9 @@ package org.foreload.examples.gallery;
 
 import java.util.Arrays;
 import java.util.List;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
@@ -32,10 +34,16 @@ public final class EntryPictures {
                 "One entry: " + Say.where(study),
                 Say.how(entry) + " The shaded ribbon is as wide as the brake is hard. " + loads(study, entry) + " "
                         + friction(entry),
-                List.of(
-                        List.of(planPanel(study, entry)),
-                        List.of(coursePanel(study, entry)),
-                        List.of(loadPanel(study, entry), ellipsePanel(study, entry))));
+                entry.outcome() == Outcome.SPUN
+                        ? List.of(
+                                List.of(planPanel(study, entry)),
+                                List.of(coursePanel(study, entry)),
+                                List.of(spinPanel(study, entry)),
+                                List.of(loadPanel(study, entry), ellipsePanel(study, entry)))
+                        : List.of(
+                                List.of(planPanel(study, entry)),
+                                List.of(coursePanel(study, entry)),
+                                List.of(loadPanel(study, entry), ellipsePanel(study, entry))));
     }
 
     /** The corner from above, the line driven, and the brake along it. */
@@ -96,15 +104,35 @@ public final class EntryPictures {
                 marked(deceleration, study, entry), marked(speed, study, entry), marked(use, study, entry));
     }
 
+    /** Steering and sideslip of an entry that spins, and where it does. */
+    private static Panel spinPanel(CornerStudy study, EntryResult entry) {
+        Stretch part = Stretch.of(entry, study.simulator().apex());
+        double[] s = part.stations();
+        XyChart steer = XyChart.of(DISTANCE, Axis.of("steer, left positive", "°"))
+                .heading("How it spins")
+                .line("", s, part.column("steer_deg"), Style.FIRST)
+                .tall(170);
+        XyChart sideslip = XyChart.of(DISTANCE, Axis.of("sideslip, left positive", "°"))
+                .line("", s, part.column("sideslip_deg"), Style.FIRST)
+                .tall(190);
+        for (EntryEvent event : entry.events()) {
+            if (event.kind() == EntryEvent.Kind.SPIN) {
+                steer = steer.markX(event.station(), "spin");
+                sideslip = sideslip.markX(event.station(), "spin");
+            }
+        }
+        return ChartStack.of(marked(steer, study, entry), marked(sideslip, study, entry));
+    }
+
     /** The places of the plan and of the corner. */
     static XyChart marked(XyChart chart, CornerStudy study, EntryResult entry) {
         XyChart more = chart;
         if (entry.braked()) {
-            more = more.markX(entry.plan().brakePoint(), "foot down");
+            more = more.markX(entry.plan().brakePoint(), "brake point");
             boolean atOnce =
                     entry.plan().release().start() == entry.plan().release().end();
             if (!atOnce && !Words.intoRelease(entry.plan())) {
-                more = more.markX(entry.plan().release().start(), "eases off");
+                more = more.markX(entry.plan().release().start(), "release point");
             }
             more = more.markX(entry.plan().release().end(), "brake off");
         }
@@ -141,7 +169,7 @@ public final class EntryPictures {
         XyChart chart = XyChart.of(
                         Axis.of("cornering, share of grip, left positive", "%"),
                         Axis.of("driving above, braking below", "%"))
-                .heading("Friction used, foot down to apex")
+                .heading("Friction used, brake point to apex")
                 .line("limit", x, y, Style.AIDE)
                 .line("front axle", front.lateral(), front.longitudinal(), Style.FIRST)
                 .line("rear axle", rear.lateral(), rear.longitudinal(), Style.SECOND)
@@ -154,12 +182,12 @@ public final class EntryPictures {
                                 "turn-in",
                                 new double[] {front.lateral()[at]},
                                 new double[] {front.longitudinal()[at]},
-                                Style.points(Ink.BLACK, Marker.TRIANGLE))
+                                Marks.TURN_IN)
                         .line(
                                 "",
                                 new double[] {rear.lateral()[at]},
                                 new double[] {rear.longitudinal()[at]},
-                                Style.points(Ink.BLACK, Marker.TRIANGLE));
+                                Marks.TURN_IN);
     }
 
     private static final int CIRCLE = 96;

@@ -8,8 +8,8 @@ import org.foreload.vehicle.Car;
 
 /**
  * The way of one axle through its friction ellipse, both half-axes drawn as 100 %. The distance from the middle is the
- * grip used as the simulation tells it; the part that brakes or drives is the force asked for over the peak of both
- * wheels; the rest corners.
+ * grip used as simulated; the part that brakes or drives is the force asked for over the peak of both wheels; the rest
+ * corners.
  *
  * @param stations m
  * @param lateral per cent, positive to the left

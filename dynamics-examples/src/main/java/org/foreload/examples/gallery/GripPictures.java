@@ -42,7 +42,7 @@ public final class GripPictures {
                         100 * grip.bestFrontGain(),
                         best,
                         100 * (1 - grip.rearCapacity(best) / grip.rearCapacity(0)))
-                : "Braking gains the front axle of this car nothing at this speed.";
+                : "Braking adds nothing to the front grip of this car at this speed.";
         Axle limiting = grip.limitingAxle(0);
         String whole = Say.of(
                 " The car as a whole corners at %.2f m/s² without slowing, limited by its %s axle, and brakes at most at %.2f "
@@ -100,7 +100,7 @@ public final class GripPictures {
                         Axis.of("lateral acceleration, left positive", "m/s²"),
                         Axis.of("longitudinal acceleration, braking below", "m/s²"))
                 .heading("The whole car")
-                .line("most that it can do in steady cornering", lateral, longitudinal, Style.FIRST)
+                .line("limit of steady cornering", lateral, longitudinal, Style.FIRST)
                 .markY(0, "")
                 .tall(370)
                 .equal();

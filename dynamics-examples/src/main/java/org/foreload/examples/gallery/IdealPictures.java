@@ -34,7 +34,7 @@ public final class IdealPictures {
                 .tall(210);
         String brake = profile.brakePoint().isPresent()
                 ? Say.of(
-                        "The brake goes on %s and is off %s; %.0f %% of the slowing is done while turning.",
+                        "Brake point %s, brake off %s; %.0f %% of the slowing is done while turning.",
                         Words.place(profile.brakePoint().getAsDouble()),
                         Words.place(profile.releaseEnd().orElse(0)),
                         100 * profile.trailShare())
@@ -43,8 +43,8 @@ public final class IdealPictures {
                 "The fastest that perfect control could do: " + car.name() + " in " + corner.name(),
                 brake
                         + Say.of(
-                                " Slowest %.1f m/s at %.1f m, through in %.2f s. At every metre one axle is at its limit, or "
-                                        + "the engine is.",
+                                " Slowest %.1f m/s at %.1f m, %.2f s in all. At every metre one axle is at its limit, or the "
+                                        + "engine is.",
                                 profile.minimumSpeed(), profile.minimumSpeedAt(), profile.time()),
                 ChartStack.of(marked(speed, profile), marked(deceleration, profile), marked(use, profile)));
     }
@@ -52,13 +52,13 @@ public final class IdealPictures {
     private static XyChart marked(XyChart chart, IdealProfile profile) {
         XyChart more = chart;
         if (profile.brakePoint().isPresent()) {
-            more = more.markX(profile.brakePoint().getAsDouble(), "brake on");
+            more = more.markX(profile.brakePoint().getAsDouble(), "brake point");
         }
         more = more.markX(0, "turn-in");
         if (profile.releaseEnd().isPresent()) {
             more = more.markX(profile.releaseEnd().getAsDouble(), "brake off");
         }
-        return more.markX(profile.minimumSpeedAt(), "slowest");
+        return more.markX(profile.minimumSpeedAt(), "slowest point");
     }
 
     private static double[] each(IdealProfile profile, IntToDoubleFunction read) {

@@ -43,14 +43,13 @@ public final class LimitPictures {
         double from = Math.min(0, first.brakePoint().orElse(0)) - BEFORE;
         double to = Math.min(corner.path().end(), lastBend(corner.path()) + 2 * BEFORE);
         String brake = first.brakePoint().isPresent()
-                ? Say.of(
-                        "The brake goes on %s. ", Words.place(first.brakePoint().getAsDouble()))
+                ? Say.of("Brake point %s. ", Words.place(first.brakePoint().getAsDouble()))
                 : "";
         return Picture.of(
                 "Perfect hands and feet: " + car.name() + " in " + corner.name(),
                 brake
                         + Say.of(
-                                "Slowest %.1f m/s at %.1f m, through in %.3f s. %s",
+                                "Slowest %.1f m/s at %.1f m, %.3f s in all. %s",
                                 first.minimumSpeed(),
                                 first.minimumSpeedAt(),
                                 first.time(),

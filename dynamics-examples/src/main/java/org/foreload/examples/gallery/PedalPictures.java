@@ -28,20 +28,20 @@ public final class PedalPictures {
 
     private PedalPictures() {}
 
-    /** Growth rate of a push and what both axles have left, along an entry. */
+    /** Growth rate of a disturbance and what both axles have left, along an entry. */
     public static Picture stability(CornerStudy study, EntryResult entry, EntryStability stability) {
         Stretch part = Stretch.of(entry, study.simulator().apex());
         List<StabilityRow> rows = stability.rows().stream()
                 .filter(row -> row.station() >= part.from() && row.station() <= part.to())
                 .toList();
         double[] s = rows.stream().mapToDouble(StabilityRow::station).toArray();
-        XyChart growth = XyChart.of(DISTANCE, Axis.of("growth of a push", "1/s"))
+        XyChart growth = XyChart.of(DISTANCE, Axis.of("growth of a disturbance", "1/s"))
                 .line("", s, rows.stream().mapToDouble(StabilityRow::growthRate).toArray(), Style.FIRST)
                 .line(
-                        "least stable on the way in",
+                        "least stable",
                         new double[] {stability.least().row().station()},
                         new double[] {stability.least().row().growthRate()},
-                        Style.points(Ink.BLACK, Marker.TRIANGLE))
+                        Style.points(Ink.BLACK, Marker.DISC))
                 .markY(0, "above: unstable")
                 .tall(250);
         XyChart margins = XyChart.of(DISTANCE, Axis.of("grip left", "%").between(0, Double.NaN))
@@ -68,10 +68,12 @@ public final class PedalPictures {
      * The front load under a calm and under an unsteady foot, and what ripples of other frequencies do to it.
      *
      * @param smoothness the two entries
+     * @param foot what the foot does, size and frequency
      * @param frequencies Hz
      * @param ripples front load ripple, N, at each frequency
      */
-    public static Picture smoothness(CornerStudy study, Smoothness smoothness, double[] frequencies, double[] ripples) {
+    public static Picture smoothness(
+            CornerStudy study, Smoothness smoothness, String foot, double[] frequencies, double[] ripples) {
         EntryResult calm = smoothness.calm();
         Stretch steady = Stretch.of(calm, study.simulator().apex());
         Stretch shaken = steady.of(smoothness.disturbed().profile().orElseThrow());
@@ -79,7 +81,7 @@ public final class PedalPictures {
                 both(Axis.of("brake", "m/s²"), steady, shaken, "brake_mps2", 1).tall(190);
         XyChart load = both(Axis.of("front axle load", "kN"), steady, shaken, "front_axle_load_n", KILO)
                 .tall(230);
-        XyChart over = XyChart.of(Axis.of("frequency of the ripple", "Hz"), Axis.of("swing of the front load", "N"))
+        XyChart over = XyChart.of(Axis.of("frequency of the ripple", "Hz"), Axis.of("ripple of the front load", "N"))
                 .heading("A ripple of this size over its frequency")
                 .line("", frequencies, ripples, Style.FIRST.with(Marker.DISC))
                 .tall(230);
@@ -89,9 +91,10 @@ public final class PedalPictures {
                 : Say.of(" It changes the time by %+.3f s.", smoothness.timeLost());
         return Picture.of(
                 "What an unsteady foot costs: " + Say.where(study),
-                Say.of(
-                                "The unsteady foot swings the front load by %.0f N to each side, takes up to %.1f %% of the "
-                                        + "front grip and moves the car %.2f m.",
+                foot
+                        + Say.of(
+                                " moves the front load by %.0f N up and down, costs up to %.1f %% of the front "
+                                        + "grip and takes the car %.2f m off its line.",
                                 smoothness.frontLoadRipple(),
                                 100 * smoothness.frontGripLost(),
                                 smoothness.distanceOffLine())
@@ -103,10 +106,10 @@ public final class PedalPictures {
     private static XyChart both(Axis axis, Stretch calm, Stretch shaken, String column, double factor) {
         return XyChart.of(DISTANCE, axis)
                 .line("unsteady", shaken.stations(), Say.times(factor, shaken.column(column)), Style.SECOND)
-                .line("calm", calm.stations(), Say.times(factor, calm.column(column)), Style.FIRST);
+                .line("steady", calm.stations(), Say.times(factor, calm.column(column)), Style.FIRST);
     }
 
-    /** Brake scatter and outcomes of each pedal under the same leg. */
+    /** Brake scatter and outcomes of each pedal with the same leg. */
     public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results, int attempts) {
         List<Bar> scatter = new ArrayList<>();
         List<Bar> outcomes = new ArrayList<>();
@@ -126,7 +129,7 @@ public final class PedalPictures {
                 }
             }
             words.append(Say.of(
-                    "The %s one scatters by %.1f %% of the peak; %d of %d made it%s. ",
+                    "The %s pedal scatters by %.1f %% of the peak; %d of %d made it%s. ",
                     name,
                     percent,
                     result.count(Outcome.MADE_IT),
@@ -134,8 +137,8 @@ public final class PedalPictures {
                     Double.isNaN(result.meanTime()) ? "" : Say.of(", in %.2f s on average", result.meanTime())));
         }
         return Picture.of(
-                "Two pedals under the same leg: " + Say.where(study),
-                words + "Size only; no claim about any real leg. " + Say.plan(plan) + ".",
+                "Two pedals with the same leg: " + Say.where(study),
+                words + "An order of magnitude, no claim about any real leg. " + Say.plan(plan) + ".",
                 new BarChart("Scatter of the brake", Axis.of("share of the peak", "%"), scatter),
                 new BarChart(
                         "How the attempts end",

@@ -28,11 +28,13 @@ final class PlanView {
     private final Path path;
     private final Stretch stretch;
     private final EntryResult entry;
+    private final boolean terse;
 
-    private PlanView(Path path, Stretch stretch, EntryResult entry) {
+    private PlanView(Path path, Stretch stretch, EntryResult entry, boolean terse) {
         this.path = path;
         this.stretch = stretch;
         this.entry = entry;
+        this.terse = terse;
     }
 
     static XyChart of(Path path, EntryResult entry, double apex) {
@@ -41,7 +43,12 @@ final class PlanView {
 
     /** The same of a given part of the line. */
     static XyChart of(Path path, EntryResult entry, double apex, Stretch stretch) {
-        return new PlanView(path, stretch, entry).chart(apex);
+        return new PlanView(path, stretch, entry, false).chart(apex);
+    }
+
+    /** The same with a short legend, for a small picture beside which the stations stand in words. */
+    static XyChart small(Path path, EntryResult entry, double apex, Stretch stretch) {
+        return new PlanView(path, stretch, entry, true).chart(apex);
     }
 
     private XyChart chart(double apex) {
@@ -56,9 +63,9 @@ final class PlanView {
         Style edges = new Style(Ink.BLACK, Dash.THIN, Marker.NONE);
         XyChart chart = XyChart.of(Axis.of("along the approach", "m"), Axis.of("to its left", "m"))
                 .heading("The corner from above")
-                .line("edge of the track", left.x, left.y, edges)
+                .line(terse ? "" : "edge of the track", left.x, left.y, edges)
                 .line("", right.x, right.y, edges)
-                .line("line driven", line.x, line.y, Style.FIRST);
+                .line(terse ? "" : "line driven", line.x, line.y, Style.FIRST);
         chart = ribbon(chart, s, offsets);
         chart = points(chart, s, offsets, apex);
         return chart.equal().tall(height(left, right));
@@ -96,7 +103,7 @@ final class PlanView {
             outline.set(2 * s.length - 1 - i, path, s[i], offsets[i] - half);
         }
         return chart.area(
-                Say.of("brake (widest: %.1f m/s²)", peak),
+                terse ? "brake" : Say.of("brake (widest: %.1f m/s²)", peak),
                 outline.x,
                 outline.y,
                 new Style(Ink.ORANGE, Dash.NONE, Marker.NONE));
@@ -104,21 +111,19 @@ final class PlanView {
 
     private XyChart points(XyChart chart, double[] s, double[] offsets, double apex) {
         // Turn-in comes first, so that a release that begins there is not hidden behind it.
-        XyChart more = point(chart, "turn-in", 0, s, offsets, Style.points(Ink.BLACK, Marker.TRIANGLE));
+        XyChart more = point(chart, "turn-in", 0, s, offsets, Marks.TURN_IN);
         if (entry.braked()) {
             var release = entry.plan().release();
-            more = point(
-                    more, "foot down", entry.plan().brakePoint(), s, offsets, Style.points(Ink.VERMILION, Marker.DISC));
+            more = point(more, "brake point", entry.plan().brakePoint(), s, offsets, Marks.BRAKE_POINT);
             if (!Words.intoRelease(entry.plan())) {
-                more = point(
-                        more, "eases off", release.start(), s, offsets, Style.points(Ink.VERMILION, Marker.DIAMOND));
+                more = point(more, "release point", release.start(), s, offsets, Marks.RELEASE_POINT);
             }
-            more = point(more, "brake off", release.end(), s, offsets, Style.points(Ink.VERMILION, Marker.SQUARE));
+            more = point(more, "brake off", release.end(), s, offsets, Marks.BRAKE_OFF);
         }
-        more = point(more, "apex", apex, s, offsets, Style.points(Ink.BLACK, Marker.RING));
+        more = point(more, "apex", apex, s, offsets, Marks.APEX);
         return entry.made()
-                ? point(more, "slowest", entry.minimumSpeedAt(), s, offsets, Style.points(Ink.BLACK, Marker.CROSS))
-                : point(more, "ends", s[s.length - 1], s, offsets, Style.points(Ink.BLACK, Marker.CROSS));
+                ? point(more, "slowest point", entry.minimumSpeedAt(), s, offsets, Marks.SLOWEST)
+                : point(more, entry.outcome().words(), s[s.length - 1], s, offsets, Marks.failed(entry.outcome()));
     }
 
     /** A point on the line driven, if the car got there. */
@@ -131,7 +136,9 @@ final class PlanView {
         double share = (at - s[i]) / (s[i + 1] - s[i]);
         Points one = new Points(1);
         one.set(0, path, at, offsets[i] + Math.max(0, Math.min(1, share)) * (offsets[i + 1] - offsets[i]));
-        return chart.line(Say.of("%s %.1f m", name, at), one.x, one.y, style);
+        // As boards would show it: a brake point at the metre before, never after.
+        double shown = style.equals(Marks.BRAKE_POINT) ? Math.floor(at) : at;
+        return chart.line(terse ? name : Say.of("%s %.0f m", name, shown), one.x, one.y, style);
     }
 
     /** Points of the plane. */

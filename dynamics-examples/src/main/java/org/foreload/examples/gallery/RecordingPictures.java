@@ -28,7 +28,7 @@ public final class RecordingPictures {
                 .line("", trace, Channel.DISTANCE.field(), Channel.SPEED.field(), Style.FIRST)
                 .tall(220);
         double[] brake = trace.column(Channel.BRAKE.field()).values();
-        XyChart pedal = XyChart.of(distance, Axis.of("brake, of its greatest", "%"))
+        XyChart pedal = XyChart.of(distance, Axis.of("brake, share of its peak", "%"))
                 .line("", trace.column(Channel.DISTANCE.field()).values(), percent(brake), Style.FIRST)
                 .tall(180);
         XyChart lateral = XyChart.of(distance, Axis.of("lateral acceleration", "m/s²"))
@@ -45,20 +45,20 @@ public final class RecordingPictures {
     private static XyChart marked(XyChart chart, RecordedCorner corner) {
         Estimate on = corner.get(Measure.BRAKE_ON);
         Estimate off = corner.get(Measure.RELEASE_END);
-        XyChart more = on.known() ? chart.markX(on.value(), "on") : chart;
+        XyChart more = on.known() ? chart.markX(on.value(), "brake point") : chart;
         more = more.markX(
                 corner.get(Measure.TURN_IN).value(), "turn-in " + corner.bend().number());
-        return off.known() ? more.markX(off.value(), "off") : more;
+        return off.known() ? more.markX(off.value(), "brake off") : more;
     }
 
     private static String caption(MeasuredLap lap) {
         StringBuilder text = new StringBuilder(
-                "Upright lines: brake on, turn-in, brake off. Lateral acceleration is positive to the left.");
+                "Upright lines: brake point, turn-in, brake off. Lateral acceleration is positive to the left.");
         for (RecordedCorner corner : lap.corners()) {
             Estimate share = corner.get(Measure.TRAIL_SHARE);
             if (share.known()) {
                 text.append(Say.of(
-                        " Corner %d: brake on %.0f m before turn-in, off %.0f m %s it, %.0f %% of the slowing done while "
+                        " Corner %d: brake point %.0f m before turn-in, brake off %.0f m %s it, %.0f %% of the slowing done while "
                                 + "turning.",
                         corner.bend().number(),
                         corner.get(Measure.TURN_IN).value()

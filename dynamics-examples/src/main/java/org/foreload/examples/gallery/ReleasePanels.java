@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Panel;
@@ -91,7 +92,7 @@ public final class ReleasePanels {
 
     /** The corner from above, the line driven, and the brake along it. */
     public XyChart plan(int index) {
-        return PlanView.of(study.simulator().corner().path(), entries.get(index), apex, stretch(entries.get(index)))
+        return PlanView.small(study.simulator().corner().path(), entries.get(index), apex, stretch(entries.get(index)))
                 .heading("")
                 .tall(330);
     }
@@ -141,29 +142,52 @@ public final class ReleasePanels {
                 .tall(300);
     }
 
-    /** Time lost on the plan by all releases over where their brake is off; this one marked. */
-    public XyChart map(int index) {
+    /**
+     * Time lost on the plan by all releases of the same peak over where their brake is off; this one marked.
+     *
+     * @param rungs how many entries in a row have the same peak
+     */
+    public XyChart map(int index, int rungs) {
         double best = entries.get(planned).time();
-        int[] made = IntStream.range(0, entries.size())
+        int first = index - index % rungs;
+        int[] made = IntStream.range(first, first + rungs)
                 .filter(i -> entries.get(i).made())
                 .toArray();
-        int[] failed = IntStream.range(0, entries.size())
+        int[] failed = IntStream.range(first, first + rungs)
                 .filter(i -> !entries.get(i).made())
                 .toArray();
-        double worst = Math.max(0.1, most(entry -> entry.made() ? entry.time() - best : 0));
+        double worst = Math.max(
+                0.1,
+                IntStream.of(made)
+                        .mapToDouble(i -> entries.get(i).time() - best)
+                        .max()
+                        .orElse(0));
         ToDoubleFunction<EntryResult> lost = entry -> entry.made() ? entry.time() - best : FAILED * worst;
         Axis off = Axis.of("brake off, metres after turn-in", "m")
                 .between(
                         least(entry -> entry.plan().release().end()) - ROOM * to,
                         Math.max(apex, most(entry -> entry.plan().release().end())) + 2 * ROOM * to);
         double top = failed.length > 0 ? WITH_FAILURES : 1 + 2 * ROOM;
-        XyChart chart = XyChart.of(off, Axis.of("time lost", "s").between(-0.08 * worst, top * worst))
+        XyChart chart = XyChart.of(
+                        off,
+                        Axis.of("time lost", "s")
+                                .between(
+                                        least(entry -> entry.made() ? Math.min(0, entry.time() - best) : 0)
+                                                - 0.08 * worst,
+                                        top * worst))
                 .line("made it", ends(made), lost(made, lost), Style.FIRST.with(Marker.DISC));
         if (failed.length > 0) {
-            double[] above = new double[failed.length];
-            Arrays.fill(above, FAILED * worst);
-            chart = chart.line("fails", ends(failed), above, Style.points(Ink.VERMILION, Marker.CROSS))
-                    .markY(BORDER * worst, "");
+            for (Outcome outcome : Outcome.values()) {
+                int[] some = IntStream.of(failed)
+                        .filter(i -> entries.get(i).outcome() == outcome)
+                        .toArray();
+                double[] above = new double[some.length];
+                Arrays.fill(above, FAILED * worst);
+                chart = some.length == 0
+                        ? chart
+                        : chart.line(outcome.words(), ends(some), above, Marks.failed(outcome));
+            }
+            chart = chart.markY(BORDER * worst, "");
         }
         EntryResult chosen = entries.get(index);
         return chart.line(

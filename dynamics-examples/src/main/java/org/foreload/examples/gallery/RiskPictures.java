@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.foreload.braking.BrakePlan;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.Units;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -91,7 +94,8 @@ public final class RiskPictures {
         List<Risk> shown = beaten.stream()
                 .filter(risk -> risk.failed().value() <= Math.max(most, accepted) * 1.05)
                 .toList();
-        chart = chart.line("beaten in both", chances(shown), times(shown), Style.points(Ink.GREY, Marker.RING));
+        chart = chart.line(
+                "slower at the same risk", chances(shown), times(shown), Style.points(Ink.GREY, Marker.RING));
         for (Risk risk : curve) {
             chart = chart.line(
                     "",
@@ -123,19 +127,38 @@ public final class RiskPictures {
         Axis step = Axis.of("step, 0 is what the driver does now", "–")
                 .between(-0.5, Math.max(1.5, steps.size() - 0.5))
                 .counted();
-        XyChart places = XyChart.of(step, Axis.of("station", "m"))
+        BrakePlan now = steps.get(0).risk().plan();
+        XyChart places = XyChart.of(step, Axis.of("moved along the line, later is up", "m"))
                 .line(
-                        "foot down",
+                        "brake point",
                         numbers(steps),
-                        of(steps, s -> s.risk().plan().brakePoint()),
-                        Style.FIRST.with(Marker.DISC))
+                        of(steps, s -> s.risk().plan().brakePoint() - now.brakePoint()),
+                        Marks.joined(Marks.BRAKE_POINT, Dash.SOLID))
+                .line(
+                        "release point",
+                        numbers(steps),
+                        of(
+                                steps,
+                                s -> s.risk().plan().release().start()
+                                        - now.release().start()),
+                        Marks.joined(Marks.RELEASE_POINT, Dash.DOTTED))
                 .line(
                         "brake off",
                         numbers(steps),
-                        of(steps, s -> s.risk().plan().release().end()),
-                        Style.SECOND.with(Marker.SQUARE))
-                .markY(0, "turn-in")
-                .tall(220);
+                        of(
+                                steps,
+                                s -> s.risk().plan().release().end()
+                                        - now.release().end()),
+                        Marks.joined(Marks.BRAKE_OFF, Dash.DASHED))
+                .markY(0, "")
+                .tall(230);
+        XyChart peaks = XyChart.of(step, Axis.of("peak", "m/s²"))
+                .line(
+                        "",
+                        numbers(steps),
+                        of(steps, s -> s.risk().plan().peakDeceleration()),
+                        Style.FIRST.with(Marker.DISC))
+                .tall(130);
         XyChart times = XyChart.of(step, Axis.of("mean time", "s"))
                 .line("", numbers(steps), of(steps, s -> s.risk().meanTime()), Style.FIRST.with(Marker.DISC))
                 .tall(150);
@@ -161,13 +184,18 @@ public final class RiskPictures {
                         "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
-                        "%d steps go %.0f %% of the way to the best release and gain %.3f s. The last: %s. If overdone: %s.",
+                        "%d steps go %.0f %% of the way to the best release and are %.2f s quicker. Now: brake point %s, release point %s, "
+                                + "brake off %s. After the last: %s. If braked too late: %s.",
                         steps.size() - 1,
                         PERCENT * plan.reached(),
                         steps.get(0).risk().meanTime() - last.risk().meanTime(),
-                        Say.plan(last.risk().plan()),
+                        Words.brakeBoard(now.brakePoint()),
+                        Words.board(now.release().start()),
+                        Words.board(now.release().end()),
+                        Words.brake(last.risk().plan(), Units.KMH),
                         last.goesFirst());
-        return Picture.of("Practice in steps: " + Say.where(study), words, ChartStack.of(places, times, failures));
+        return Picture.of(
+                "Practice in steps: " + Say.where(study), words, ChartStack.of(places, peaks, times, failures));
     }
 
     private static double[] numbers(List<Step> steps) {

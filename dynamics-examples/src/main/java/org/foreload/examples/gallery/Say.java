@@ -3,6 +3,7 @@ package org.foreload.examples.gallery;
 import java.util.Locale;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.strategy.CornerStudy;
 
@@ -37,18 +38,13 @@ final class Say {
         return entry.made()
                 ? braked
                         + of(
-                                ": through in %.2f s, slowest %.1f m/s at %.1f m, %.0f %% of the slowing done while turning.",
+                                ": %.2f s, slowest %.1f m/s at %.0f m, %.0f %% of the slowing done while turning.",
                                 entry.time(), entry.minimumSpeed(), entry.minimumSpeedAt(), 100 * entry.trailShare())
                 : braked + ": " + entry.outcome().words() + "; " + entry.cause() + ".";
     }
 
-    /** {@code Foot down 111.8 m before turn-in, to 9.75 m/s², off 47.1 m after turn-in (progressive)}. */
+    /** {@code Brake 112 m before turn-in, peak 9.75 m/s² (0.99 g), release point …, brake off …}. */
     static String plan(BrakePlan plan) {
-        return of(
-                "Foot down %s, %s, off %s (%s)",
-                Words.place(plan.brakePoint()),
-                Words.press(plan),
-                Words.place(plan.release().end()),
-                plan.release().shape().name());
+        return Words.sentence(Words.brake(plan, Units.KMH));
     }
 }

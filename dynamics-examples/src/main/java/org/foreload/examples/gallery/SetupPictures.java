@@ -2,6 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.foreload.balance.AdhesionUse;
@@ -11,6 +12,7 @@ import org.foreload.balance.BalanceRow;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Quantity;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -47,14 +49,19 @@ public final class SetupPictures {
                 .toList();
         List<Bar> missed = sensitivity.rows(Knob.Kind.PLAN).stream()
                 .flatMap(row -> Stream.of(missed(row, "\u2212", row.less()), missed(row, "+", row.more())))
+                .flatMap(Optional::stream)
+                .toList();
+        List<String> failing = sensitivity.rows(Knob.Kind.PLAN).stream()
+                .flatMap(row -> Stream.of(failing(row, "\u2212", row.less()), failing(row, "+", row.more())))
+                .flatMap(Optional::stream)
                 .toList();
         String first = rows.isEmpty()
                 ? ""
                 : Say.of(
-                        " Most matters %s, which changes the time by %+.1f ms.",
+                        " What matters most is %s, which changes the time by %+.1f ms.",
                         name(rows.get(0), "+"), 1000 * rows.get(0).timeChange());
         List<Panel> panels = new ArrayList<>();
-        panels.add(new BarChart("The best release searched for anew", Axis.of("change of time", "ms"), bars));
+        panels.add(new BarChart("Each with its own best release", Axis.of("change of time", "ms"), bars));
         if (!missed.isEmpty()) {
             panels.add(new BarChart("The plan missed, all else kept", Axis.of("change of time", "ms"), missed));
         }
@@ -62,21 +69,23 @@ public final class SetupPictures {
                 "What a little more of each number does: " + Say.where(study),
                 Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
                         + first
-                        + " A star: half the change does not do half of it."
+                        + " * not proportional: half the change does not have half the effect."
+                        + (failing.isEmpty() ? "" : " These fail: " + String.join(", ", failing) + ".")
                         + (world.size() > rows.size()
-                                ? Say.of(" Shown are %d of %d numbers.", rows.size(), world.size())
+                                ? Say.of(" The %d of %d numbers that matter most are shown.", rows.size(), world.size())
                                 : ""),
                 panels.toArray(Panel[]::new));
     }
 
-    private static Bar missed(Row row, String sign, Side side) {
+    private static Optional<Bar> missed(Row row, String sign, Side side) {
+        return side.made() ? Optional.of(bar(row, sign, side.timeChange(), "")) : Optional.empty();
+    }
+
+    private static Optional<String> failing(Row row, String sign, Side side) {
         return side.made()
-                ? bar(row, sign, side.timeChange(), "")
-                : Bar.of(
-                        name(row, sign),
-                        Double.NaN,
-                        side.outcome().map(Outcome::words).orElse("no such plan"),
-                        Ink.BLACK);
+                ? Optional.empty()
+                : Optional.of(name(row, sign) + " ("
+                        + side.outcome().map(Outcome::words).orElse("no such plan") + ")");
     }
 
     private static Bar bar(Row row, String sign, double timeChange, String mark) {
@@ -87,9 +96,10 @@ public final class SetupPictures {
                 timeChange > 0 ? Ink.VERMILION : Ink.BLUE);
     }
 
-    /** {@code mass_kg +10 kg}. */
+    /** {@code mass +10 kg}. */
     private static String name(Row row, String sign) {
-        return (row.parameter() + " " + sign + Numbers.shortest(row.change()) + " " + row.unit()).strip();
+        return (Quantity.of(row.parameter()).label() + " " + sign + Numbers.shortest(row.change()) + " " + row.unit())
+                .strip();
     }
 
     /** Best time at each value of a balance sweep, and for the brake share what each axle asks of the road. */
@@ -123,7 +133,7 @@ public final class SetupPictures {
                 "fails more often",
                 balance,
                 row -> row.made() && !row.steady(),
-                Style.points(Ink.VERMILION, Marker.TRIANGLE));
+                Style.points(Ink.VERMILION, Marker.VEE));
         if (balance.own() >= balance.axis().values().get(0)
                 && balance.own()
                         <= balance.axis().values().get(balance.axis().values().size() - 1)) {
@@ -153,7 +163,7 @@ public final class SetupPictures {
         List<AdhesionUse.Row> rows = AdhesionUse.of(car).rows();
         double[] rate = rows.stream().mapToDouble(AdhesionUse.Row::rate).toArray();
         return XyChart.of(Axis.of("braking rate", "g"), Axis.of("adhesion needed", "share of load"))
-                .heading("In a straight line, without air")
+                .heading("In a straight line, without aerodynamics")
                 .line(
                         "front axle",
                         rate,

@@ -2,9 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.foreload.entry.EntryResult;
@@ -29,12 +27,15 @@ import org.foreload.strategy.Exploration.Candidate;
 /** Which release is best, and what the others do. */
 public final class SweepPictures {
 
-    /** How the peaks of a sweep are told apart; after the last the first comes again. */
+    /** Marks of the peaks of a sweep, the lighter the softer. */
     private static final List<Style> PEAKS = List.of(
+            Style.points(Ink.SKY, Marker.RING),
+            Style.points(Ink.SKY, Marker.DISC),
             Style.points(Ink.BLUE, Marker.DISC),
-            Style.points(Ink.VERMILION, Marker.TRIANGLE),
-            Style.points(Ink.GREEN, Marker.SQUARE),
-            Style.points(Ink.PURPLE, Marker.DIAMOND));
+            Style.points(Ink.BLACK, Marker.DISC));
+
+    /** Distance between marks of different peaks at the same place, as a share of the axis. */
+    private static final double ASIDE = 0.018;
 
     /** Where failures stand above the slowest, and how far from each other, as shares of the spread of times. */
     private static final double FAILURES = 0.12;
@@ -89,15 +90,17 @@ public final class SweepPictures {
     private static String found(Exploration sweep) {
         return sweep.best()
                 .map(best -> "Best of " + sweep.candidates().size() + " releases: " + Say.how(best.entry()))
-                .orElse("None of " + sweep.candidates().size()
+                .orElse("None of the " + sweep.candidates().size()
                         + " releases makes this corner with the margin asked for.");
     }
 
     private static String landscapeWords(Exploration sweep) {
         long failed =
                 sweep.candidates().stream().filter(one -> !one.entry().made()).count();
-        return "Each mark of the landscape is one release from its own latest brake point; the lower, the quicker; "
-                + failed + " that fail stand above the line, by the way they do, as do the slowest.";
+        String fail = failed == 0 ? "" : ", and the " + failed + " that fail, in one row for each way to fail";
+        return "Each mark is one release from its own latest brake point; lower is quicker; "
+                + "softer peaks stand to the left of harder ones. Above the line: "
+                + "the slowest" + fail + ".";
     }
 
     /** Adds the gap curve, where there are two entries to compare; answers what it says. */
@@ -115,14 +118,14 @@ public final class SweepPictures {
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best.get(), other.get());
         rows.add(List.of(
                 EntryPictures.gapPanel(study, best.get(), split).heading("Time ahead of straight-line braking")));
-        return " Against straight-line braking: " + split.sentence();
+        return " Compared with straight-line braking: " + split.sentence();
     }
 
     private static XyChart releaseEnds(Exploration sweep) {
         return landscape(
                 sweep,
                 sweep.candidates(),
-                Axis.of("station at which the brake is off", "m"),
+                Axis.of("brake off, from turn-in", "m"),
                 one -> one.entry().plan().release().end());
     }
 
@@ -130,7 +133,7 @@ public final class SweepPictures {
         List<Candidate> made = sweep.candidates().stream()
                 .filter(one -> one.made() && Double.isFinite(one.inHand()))
                 .toList();
-        XyChart chart = landscape(sweep, made, Axis.of("brake point in hand", "m"), Candidate::inHand)
+        XyChart chart = landscape(sweep, made, Axis.of("in hand", "m"), Candidate::inHand)
                 .heading("Time against what is in hand");
         double slowest = slowest(sweep);
         List<Candidate> front = made.stream()
@@ -138,15 +141,15 @@ public final class SweepPictures {
                 .sorted((a, b) -> Double.compare(a.inHand(), b.inHand()))
                 .toList();
         return chart.line(
-                "not beaten in both",
+                "best trade-offs",
                 values(front, Candidate::inHand),
                 values(front, one -> one.entry().time()),
                 new Style(Ink.BLACK, Dash.THIN, Marker.NONE));
     }
 
     /**
-     * Time up to which releases are told apart, s: slower ones would press the others together. All of them, unless a
-     * few stand far off.
+     * Time up to which releases are drawn to scale, s: slower ones would press the others together. All of them, unless
+     * a few stand far off.
      */
     private static double slowest(Exploration sweep) {
         double[] times = sweep.candidates().stream()
@@ -169,32 +172,72 @@ public final class SweepPictures {
             Exploration sweep, List<Candidate> candidates, Axis axis, ToDoubleFunction<Candidate> place) {
         double slowest = slowest(sweep);
         XyChart chart = XyChart.of(axis, Axis.of("time", "s"))
-                .heading("Time against release end and peak")
+                .heading("Time against brake off and peak")
                 .tall(380);
-        Map<Double, List<Candidate>> peaks = new TreeMap<>();
-        for (Candidate one : candidates) {
-            if (one.made() && one.entry().time() <= slowest) {
-                peaks.computeIfAbsent(one.entry().plan().peakDeceleration(), peak -> new ArrayList<>())
-                        .add(one);
-            }
+        List<List<Double>> groups = groups(sweep.candidates().stream()
+                .map(one -> one.entry().plan().peakDeceleration())
+                .toList());
+        double[] places = candidates.stream().mapToDouble(place).sorted().toArray();
+        double step = places.length == 0 ? 0 : ASIDE * (places[places.length - 1] - places[0]);
+        Predicate<Candidate> shown = one -> one.entry().made() && one.entry().time() <= slowest;
+        for (int i = 0; i < groups.size(); i++) {
+            List<Double> group = groups.get(i);
+            double aside = step * (i - (groups.size() - 1) / 2.0);
+            chart = marks(
+                    chart,
+                    words(group),
+                    candidates,
+                    one -> one.made()
+                            && shown.test(one)
+                            && group.contains(one.entry().plan().peakDeceleration()),
+                    one -> place.applyAsDouble(one) + aside,
+                    one -> one.entry().time(),
+                    PEAKS.get(i));
         }
-        int index = 0;
-        for (Map.Entry<Double, List<Candidate>> peak : peaks.entrySet()) {
-            chart = chart.line(
-                    Say.of("to %.1f m/s²", peak.getKey()),
-                    values(peak.getValue(), place),
-                    values(peak.getValue(), one -> one.entry().time()),
-                    PEAKS.get(index++ % PEAKS.size()));
-        }
+        double right = step * (groups.size() + 1) / 2.0;
         chart = marks(
                 chart,
-                "without the margin",
+                "made it, too little margin",
                 candidates,
-                one -> !one.made() && one.entry().made() && one.entry().time() <= slowest,
-                place,
+                one -> !one.made() && shown.test(one),
+                one -> place.applyAsDouble(one) + right,
                 one -> one.entry().time(),
-                Style.points(Ink.GREY, Marker.PLUS));
+                Marks.TOO_LITTLE_MARGIN);
+        Optional<Candidate> best = sweep.best().filter(one -> Double.isFinite(place.applyAsDouble(one)));
+        if (best.isPresent()) {
+            chart = marks(
+                    chart,
+                    "the best",
+                    List.of(best.get()),
+                    one -> true,
+                    place,
+                    one -> one.entry().time(),
+                    Marks.BEST);
+        }
         return failures(chart, sweep, slowest, candidates, place);
+    }
+
+    /** Peaks in at most as many groups as there are marks: the closest ones together. */
+    private static List<List<Double>> groups(List<Double> peaks) {
+        List<List<Double>> groups = new ArrayList<>();
+        peaks.stream().distinct().sorted().forEach(peak -> groups.add(new ArrayList<>(List.of(peak))));
+        while (groups.size() > PEAKS.size()) {
+            int closest = 1;
+            for (int i = 2; i < groups.size(); i++) {
+                if (groups.get(i).get(0) - groups.get(i - 1).get(0)
+                        < groups.get(closest).get(0) - groups.get(closest - 1).get(0)) {
+                    closest = i;
+                }
+            }
+            groups.get(closest - 1).addAll(groups.remove(closest));
+        }
+        return groups;
+    }
+
+    private static String words(List<Double> group) {
+        String first = Say.of("%.1f", group.get(0));
+        String last = Say.of("%.1f", group.get(group.size() - 1));
+        return "peak " + (first.equals(last) ? first : first + " to " + last) + " m/s²";
     }
 
     /** Entries without a time, and far slower ones, above the others: one height and one mark for each way to end. */
@@ -222,16 +265,10 @@ public final class SweepPictures {
                 one -> one.entry().made() && one.entry().time() > slowest,
                 place,
                 one -> slowest + FAILURES * spread,
-                Style.points(Ink.GREY, Marker.BOX));
+                Marks.TOO_SLOW);
         int row = 1;
         for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP, Outcome.STOPPED)) {
             double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
-            Marker marker = switch (outcome) {
-                case RAN_WIDE -> Marker.CROSS;
-                case SPUN -> Marker.RING;
-                case LOCKED_UP -> Marker.BAR;
-                default -> Marker.DIAMOND;
-            };
             more = marks(
                     more,
                     outcome.words(),
@@ -239,7 +276,7 @@ public final class SweepPictures {
                     one -> one.entry().outcome() == outcome,
                     place,
                     one -> height,
-                    Style.points(Ink.BLACK, marker));
+                    Marks.failed(outcome));
             row++;
         }
         return more;
@@ -275,7 +312,7 @@ public final class SweepPictures {
 
     private static BarChart causes(Remainder remainder) {
         return new BarChart(
-                "Above the ideal bound because of",
+                "What makes up the time above the ideal bound",
                 Axis.of("time", "ms"),
                 remainder.parts().stream()
                         .map(part -> Bar.of(

@@ -2,6 +2,8 @@ package org.foreload.examples.output;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a field's name says: {@code front_axle_load_n} is the front axle load in N.
@@ -28,6 +30,8 @@ public record Quantity(String label, String unit, int decimals) {
         DEG("°", 2),
         KG("kg", 1),
         HZ("Hz", 2),
+        MS("ms", 1),
+        DEGPS("°/s", 2),
         M2("m²", 3),
         N("N", 0),
         M("m", 2),
@@ -48,13 +52,38 @@ public record Quantity(String label, String unit, int decimals) {
 
     private static final List<Unit> UNITS = List.of(Unit.values());
 
+    /** Names that programs know under another word than the trade's, whole names with their unit. */
+    private static final Map<String, String> WHOLE = Map.of(
+            "brake_m", "brake point",
+            "off_m", "brake off",
+            "brake_on_m", "brake point",
+            "release.start_m", "release point",
+            "release.end_m", "brake off");
+
+    /** Words of names, in the trade's spelling. */
+    private static final Map<String, String> TRADE = new TreeMap<>(Map.ofEntries(
+            Map.entry("ease off", "release point"),
+            Map.entry("first ease", "release point"),
+            Map.entry("release start", "release point"),
+            Map.entry("release end", "brake off"),
+            Map.entry("release brake point", "brake point"),
+            Map.entry("release peak", "peak"),
+            Map.entry("minimum speed at", "slowest point"),
+            Map.entry("pick up", "pick-up"),
+            Map.entry("turn in", "turn-in"),
+            Map.entry("utilisation", "grip used"),
+            Map.entry("build up", "build-up"),
+            Map.entry("cg", "CG"),
+            Map.entry("peak friction x", "peak longitudinal friction"),
+            Map.entry("peak friction y", "peak lateral friction")));
+
     /** Reads a field's name. */
     public static Quantity of(String name) {
         for (Unit unit : UNITS) {
             String ending = "_" + unit.name().toLowerCase(Locale.ROOT);
             if (name.endsWith(ending)) {
-                return new Quantity(
-                        words(name.substring(0, name.length() - ending.length())), unit.symbol, unit.decimals);
+                String label = WHOLE.getOrDefault(name, words(name.substring(0, name.length() - ending.length())));
+                return new Quantity(label, unit.symbol, unit.decimals);
             }
         }
         return new Quantity(words(name), "", PLAIN_DECIMALS);
@@ -67,6 +96,10 @@ public record Quantity(String label, String unit, int decimals) {
 
     /** The words of a name; one that ends a part's name and begins its field's is said once. */
     private static String words(String name) {
-        return name.replace('_', ' ').replace('.', ' ').replaceAll("\\b(\\w+) (?=\\1\\b)", "");
+        String words = name.replace('_', ' ').replace('.', ' ').replaceAll("\\b(\\w+) (?=\\1\\b)", "");
+        for (Map.Entry<String, String> trade : TRADE.entrySet()) {
+            words = words.replaceAll("\\b" + trade.getKey() + "\\b", trade.getValue());
+        }
+        return words;
     }
 }

@@ -2,7 +2,7 @@ package org.foreload.examples.own;
 
 import java.util.List;
 import java.util.Locale;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -33,7 +33,8 @@ public final class OwnTyre {
         Corner corner = Demos.corner("--demo-corner", "medium").value();
         CornerStudy study = CornerStudy.of(car, corner);
         Release release = new Release(ReleaseShapes.LINEAR, -5, 25);
-        return study.simulator().run(new BrakePlan(-160, 0.6 * study.lockLimit(), 0.25, release));
+        return study.simulator()
+                .run(Braking.of(0.6 * study.lockLimit(), 0.25, release).from(-160));
     }
 
     /** Runs the example and prints what came of it. */

@@ -10,8 +10,9 @@ import java.util.Objects;
  * @param low where it begins; NaN to begin where the data do
  * @param high where it ends; NaN to end where the data do
  * @param counting whether it counts things, so that there is nothing between whole numbers
+ * @param logarithmic whether data and ends are powers of ten, and ticks show the numbers themselves
  */
-public record Axis(String label, String unit, double low, double high, boolean counting) {
+public record Axis(String label, String unit, double low, double high, boolean counting, boolean logarithmic) {
 
     /** Checks that there is a label and a unit. */
     public Axis {
@@ -25,17 +26,22 @@ public record Axis(String label, String unit, double low, double high, boolean c
 
     /** An axis as long as the data. */
     public static Axis of(String label, String unit) {
-        return new Axis(label, unit, Double.NaN, Double.NaN, false);
+        return new Axis(label, unit, Double.NaN, Double.NaN, false, false);
     }
 
     /** The same axis between two ends, of which NaN leaves one open. */
     public Axis between(double from, double to) {
-        return new Axis(label, unit, from, to, counting);
+        return new Axis(label, unit, from, to, counting, logarithmic);
     }
 
     /** The same axis with whole numbers only. */
     public Axis counted() {
-        return new Axis(label, unit, low, high, true);
+        return new Axis(label, unit, low, high, true, logarithmic);
+    }
+
+    /** The same axis for data that are logarithms to base ten: ticks at whole powers show the numbers themselves. */
+    public Axis powersOfTen() {
+        return new Axis(label, unit, low, high, counting, true);
     }
 
     /** Label and unit. */

@@ -4,6 +4,8 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.geom.Line2D;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
@@ -57,7 +59,7 @@ final class Look {
 
     static NumberAxis axis(Axis axis, double low, double high) {
         NumberAxis shown = new NumberAxis(axis.text());
-        shown.setStandardTickUnits(tickUnits(axis.counting() ? 0 : SMALLEST));
+        shown.setStandardTickUnits(axis.logarithmic() ? decades() : tickUnits(axis.counting() ? 0 : SMALLEST));
         shown.setAutoRangeIncludesZero(false);
         shown.setRange(low, high);
         dress(shown);
@@ -77,6 +79,21 @@ final class Look {
                 units.add(new NumberTickUnit(digit * Math.pow(10, power), format));
             }
         }
+        return units;
+    }
+
+    /** A tick at each power of ten, with the number that it stands for. */
+    private static TickUnits decades() {
+        TickUnits units = new TickUnits();
+        units.add(new NumberTickUnit(1) {
+
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public String valueToString(double power) {
+                return new BigDecimal(BigInteger.ONE, (int) -Math.round(power)).toPlainString();
+            }
+        });
         return units;
     }
 
@@ -107,7 +124,7 @@ final class Look {
         return space;
     }
 
-    /** The chart of a plot, with a heading and a legend where there is anything to tell. */
+    /** The chart of a plot, with a heading and a legend where there is anything to name. */
     static JFreeChart chart(String heading, Plot plot, LegendItemCollection legend, double left) {
         plot.setBackgroundPaint(Color.WHITE);
         plot.setOutlinePaint(FRAME);

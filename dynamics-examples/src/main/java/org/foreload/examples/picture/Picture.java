@@ -58,6 +58,11 @@ public record Picture(String title, String caption, List<List<Panel>> rows) {
         return new Picture(title, caption, rows);
     }
 
+    /** The same with more words below it. */
+    public Picture plus(String words) {
+        return new Picture(title, caption + " " + words, rows);
+    }
+
     /** Height, px. */
     public int height() {
         double height = 2 * EDGE + TITLE_LINE * lines(title, TITLE).size();

@@ -50,7 +50,7 @@ public record Style(Ink ink, Dash dash, Marker marker) {
     }
 
     /**
-     * Colours that colour-blind people tell apart. Source: M. Okabe and K. Ito, Color Universal Design, 2008 (from
+     * Colours that colour-blind people can distinguish. Source: M. Okabe and K. Ito, Color Universal Design, 2008 (from
      * memory).
      */
     public enum Ink {
@@ -137,10 +137,14 @@ public record Style(Ink ink, Dash dash, Marker marker) {
         /** An upright cross. */
         PLUS,
         /** A short upright bar. */
-        BAR;
+        BAR,
+        /** Two lines that meet below. */
+        VEE,
+        /** A star of five points. */
+        STAR;
 
         boolean filled() {
-            return this == DISC || this == SQUARE || this == TRIANGLE || this == DIAMOND;
+            return this == DISC || this == SQUARE || this == TRIANGLE || this == DIAMOND || this == STAR;
         }
 
         /** Half as wide as px. */
@@ -161,7 +165,19 @@ public record Style(Ink ink, Dash dash, Marker marker) {
                     yield plus;
                 }
                 case BAR -> lines(false, 0, -1.4 * r, 0, 1.4 * r);
+                case VEE -> lines(false, -1.2 * r, -r, 0, r, 1.2 * r, -r);
+                case STAR -> star(1.9 * r);
             };
+        }
+
+        private static Path2D star(double r) {
+            double[] xy = new double[20];
+            for (int i = 0; i < 10; i++) {
+                double reach = i % 2 == 0 ? r : 0.42 * r;
+                xy[2 * i] = reach * Math.sin(Math.PI * i / 5);
+                xy[2 * i + 1] = -reach * Math.cos(Math.PI * i / 5);
+            }
+            return lines(true, xy);
         }
 
         private static Path2D lines(boolean closed, double... xy) {

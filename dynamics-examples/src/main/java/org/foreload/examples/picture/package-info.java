@@ -1,6 +1,6 @@
 /**
- * Charts as SVG and PNG, in one restrained style: white ground, colours that colour-blind people tell apart, and always
- * a second cue, a dash pattern, a mark or a label.
+ * Charts as SVG and PNG, in one restrained style: white ground, colours that colour-blind people can distinguish, and
+ * always a second cue, a dash pattern, a mark or a label.
  *
  * <p>Key idea: a {@link org.foreload.examples.picture.Picture} is a title, rows of
  * {@linkplain org.foreload.examples.picture.Panel panels}, and a caption that says what to see. Text is measured by a

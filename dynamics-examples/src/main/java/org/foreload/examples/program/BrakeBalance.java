@@ -23,12 +23,12 @@ import org.foreload.vehicle.Car;
 /** What does brake balance do: to a stop in a straight line, and to the entry of a corner? */
 public final class BrakeBalance {
 
-    /** Friction at which the straight-line numbers are told. */
+    /** Friction of the straight-line numbers. */
     static final double FRICTION = 1.2;
 
     private BrakeBalance() {}
 
-    /** Deceleration, m/s², at which the first axle locks in a straight line, without the air: closed form. */
+    /** Deceleration, m/s², at which the first axle locks in a straight line, without aerodynamics: closed form. */
     static double firstLock(BrakeDistribution brakes) {
         double rate = Math.min(brakes.frontLockRate(FRICTION), brakes.rearLockRate(FRICTION));
         return rate * org.foreload.conventions.Gravity.G;
@@ -47,13 +47,13 @@ public final class BrakeBalance {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
     public static void main(String[] args) {
         Car car = Demos.car("car", "light").value();
-        say("%s. In a straight line, friction %.1f, without the air:", car.name(), FRICTION);
+        say("%s. In a straight line, friction %.1f, without aerodynamics:", car.name(), FRICTION);
         say("%nfront share  first to lock  at m/s²");
         for (double share = 0.5; share < 0.95; share += 0.1) {
             BrakeDistribution brakes = BrakeDistribution.of(car.withFrontBrakeShare(share));
@@ -61,9 +61,10 @@ public final class BrakeBalance {
             say("%11.2f  %13s  %7.2f", share, front ? "front" : "rear", firstLock(brakes));
         }
         say(
-                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a little braking and",
+                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a "
+                        + "little braking and is safe: with locked front wheels the car goes straight on. A little less, and "
+                        + "the rear locks first.",
                 ideal(car), firstLock(BrakeDistribution.of(car.withFrontBrakeShare(ideal(car)))));
-        say("is safe: front wheels that lock push the car straight on. A little less, and the rear locks first.");
 
         Balance balance = balance();
         say(

@@ -15,6 +15,7 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
@@ -27,7 +28,7 @@ import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 
 /**
- * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that tells of
+ * How is it built into a program of yours? With the core alone: a car and a corner from numbers, a sweep that reports
  * its progress and can be stopped, and an answer as JSON. Only the picture needs more than {@code foreload-core}.
  */
 public final class EmbedIt {
@@ -64,7 +65,7 @@ public final class EmbedIt {
                 List.of(-0.1),
                 List.of(0.35, 0.7, 1.0),
                 0.25);
-        return CornerStudy.of(car(), corner()).explore(plan, new Sweep(2, progress));
+        return new ReleaseSweep(CornerStudy.of(car(), corner()), plan).run(new Sweep(2, progress));
     }
 
     /** The answer in a line of JSON; {@code null} where there is none. */
@@ -85,7 +86,7 @@ public final class EmbedIt {
                 entry.time());
     }
 
-    /** Tells of its progress on standard error, and stops when there is no more time. */
+    /** Reports its progress on standard error, and stops when there is no more time. */
     private static final class Patience implements Sweep.Progress {
 
         private final long end = System.nanoTime() + 60_000_000_000L;

@@ -2,7 +2,7 @@ package org.foreload.examples.program;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -33,8 +33,8 @@ public final class FirstStudy {
         double peak = 0.8 * study.lockLimit();
         Release trailed = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
         Release straight = new Release(ReleaseShapes.ABRUPT, 0, 0);
-        EntryResult best = study.latest(new BrakePlan(0, peak, 0.25, trailed)).entry();
-        EntryResult plain = study.latest(new BrakePlan(0, peak, 0.25, straight)).entry();
+        EntryResult best = study.latest(Braking.of(peak, 0.25, trailed)).entry();
+        EntryResult plain = study.latest(Braking.of(peak, 0.25, straight)).entry();
         return String.format(Locale.ROOT, "trailing gains %.2f s", plain.time() - best.time());
         // README: end
     }

@@ -49,7 +49,7 @@ public final class FrictionCircle {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
@@ -70,13 +70,13 @@ public final class FrictionCircle {
 
         GgDiagram library = GgDiagram.of(car(), 20, 41);
         double[] braking = library.boundary().stream()
-                .mapToDouble(GgDiagram.Point::deceleration)
+                .mapToDouble(point -> -point.deceleration())
                 .toArray();
         double[] cornering = library.boundary().stream()
                 .mapToDouble(GgDiagram.Point::lateral)
                 .toArray();
         double[] angle = evenly(-Math.PI, Math.PI, 361);
-        XyChart chart = XyChart.of(Axis.of("cornering", "m/s²"), Axis.of("braking (up), driving (down)", "m/s²"))
+        XyChart chart = XyChart.of(Axis.of("cornering", "m/s²"), Axis.of("driving above, braking below", "m/s²"))
                 .line("circle", each(angle, a -> grip * Math.cos(a)), each(angle, a -> grip * Math.sin(a)), Style.FIRST)
                 .line(
                         "library, a car with this one number",
@@ -87,8 +87,8 @@ public final class FrictionCircle {
                 .tall(460)
                 .equal();
         String caption =
-                "Whatever the car does is a point inside the circle; at the limit it lies on it. Coming off the brake into a "
-                        + "corner means to walk along the circle, from its top to its side.";
+                "Whatever the car does is a point inside the circle; at the limit it is on the circle. Coming off the brake into a "
+                        + "corner means moving along the circle, from its bottom to its side.";
         Story.draw(args, Picture.of("The friction circle with one number", caption, chart));
     }
 }

@@ -123,7 +123,7 @@ public final class GentleBrake {
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the page with sliders (a file that ends with {@code .html}) and the picture
      *     ({@code .svg} or {@code .png}); none are written where none are named
@@ -196,7 +196,8 @@ public final class GentleBrake {
 
     private static Picture picture(Car car, double best) {
         double[] d = evenly(0, 5, 101);
-        XyChart chart = XyChart.of(Axis.of("deceleration", "m/s²"), Axis.of("front lateral capacity", "N"))
+        XyChart chart = XyChart.of(
+                        Axis.of("deceleration", "m/s²"), Axis.of("front lateral capacity (does not start at 0)", "N"))
                 .line("with its load", d, each(d, one -> byLoadAlone(car, one)), Style.SECOND)
                 .line("left for cornering", d, each(d, one -> left(car, one)), Style.FIRST)
                 .markX(best, String.format(Locale.ROOT, "d* = %.2f m/s²", best));

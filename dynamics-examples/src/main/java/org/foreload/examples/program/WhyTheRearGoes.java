@@ -4,7 +4,7 @@ import static org.foreload.examples.program.Story.each;
 import static org.foreload.examples.program.Story.evenly;
 import static org.foreload.examples.program.Story.say;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -47,12 +47,13 @@ public final class WhyTheRearGoes {
     /** A brake held into the corner, and off just before the apex. */
     static Release held(CornerStudy study) {
         double apex = study.simulator().apex();
-        return new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+        return new Release(ReleaseShapes.HELD, 0.4 * apex, 0.9 * apex);
     }
 
     /** The entry with this release, from a brake point that suits a timely one. */
     static EntryResult entry(CornerStudy study, double brakePoint, Release release) {
-        return study.simulator().run(new BrakePlan(brakePoint, 0.8 * study.lockLimit(), 0.25, release));
+        return study.simulator()
+                .run(Braking.of(0.8 * study.lockLimit(), 0.25, release).from(brakePoint));
     }
 
     static CornerStudy study() {
@@ -60,12 +61,12 @@ public final class WhyTheRearGoes {
     }
 
     static double brakePoint(CornerStudy study) {
-        BrakePlan plan = new BrakePlan(0, 0.8 * study.lockLimit(), 0.25, eased(study));
+        Braking plan = Braking.of(0.8 * study.lockLimit(), 0.25, eased(study));
         return study.latest(plan).entry().plan().brakePoint();
     }
 
     /**
-     * Tells the story.
+     * Runs the program.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */
@@ -86,10 +87,10 @@ public final class WhyTheRearGoes {
                     rear.lateralDemand());
         }
         say(
-                "%nEach m/s² of braking takes %.0f N off the rear wheels, and the rear brakes spend part of what is left. The front",
+                "%nEach m/s² of braking takes %.0f N off the rear wheels, and the rear brakes spend part of what is "
+                        + "left. The front wheels are given load for what they spend; the rear wheels pay twice. What they need "
+                        + "for cornering stays.",
                 rear(car, 0).load() - rear(car, 1).load());
-        say(
-                "wheels are given load for what they spend; the rear wheels pay twice. What they need for cornering stays.");
 
         CornerStudy study = study();
         double brakePoint = brakePoint(study);
@@ -103,10 +104,9 @@ public final class WhyTheRearGoes {
         say("eased off in time: %s. %s", timely.outcome().words(), calm.verdict());
         say("held for too long: %s, %s. %s", held.outcome().words(), held.cause(), lost.verdict());
         say(
-                "%nUnstable means that a small swing of the tail would grow by itself. Under hard braking it does so even on the");
-        say(
-                "straight; the driver's hands hold it as long as the rear wheels turn. A rear wheel that stands still has hardly");
-        say("any force to give sideways, and then nothing holds the tail.");
+                "%nUnstable means that a small swing of the tail would grow by itself. Under hard braking it does so even on "
+                        + "the straight; the driver's hands hold it as long as the rear wheels turn. A locked rear wheel has hardly "
+                        + "any force to give sideways, and then nothing holds the tail.");
 
         XyChart chart = XyChart.of(
                         Axis.of("distance from turn-in", "m").between(-30, 80),

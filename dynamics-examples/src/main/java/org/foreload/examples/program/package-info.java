@@ -1,6 +1,6 @@
 /**
- * Small programs that embed the library: one question each, told as a story, with numbers that are computed as it is
- * told and a picture.
+ * Small programs that embed the library: one question each, answered as a story, with numbers that are computed as it
+ * runs, and a picture.
  *
  * <p><b>The one thing to understand:</b> a study puts a car and a corner together once; every question is then one
  * call.

@@ -14,7 +14,7 @@ import org.foreload.recording.Recording;
 
 /**
  * Takes rows in the order of the file, sorts out those that cannot be used, and keeps the laps that are wanted. Memory
- * is bounded: beyond {@link #MOST_ROWS} rows nothing more is kept, and that is told.
+ * is bounded: beyond {@link #MOST_ROWS} rows nothing more is kept, and the report says so.
  */
 final class LapCollector {
 

@@ -130,6 +130,10 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
 
     /** The number in a cell; NaN if there is none. */
     double number(String cell) {
+        double quick = ShortDecimal.parse(cell, decimalComma ? ',' : '.');
+        if (!Double.isNaN(quick)) {
+            return quick;
+        }
         String text = cell.strip();
         if (plain(text)) {
             try {

@@ -2,7 +2,6 @@ package org.foreload.examples.recording;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.nio.CharBuffer;
 
 /**
  * Lines of a text of any length in bounded memory: what a line has beyond a bound is dropped, control characters become
@@ -17,13 +16,14 @@ final class LineReader {
     private static final int BUFFER = 1 << 16;
 
     private final Reader reader;
-    private final CharBuffer buffer = CharBuffer.allocate(BUFFER);
+    private final char[] buffer = new char[BUFFER];
     private final StringBuilder line = new StringBuilder();
+    private int at;
+    private int end;
     private boolean feed;
 
     LineReader(Reader reader) {
         this.reader = reader;
-        buffer.flip();
     }
 
     /** The next line without its end; null after the last. CR, LF and both together end a line. */
@@ -31,35 +31,45 @@ final class LineReader {
         line.setLength(0);
         boolean any = false;
         int quotes = 0;
-        while (true) {
-            if (!buffer.hasRemaining() && !fill()) {
-                return any ? text(quotes) : null;
-            }
-            char c = buffer.get();
-            if (feed && c == '\n') {
+        while (at < end || fill()) {
+            if (feed && buffer[at] == '\n') {
                 feed = false;
+                at++;
                 continue;
             }
-            feed = c == '\r';
-            if (c == '\n' || c == '\r') {
+            feed = false;
+            int from = at;
+            while (at < end && buffer[at] != '\n' && buffer[at] != '\r') {
+                char c = buffer[at];
+                if (c == '"' && line.length() + at - from < LONGEST) {
+                    quotes++;
+                }
+                if (c < ' ' || c >= FIRST_HIGH_CONTROL) {
+                    buffer[at] = c == '\t' || !Character.isISOControl(c) ? c : ' ';
+                }
+                at++;
+            }
+            any |= at > from;
+            line.append(buffer, from, Math.min(at - from, LONGEST - line.length()));
+            if (at < end) {
+                feed = buffer[at] == '\r';
+                at++;
                 return text(quotes);
             }
-            any = true;
-            if (line.length() < LONGEST) {
-                quotes += c == '"' ? 1 : 0;
-                line.append(c == '\t' || !Character.isISOControl(c) ? c : ' ');
-            }
         }
+        return any ? text(quotes) : null;
     }
+
+    /** Below it only the characters before the blank are control characters. */
+    private static final char FIRST_HIGH_CONTROL = 0x7F;
 
     private String text(int quotes) {
         return quotes % 2 == 0 ? line.toString() : line.toString().replace("\"", "");
     }
 
     private boolean fill() throws IOException {
-        buffer.clear();
-        int read = reader.read(buffer);
-        buffer.flip();
-        return read > 0;
+        at = 0;
+        end = Math.max(0, reader.read(buffer));
+        return end > 0;
     }
 }

@@ -1,7 +1,6 @@
 package org.foreload.examples.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -9,19 +8,30 @@ import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.study.Sweep;
 
 /**
- * One release carried less and less deep, and deeper and deeper, each from its own latest brake point. Shape, peak and
- * start stay as they are, so that only one thing differs from rung to rung.
+ * One release carried less and less deep, and deeper and deeper, and the same with softer and harder peaks, each from
+ * its own latest brake point. Shape and release point stay as they are, so that one thing differs from rung to rung and
+ * one from ladder to ladder.
  *
- * @param rungs the shallowest first
+ * @param rungs the softest peak first, and of each peak the shallowest first; the release that all is built around is
+ *     in the middle
  */
 record Ladder(List<Finding> rungs) {
 
-    /** Rungs below the release that the ladder is built around, and as many above. */
-    private static final int EACH_SIDE = 5;
+    /** Rungs of each peak below the release that the ladder is built around, and as many above. */
+    private static final int EACH_SIDE = 3;
+
+    /** Rungs of each peak. */
+    static final int RUNGS = 2 * EACH_SIDE + 1;
+
+    /** Peaks, as shares of that of the release in the middle. */
+    private static final List<Double> PEAKS = List.of(0.8, 0.9, 1.0, 1.06, 1.12);
+
+    /** Index of the middle among the peaks. */
+    static final int MIDDLE = PEAKS.indexOf(1.0);
 
     /** A rung loses a lot from here on, s: more than a driver would call a detail. */
     private static final double A_LOT = 0.3;
@@ -29,7 +39,7 @@ record Ladder(List<Finding> rungs) {
     /** How often the upper half is made longer while its last rung neither fails nor loses a lot. */
     private static final int STRETCHES = 3;
 
-    /** Share of the way from turn-in to the apex that the lower half spans where the release ends before turn-in. */
+    /** Share of the way from turn-in to the apex that the lower half spans where brake off lies before turn-in. */
     private static final double LEAST_SPAN = 0.5;
 
     Ladder {
@@ -63,9 +73,24 @@ record Ladder(List<Finding> rungs) {
         if (below.isEmpty() || above.isEmpty()) {
             return Optional.empty();
         }
-        List<Finding> rungs = new ArrayList<>(below.get());
-        rungs.add(made);
-        rungs.addAll(above.get());
+        List<Finding> middles = new ArrayList<>(below.get());
+        middles.add(made);
+        middles.addAll(above.get());
+        List<Finding> rungs = new ArrayList<>();
+        for (double share : PEAKS) {
+            Optional<List<Finding>> some = share == 1
+                    ? Optional.of(middles)
+                    : driven(
+                            study,
+                            middles.stream()
+                                    .map(one -> one.entry().plan())
+                                    .map(one -> one.withPeakDeceleration(share * one.peakDeceleration())),
+                            sweep);
+            if (some.isEmpty()) {
+                return Optional.empty();
+            }
+            rungs.addAll(some.get());
+        }
         return Optional.of(new Ladder(rungs));
     }
 
@@ -74,28 +99,21 @@ record Ladder(List<Finding> rungs) {
     }
 
     private static Optional<List<Finding>> driven(CornerStudy study, Stream<BrakePlan> plans, Sweep sweep) {
-        List<Optional<Finding>> found = sweep.run(plans.toList(), study::latest);
+        List<Optional<Finding>> found =
+                sweep.run(plans.toList(), plan -> study.latest(plan.braking(), plan.brakePoint()));
         return found.stream().allMatch(Optional::isPresent)
                 ? Optional.of(found.stream().map(Optional::get).toList())
                 : Optional.empty();
     }
 
-    /** The same plan with the brake off elsewhere; off at once where that is before the release starts. */
+    /** The same plan with the brake off elsewhere; off at once where that is before the release point. */
     static BrakePlan ending(BrakePlan plan, double end) {
         Release release = plan.release();
-        return new BrakePlan(
-                plan.brakePoint(),
-                plan.peakDeceleration(),
-                plan.buildUpTime(),
-                new Release(release.shape(), Math.min(release.start(), end), end));
+        return plan.with(new Release(release.shape(), Math.min(release.start(), end), end));
     }
 
-    /** Index of the quickest rung that makes the corner; there is one. */
-    int quickest() {
-        return IntStream.range(0, rungs.size())
-                .filter(i -> rungs.get(i).found())
-                .boxed()
-                .min(Comparator.comparingDouble(i -> rungs.get(i).entry().time()))
-                .orElseThrow();
+    /** Index of the release that all is built around. */
+    int middle() {
+        return MIDDLE * RUNGS + EACH_SIDE;
     }
 }

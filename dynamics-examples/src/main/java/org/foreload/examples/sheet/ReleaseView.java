@@ -14,7 +14,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.PanelSvg;
 import org.foreload.gap.TimeSplit;
 import org.foreload.risk.TellTale;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 
 /**
  * What the template shows of one release.
@@ -28,7 +28,7 @@ import org.foreload.strategy.LatestBrakePoint.Finding;
  * @param planSvg the corner from above
  * @param courseSvg brake, speed, grip use
  * @param frictionSvg friction ellipse
- * @param mapSvg time lost by all releases
+ * @param mapSvg time lost by all releases of the same peak
  * @param numbers rows of the table
  * @param row the same release in the table of all
  */
@@ -94,20 +94,29 @@ record ReleaseView(
                 PanelSvg.of(panels.plan(index), CHART, name + "p", "The corner from above" + of),
                 PanelSvg.of(panels.course(index), CHART, name + "c", "Brake, speed and grip used along the line" + of),
                 PanelSvg.of(panels.friction(index), CHART, name + "f", "Friction used by both axles" + of),
-                PanelSvg.of(panels.map(index), CHART, name + "m", "Time lost by all releases, this one marked" + of),
+                PanelSvg.of(
+                        panels.map(index, sheet.rungs()),
+                        CHART,
+                        name + "m",
+                        "Time lost by all releases of this peak, this one marked" + of),
                 numbers(sheet, finding),
                 row(sheet, finding));
     }
 
     private static String said(Sheet sheet, Finding finding, boolean planned) {
         EntryResult entry = finding.entry();
-        String off = "Brake off " + Words.place(entry.plan().release().end()) + ": ";
+        String off = "Peak " + Numbers.rounded(entry.plan().peakDeceleration(), 2) + " m/s², brake off "
+                + Words.place(entry.plan().release().end()) + ": ";
         if (planned) {
             return off + "the plan, " + Words.seconds(entry.time());
         }
         return finding.found()
-                ? off + Words.seconds(entry.time()) + ", " + Numbers.rounded(lost(sheet, entry), 2) + " s lost"
+                ? off + Words.seconds(entry.time()) + ", " + apart(lost(sheet, entry))
                 : off + (entry.made() ? "too little margin" : entry.outcome().words());
+    }
+
+    private static String apart(double lost) {
+        return Words.seconds(Math.abs(lost)) + (lost >= 0 ? " slower" : " quicker but less sure");
     }
 
     private static double lost(Sheet sheet, EntryResult entry) {
@@ -121,7 +130,7 @@ record ReleaseView(
         }
         Optional<EntryResult> other =
                 planned ? sheet.straight() : Optional.of(sheet.plan().entry());
-        return other.map(one -> (planned ? "Against straight-line braking: " : "Against the plan: ")
+        return other.map(one -> (planned ? "Compared with straight-line braking: " : "Compared with the plan: ")
                         + TimeSplit.between(
                                         sheet.study().simulator().car(),
                                         sheet.study().simulator().apex(),
@@ -139,31 +148,33 @@ record ReleaseView(
         double foot = plan.brakePoint();
         boolean into = Words.intoRelease(plan);
         List<Phase> phases = new ArrayList<>();
-        phases.add(new Phase(foot, "Foot down", Words.place(foot) + speeds.at(foot)));
+        phases.add(new Phase(foot, "Brake point", Words.brakeBoard(foot) + speeds.at(foot)));
         phases.add(new Phase(
                 foot,
                 "Press",
-                press(entry, into) + "; a wheel locks at "
-                        + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s² in a straight line"));
+                press(entry, into) + "; in a straight line a wheel locks at "
+                        + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s²"));
         if (into) {
             phases.add(new Phase(
-                    foot, "Ease off", "at once, " + shape(release.shape().name())));
+                    foot, "Release point", "at once, " + shape(release.shape().name())));
         } else if (release.start() < release.end()) {
-            String from = Words.from(release.start()) + speeds.at(release.start());
+            String from = Words.board(release.start()) + speeds.at(release.start());
             phases.add(new Phase(
                     release.start(),
-                    "Ease off",
+                    "Release point",
                     from + ", " + shape(release.shape().name())));
         }
         phases.add(new Phase(0, "Turn in", speeds.at(0).replace(", ", "") + ", " + pedal(plan)));
-        phases.add(new Phase(release.end(), "Off the brake", Words.place(release.end()) + speeds.at(release.end())));
+        phases.add(new Phase(release.end(), "Brake off", Words.board(release.end()) + speeds.at(release.end())));
         if (entry.made()) {
             double slowest = entry.minimumSpeedAt();
-            String apex = Words.place(sheet.study().simulator().apex());
+            String apex = Words.board(sheet.study().simulator().apex());
             phases.add(new Phase(
-                    slowest,
-                    "Slowest",
-                    Words.place(slowest) + speeds.at(slowest) + "; the apex is " + apex + ", then the throttle"));
+                    slowest, "Slowest point", Words.board(slowest) + speeds.at(slowest) + "; the apex is " + apex));
+            if (Double.isFinite(entry.pickUp())) {
+                phases.add(
+                        new Phase(entry.pickUp(), "Pick-up", Words.board(entry.pickUp()) + speeds.at(entry.pickUp())));
+            }
         }
         phases.sort(Comparator.comparingDouble(Phase::station));
         return phases;
@@ -189,7 +200,7 @@ record ReleaseView(
         return switch (name) {
             case "linear" -> "evenly (linear)";
             case "progressive" -> "quickly at first, then ever more slowly (progressive)";
-            case "late" -> "slowly at first, then ever more quickly (late)";
+            case "held" -> "held at first, then off ever more quickly (held)";
             case "circle" -> "slowly at first, the last of it at once (circle)";
             case "smooth" -> "gently at both ends (smooth)";
             case "two-stage" -> "with a quick drop, a hold, and the rest (two-stage)";

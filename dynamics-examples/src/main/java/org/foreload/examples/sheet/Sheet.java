@@ -3,24 +3,27 @@ package org.foreload.examples.sheet;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Handover;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.risk.PracticeSteps;
-import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.study.Sweep;
 
-/** All that the sheet of a car and a corner tells: computed here, drawn and written elsewhere. */
+/** All that is on the sheet of a car and a corner: computed here, drawn and written elsewhere. */
 public final class Sheet {
 
     private final CornerStudy study;
     private final SheetRequest request;
     private final int tried;
     private final Ladder ladder;
+    private final DriverPlan chosen;
     private final Optional<EntryResult> straight;
     private final List<Overdone> overdone;
     private final Practice practice;
@@ -30,6 +33,7 @@ public final class Sheet {
             SheetRequest request,
             int tried,
             Ladder ladder,
+            DriverPlan chosen,
             Optional<EntryResult> straight,
             List<Overdone> overdone,
             Practice practice) {
@@ -37,6 +41,7 @@ public final class Sheet {
         this.request = request;
         this.tried = tried;
         this.ladder = ladder;
+        this.chosen = chosen;
         this.straight = straight;
         this.overdone = overdone;
         this.practice = practice;
@@ -47,39 +52,40 @@ public final class Sheet {
      *
      * @param study car, corner and margin
      * @param request what it shall be made from
-     * @param sweep on how many threads, and who is told of progress and may stop it
+     * @param sweep on how many threads, and who watches the progress and may stop it
      * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
-        Exploration exploration = ShapeRanking.refine(study, study.explore(request.releases(), sweep), sweep);
+        ReleaseSweep releases = new ReleaseSweep(study, request.releases());
+        Exploration exploration = ShapeRanking.refine(releases, releases.run(sweep), sweep);
         Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
         if (best.isEmpty() || !exploration.complete()) {
             return Optional.empty();
         }
-        Finding found = new Finding(best.get().entry(), true, best.get().inHand());
-        Optional<Ladder> ladder = Ladder.around(study, found, sweep);
+        RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
+        Optional<DriverPlan> chosen = DriverPlan.of(risks, exploration, request.accepted(), sweep);
+        Optional<Ladder> ladder = chosen.flatMap(one -> Ladder.around(study, one.plan(), sweep));
         if (ladder.isEmpty()) {
             return Optional.empty();
         }
-        EntryResult plan = ladder.get().rungs().get(ladder.get().quickest()).entry();
+        EntryResult plan = chosen.get().plan().entry();
         Optional<List<Overdone>> overdone = Overdone.all(study, plan.plan(), sweep);
         Optional<EntryResult> straight = exploration.baseline().map(Candidate::entry);
-        Optional<Practice> practice = practice(study, request, plan, straight, sweep);
+        Optional<Practice> practice = practice(risks, request, chosen.get(), straight, sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {
             return Optional.empty();
         }
         int tried = exploration.candidates().size() + ladder.get().rungs().size() - 1;
-        return Optional.of(new Sheet(study, request, tried, ladder.get(), straight, overdone.get(), practice.get()));
+        return Optional.of(
+                new Sheet(study, request, tried, ladder.get(), chosen.get(), straight, overdone.get(), practice.get()));
     }
 
     private static Optional<Practice> practice(
-            CornerStudy study, SheetRequest request, EntryResult plan, Optional<EntryResult> straight, Sweep sweep) {
-        RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
-        Optional<Risk> risk = risks.of(plan.plan(), sweep);
+            RiskStudy risks, SheetRequest request, DriverPlan chosen, Optional<EntryResult> straight, Sweep sweep) {
+        BrakePlan plan = chosen.plan().entry().plan();
         Optional<PracticeSteps> steps = straight.flatMap(entry -> now(risks, entry.plan(), request.accepted(), sweep))
-                .flatMap(
-                        now -> PracticeSteps.plan(risks, now, plan.plan(), request.steps(), request.accepted(), sweep));
-        return risk.map(one -> new Practice(one, steps));
+                .flatMap(now -> PracticeSteps.plan(risks, now, plan, request.steps(), request.accepted(), sweep));
+        return Optional.of(new Practice(chosen.risk(), steps));
     }
 
     /**
@@ -88,7 +94,7 @@ public final class Sheet {
      */
     private static Optional<BrakePlan> now(RiskStudy risks, BrakePlan quickest, double accepted, Sweep sweep) {
         for (double share : GENTLER) {
-            BrakePlan gentler = quickest.withPeakDeceleration(share * quickest.peakDeceleration());
+            Braking gentler = quickest.braking().withPeakDeceleration(share * quickest.peakDeceleration());
             Optional<BrakePlan> now = PracticeSteps.present(risks, gentler, accepted, sweep);
             if (now.isPresent()) {
                 return now;
@@ -115,16 +121,34 @@ public final class Sheet {
     }
 
     /**
-     * The releases of the slider, from brakes that are off early to brakes that are carried too deep, each from its own
-     * latest brake point.
+     * The releases of both sliders, from soft to hard and, of each peak, from brakes that are off early to brakes that
+     * are carried too deep, each from its own latest brake point.
      */
     public List<Finding> releases() {
         return ladder.rungs();
     }
 
-    /** Which of them is the plan: the quickest that makes the corner. */
+    /** How many of them have the same peak. */
+    public int rungs() {
+        return Ladder.RUNGS;
+    }
+
+    /** Which of them is the plan: the quickest that the driver can repeat. */
     public int planned() {
-        return ladder.quickest();
+        return ladder.middle();
+    }
+
+    /** What goes with the plan. */
+    public Handover handover() {
+        return new Handover(
+                plan().entry(),
+                plan().inHand(),
+                request.driver().name(),
+                Optional.of(chosen.risk().failed()));
+    }
+
+    DriverPlan chosen() {
+        return chosen;
     }
 
     /** The plan. */

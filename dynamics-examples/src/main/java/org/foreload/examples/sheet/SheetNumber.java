@@ -6,7 +6,7 @@ import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.output.Numbers;
 
-/** Numbers of an entry that the sheet tells; a dash where there is none. */
+/** Numbers of an entry on the sheet; a dash where there is none. */
 enum SheetNumber {
     TIME("time, s", made(entry -> Numbers.rounded(entry.time(), 3))),
     LOST(
@@ -15,17 +15,17 @@ enum SheetNumber {
                     ? Numbers.rounded(entry.time() - sheet.plan().entry().time(), 3)
                     : SheetNumber.NONE),
     OUTCOME("outcome", any(entry -> entry.outcome().words())),
-    BRAKE_POINT("foot down, m", any(entry -> Numbers.rounded(entry.plan().brakePoint(), 1))),
+    BRAKE_POINT("brake point, m", any(entry -> Numbers.rounded(entry.plan().brakePoint(), 1))),
     EASE_OFF(
-            "ease off from, m",
+            "release point, m",
             any(entry -> Numbers.rounded(entry.plan().release().start(), 1))),
     OFF("brake off, m", any(entry -> Numbers.rounded(entry.plan().release().end(), 1))),
-    PICK_UP("throttle picked up, m", made(entry -> Numbers.rounded(entry.pickUp(), 1))),
+    PICK_UP("pick-up, m", made(entry -> Numbers.rounded(entry.pickUp(), 1))),
     PEAK("peak, m/s²", any(entry -> Numbers.rounded(entry.plan().peakDeceleration(), 2))),
-    HARDEST("most that the brakes give, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
+    HARDEST("peak reached by the brakes, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
     TURN_IN_SPEED("turn-in, km/h (m/s)", any(entry -> speed(entry.turnInSpeed()))),
-    SLOWEST("slowest, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
-    SLOWEST_AT("slowest at, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
+    SLOWEST("slowest point, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
+    SLOWEST_AT("slowest point, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
     TRAIL_SHARE("slowing done while turning", made(entry -> Words.percent(entry.trailShare()))),
     LIMIT("limited by", any(entry -> entry.limit().words()));
 

@@ -13,16 +13,17 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.ReleasePanels;
 import org.foreload.examples.output.Numbers;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.TellTale;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 
 /**
  * What the template shows. The same sheet gives the same page, byte for byte.
@@ -33,11 +34,15 @@ import org.foreload.strategy.LatestBrakePoint.Finding;
  * @param script the script
  * @param scriptHash of the script, the only one that the page lets run
  * @param summary what the plan is worth, sentence by sentence
- * @param releases one for each place of the slider
- * @param last index of the last of them
- * @param planned index of the plan
- * @param plannedSaid what the slider says of the plan
- * @param overdone what goes wrong if overdone, and how one notices
+ * @param releases one for each pair of places of the sliders
+ * @param peaks the releases of each peak, softest first
+ * @param rungs how many releases have the same peak
+ * @param lastRung last place of the first slider, how deep
+ * @param lastPeak last place of the second slider, how hard
+ * @param plannedRung place of the plan on the first
+ * @param plannedPeak and on the second
+ * @param plannedSaid what the sliders say of the plan
+ * @param overdone what goes wrong if overdone, and how it feels
  * @param risk how often the plan fails for the driver
  * @param steps practice steps in words; may be empty
  * @param shortOf why the steps end before the plan, or why there are none; empty where they reach it
@@ -54,8 +59,12 @@ public record SheetPage(
         String scriptHash,
         List<String> summary,
         List<ReleaseView> releases,
-        int last,
-        int planned,
+        List<PeakRows> peaks,
+        int rungs,
+        int lastRung,
+        int lastPeak,
+        int plannedRung,
+        int plannedPeak,
         String plannedSaid,
         List<OverdoneRow> overdone,
         String risk,
@@ -67,19 +76,29 @@ public record SheetPage(
         String made) {
 
     /**
+     * All releases of one peak.
+     *
+     * @param peak its place on the slider
+     * @param planned whether it is that of the plan
+     * @param words the peak
+     * @param releases of that peak, the shallowest first
+     */
+    record PeakRows(int peak, boolean planned, String words, List<ReleaseView> releases) {}
+
+    /**
      * One way to overdo it.
      *
      * @param way what is done otherwise
      * @param amount by how much
-     * @param outcome what comes of it
-     * @param tellTale how one notices
+     * @param outcome how it ends
+     * @param tellTale how it feels
      */
     record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
 
     /**
      * The page of a sheet.
      *
-     * @param sheet what it tells
+     * @param sheet what is on it
      * @param caution what the whole sheet is, and is not
      * @param version of the program
      */
@@ -100,8 +119,12 @@ public record SheetPage(
                 hash(script),
                 summary(sheet),
                 releases,
-                entries.size() - 1,
-                sheet.planned(),
+                peaks(sheet, releases),
+                sheet.rungs(),
+                sheet.rungs() - 1,
+                entries.size() / sheet.rungs() - 1,
+                sheet.planned() % sheet.rungs(),
+                sheet.planned() / sheet.rungs(),
                 releases.get(sheet.planned()).said(),
                 sheet.overdone().stream().map(one -> row(sheet, one)).toList(),
                 risk(sheet, practice.plan()),
@@ -113,6 +136,20 @@ public record SheetPage(
                 made(sheet, version));
     }
 
+    private static List<PeakRows> peaks(Sheet sheet, List<ReleaseView> releases) {
+        List<PeakRows> peaks = new ArrayList<>();
+        for (int first = 0; first < releases.size(); first += sheet.rungs()) {
+            int peak = first / sheet.rungs();
+            peaks.add(new PeakRows(
+                    peak,
+                    peak == sheet.planned() / sheet.rungs(),
+                    Units.KMH.deceleration(
+                            sheet.releases().get(first).entry().plan().peakDeceleration()),
+                    releases.subList(first, first + sheet.rungs())));
+        }
+        return peaks;
+    }
+
     /** The page as HTML. */
     public String html() {
         Template template = Mustache.compiler().escapeHTML(true).compile(resource("sheet.html"));
@@ -121,19 +158,42 @@ public record SheetPage(
 
     private static List<String> summary(Sheet sheet) {
         EntryResult plan = sheet.plan().entry();
+        String driver = sheet.request().driver().name();
+        DriverPlan chosen = sheet.chosen();
         List<String> summary = new ArrayList<>();
-        summary.add("Best of " + sheet.tried() + " releases: " + Words.brake(plan) + ".");
+        summary.add("The plan for a driver of this kind (" + driver + "): " + Words.brake(plan, Units.KMH) + ".");
         String gain = sheet.straight()
-                .map(entry -> " and is " + Words.seconds(entry.time() - plan.time())
-                        + " quicker than straight-line braking (" + Words.seconds(entry.time()) + ")")
+                .map(entry -> ", " + Words.seconds(Math.abs(entry.time() - plan.time()))
+                        + (entry.time() >= plan.time() ? " quicker" : " slower")
+                        + " than the quickest straight-line braking (" + Words.seconds(entry.time()) + ")")
                 .orElse("");
         double bound = sheet.study().bound().time();
         summary.add(
                 "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
-        summary.add(Words.sentence(sheet.request().driver().name()) + " drivers fail with it in "
-                + Words.percent(sheet.practice().plan().failed().value())
-                + " of their entries: see the practice steps before trying it.");
+        summary.addAll(sheet.handover().sentences(Units.KMH));
+        summary.add(compared(sheet, chosen));
         return summary;
+    }
+
+    /** The plan beside the quickest of all. */
+    private static String compared(Sheet sheet, DriverPlan chosen) {
+        String accepted = Words.percent(sheet.request().accepted());
+        if (chosen.isQuickest() && chosen.accepted()) {
+            return "It is also the quickest of the " + sheet.tried() + " releases that were tried.";
+        }
+        EntryResult quickest = chosen.quickest().entry();
+        String fails = Words.percent(chosen.quickestRisk().failed().value());
+        if (chosen.isQuickest()) {
+            return "None of the " + sheet.tried() + " releases that were tried keeps this driver within " + accepted
+                    + " failures; this one, the quickest, fails least often. Begin with the practice steps.";
+        }
+        String plan = chosen.accepted()
+                ? "This driver accepts " + accepted + " failures."
+                : "No release that was tried keeps this driver within " + accepted
+                        + " failures; the plan fails least often. Begin with the practice steps.";
+        return "Not for this driver: the quickest of the " + sheet.tried() + " releases that were tried takes "
+                + Words.seconds(quickest.time()) + " and fails in " + fails + " of the entries ("
+                + Words.brake(quickest, Units.KMH) + "). " + plan;
     }
 
     private static OverdoneRow row(Sheet sheet, Overdone one) {
@@ -152,23 +212,19 @@ public record SheetPage(
     }
 
     private static String risk(Sheet sheet, Risk risk) {
-        return "For a driver who scatters (" + sheet.request().driver().name() + "), the plan itself fails in "
-                + risk.failed().count() + " of " + risk.failed().of() + " entries ("
-                + Words.percent(risk.failed().value()) + ").";
+        return "The plan itself: "
+                + Handover.failures(sheet.request().driver().name(), risk.failed())
+                        .replaceFirst("^(A|An) ", "a ");
     }
 
     private static List<String> steps(PracticeSteps steps) {
         List<String> words = new ArrayList<>();
         var now = steps.steps().get(0).risk();
-        words.add("Now: " + Words.brake(now.plan()) + "; " + Words.seconds(now.meanTime()) + " on average, "
+        words.add("Now: " + Words.brake(now.plan(), Units.KMH) + "; " + Words.seconds(now.meanTime()) + " on average, "
                 + Words.percent(now.failed().value()) + " failures.");
-        for (int i = 1; i < steps.steps().size(); i++) {
-            Risk risk = steps.steps().get(i).risk();
-            BrakePlan plan = risk.plan();
-            words.add(StepsAnswer.words(i, steps.steps()) + " Foot down " + Words.place(plan.brakePoint())
-                    + ", " + Words.press(plan) + ", off "
-                    + Words.place(plan.release().end()) + "; "
-                    + Words.percent(risk.failed().value()) + " failures.");
+        List<PracticeSteps.Step> drivable = StepsAnswer.drivable(steps.steps());
+        for (int i = 1; i < drivable.size(); i++) {
+            words.add(StepsAnswer.words(i, drivable, Units.KMH));
         }
         return words;
     }

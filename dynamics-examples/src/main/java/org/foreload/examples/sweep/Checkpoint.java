@@ -1,7 +1,6 @@
 package org.foreload.examples.sweep;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -17,7 +16,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.file.InputException;
 import org.foreload.strategy.SweepMemory;
 
@@ -29,7 +28,7 @@ import org.foreload.strategy.SweepMemory;
 public final class Checkpoint implements SweepMemory, AutoCloseable {
 
     /** Version of the file's form. */
-    private static final int FORM = 1;
+    private static final int FORM = 2;
 
     /** Largest file that is read, bytes: a million releases. */
     private static final long LARGEST = 256L * 1024 * 1024;
@@ -38,22 +37,8 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
 
     private final Path path;
     private final FileChannel channel;
-    private final Map<Key, Found> known = new ConcurrentHashMap<>();
+    private final Map<FoundLine.Key, Found> known = new ConcurrentHashMap<>();
     private final int recalled;
-
-    /** What makes a release, apart from its brake point. */
-    private record Key(String shape, double peak, double start, double end, double buildUp) {
-
-        static Key of(BrakePlan plan) {
-            var release = plan.release();
-            return new Key(
-                    release.shape().name(),
-                    plan.peakDeceleration(),
-                    release.start(),
-                    release.end(),
-                    plan.buildUpTime());
-        }
-    }
 
     private Checkpoint(Path path, FileChannel channel, Request request) throws IOException {
         this.path = path;
@@ -114,29 +99,14 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     }
 
     @Override
-    public Optional<Found> recall(BrakePlan release) {
-        return Optional.ofNullable(known.get(Key.of(release)));
+    public Optional<Found> recall(Braking release) {
+        return Optional.ofNullable(known.get(FoundLine.Key.of(release)));
     }
 
     @Override
-    public synchronized void keep(BrakePlan release, Found found) {
-        Key key = Key.of(release);
-        ObjectNode line = JsonNodeFactory.instance
-                .objectNode()
-                .put("shape", key.shape())
-                .put("peak_deceleration_mps2", key.peak())
-                .put("start_m", key.start())
-                .put("end_m", key.end())
-                .put("build_up_time_s", key.buildUp())
-                .put("brake_point_m", found.brakePoint())
-                .put("found", found.found());
-        if (found.found()) {
-            line.put("in_hand_m", found.inHand());
-        } else {
-            line.putNull("in_hand_m");
-        }
+    public synchronized void keep(Braking release, Found found) {
         try {
-            append(line(line));
+            append(line(FoundLine.of(release, found).json()));
         } catch (IOException e) {
             throw new UncheckedIOException(path + ": the checkpoint cannot be written: " + reason(e), e);
         }
@@ -233,26 +203,8 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
     }
 
     private void read(ObjectNode line, int number) {
-        if (!line.path("found").isBoolean() || !line.path("shape").isTextual()) {
-            throw refusal("line " + number, null, "must have a shape and say whether a brake point was found");
-        }
-        boolean found = line.path("found").booleanValue();
-        Key key = new Key(
-                line.path("shape").textValue(),
-                finite(line, "peak_deceleration_mps2", number),
-                finite(line, "start_m", number),
-                finite(line, "end_m", number),
-                finite(line, "build_up_time_s", number));
-        double inHand = found ? finite(line, "in_hand_m", number) : Double.NaN;
-        known.put(key, new Found(finite(line, "brake_point_m", number), found, inHand));
-    }
-
-    private double finite(ObjectNode line, String field, int number) {
-        JsonNode value = line.path(field);
-        if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
-            throw refusal("line " + number + ", " + field, null, "must be a finite number");
-        }
-        return value.doubleValue();
+        FoundLine read = FoundLine.read(line, path.toString(), number);
+        known.put(read.key(), read.found());
     }
 
     private InputException refusal(String field, String value, String message) {

@@ -13,7 +13,7 @@ import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
 /**
- * What a sweep was asked: enough to tell whether its results answer another request. Two requests with equal numbers
+ * What a sweep was asked: enough to decide whether its results answer another request. Two requests with equal numbers
  * are equal, however their files are written.
  *
  * @param version of the program

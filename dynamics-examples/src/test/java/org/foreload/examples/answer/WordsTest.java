@@ -3,6 +3,7 @@ package org.foreload.examples.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.junit.jupiter.api.Test;
@@ -11,28 +12,48 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
 
     private static BrakePlan plan(double brakePoint, double start, double end) {
-        return new BrakePlan(brakePoint, 10, 0.25, new Release(ReleaseShapes.LINEAR, start, end));
+        return Braking.of(10, 0.25, new Release(ReleaseShapes.LINEAR, start, end))
+                .from(brakePoint);
     }
 
     @Test
     void aPlanSaysWhereItEasesOff() {
         assertEquals(
-                "brake 80.0 m before turn-in, to 10.00 m/s², ease off from 5.0 m before turn-in, off 20.0 m after "
-                        + "turn-in (linear)",
-                Words.brake(plan(-80, -5, 20)));
+                "brake 80 m before turn-in, peak 10.00 m/s² (1.02 g), release point 5 m before turn-in, brake off 20 m "
+                        + "after turn-in (linear release)",
+                Words.brake(plan(-80, -5, 20), Units.KMH));
         assertEquals(
-                "brake 80.0 m before turn-in, to 10.00 m/s², ease off from turn-in, off 20.0 m after turn-in (linear)",
-                Words.brake(plan(-80, 0, 20)));
+                "brake 80 m before turn-in, peak 10.00 m/s², release point at turn-in, brake off 20 m after turn-in "
+                        + "(linear release)",
+                Words.brake(plan(-80, 0, 20), Units.SI));
         assertEquals(
-                "brake 80.0 m before turn-in, to 10.00 m/s², off at once at turn-in", Words.brake(plan(-80, 0, 0)));
+                "brake 80 m before turn-in, peak 10.00 m/s², brake off at turn-in, all at once",
+                Words.brake(plan(-80, 0, 0), Units.SI));
+    }
+
+    /** A board that is passed before braking is too late: the brake point goes to the metre before. */
+    @Test
+    void aBrakePointIsRoundedToTheMetreBefore() {
+        assertEquals("81 m before turn-in", Words.brakeBoard(-80.1));
+        assertEquals("80 m before turn-in", Words.board(-80.1));
+        assertEquals("at turn-in", Words.board(0.4));
+    }
+
+    /** 1 m/s is 3.6 km/h; an international mile is 1609.344 m; g is 9.80665 m/s² (ISO 80000-3). */
+    @Test
+    void unitsStandBesideSi() {
+        assertEquals("27.8 m/s (100 km/h)", Units.KMH.speed(100 / 3.6));
+        assertEquals("44.7 m/s (100 mph)", Units.MPH.speed(44.704));
+        assertEquals("44.7 m/s", Units.SI.speed(44.704));
+        assertEquals("9.81 m/s² (1.00 g)", Units.KMH.deceleration(9.80665));
     }
 
     /** A linear release from −20 m to 80 m leaves 60 % of the peak at 20 m. */
     @Test
     void aFootThatComesDownIntoTheReleaseDoesNotReachThePeak() {
         assertEquals(
-                "brake 20.0 m after turn-in, to at most 6.00 m/s², off 80.0 m after turn-in (linear); this release is one "
-                        + "of 10.00 m/s² from 20.0 m before turn-in",
-                Words.brake(plan(20, -20, 80)));
+                "brake 20 m after turn-in, to at most 6.00 m/s², easing at once, brake off 80 m after turn-in (linear "
+                        + "release of 10.00 m/s² that starts 20 m before turn-in)",
+                Words.brake(plan(20, -20, 80), Units.SI));
     }
 }

@@ -78,7 +78,7 @@ class BalanceAndPedalTest {
         Run.of("smoothness", "--size", "2").refusedWith("--size: 2: must be a number from 0 to 1");
         Run.of("pedal", "--attempts", "1").refusedWith("--attempts: 1: must be a number from 2 to 100000");
         Run.of("stability", "--release-start", "10", "--release-end", "5")
-                .refusedWith("--release-end: 5: must be at or after the start of the release, 10 m");
+                .refusedWith("--release-end: 5: must be at or after the release point, 10 m");
     }
 
     /** The demo car's pitch data, 1.8 Hz and 0.4: resonance at 1.8·√(1 − 2·0.16), ringing at 1.8·√(1 − 0.16). */
@@ -111,7 +111,7 @@ class BalanceAndPedalTest {
                 "--peak-deceleration",
                 "8.97",
                 "--release-shape",
-                "late",
+                "held",
                 "--release-start",
                 "27",
                 "--release-end",

@@ -199,11 +199,11 @@ class EntryTest {
             --brake-point -301            | --brake-point: -301: must be from -300 (where the approach begins) to below
             --brake-point 60              | --brake-point: 60: must be from -300
             --peak-deceleration 0         | --peak-deceleration: 0: must be a number above 0 in m/s²
-            --release-shape lineer        | --release-shape: lineer: must be one of linear, progressive, late, circle
+            --release-shape lineer        | --release-shape: lineer: must be one of linear, progressive, held, circle
             --release-shape table:        | --release-shape: table:: must name a file after table:
             --release-shape table:no.csv  | no.csv: no such file
-            --release-end -5 --release-start 2 | --release-end: -5: must be at or after the start of the release, 2 m
-            --release-start 90            | --release-start: 90: must be at or before the end of the release, 47.13 m
+            --release-end -5 --release-start 2 | --release-end: -5: must be at or after the release point, 2 m
+            --release-start 90            | --release-start: 90: must be at or before brake off, 47.13 m
             --tolerance 1                 | --tolerance: 1: must be a number from 1.0E-13 to 0.01
             --drift 0                     | --drift: 0: must be a number above 0 in m
             --edge-margin -1              | --edge-margin: -1: must be a number of 0 or more in m

@@ -92,6 +92,6 @@ class HandlingTest {
         Run run = Run.of("handling", "--lateral", "30");
         assertEquals(1, run.status());
         assertEquals(1, run.err().lines().count(), run.err());
-        assertTrue(run.err().contains("an axle has not the grip"), run.err());
+        assertTrue(run.err().contains("an axle lacks the grip"), run.err());
     }
 }

@@ -54,11 +54,11 @@ class PictureOptionTest {
             grip                                         | lateral force that the axle can give, kN | deceleration, m/s²
             ideal --step 4                               | speed, m/s                        | distance along the line, 0 at turn-in, m
             handling                                     | steer of the front wheels, °      | lateral acceleration, m/s²
-            stability --demo-car road                    | growth of a push, 1/s             | grip left, %
+            stability --demo-car road                    | growth of a disturbance, 1/s      | grip left, %
             entry --demo-car road --brake-point -130     | deceleration, m/s²                | along the approach, m
-            smoothness --demo-car road --frequencies 2 --quiet | swing of the front load, N  | frequency of the ripple, Hz
+            smoothness --demo-car road --frequencies 2 --quiet | ripple of the front load, N | frequency of the ripple, Hz
             pedal --demo-car road --attempts 2 --quiet   | share of the peak, %              | share of attempts, %
-            validate --check 2.4                         | error over budget, power of ten, – | check, in the order of the catalogue, –
+            validate --check 2.4                         | error over budget, –               | check, in the order of the catalogue, –
             """)
     void axesHaveTheirUnits(String words, String one, String other) throws IOException {
         List<String> texts = texts(words);
@@ -70,7 +70,7 @@ class PictureOptionTest {
     void aSweepIsDrawn() throws IOException {
         List<String> texts = texts("explore --demo-car road --demo-corner hairpin --quiet --shapes linear --peaks 0.75 "
                 + "--starts -0.1 --ends 0.7");
-        assertTrue(texts.contains("brake point in hand, m"), texts.toString());
+        assertTrue(texts.contains("in hand, m"), texts.toString());
         assertTrue(texts.contains("time ahead, s"), texts.toString());
     }
 

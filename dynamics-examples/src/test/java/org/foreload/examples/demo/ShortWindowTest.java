@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.driver.DriverSettings;
@@ -16,7 +16,7 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -45,20 +45,18 @@ class ShortWindowTest {
 
     private static final double KNOWN = -117.5;
 
-    private static final BrakePlan PLAN = new BrakePlan(
-            KNOWN,
+    private static final Braking BRAKING = Braking.of(
             16.8,
             0.25,
             new Release(new SplineRelease("free", 0.623, 0.237, 0.098, 0.033, 0.0134, 0.0087), -1.784, 20.9));
 
     private static EntryResult from(double brakePoint) {
-        return STUDY.simulator().run(PLAN.withBrakePoint(brakePoint));
+        return STUDY.simulator().run(BRAKING.from(brakePoint));
     }
 
     @Test
-    void isLookedPastByTheScanAndFoundAroundWhatIsKnown() {
-        assertFalse(STUDY.latest(PLAN).found());
-        Finding found = STUDY.latest(PLAN, KNOWN);
+    void isFoundAroundWhatIsKnown() {
+        Finding found = STUDY.latest(BRAKING, KNOWN);
         assertTrue(found.found());
         double latest = found.entry().plan().brakePoint();
         assertTrue(STUDY.allowance().met(from(latest)));
@@ -71,6 +69,6 @@ class ShortWindowTest {
     /** Far from the window, nothing is known and nothing found. */
     @Test
     void isNotFoundAroundAWrongGuess() {
-        assertFalse(STUDY.latest(PLAN, KNOWN - 40).found());
+        assertFalse(STUDY.latest(BRAKING, KNOWN - 40).found());
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -52,7 +53,8 @@ class SteadyHandsTest {
     /** A driver who holds a speed on a line that begins with a straight. */
     private static EntryResult drive(Car car, double speed, SegmentPath path, double tolerance) {
         double start = path.start();
-        BrakePlan touch = new BrakePlan(start + 1, 0.01, 0, new Release(ReleaseShapes.LINEAR, start + 2, start + 3));
+        BrakePlan touch = Braking.of(0.01, 0, new Release(ReleaseShapes.LINEAR, start + 2, start + 3))
+                .from(start + 1);
         // The throttle opens for good where the plan of the exit begins: at the end of the line. Until then the speed
         // is held.
         SpeedPlan held = new SpeedPlan(new double[] {path.end() - 1, path.end()}, new double[] {speed, speed});
@@ -192,8 +194,9 @@ class SteadyHandsTest {
                 corner.approachSpeed(),
                 SegmentPath.of(-fast.start(), fast.segments(), exit, fast.widthLeft(0)));
         CornerStudy study = CornerStudy.of(car("light"), longer);
-        EntryResult run =
-                study.simulator().run(new BrakePlan(-49, 8.5, 0.25, new Release(ReleaseShapes.LINEAR, 0, 150)));
+        EntryResult run = study.simulator()
+                .run(Braking.of(8.5, 0.25, new Release(ReleaseShapes.LINEAR, 0, 150))
+                        .from(-49));
         assertEquals(Outcome.MADE_IT, run.outcome(), run.cause());
     }
 }

@@ -2,7 +2,7 @@ package org.foreload.examples.manual;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.TabulatedRelease;
@@ -22,8 +22,8 @@ class OwnShapeTest {
                 Demos.corner("--demo-corner", "medium").value());
         double peak = 0.7 * study.lockLimit();
         ReleaseShape shape = new TabulatedRelease("own", new double[] {0, 0.3, 0.8, 1}, new double[] {1, 0.5, 0.4, 0});
-        EntryResult entry = study.latest(new BrakePlan(0, peak, 0.25, new Release(shape, 0, 30)))
-                .entry();
+        EntryResult entry =
+                study.latest(Braking.of(peak, 0.25, new Release(shape, 0, 30))).entry();
         assertEquals(Outcome.MADE_IT, entry.outcome(), entry.cause());
     }
 }

@@ -41,7 +41,7 @@ class ReportTest {
                 word                 -
                 sure               yes
                 release shape   linear
-                release end      12.50  m
+                brake off        12.50  m
 
                 Some rows
                     s m  axle
@@ -101,15 +101,15 @@ class ReportTest {
     @CsvSource(delimiter = '|', textBlock = """
             front_axle_load_n                      | front axle load N
             deceleration_mps2                      | deceleration m/s²
-            turn_in_speed_mps                      | turn in speed m/s
-            minimum_speed_at_m                     | minimum speed at m
+            turn_in_speed_mps                      | turn-in speed m/s
+            minimum_speed_at_m                     | slowest point m
             sideslip_deg                           | sideslip °
             understeer_gradient_rad_per_mps2       | understeer gradient rad/(m/s²)
             yaw_rate_gain_per_s                    | yaw rate gain 1/s
             yaw_inertia_kg_m2                      | yaw inertia kg·m²
             trail_share                            | trail share
             rear_margin_change                     | rear margin change
-            release.release_start_m                | release start m
+            release.release_start_m                | release point m
             release.peak_deceleration_mps2         | release peak deceleration m/s²
             """)
     void theUnitIsReadOffTheName(String name, String heading) {

@@ -19,7 +19,7 @@ import org.foreload.examples.output.Numbers;
 import org.foreload.path.Corner;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.LatestBrakePoint.Finding;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
@@ -72,6 +72,10 @@ class SheetIT {
         return browser.driver().findElement(By.id("slider"));
     }
 
+    private static WebElement peak() {
+        return browser.driver().findElement(By.id("peak"));
+    }
+
     private static String shown(String css) {
         return browser.driver().findElements(By.cssSelector(css)).stream()
                 .filter(WebElement::isDisplayed)
@@ -115,6 +119,7 @@ class SheetIT {
     void theSliderShowsTheNumbersOfTheReleaseThatItPointsAt() {
         browser.open(file);
         slider().sendKeys(Keys.HOME);
+        peak().sendKeys(Keys.HOME);
         List<String> before = List.of();
         for (int i = 0; i < sheet.releases().size(); i++) {
             Finding finding = sheet.releases().get(i);
@@ -126,7 +131,11 @@ class SheetIT {
                     numbers);
             assertTrue(
                     numbers.contains(
-                            "foot down, m " + Numbers.rounded(entry.plan().brakePoint(), 1)),
+                            "peak, m/s² " + Numbers.rounded(entry.plan().peakDeceleration(), 2)),
+                    numbers);
+            assertTrue(
+                    numbers.contains(
+                            "brake point, m " + Numbers.rounded(entry.plan().brakePoint(), 1)),
                     numbers);
             if (entry.made()) {
                 assertTrue(numbers.contains("time, s " + Numbers.rounded(entry.time(), 3)), numbers);
@@ -134,19 +143,23 @@ class SheetIT {
             assertEquals(i == sheet.planned(), !numbers.contains("this release"));
             String said = browser.driver().findElement(By.id("said")).getText();
             assertEquals(said, slider().getDomAttribute("aria-valuetext"));
-            assertTrue(
-                    said.contains(Numbers.rounded(
-                                    Math.abs(entry.plan().release().end()), 1))
-                            || i == 0,
-                    said);
+            assertEquals(said, peak().getDomAttribute("aria-valuetext"));
+            String off = Numbers.rounded(Math.abs(entry.plan().release().end()), 1);
+            assertTrue(said.contains(off) || off.equals("0.0"), said);
             List<String> charts = shownCharts();
             assertEquals(4, charts.size());
             assertNotEquals(before, charts);
             before = charts;
-            slider().sendKeys(Keys.ARROW_RIGHT);
+            if (i % sheet.rungs() < sheet.rungs() - 1) {
+                slider().sendKeys(Keys.ARROW_RIGHT);
+            } else {
+                slider().sendKeys(Keys.HOME);
+                peak().sendKeys(Keys.ARROW_RIGHT);
+            }
         }
         browser.driver().findElement(By.id("back")).click();
-        assertEquals(String.valueOf(sheet.planned()), slider().getDomProperty("value"));
+        assertEquals(String.valueOf(sheet.planned() % sheet.rungs()), slider().getDomProperty("value"));
+        assertEquals(String.valueOf(sheet.planned() / sheet.rungs()), peak().getDomProperty("value"));
     }
 
     @Test
@@ -167,6 +180,7 @@ class SheetIT {
             String text = new PDFTextStripper().getText(pdf);
             assertTrue(text.contains("this release"), text);
             assertFalse(text.contains("Back to the plan"), text);
+            assertFalse(text.contains("slider"), text);
             assertTrue(text.contains("Mind the model."), text);
         }
     }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.TabulatedRelease;
@@ -137,7 +137,7 @@ class BestReleaseStudyTest {
         CornerStudy study = pointMass(Demos.corner("", corner).value(), 0.1);
         Optimum optimum = best(study, new BestRelease(1, 2, 3600, AT_ONCE));
         EntryResult entry = optimum.entry().orElseThrow();
-        EntryResult ideal = study.latest(idealPlan(study)).entry();
+        EntryResult ideal = study.latest(idealBraking(study)).entry();
         assertTrue(study.allowance().met(ideal), "the ideal's own release does not make the corner");
         near(study, entry, "best", corner);
         double nearIdeal = near(study, ideal, "the ideal's own release", corner).share();
@@ -150,7 +150,7 @@ class BestReleaseStudyTest {
     }
 
     /** The release of the ideal entry on slightly less friction, which an entry with lags can follow. */
-    private static BrakePlan idealPlan(CornerStudy study) {
+    private static Braking idealBraking(CornerStudy study) {
         Corner corner = study.simulator().corner();
         Corner slower = new Corner(corner.name(), corner.approachSpeed() * Math.sqrt(IN_HAND), corner.path());
         IdealProfile ideal =
@@ -174,7 +174,7 @@ class BestReleaseStudyTest {
                 "ideal",
                 along.stream().mapToDouble(Double::doubleValue).toArray(),
                 left.stream().mapToDouble(Double::doubleValue).toArray());
-        return new BrakePlan(0, peak, AT_ONCE, new Release(shape, start, end));
+        return Braking.of(peak, AT_ONCE, new Release(shape, start, end));
     }
 
     /** Share of the friction that the ideal uses whose release is driven. */

@@ -6,6 +6,7 @@ import org.foreload.examples.demo.Demos;
 import org.foreload.optimum.BestRelease;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Tag;
@@ -25,7 +26,7 @@ class FineSweepTest {
     void isNoWorseThanAFineSweep(String car, String corner) {
         CornerStudy study = CornerStudy.of(
                 Demos.car("", car).value(), Demos.corner("", corner).value());
-        Exploration fine = study.explore(SweepPlan.withResolution(5), Sweep.quiet());
+        Exploration fine = new ReleaseSweep(study, SweepPlan.withResolution(5)).run(Sweep.quiet());
         double swept = fine.best().orElseThrow().entry().time();
         double best = BestRelease.STANDARD.find(study).entry().orElseThrow().time();
         StudyLog.line(

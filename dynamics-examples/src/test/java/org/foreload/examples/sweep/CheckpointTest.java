@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -23,7 +23,7 @@ class CheckpointTest {
 
     private static final Request REQUEST = new Request("1", "car", "corner", "settings");
 
-    private record Kept(BrakePlan plan, Found found) {}
+    private record Kept(Braking braking, Found found) {}
 
     private static Kept drawn(SplittableRandom random) {
         List<ReleaseShape> shapes = ReleaseShapes.all();
@@ -32,8 +32,8 @@ class CheckpointTest {
                 new Release(shapes.get(random.nextInt(shapes.size())), start, start + random.nextDouble(0, 80));
         boolean found = random.nextBoolean();
         return new Kept(
-                new BrakePlan(random.nextDouble(-300, -1), random.nextDouble(0.5, 20), random.nextDouble(), release),
-                new Found(random.nextDouble(-300, 0), found, found ? random.nextDouble(0, 30) : Double.NaN));
+                Braking.of(random.nextDouble(0.5, 20), random.nextDouble(), release),
+                new Found(random.nextDouble(-300, 0), found));
     }
 
     @Property(edgeCases = EdgeCasesMode.NONE)
@@ -47,11 +47,11 @@ class CheckpointTest {
                     assertEquals(all.size(), checkpoint.recalled());
                     for (Kept kept : all) {
                         assertEquals(
-                                kept.found(), checkpoint.recall(kept.plan()).orElseThrow());
+                                kept.found(), checkpoint.recall(kept.braking()).orElseThrow());
                     }
                     Kept next = drawn(random);
-                    assertTrue(checkpoint.recall(next.plan()).isEmpty());
-                    checkpoint.keep(next.plan(), next.found());
+                    assertTrue(checkpoint.recall(next.braking()).isEmpty());
+                    checkpoint.keep(next.braking(), next.found());
                     all.add(next);
                 }
             }

@@ -1,7 +1,7 @@
 package org.foreload.validation.subject;
 
 import java.util.Map;
-import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -72,14 +72,14 @@ final class EntrySubjects {
         Car car = car(in);
         Corner corner = corner(in);
         return simulator(car, corner, settings)
-                .run(new BrakePlan(
-                        in.number("brake_point_m"),
-                        in.number("peak_mps2"),
-                        0.25,
-                        new Release(
-                                ReleaseShapes.named(in.word("shape", "linear")),
-                                in.number("release_start_m"),
-                                in.number("release_end_m"))));
+                .run(Braking.of(
+                                in.number("peak_mps2"),
+                                0.25,
+                                new Release(
+                                        ReleaseShapes.named(in.word("shape", "linear")),
+                                        in.number("release_start_m"),
+                                        in.number("release_end_m")))
+                        .from(in.number("brake_point_m")));
     }
 
     /** A driver whose exit follows the ideal of a car with a little less friction. */

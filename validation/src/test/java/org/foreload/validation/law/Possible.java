@@ -9,6 +9,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Provide;
 import net.jqwik.api.domains.DomainContextBase;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
@@ -132,6 +133,7 @@ public final class Possible extends DomainContextBase {
         double peak = in(random, 1, 11);
         double needed = corner.approachSpeed() * corner.approachSpeed() / (2 * peak) * in(random, 0.2, 0.9);
         double point = Math.max(corner.path().start() + 5, start - needed);
-        return new BrakePlan(point, peak, in(random, 0.05, 0.4), new Release(shape, start, end));
+        return Braking.of(peak, in(random, 0.05, 0.4), new Release(shape, start, end))
+                .from(point);
     }
 }

@@ -2,6 +2,7 @@ package org.foreload.validation.law;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
@@ -97,10 +98,10 @@ final class Scaled {
 
     static BrakePlan plan(BrakePlan plan, double length) {
         Release r = plan.release();
-        return new BrakePlan(
-                plan.brakePoint() * length,
-                plan.peakDeceleration(),
-                plan.buildUpTime() * Math.sqrt(length),
-                new Release(r.shape(), r.start() * length, r.end() * length));
+        return Braking.of(
+                        plan.peakDeceleration(),
+                        plan.buildUpTime() * Math.sqrt(length),
+                        new Release(r.shape(), r.start() * length, r.end() * length))
+                .from(plan.brakePoint() * length);
     }
 }

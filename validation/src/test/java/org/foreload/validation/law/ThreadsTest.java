@@ -8,6 +8,7 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.trace.Trace;
@@ -29,7 +30,7 @@ class ThreadsTest {
                 List.of(-0.3, 0.0),
                 List.of(0.3, 0.7),
                 0.25);
-        return STUDY.explore(plan, new Sweep(threads, Sweep.Progress.SILENT));
+        return new ReleaseSweep(STUDY, plan).run(new Sweep(threads, Sweep.Progress.SILENT));
     }
 
     /** Every number of an exploration, to the last bit. */

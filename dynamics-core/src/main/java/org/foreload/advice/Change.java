@@ -1,0 +1,112 @@
+package org.foreload.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+
+/** One thing that a driver can do otherwise; all else stays as it was. */
+public enum Change {
+    /** Where the foot comes down, m; positive is later. */
+    BRAKE_POINT("m", 2, 4, -2, -4) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            return Optional.of(plan.withBrakePoint(plan.brakePoint() + amount))
+                    .filter(other -> other.brakePoint() < other.release().start());
+        }
+    },
+    /** How hard, m/s²; positive is harder. */
+    PEAK("m/s²", 0.3, 0.6, -0.3, -0.6) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            return Optional.of(plan.withPeakDeceleration(Math.max(1, plan.peakDeceleration() + amount)));
+        }
+    },
+    /** Where the release begins, m; positive is later. */
+    RELEASE_POINT("m", -4, -8, 4, 8) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            Release old = plan.release();
+            double start = old.start() + amount;
+            return start < old.end() && start > plan.brakePoint()
+                    ? Optional.of(plan.with(new Release(old.shape(), start, old.end())))
+                    : Optional.empty();
+        }
+    },
+    /** Where the brake is off, m; positive is later. */
+    BRAKE_OFF("m", -4, -8, 4, 8) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            Release old = plan.release();
+            double end = old.end() + amount;
+            return end > old.start() + 1
+                    ? Optional.of(plan.with(new Release(old.shape(), old.start(), end)))
+                    : Optional.empty();
+        }
+    },
+    /** In which shape the brake comes off; the amount counts the ready shapes from zero. */
+    SHAPE("", shapes()) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            Release old = plan.release();
+            ReleaseShape shape = ReleaseShapes.all().get((int) amount);
+            boolean other =
+                    !shape.equals(old.shape()) && !shape.equals(ReleaseShapes.ABRUPT) && old.end() > old.start();
+            return other ? Optional.of(plan.with(new Release(shape, old.start(), old.end()))) : Optional.empty();
+        }
+    },
+    /** Where the throttle is picked up, m; positive is later. */
+    PICK_UP("m", -4, -8, 4, 8) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            double from = plan.drivenFrom() + amount;
+            double end = plan.release().end();
+            if (from > end) {
+                return Optional.of(plan.withPickUp(from));
+            }
+            // No earlier than brake off: a driver who coasted may leave that out, another has nothing to leave out.
+            boolean coasted = plan.drivenFrom() > end;
+            return coasted && from > end - 4
+                    ? Optional.of(Braking.of(plan.peakDeceleration(), plan.buildUpTime(), plan.release())
+                            .from(plan.brakePoint()))
+                    : Optional.empty();
+        }
+    };
+
+    private final String unit;
+    private final double[] amounts;
+
+    Change(String unit, double... amounts) {
+        this.unit = unit;
+        this.amounts = amounts;
+    }
+
+    private static double[] shapes() {
+        double[] counted = new double[ReleaseShapes.all().size()];
+        for (int i = 0; i < counted.length; i++) {
+            counted[i] = i;
+        }
+        return counted;
+    }
+
+    /** Unit of the amount; empty for a plain number. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Amounts that are tried: steps that a driver can aim for, and no leaps. */
+    List<Double> amounts() {
+        List<Double> list = new ArrayList<>();
+        for (double amount : amounts) {
+            list.add(amount);
+        }
+        return list;
+    }
+
+    /** A plan with this change and nothing else; empty where there is no such plan. */
+    abstract Optional<BrakePlan> made(BrakePlan plan, double amount);
+}

@@ -1,0 +1,28 @@
+package org.foreload.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.risk.Scatter;
+
+/**
+ * What to change in one corner.
+ *
+ * @param number of the corner
+ * @param scatter of the driver in this corner
+ * @param likeness how well the simulator drives again what was recorded; empty where it could not be tried
+ * @param items the most to be gained first; each a change by itself: gains of two do not add up
+ * @param withheld why there is no advice; empty where there is, or where nothing was found to gain
+ */
+public record CornerAdvice(
+        int number, Scatter scatter, Optional<Likeness> likeness, List<Advice> items, Optional<String> withheld) {
+
+    /** Copies the list. */
+    public CornerAdvice {
+        items = List.copyOf(items);
+    }
+
+    /** The most that one change gains, s; zero if there is none. */
+    public double best() {
+        return items.isEmpty() ? 0 : items.get(0).gain().value();
+    }
+}

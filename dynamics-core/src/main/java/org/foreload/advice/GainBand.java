@@ -1,0 +1,89 @@
+package org.foreload.advice;
+
+import java.util.List;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.envelope.FrictionEnvelope;
+import org.foreload.recording.Estimate;
+import org.foreload.recording.Measure;
+import org.foreload.recording.RecordedCorner;
+import org.foreload.vehicle.Car;
+
+/**
+ * How sure a predicted gain is: it is computed again with each number that is not known exactly a standard deviation
+ * off, and the differences add up in squares. To them comes what the fitted car itself is wrong by, a share of the
+ * gain.
+ */
+final class GainBand {
+
+    /** Standard deviations from the middle to the end of an interval that holds nine times in ten. */
+    private static final double NINE_IN_TEN = 1.645;
+
+    /** Standard deviation of what the car makes of a gain, as a share of it; measured on pairs whose truth is known. */
+    private static final double SHARE = 0.12;
+
+    /** The same of any gain, s. */
+    private static final double LEAST = 0.015;
+
+    /** Standard deviation of a fitted peak, as a share. */
+    private static final double PEAK = 0.01;
+
+    /** Standard deviation of the friction that the fit adds to what was shown, as a share. */
+    private static final double FRICTION = 0.015;
+
+    private final List<Variant> variants;
+    private final Variant fitted;
+
+    /** A car with a plan and the time that it takes. */
+    private record Variant(Replica replica, BrakePlan plan, double time) {
+
+        static Variant of(Replica replica, BrakePlan plan) {
+            return new Variant(replica, plan, replica.quickly(plan).time());
+        }
+
+        double gain(Change change, double amount) {
+            return change.made(plan, amount)
+                    .map(other -> time - replica.quickly(other).time())
+                    .orElse(Double.NaN);
+        }
+    }
+
+    GainBand(RecordedCorner did, ReplicaFit.Fitted fitted, FrictionEnvelope limits) {
+        Replica replica = fitted.replica();
+        BrakePlan plan = fitted.likeness().plan();
+        Estimate across = limits.lateral(did.get(Measure.MINIMUM_SPEED).value());
+        double shown = (across.high() - across.low()) / 2 / NINE_IN_TEN / across.value();
+        double grip = Math.hypot(shown, FRICTION);
+        Release release = plan.release();
+        double later = deviation(did, Measure.RELEASE_END);
+        this.fitted = Variant.of(replica, plan);
+        this.variants = List.of(
+                Variant.of(replica.with(scaled(replica.car(), 1 - grip)), plan),
+                Variant.of(replica, plan.withBrakePoint(plan.brakePoint() - deviation(did, Measure.BRAKE_ON))),
+                Variant.of(replica, plan.withPeakDeceleration(plan.peakDeceleration() * (1 + PEAK))),
+                Variant.of(replica, plan.with(new Release(release.shape(), release.start(), release.end() + later))));
+    }
+
+    private static Car scaled(Car car, double factor) {
+        return car.withTyres(
+                car.frontTyre().withFriction(factor), car.rearTyre().withFriction(factor));
+    }
+
+    private static double deviation(RecordedCorner did, Measure measure) {
+        Estimate estimate = did.get(measure);
+        return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
+    }
+
+    /** A gain with its interval. */
+    Estimate of(Change change, double amount, double gain) {
+        double square = SHARE * SHARE * gain * gain + LEAST * LEAST;
+        double known = fitted.gain(change, amount);
+        for (Variant variant : variants) {
+            double off = variant.gain(change, amount) - known;
+            // A variant that does not make the corner says no more than that the gain may be none.
+            double counted = Double.isNaN(off) ? gain / 2 : off;
+            square += counted * counted;
+        }
+        return Estimate.around(gain, NINE_IN_TEN * Math.sqrt(square));
+    }
+}

@@ -1,0 +1,86 @@
+package org.foreload.braking;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+import org.foreload.conventions.Checks;
+
+/**
+ * How a driver brakes for a corner, the brake point still open: how hard, how the brake comes off, where the throttle
+ * is picked up, and what disturbs the pedal. {@link #from} makes a {@link BrakePlan} of it. Decelerations here are
+ * those that the brakes alone ask for (brake force over mass); drag comes on top.
+ *
+ * @param peakDeceleration brake force over mass at the peak, m/s²
+ * @param buildUpTime time in which the foot reaches the peak, s
+ * @param release how the brake comes off
+ * @param pickUp station from which the driver asks for drive again, m; empty: from brake off on, as soon as the grip
+ *     leaves anything for it
+ * @param disturbance what the foot or the pedal makes of it
+ */
+public record Braking(
+        double peakDeceleration,
+        double buildUpTime,
+        Release release,
+        OptionalDouble pickUp,
+        PedalDisturbance disturbance) {
+
+    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public Braking {
+        Checks.positive("peak_deceleration", peakDeceleration);
+        Checks.notNegative("build_up_time", buildUpTime);
+        Objects.requireNonNull(release);
+        pickUp.ifPresent(station -> Checks.finite("pick_up", station));
+        Objects.requireNonNull(disturbance);
+    }
+
+    /**
+     * Braking that is carried out as intended, the pick-up as early as may be.
+     *
+     * @param peakDeceleration m/s²
+     * @param buildUpTime s
+     * @param release how the brake comes off
+     */
+    public static Braking of(double peakDeceleration, double buildUpTime, Release release) {
+        return new Braking(peakDeceleration, buildUpTime, release, OptionalDouble.empty(), PedalDisturbance.NONE);
+    }
+
+    /** The plan that brakes so from a station, m. */
+    public BrakePlan from(double brakePoint) {
+        return new BrakePlan(brakePoint, this);
+    }
+
+    /** The same with another peak, m/s². */
+    public Braking withPeakDeceleration(double peak) {
+        return new Braking(peak, buildUpTime, release, pickUp, disturbance);
+    }
+
+    /** The same with drive asked for from this station on, m. */
+    public Braking withPickUp(double station) {
+        return new Braking(peakDeceleration, buildUpTime, release, OptionalDouble.of(station), disturbance);
+    }
+
+    /** The same with another release. */
+    public Braking with(Release other) {
+        return new Braking(peakDeceleration, buildUpTime, other, pickUp, disturbance);
+    }
+
+    /** The same with another foot or pedal. */
+    public Braking with(PedalDisturbance other) {
+        return new Braking(peakDeceleration, buildUpTime, release, pickUp, other);
+    }
+
+    /** The same with all of the release so much later, m; earlier where below zero. */
+    public Braking withReleaseLater(double metres) {
+        return with(new Release(release.shape(), release.start() + metres, release.end() + metres));
+    }
+
+    /**
+     * The same in the digits that plans are given in: the peak in hundredths of m/s² and no higher than it was, start
+     * and end of the release in decimetres.
+     */
+    public Braking rounded() {
+        double start = Math.rint(release.start() * 10) / 10;
+        double end = Math.max(start, Math.rint(release.end() * 10) / 10);
+        return withPeakDeceleration(Math.floor(peakDeceleration * 100 + BrakePlan.ROUNDING) / 100)
+                .with(new Release(release.shape(), start, end));
+    }
+}

@@ -1,0 +1,63 @@
+package org.foreload.optimum;
+
+import org.foreload.braking.Braking;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.BrakePointSearch;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.InHand;
+import org.foreload.strategy.StraightLine;
+
+/**
+ * How much harder the brake could be before a wheel stops, and what too little of that is made to cost, so that a
+ * search which runs along this limit meets a crease and no cliff: a wheel that stops costs a tenth of a second.
+ */
+public final class LockReserve {
+
+    /** Share by which the brake must be able to be harder: a wheel that only just turns is a matter of rounding. */
+    private static final double LEAST = 0.003;
+
+    /** Seconds per share of brake force that is short: some times what harder braking on the straight gains. */
+    private static final double PRICE = 15;
+
+    /** Share of the locking limit with which the search for the hardest braking begins: no wheel stops with it. */
+    private static final double FIRST_PEAK = 0.7;
+
+    /** Rounds of that search: each leaves a small part of the error, since load follows force. */
+    private static final int PEAK_ROUNDS = 4;
+
+    /** The reserve that is believed at most in one round. */
+    private static final double MOST_BELIEVED = 0.3;
+
+    private final CornerStudy study;
+    private final double wanted;
+
+    /** What a study's margin asks for: the hard foot that must be in hand must not stop a wheel. */
+    public LockReserve(CornerStudy study) {
+        this.study = study;
+        this.wanted =
+                Math.max(LEAST, InHand.HARDER_PER_METRE * study.allowance().inHand());
+    }
+
+    /** What an entry that comes too near to a lock counts as slower, s. */
+    double price(EntryResult entry) {
+        return PRICE * Math.max(0, wanted - entry.lockReserve());
+    }
+
+    /**
+     * Hardest braking in a straight line, m/s², that keeps the reserve: found by driving, so that it knows of banking,
+     * which takes load off the wheels of one side, and of a body that still pitches when the foot is down.
+     *
+     * @param buildUpTime time in which the foot reaches the peak, s
+     */
+    public double hardest(double buildUpTime) {
+        BrakePointSearch search = study.search();
+        double peak = FIRST_PEAK * study.lockLimit();
+        for (int i = 0; i < PEAK_ROUNDS; i++) {
+            Braking straight = StraightLine.braking(peak, buildUpTime);
+            EntryResult entry =
+                    search.trial(straight.from(search.estimate(straight))).entry();
+            peak *= (1 + Math.min(MOST_BELIEVED, entry.lockReserve())) / (1 + wanted);
+        }
+        return peak;
+    }
+}

@@ -1,0 +1,74 @@
+package org.foreload.strategy;
+
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.vehicle.Car;
+
+/**
+ * Where a car of constant brake force would have to brake so as to come out of a release a little slower than the
+ * bound: a closed form, near which searches begin.
+ */
+final class BrakePointEstimate {
+
+    /** Speed that a simulated entry carries, as a share of the bound's. */
+    private static final double SPEED_SHARE = 0.97;
+
+    /** Parts into which a release is cut to find what is left of it. */
+    private static final int PARTS = 50;
+
+    /** Rounds in which brake point and speed there settle on each other; each about halves the error, at least. */
+    private static final int ROUNDS = 12;
+
+    private final IdealProfile bound;
+    private final Car car;
+
+    BrakePointEstimate(IdealProfile bound, Car car) {
+        this.bound = bound;
+        this.car = car;
+    }
+
+    /**
+     * Brake point, m. It meets the speed that the car has gained on the approach until there. Where the whole release
+     * would slow the car by more than it has to lose, it lies within the release.
+     */
+    double of(Braking braking) {
+        Release release = braking.release();
+        double target = SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(release.end(), bound.minimumSpeedAt())));
+        double[] left = areaLeft(release);
+        double lastAtFull = bound.brakePoint().orElse(release.start());
+        double point = Math.min(lastAtFull, release.start());
+        double peak = braking.peakDeceleration();
+        for (int i = 0; i < ROUNDS; i++) {
+            double speed = bound.speedAt(Math.min(point, lastAtFull));
+            double square = speed * speed;
+            double drag = car.aerodynamics().drag((square + target * target) / 2)
+                    / car.chassis().mass();
+            double full = ((square - target * target) / 2 - peak * left[0]) / (peak + drag);
+            double there =
+                    full > 0 ? release.start() - full : whereLeft(release, left, (square - target * target) / 2 / peak);
+            point = there - speed * braking.buildUpTime() / 2;
+        }
+        return point;
+    }
+
+    /** What is left of a release at equally spaced stations from its start to its end: metres at the full peak. */
+    private static double[] areaLeft(Release release) {
+        double[] left = new double[PARTS + 1];
+        double part = (release.end() - release.start()) / PARTS;
+        for (int i = PARTS - 1; i >= 0; i--) {
+            left[i] = left[i + 1] + release.remaining(release.start() + (i + 0.5) * part) * part;
+        }
+        return left;
+    }
+
+    /** Station within a release at which so much of it is left. */
+    private static double whereLeft(Release release, double[] left, double area) {
+        int i = PARTS;
+        while (i > 0 && left[i - 1] <= area) {
+            i--;
+        }
+        double share = i == 0 || area <= 0 ? 0 : (area - left[i]) / (left[i - 1] - left[i]);
+        return release.start() + (i - share) / PARTS * (release.end() - release.start());
+    }
+}

@@ -1,0 +1,227 @@
+package org.foreload.strategy;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.foreload.braking.Braking;
+import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.SweepMemory.Found;
+import org.foreload.study.Sweep;
+
+/**
+ * Tries many releases in one corner, each from its own latest brake point, and compares them with the best
+ * straight-line braking.
+ *
+ * <p>Each release is searched for by coarse runs alone and by itself, so that neither threads nor parts of a sweep
+ * change what is found. Only what is quickest is driven with full accuracy, and only the plans worth a choice, those
+ * that trade up to {@value #WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
+ *
+ * @param study car, corner, driver and margin
+ * @param plan which releases
+ */
+public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
+
+    /** Nobody gives more time, s, in one corner for more in hand. */
+    private static final double WORTH_A_CHOICE = 0.5;
+
+    /** The releases of the sweep. */
+    public List<Braking> releases() {
+        return plan.releases(study.lockLimit(), study.simulator().apex());
+    }
+
+    /** Tries them all; see {@link #run(Sweep, SweepMemory)}. */
+    public Exploration run(Sweep sweep) {
+        return run(sweep, SweepMemory.NONE);
+    }
+
+    /**
+     * Tries the releases, but those that are remembered.
+     *
+     * @param sweep on how many threads, and who watches the progress
+     * @param memory what an earlier run of the same sweep, with the same study, has found
+     */
+    public Exploration run(Sweep sweep, SweepMemory memory) {
+        List<Braking> releases = releases();
+        List<Candidate> tried = sweep.run(releases, release -> candidate(release, memory)).stream()
+                .flatMap(Optional::stream)
+                .toList();
+        Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
+        Optional<Candidate> baseline = tried.stream().anyMatch(Candidate::made)
+                ? StraightLine.best(study, plan.buildUpTime(), quiet).map(Candidate::of)
+                : Optional.empty();
+        return exploration(tried, baseline, releases.size(), quiet);
+    }
+
+    /**
+     * Searches a part of the releases: every {@code of}-th, from the {@code part}-th on. All parts together, as a
+     * memory, make the whole sweep.
+     *
+     * @param part 1 to {@code of}
+     * @param of number of parts
+     * @param sweep on how many threads, and who watches the progress; a stop leaves out what was not begun
+     * @param memory what an earlier run has found
+     * @return what was found, in the order of the releases
+     */
+    public Map<Braking, Found> part(int part, int of, Sweep sweep, SweepMemory memory) {
+        Checks.within("part", part, 1, of);
+        List<Braking> all = releases();
+        List<Braking> own = IntStream.range(0, all.size())
+                .filter(i -> i % of == part - 1)
+                .mapToObj(all::get)
+                .toList();
+        List<Optional<Found>> found = sweep.run(own, release -> found(release, memory));
+        Map<Braking, Found> done = new LinkedHashMap<>();
+        for (int i = 0; i < own.size(); i++) {
+            Braking release = own.get(i);
+            found.get(i).ifPresent(one -> done.put(release, one));
+        }
+        return done;
+    }
+
+    private Found found(Braking release, SweepMemory memory) {
+        return memory.recall(release).orElseGet(() -> {
+            Trial latest = study.search().quickest(release);
+            Found found = new Found(latest.point(), latest.met());
+            memory.keep(release, found);
+            return found;
+        });
+    }
+
+    /**
+     * A sweep together with more releases, found by looking on from what it found.
+     *
+     * @param done sweep of this study
+     * @param more found with the same margin
+     * @param sweep on how many threads
+     */
+    public Exploration refined(Exploration done, List<Finding> more, Sweep sweep) {
+        List<Candidate> all = new ArrayList<>(done.candidates());
+        more.stream().map(Candidate::of).map(Candidate::withoutProfile).forEach(all::add);
+        Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
+        return exploration(all, done.baseline(), done.planned() + more.size(), quiet);
+    }
+
+    /** Searches, or drives what is remembered. */
+    private Candidate candidate(Braking release, SweepMemory memory) {
+        Optional<Found> known = memory.recall(release);
+        if (known.isPresent()) {
+            BrakePointSearch search = study.search();
+            return new Candidate(
+                    search.trial(release.from(known.get().brakePoint())).entry(),
+                    known.get().found(),
+                    Double.NaN,
+                    false);
+        }
+        Trial latest = study.search().quickest(release);
+        memory.keep(release, new Found(latest.point(), latest.met()));
+        return new Candidate(latest.entry(), latest.met(), Double.NaN, false);
+    }
+
+    private Exploration exploration(List<Candidate> tried, Optional<Candidate> baseline, int planned, Sweep quiet) {
+        List<Candidate> candidates = new ArrayList<>(tried);
+        Optional<Candidate> best = confirmed(candidates);
+        best.ifPresent(one -> marked(candidates, one, quiet));
+        return new Exploration(candidates, best, baseline, study.bound().time(), planned);
+    }
+
+    /** The quickest, driven with full accuracy; what does not hold then is no candidate for it. */
+    private Optional<Candidate> confirmed(List<Candidate> candidates) {
+        while (true) {
+            OptionalInt quickest = quickest(candidates);
+            if (quickest.isEmpty()) {
+                return Optional.empty();
+            }
+            Candidate one = candidates.get(quickest.getAsInt());
+            if (!Double.isNaN(one.inHand())) {
+                EntryResult whole = study.simulator().run(one.entry().plan());
+                return Optional.of(new Candidate(whole, true, one.inHand(), one.onFront()));
+            }
+            Finding finding = study.search().confirmed(study.allowance().trial(one.entry()));
+            candidates.set(quickest.getAsInt(), Candidate.of(finding).withoutProfile());
+        }
+    }
+
+    private static OptionalInt quickest(List<Candidate> candidates) {
+        return IntStream.range(0, candidates.size())
+                .filter(i -> candidates.get(i).made())
+                .boxed()
+                .min(Comparator.comparingDouble(i -> candidates.get(i).entry().time()))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+
+    /** Marks the candidates that no other beats both in time and in what is in hand, and finds what these have. */
+    private void marked(List<Candidate> candidates, Candidate best, Sweep quiet) {
+        double most = best.entry().time() + WORTH_A_CHOICE;
+        Set<Candidate> compared = bestOfEachShape(candidates);
+        List<Candidate> slower = candidates.stream()
+                .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))
+                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
+                .toList();
+        List<Optional<Double>> inHand =
+                quiet.run(slower, one -> inHand(one, compared.contains(one) ? -1 : best.inHand()));
+        double last = Double.NEGATIVE_INFINITY;
+        Set<Candidate> front = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Double> known = new ArrayList<>();
+        for (int i = 0; i < slower.size(); i++) {
+            double here = inHand.get(i).orElseThrow();
+            known.add(here);
+            if (here > last) {
+                front.add(slower.get(i));
+                last = here;
+            }
+        }
+        for (int i = 0; i < candidates.size(); i++) {
+            Candidate one = candidates.get(i);
+            int at = identity(slower, one);
+            if (at >= 0) {
+                candidates.set(i, new Candidate(one.entry(), true, known.get(at), front.contains(one)));
+            }
+        }
+    }
+
+    /** The quickest of each shape, which are compared with each other wherever they stand. */
+    private static Set<Candidate> bestOfEachShape(List<Candidate> candidates) {
+        Map<String, Candidate> best = new LinkedHashMap<>();
+        for (Candidate one : candidates) {
+            if (one.made()) {
+                best.merge(
+                        one.entry().plan().release().shape().name(),
+                        one,
+                        (a, b) -> b.entry().time() < a.entry().time() ? b : a);
+            }
+        }
+        Set<Candidate> set = Collections.newSetFromMap(new IdentityHashMap<>());
+        set.addAll(best.values());
+        return set;
+    }
+
+    private static int identity(List<Candidate> list, Candidate wanted) {
+        for (int i = 0; i < list.size(); i++) {
+            if (list.get(i) == wanted) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Metres in hand; NaN where that is no more than another has; below zero for that, it is asked in any case. */
+    private double inHand(Candidate one, double others) {
+        if (!Double.isNaN(one.inHand())) {
+            return one.inHand();
+        }
+        boolean asked =
+                others < 0 || InHand.beats(study.simulator(), one.entry().plan(), others);
+        return asked ? InHand.of(study.simulator(), one.entry().plan()) : Double.NaN;
+    }
+}

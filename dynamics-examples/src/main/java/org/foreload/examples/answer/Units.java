@@ -1,0 +1,38 @@
+package org.foreload.examples.answer;
+
+import org.foreload.conventions.Gravity;
+import org.foreload.examples.output.Numbers;
+
+/** Units in which sentences give speeds and decelerations; tables, JSON and CSV stay in SI. */
+public enum Units {
+    /** SI, with km/h and g beside it. */
+    KMH("km/h", 3.6),
+    /** SI, with mph and g beside it. */
+    MPH("mph", 3600 / 1609.344),
+    /** SI alone. */
+    SI("", Double.NaN);
+
+    private final String name;
+    private final double perMetrePerSecond;
+
+    Units(String name, double perMetrePerSecond) {
+        this.name = name;
+        this.perMetrePerSecond = perMetrePerSecond;
+    }
+
+    /** {@code 27.5 m/s (99 km/h)}. */
+    public String speed(double metresPerSecond) {
+        String si = Numbers.rounded(metresPerSecond, 1) + " m/s";
+        return this == SI || !Double.isFinite(metresPerSecond)
+                ? si
+                : si + " (" + Numbers.rounded(perMetrePerSecond * metresPerSecond, 0) + " " + name + ")";
+    }
+
+    /** {@code 9.24 m/s² (0.94 g)}. */
+    public String deceleration(double metresPerSecondSquared) {
+        String si = Numbers.rounded(metresPerSecondSquared, 2) + " m/s²";
+        return this == SI || !Double.isFinite(metresPerSecondSquared)
+                ? si
+                : si + " (" + Numbers.rounded(metresPerSecondSquared / Gravity.G, 2) + " g)";
+    }
+}

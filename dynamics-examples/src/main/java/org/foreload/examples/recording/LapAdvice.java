@@ -1,0 +1,68 @@
+package org.foreload.examples.recording;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.foreload.advice.AdviceSettings;
+import org.foreload.advice.Adviser;
+import org.foreload.advice.CornerAdvice;
+import org.foreload.advice.DriverScatter;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.envelope.EnvelopeSettings;
+import org.foreload.envelope.FrictionEnvelope;
+import org.foreload.recording.RecordedCorner;
+import org.foreload.risk.Scatter;
+import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
+
+/**
+ * What a driver could do otherwise, corner by corner.
+ *
+ * @param corners advice for each corner of the lap, in driving order; as many as there are corners
+ */
+public record LapAdvice(List<CornerAdvice> corners) {
+
+    /** Copies the list. */
+    public LapAdvice {
+        corners = List.copyOf(corners);
+    }
+
+    /** No advice at all, and why. */
+    public static LapAdvice none(ChosenLap chosen, String why) {
+        return new LapAdvice(chosen.lap().corners().stream()
+                .map(corner -> new CornerAdvice(
+                        corner.bend().number(), Scatter.PRACTISED, Optional.empty(), List.of(), Optional.of(why)))
+                .toList());
+    }
+
+    /**
+     * Advice for the quickest lap of a file: limits and scatter are those of all its laps.
+     *
+     * @param car the car, where it is known
+     * @param sweep on how many threads
+     */
+    public static LapAdvice of(ChosenLap chosen, Optional<Car> car, Sweep sweep) {
+        MeasuredLap lap = chosen.lap();
+        FrictionEnvelope limits;
+        try {
+            limits = FrictionEnvelope.of(
+                    chosen.all().stream().map(MeasuredLap::run).toList(), EnvelopeSettings.STANDARD);
+        } catch (InvalidValueException e) {
+            return none(chosen, "the car is not worked hard enough for its limits to be seen");
+        }
+        Adviser adviser = new Adviser(lap.run(), lap.corners(), limits, car, AdviceSettings.STANDARD);
+        List<Integer> numbers = IntStream.range(0, lap.corners().size()).boxed().toList();
+        List<Optional<CornerAdvice>> found = sweep.run(numbers, i -> adviser.of(i, scatter(chosen, i)));
+        return new LapAdvice(found.stream().flatMap(Optional::stream).toList());
+    }
+
+    /** The scatter in a corner over the laps that have the same corners. */
+    private static Scatter scatter(ChosenLap chosen, int corner) {
+        int count = chosen.lap().corners().size();
+        List<RecordedCorner> laps = chosen.all().stream()
+                .filter(lap -> lap.corners().size() == count)
+                .map(lap -> lap.corners().get(corner))
+                .toList();
+        return DriverScatter.of(chosen.lap().corners().get(corner), laps);
+    }
+}

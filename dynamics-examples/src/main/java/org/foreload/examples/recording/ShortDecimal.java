@@ -1,0 +1,50 @@
+package org.foreload.examples.recording;
+
+/**
+ * Decimal numbers of few digits, as loggers write them, read exactly and quickly: up to fifteen digits are a whole
+ * number without rounding, so are the powers of ten to the twenty-second, and a division rounds once (W. D. Clinger,
+ * How to read floating point numbers accurately, PLDI 1990, from memory).
+ */
+final class ShortDecimal {
+
+    private static final int MOST_DIGITS = 15;
+
+    private static final double[] POWERS = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
+    private ShortDecimal() {}
+
+    /**
+     * The number; NaN if the text is not one of at most fifteen digits with a sign and a separator at most.
+     *
+     * @param separator between whole and fraction
+     */
+    static double parse(String text, char separator) {
+        int length = text.length();
+        int at = length > 0 && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
+        long whole = 0;
+        int digits = 0;
+        int fraction = -1;
+        for (int i = at; i < length; i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9') {
+                whole = 10 * whole + (c - '0');
+                digits++;
+                fraction += fraction >= 0 ? 1 : 0;
+            } else if (c == separator && fraction < 0) {
+                fraction = 0;
+            } else {
+                return Double.NaN;
+            }
+            if (digits > MOST_DIGITS) {
+                return Double.NaN;
+            }
+        }
+        if (digits == 0) {
+            return Double.NaN;
+        }
+        double value = whole / POWERS[Math.max(0, fraction)];
+        return text.charAt(0) == '-' ? -value : value;
+    }
+}

@@ -1,8 +1,6 @@
 package org.foreload.collocation;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * A primal-dual interior-point method with a filter (A. Wächter, L. T. Biegler, On the implementation of an
@@ -14,7 +12,7 @@ final class InteriorPoint {
 
     /** First weight of the logarithm, s: with it the start, which is near its bounds, is not driven far from them. */
     private static final double FIRST_BARRIER = 1e-4;
-    /** Last weight: what is then still lost to keeping off the bounds is a tenth of a millisecond. */
+    /** Last weight: times the number of bounds, it is what is then still lost to keeping off them: a millisecond. */
     private static final double LAST_BARRIER = 1e-7;
     /** Fall of the weight from one problem to the next: by this factor, or to this power. */
     private static final double BARRIER_FACTOR = 0.2;
@@ -74,7 +72,7 @@ final class InteriorPoint {
     private final PointValues trialValues;
     private final QuadraticStep newton;
     private final Residual residual;
-    private final List<double[]> filter = new ArrayList<>();
+    private final Filter filter = new Filter();
     private double shift;
     private double lastShift;
     private double leastShift;
@@ -134,11 +132,16 @@ final class InteriorPoint {
         }
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
+        boolean done;
+        Stillness stillness = new Stillness();
         while (true) {
             evaluate();
             residual.measure(values, multiplier, defect, slack, dual);
             error = residual.greatest(0);
-            if (error <= tolerance || iteration == mostIterations) {
+            stillness.add(objective(0));
+            done = barrier == LAST_BARRIER
+                    && (residual.strict() <= tolerance || error <= tolerance && stillness.holds());
+            if (done || iteration == mostIterations) {
                 break;
             }
             while (barrier > LAST_BARRIER && residual.greatest(barrier) <= BARRIER_DONE * barrier) {
@@ -153,7 +156,7 @@ final class InteriorPoint {
             take(accepted[0], accepted[1], barrier);
             iteration++;
         }
-        return new OptimalControl.Ending(error <= tolerance, error, iteration, start, unknowns);
+        return new OptimalControl.Ending(done, error, iteration, start, unknowns);
     }
 
     /** A step that makes progress, with an ever more convex model where one fails; its lengths, or null. */
@@ -326,7 +329,7 @@ final class InteriorPoint {
         double small = 1e-4 * Math.max(1, violation);
         double length = longest;
         while (length > SMALLEST_STEP * longest) {
-            if (trial(length, barrier) && passesFilter()) {
+            if (trial(length, barrier) && filter.passes(trialViolation, trialObjective)) {
                 boolean armijo = descent < 0
                         && length * Math.pow(-descent, 2.3) > Math.pow(violation, 1.1)
                         && violation <= small;
@@ -335,24 +338,15 @@ final class InteriorPoint {
                     if (trialObjective <= objective + 1e-8 * length * descent + rounding) {
                         return new double[] {length, dualLength};
                     }
-                } else if (trialViolation <= (1 - 1e-5) * violation
-                        || trialObjective <= objective - 1e-5 * violation + rounding) {
-                    filter.add(new double[] {(1 - 1e-5) * violation, objective - 1e-5 * violation});
+                } else if (trialViolation <= (1 - Filter.MARGIN) * violation
+                        || trialObjective <= objective - Filter.MARGIN * violation + rounding) {
+                    filter.add(violation, objective);
                     return new double[] {length, dualLength};
                 }
             }
             length /= 2;
         }
         return null;
-    }
-
-    private boolean passesFilter() {
-        for (double[] corner : filter) {
-            if (trialViolation >= corner[0] && trialObjective >= corner[1]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean trial(double length, double barrier) {

@@ -10,12 +10,11 @@ package org.foreload.collocation;
 final class Residual {
 
     /**
-     * Weight of a slope among the residuals: one of 5e-4 s for each unit of an unknown counts as 1e-5. Where the time
-     * hardly depends on how it is done (the last metres of a release, a shift of the line by a centimetre) the search
-     * could go on below that for hundreds of steps; in thirty random corners it then gained up to a millisecond in half
-     * a minute of driving.
+     * Weight of a slope among the residuals: one of 2e-4 s for each unit of an unknown counts as 1e-5. Where the time
+     * hardly depends on how it is done (the last metres of a release, a shift of the line by a centimetre) a search
+     * could go on below that for hundreds of steps; whoever stops there looks at what the last steps brought.
      */
-    private static final double SLOPE_WEIGHT = 0.02;
+    private static final double SLOPE_WEIGHT = 0.05;
 
     /** Mean size of multipliers above which residuals are divided by it. */
     private static final double LARGE = 100;
@@ -37,6 +36,11 @@ final class Residual {
     double greatest(double barrier) {
         double products = Math.max(most - barrier, barrier - least) / dualScale;
         return Math.max(Math.max(slopes, violations), products);
+    }
+
+    /** The same for the optimum itself, with slopes in full. */
+    double strict() {
+        return Math.max(greatest(0), slopes / SLOPE_WEIGHT);
     }
 
     /**

@@ -199,11 +199,12 @@ public final class Limit {
 
     private static List<RoadEquations.Place> places(Car car, Path path, Band band, double brakeUntil, double[] ends) {
         double halfCar = Math.max(car.chassis().frontTrack(), car.chassis().rearTrack()) / 2;
+        boolean held = straight(path);
         List<RoadEquations.Place> places = new ArrayList<>();
         for (int k = 0; k + 1 < ends.length; k++) {
             for (double node : OptimalControl.nodes()) {
                 double s = ends[k] + (ends[k + 1] - ends[k]) * node;
-                places.add(point(path, band, halfCar, brakeUntil, Math.min(s, ends[k + 1] - BESIDE)));
+                places.add(point(path, band, halfCar, brakeUntil, held, Math.min(s, ends[k + 1] - BESIDE)));
             }
         }
         return List.copyOf(places);
@@ -219,14 +220,15 @@ public final class Limit {
         return most < STRAIGHT;
     }
 
-    private static RoadEquations.Place point(Path path, Band band, double halfCar, double brakeUntil, double s) {
+    private static RoadEquations.Place point(
+            Path path, Band band, double halfCar, double brakeUntil, boolean held, double s) {
         double left = path.widthLeft(s) - halfCar;
         double right = path.widthRight(s) - halfCar;
         double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
         if (band instanceof Band.Within within) {
             left = within.metres();
             right = within.metres();
-            price = s < HELD_BEFORE && straight(path) ? HELD_PRICE : price;
+            price = s < HELD_BEFORE && held ? HELD_PRICE : price;
         }
         if (!(left > 0 && right > 0)) {
             throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");

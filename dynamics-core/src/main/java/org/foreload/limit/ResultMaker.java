@@ -58,13 +58,18 @@ final class ResultMaker {
                 before = slowness;
             }
         }
-        return new LimitResult(
-                rows,
-                whole,
-                ending.converged(),
-                ending.residual(),
-                ending.steps(),
-                new DrivenPath(path, rows, curvatures));
+        return new LimitResult(rows, whole, ending.converged(), ending.residual(), ending.steps(), way(rows));
+    }
+
+    /** The way through the ends of the intervals: there a solution is an order better than between them. */
+    private DrivenPath way(List<LimitPoint> rows) {
+        List<LimitPoint> ends = new ArrayList<>();
+        int each = OptimalControl.nodes().length;
+        for (int i = 0; i < rows.size(); i += each) {
+            ends.add(rows.get(i));
+        }
+        return new DrivenPath(
+                path, ends, ends.stream().mapToDouble(LimitPoint::curvature).toArray());
     }
 
     private LimitPoint row(double station, double time, double[] unknowns, int at, double[] curvatures, int row) {

@@ -22,7 +22,7 @@ import org.foreload.vehicle.Car;
  * @param corner the road and its own line
  * @param hands what hands and feet can do; one that may brake up to a station may do so up to the turn-in of each line
  * @param options settings of the solutions
- * @param watcher is told of each step of each solution
+ * @param watcher follows each step of each solution
  */
 public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions options, Progress watcher) {
 

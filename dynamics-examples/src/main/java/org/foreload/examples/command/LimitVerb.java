@@ -143,12 +143,14 @@ final class LimitVerb extends Verb {
         LimitOptions options =
                 new LimitOptions(intervals, LimitOptions.STANDARD.tolerance(), LimitOptions.STANDARD.mostSteps());
         Optional<LineFile> file = Optional.ofNullable(lineOut).map(place -> LineFile.at(LINE_OUT, place));
-        LimitResult result = solve(console, car, corner, where, hands, options);
+        LimitResult result = where instanceof Band.Road
+                ? optimal(console, car, corner, hands, options)
+                : solve(console, car, corner, where, hands, options);
         file.ifPresent(place -> place.write(corner, RoadLine.driven(corner.path(), result)));
         LimitAnswer answer = LimitAnswer.of(car, corner, where, result);
         if (where instanceof Band.Road) {
             LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
-            LimitResult straight = solve(console, car, corner, where, hands.withBrakeUntil(0), options);
+            LimitResult straight = optimal(console, car, corner, hands.withBrakeUntil(0), options);
             answer = answer.beside(onLine, straight);
         }
         LimitAnswer shown = answer;
@@ -159,6 +161,15 @@ final class LimitVerb extends Verb {
         }
         common().picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
         return answer.report();
+    }
+
+    /** The quickest line that is found from several starts. */
+    private LimitResult optimal(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
+        try (ShownProgress progress = console.progress(quiet, "steps")) {
+            return new LineStudy(car, corner, hands, options, watcher(progress, options))
+                    .optimal()
+                    .result();
+        }
     }
 
     private LinesAnswer lines(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {

@@ -64,7 +64,7 @@ public class OneCall {
         var plain = study.latest(Braking.of(peak, 0.25, straight));
         System.out.printf(
                 Locale.ROOT,
-                "brake %.1f m before turn-in, and gain %.2f s on braking in a straight line%n",
+                "brake %.1f m before turn-in: %.2f s quicker than straight-line braking%n",
                 -quick.entry().plan().brakePoint(),
                 plain.entry().time() - quick.entry().time());
     }

@@ -60,6 +60,7 @@ class ArchitectureTest {
             room("driver", "bicycle", "path", "braking", "vehicle", "tyre", "load", "ideal", "grip"),
             room("trace"),
             room("collocation"),
+            room("line", "limit", "collocation", "vehicle", "path"),
             room("limit", "collocation", "vehicle", "tyre", "load", "path", "ideal", "grip"),
             room(
                     "entry",

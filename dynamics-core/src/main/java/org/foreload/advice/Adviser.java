@@ -20,7 +20,7 @@ import org.foreload.vehicle.Car;
  * Looks for what a driver could do otherwise in a recorded corner. The corner is driven again in the simulator, on the
  * line that was recorded, with a car that has the limits that were recorded; if that comes close enough to the
  * recording, each {@link Change} is tried by some amounts, alone, and those that gain most without failing too often
- * are told.
+ * are given.
  */
 public final class Adviser {
 

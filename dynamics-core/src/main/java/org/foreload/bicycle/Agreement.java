@@ -2,7 +2,7 @@ package org.foreload.bicycle;
 
 /**
  * A number on which a guess and what follows from it shall agree: the load transfer of a rigid body, which the forces
- * set that hang on it. Searched by the secant through the last two guesses (Steffensen's iteration for a fixed point;
+ * set that depend on it. Searched by the secant through the last two guesses (Steffensen's iteration for a fixed point;
  * J. Stoer, R. Bulirsch, Introduction to Numerical Analysis, ch. 5, from memory), which needs two or three rounds where
  * the forces bend gently with load. It begins afresh each time, so that the same state gives the same rates.
  */

@@ -9,6 +9,7 @@ import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
 import org.foreload.conventions.Checks;
+import org.foreload.conventions.Elementary;
 import org.foreload.conventions.Gravity;
 import org.foreload.load.LoadTransfer;
 import org.foreload.vehicle.Car;
@@ -27,9 +28,9 @@ import org.foreload.vehicle.Car;
  *
  * <p>Source: the single-track equations in H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 1 (from memory); load transfer
  * as in {@link LoadTransfer}. Load follows braking and cornering through a second-order response each. Where the body
- * is rigid it follows at once: then forces and loads, which hang on each other, are found together. The relaxed slip y
- * follows the slip angle by dy/dt = (v/σ)(tan α − y). With anti-lock brakes no wheel is slowed by more than a share of
- * what it carries rolling, and none stops.
+ * is rigid it follows at once: then forces and loads, which depend on each other, are found together. The relaxed slip
+ * y follows the slip angle by dy/dt = (v/σ)(tan α − y). With anti-lock brakes no wheel is slowed by more than a share
+ * of what it carries rolling, and none stops.
  *
  * <p>An instance serves many threads, each with buffers of its own. The same equations in plain words, wheel by wheel
  * and object by object, stand in the tests, which hold these to them.
@@ -38,10 +39,12 @@ public final class BicycleModel {
 
     private final Car car;
     private final double mass;
-    private final double yawInertia;
     private final double toFront;
     private final double toRear;
-    private final double wheelbase;
+    private final double perMass;
+    private final double perYawInertia;
+    private final double perWheelbase;
+    private final double dragHeight;
     private final double height;
     private final double halfFrontTrack;
     private final double halfRearTrack;
@@ -57,10 +60,13 @@ public final class BicycleModel {
     public BicycleModel(Car car) {
         this.car = car;
         this.mass = car.chassis().mass();
-        this.yawInertia = Checks.positive("yaw_inertia_kg_m2", car.chassis().yawInertia());
+        this.perYawInertia =
+                1 / Checks.positive("yaw_inertia_kg_m2", car.chassis().yawInertia());
         this.toFront = car.chassis().cgToFrontAxle();
         this.toRear = car.chassis().cgToRearAxle();
-        this.wheelbase = car.chassis().wheelbase();
+        this.perMass = 1 / mass;
+        this.perWheelbase = 1 / car.chassis().wheelbase();
+        this.dragHeight = car.aerodynamics().dragHeight();
         this.height = car.chassis().cgHeight();
         this.halfFrontTrack = car.chassis().frontTrack() / 2;
         this.halfRearTrack = car.chassis().rearTrack() / 2;
@@ -124,8 +130,8 @@ public final class BicycleModel {
         double vx = x[at + VX];
         double vy = x[at + VY];
         double yawRate = x[at + YAW_RATE];
-        double sinSteer = Math.sin(inputs.steer);
-        double cosSteer = Math.cos(inputs.steer);
+        double sinSteer = Elementary.sin(inputs.steer);
+        double cosSteer = Elementary.cos(inputs.steer);
         double turning = vx * yawRate;
         double sideGravity = Gravity.G * inputs.sinBanking * inputs.cosGrade;
         double normal = Gravity.G * inputs.cosBanking * inputs.cosGrade + turning * inputs.sinBanking;
@@ -168,7 +174,7 @@ public final class BicycleModel {
             bodyY = frontBodyY + rearY;
             pitchTarget = pitchTransfer(-bodyX, drag);
         } while (!(wheels.pitch.reached(pitchTarget, TRANSFER_ACCURACY)
-                & wheels.roll.reached(bodyY / mass, ROLL_ACCURACY)));
+                & wheels.roll.reached(bodyY * perMass, ROLL_ACCURACY)));
         double acrossFront = (wheels.longitudinal[1] - wheels.longitudinal[0]) * cosSteer
                 - (wheels.lateral[1] - wheels.lateral[0]) * sinSteer;
         double moment = toFront * frontBodyY
@@ -176,15 +182,15 @@ public final class BicycleModel {
                 + halfFrontTrack * acrossFront
                 + halfRearTrack * (wheels.longitudinal[3] - wheels.longitudinal[2]);
 
-        double felt = bodyY / mass;
-        double specificX = (bodyX - drag) / mass - Gravity.G * inputs.sinGrade;
+        double felt = bodyY * perMass;
+        double specificX = (bodyX - drag) * perMass - Gravity.G * inputs.sinGrade;
         double specificY = felt + sideGravity;
         wheels.accelerationX = specificX;
         wheels.accelerationY = specificY;
         wheels.pitchTarget = pitchTarget;
         rate[at + VX] = specificX + yawRate * vy;
         rate[at + VY] = specificY - turning * inputs.cosBanking;
-        rate[at + YAW_RATE] = moment / yawInertia;
+        rate[at + YAW_RATE] = moment * perYawInertia;
         pitch.follow(x, at + PITCH_TRANSFER, pitchTarget, rate);
         roll.follow(x, at + ROLL_ACCELERATION, felt, rate);
         double speed = Math.abs(vx);
@@ -194,13 +200,13 @@ public final class BicycleModel {
 
     /** Load, N, that a rigid body moves from the rear to the front axle if the wheels give what the pedals ask for. */
     private double askedTransfer(Inputs inputs, double drag, double lateralAlong) {
-        double corneringDrag = mass * toRear / wheelbase * lateralAlong;
+        double corneringDrag = mass * toRear * perWheelbase * lateralAlong;
         return pitchTransfer(inputs.brakeForce - inputs.driveForce + corneringDrag, drag);
     }
 
     /** Load, N, that a slowing force at the road and the drag hold moved from the rear to the front axle. */
     private double pitchTransfer(double slowing, double drag) {
-        return (height * (slowing + drag) - car.aerodynamics().dragHeight() * drag) / wheelbase;
+        return (height * (slowing + drag) - dragHeight * drag) * perWheelbase;
     }
 
     /**

@@ -16,8 +16,8 @@ import org.foreload.vehicle.Car;
  *   dw/dt = −(v/σ) w − d(tan α)/dt
  * </pre>
  *
- * <p>Both say the same, but y hangs on the quick relaxation and the speeds across alike, whereas w decays by itself at
- * v/σ and is driven by little: an integrator that treats the decay exactly takes steps many times as long.
+ * <p>Both say the same, but y depends on the quick relaxation and the speeds across alike, whereas w decays by itself
+ * at v/σ and is driven by little: an integrator that treats the decay exactly takes steps many times as long.
  *
  * <p>A tyre without relaxation has no lag; its entry is left as it is.
  */

@@ -33,7 +33,7 @@ public record Braking(
     }
 
     /**
-     * Braking that is carried out as intended, the throttle picked up as early as may be.
+     * Braking that is carried out as intended, the pick-up as early as may be.
      *
      * @param peakDeceleration m/s²
      * @param buildUpTime s

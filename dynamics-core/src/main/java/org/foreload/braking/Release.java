@@ -8,7 +8,7 @@ import org.foreload.conventions.InvalidValueException;
  * Where along the line a brake comes off, and in what shape.
  *
  * @param shape the shape
- * @param start station where the release starts, m
+ * @param start station of the release point, m
  * @param end station where the brake is off, m; not before {@code start}; equal to it for a brake dropped at once
  */
 public record Release(ReleaseShape shape, double start, double end) {

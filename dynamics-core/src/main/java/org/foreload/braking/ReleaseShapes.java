@@ -27,7 +27,7 @@ public final class ReleaseShapes {
     public static final ReleaseShape PROGRESSIVE = new Formula("progressive", u -> (1 - u) * (1 - u));
 
     /** {@code held}: 1 − u², slow at first, then ever quicker. */
-    public static final ReleaseShape LATE = new Formula("held", u -> 1 - u * u);
+    public static final ReleaseShape HELD = new Formula("held", u -> 1 - u * u);
 
     /**
      * {@code circle}: √(1 − u²), a quarter circle: what a friction circle leaves for the brakes while the lateral
@@ -50,7 +50,7 @@ public final class ReleaseShapes {
     /** {@code abrupt}: fully on for every u below 1, then dropped at once. */
     public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 0);
 
-    private static final List<ReleaseShape> ALL = List.of(LINEAR, PROGRESSIVE, LATE, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
+    private static final List<ReleaseShape> ALL = List.of(LINEAR, PROGRESSIVE, HELD, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
 
     private ReleaseShapes() {}
 

@@ -25,7 +25,7 @@ final class InteriorPoint {
     /** Part of the way to a bound that a step may go. */
     private static final double LEAST_FRACTION = 0.99;
     /** Least slack at the start, in units of the bound. */
-    private static final double SMallEST_SLACK = 1e-3;
+    private static final double SMALLEST_SLACK = 1e-3;
     /** How far a dual may be from the weight over its slack. */
     private static final double DUAL_SPREAD = 1e10;
     /**
@@ -44,7 +44,7 @@ final class InteriorPoint {
     private static final double ATTEMPT_FACTOR = 100;
 
     /** Shortest part of a step that is tried. */
-    private static final double SMallEST_STEP = 1e-6;
+    private static final double SMALLEST_STEP = 1e-6;
 
     private final Mesh mesh;
     private final StageEquations equations;
@@ -66,6 +66,7 @@ final class InteriorPoint {
     private final double[] newMultiplier;
     private final double[] slackChange;
     private final double[] dualChange;
+    private final int[] touched;
     private final double[] trialUnknowns;
     private final double[] trialStart;
     private final double[] trialSlack;
@@ -109,6 +110,7 @@ final class InteriorPoint {
         this.newMultiplier = new double[count * states];
         this.slackChange = new double[count * bounds];
         this.dualChange = new double[count * bounds];
+        this.touched = new int[all];
         this.trialUnknowns = new double[count * all];
         this.trialSlack = new double[count * bounds];
         this.trialDefect = new double[count * states];
@@ -126,7 +128,7 @@ final class InteriorPoint {
         for (int p = 0; p < count; p++) {
             equations.values(p, unknowns, values[p]);
             for (int i = 0; i < bounds; i++) {
-                slack[p * bounds + i] = Math.max(values[p].room()[i], SMallEST_SLACK);
+                slack[p * bounds + i] = Math.max(values[p].room()[i], SMALLEST_SLACK);
                 dual[p * bounds + i] = barrier / slack[p * bounds + i];
             }
         }
@@ -134,11 +136,12 @@ final class InteriorPoint {
         int iteration = 0;
         while (true) {
             evaluate();
-            error = error(0);
+            residual.measure(values, multiplier, defect, slack, dual);
+            error = residual.greatest(0);
             if (error <= tolerance || iteration == mostIterations) {
                 break;
             }
-            while (barrier > LAST_BARRIER && error(barrier) <= BARRIER_DONE * barrier) {
+            while (barrier > LAST_BARRIER && residual.greatest(barrier) <= BARRIER_DONE * barrier) {
                 barrier = Math.max(LAST_BARRIER, Math.min(BARRIER_FACTOR * barrier, Math.pow(barrier, BARRIER_POWER)));
                 filter.clear();
             }
@@ -211,10 +214,6 @@ final class InteriorPoint {
         }
     }
 
-    private double error(double barrier) {
-        return residual.greatest(values, multiplier, defect, slack, dual, barrier);
-    }
-
     /** The Newton step, with a convex shift where it is needed. */
     private boolean step(double barrier) {
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
@@ -257,28 +256,32 @@ final class InteriorPoint {
                 double stiffness = dual[b] / slack[b];
                 double force = barrier / slack[b] - stiffness * (at.room()[i] - slack[b]);
                 int row = i * all;
+                int count = 0;
                 for (int c = 0; c < all; c++) {
+                    if (at.roomSlope()[row + c] != 0) {
+                        touched[count++] = c;
+                    }
+                }
+                for (int j = 0; j < count; j++) {
+                    int c = touched[j];
                     double own = at.roomSlope()[row + c];
-                    if (own != 0) {
-                        gradient[p * all + c] -= force * own;
-                        for (int d = 0; d < all; d++) {
-                            bend[c * all + d] += stiffness * own * at.roomSlope()[row + d];
-                        }
+                    gradient[p * all + c] -= force * own;
+                    double bent = stiffness * own;
+                    for (int l = 0; l < count; l++) {
+                        bend[c * all + touched[l]] += bent * at.roomSlope()[row + touched[l]];
                     }
                 }
             }
         }
     }
 
-    private double violation(double[] defects) {
+    private double violation() {
         double sum = 0;
-        for (double d : defects) {
+        for (double d : defect) {
             sum += Math.abs(d);
         }
-        for (int p = 0; p < count; p++) {
-            for (int i = 0; i < bounds; i++) {
-                sum += Math.abs(values[p].room()[i] - slack[p * bounds + i]);
-            }
+        for (int b = 0; b < slack.length; b++) {
+            sum += Math.abs(values[b / bounds].room()[b % bounds] - slack[b]);
         }
         return sum;
     }
@@ -309,7 +312,7 @@ final class InteriorPoint {
         double least = Math.max(LEAST_FRACTION, 1 - barrier);
         double longest = fraction(slack, slackChange, least);
         double dualLength = fraction(dual, dualChange, least);
-        double violation = violation(defect);
+        double violation = violation();
         double objective = objective(barrier);
         double descent = 0;
         for (int p = 0; p < count; p++) {
@@ -322,7 +325,7 @@ final class InteriorPoint {
         }
         double small = 1e-4 * Math.max(1, violation);
         double length = longest;
-        while (length > SMallEST_STEP * longest) {
+        while (length > SMALLEST_STEP * longest) {
             if (trial(length, barrier) && passesFilter()) {
                 boolean armijo = descent < 0
                         && length * Math.pow(-descent, 2.3) > Math.pow(violation, 1.1)

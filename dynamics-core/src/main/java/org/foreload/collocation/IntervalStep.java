@@ -1,7 +1,6 @@
 package org.foreload.collocation;
 
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
+import java.util.Arrays;
 
 /**
  * The linearised equations of one interval, solved for the states at its points, and what is left to decide when they
@@ -21,16 +20,26 @@ final class IntervalStep {
     /** Length of q. */
     final int free;
 
-    private final DMatrixRMaj jacobian;
-    private final DMatrixRMaj inverse;
-    private final DMatrixRMaj right;
-    private final DMatrixRMaj solution;
+    /** Columns of the maps: q, and what does not depend on it. */
+    private final int width;
+
+    /** The equations and, beside them, their right sides; after the elimination both triangles and the solution. */
+    private final double[] table;
+
+    private final int stride;
+
+    /** Rows in the order in which they were eliminated. */
+    private final int[] order;
+
     private final double[] map;
     private final double[] product;
+    private final double[] column;
+    private final double[] row;
 
-    /** Quadratic and linear part over q, of this interval alone. */
+    /** Quadratic part over q, the lower half of it. */
     final double[] quadratic;
 
+    /** Linear part over q. */
     final double[] linear;
 
     IntervalStep(StageEquations equations, int points) {
@@ -41,12 +50,14 @@ final class IntervalStep {
         this.points = points;
         this.stacked = points * states;
         this.free = states + points * controlsEach;
-        this.jacobian = new DMatrixRMaj(stacked, stacked);
-        this.inverse = new DMatrixRMaj(stacked, stacked);
-        this.right = new DMatrixRMaj(stacked, free + 1);
-        this.solution = new DMatrixRMaj(stacked, free + 1);
-        this.map = new double[points * all * (free + 1)];
-        this.product = new double[all * (free + 1)];
+        this.width = free + 1;
+        this.stride = stacked + width;
+        this.table = new double[stacked * stride];
+        this.order = new int[stacked];
+        this.map = new double[points * all * width];
+        this.product = new double[all * width];
+        this.column = new double[stacked];
+        this.row = new double[stride];
         this.quadratic = new double[free * free];
         this.linear = new double[free];
     }
@@ -58,95 +69,130 @@ final class IntervalStep {
      */
     boolean linearise(
             Collocation collocation, double length, PointValues[] values, int first, double[] defect, int defectAt) {
-        right.zero();
-        jacobian.zero();
+        Arrays.fill(table, 0);
         for (int i = 0; i < points; i++) {
             double[] slope = values[first + i].rateSlope();
             for (int row = 0; row < states; row++) {
                 int r = i * states + row;
                 boolean atOnce = equations.atOnce(row);
                 double factor = atOnce ? 1 : length;
-                int target = r * stacked;
+                int left = r * stride;
+                int right = left + stacked;
                 if (!atOnce) {
                     for (int j = 0; j < points; j++) {
-                        jacobian.data[target + j * states + row] = collocation.slope(i, j);
+                        table[left + j * states + row] = collocation.slope(i, j);
                     }
-                    right.data[r * (free + 1) + row] = -collocation.slope(i, -1);
+                    table[right + row] = -collocation.slope(i, -1);
                 }
-                int diagonal = target + i * states;
+                int diagonal = left + i * states;
                 for (int col = 0; col < states; col++) {
-                    jacobian.data[diagonal + col] -= factor * slope[row * all + col];
+                    table[diagonal + col] -= factor * slope[row * all + col];
                 }
-                int controls = r * (free + 1) + states + i * controlsEach;
+                int controls = right + states + i * controlsEach;
                 for (int col = 0; col < controlsEach; col++) {
-                    right.data[controls + col] = factor * slope[row * all + states + col];
+                    table[controls + col] = factor * slope[row * all + states + col];
                 }
-                right.data[r * (free + 1) + free] = -defect[defectAt + r];
+                table[right + free] = -defect[defectAt + r];
             }
         }
-        if (!CommonOps_DDRM.invert(jacobian, inverse)) {
+        if (!eliminate()) {
             return false;
         }
-        CommonOps_DDRM.mult(inverse, right, solution);
         for (int i = 0; i < points; i++) {
-            int at = i * all * (free + 1);
-            System.arraycopy(solution.data, i * states * (free + 1), map, at, states * (free + 1));
+            int at = i * all * width;
+            for (int row = 0; row < states; row++) {
+                System.arraycopy(table, (i * states + row) * stride + stacked, map, at + row * width, width);
+            }
             for (int c = 0; c < controlsEach; c++) {
-                int row = at + (states + c) * (free + 1);
-                java.util.Arrays.fill(map, row, row + free + 1, 0);
+                int row = at + (states + c) * width;
+                Arrays.fill(map, row, row + width, 0);
                 map[row + states + i * controlsEach + c] = 1;
             }
         }
-        return Double.isFinite(solution.data[0]);
+        return Double.isFinite(map[0]);
+    }
+
+    /** Gauss's elimination with the largest element of each column as its pivot; many elements are zero and skipped. */
+    private boolean eliminate() {
+        for (int p = 0; p < stacked; p++) {
+            order[p] = p;
+        }
+        for (int p = 0; p < stacked; p++) {
+            int largest = p;
+            for (int r = p + 1; r < stacked; r++) {
+                if (Math.abs(table[r * stride + p]) > Math.abs(table[largest * stride + p])) {
+                    largest = r;
+                }
+            }
+            swap(p, largest);
+            double pivot = table[p * stride + p];
+            if (!(Math.abs(pivot) > 0)) {
+                return false;
+            }
+            for (int r = p + 1; r < stacked; r++) {
+                double own = table[r * stride + p];
+                if (own != 0) {
+                    double factor = own / pivot;
+                    table[r * stride + p] = factor;
+                    subtract(factor, p * stride, r * stride, p + 1);
+                }
+            }
+        }
+        for (int r = stacked - 1; r >= 0; r--) {
+            for (int c = r + 1; c < stacked; c++) {
+                double factor = table[r * stride + c];
+                if (factor != 0) {
+                    subtract(factor, c * stride, r * stride, stacked);
+                }
+            }
+            double inverse = 1 / table[r * stride + r];
+            for (int c = stacked; c < stride; c++) {
+                table[r * stride + c] *= inverse;
+            }
+        }
+        return true;
+    }
+
+    private void swap(int one, int other) {
+        if (one == other) {
+            return;
+        }
+        int kept = order[one];
+        order[one] = order[other];
+        order[other] = kept;
+        System.arraycopy(table, one * stride, row, 0, stride);
+        System.arraycopy(table, other * stride, table, one * stride, stride);
+        System.arraycopy(row, 0, table, other * stride, stride);
+    }
+
+    private void subtract(double factor, int from, int to, int firstColumn) {
+        for (int c = firstColumn; c < stride; c++) {
+            table[to + c] -= factor * table[from + c];
+        }
     }
 
     /** Forgets the quadratic model. */
     void clear() {
-        java.util.Arrays.fill(quadratic, 0);
-        java.util.Arrays.fill(linear, 0);
+        Arrays.fill(quadratic, 0);
+        Arrays.fill(linear, 0);
     }
 
-    /**
-     * Adds the model of point i: ½·dᵀ·curvature·d + gradient·d.
-     *
-     * @param size unknowns that count, from the first on: all, or the states alone
-     */
-    void add(int i, double[] curvature, double[] gradient, int gradientAt, int size) {
-        int width = free + 1;
+    /** Adds the model of point i: ½·dᵀ·curvature·d + gradient·d. */
+    void add(int i, double[] curvature, double[] gradient, int gradientAt) {
         int at = i * all * width;
-        for (int row = 0; row < size; row++) {
-            int to = row * width;
-            java.util.Arrays.fill(product, to, to + width, 0);
-            for (int k = 0; k < size; k++) {
-                double factor = curvature[row * size + k];
-                if (factor != 0) {
-                    int from = at + k * width;
-                    for (int c = 0; c < width; c++) {
-                        product[to + c] += factor * map[from + c];
-                    }
-                }
-            }
-            product[to + free] += gradient[gradientAt + row];
-        }
-        for (int k = 0; k < size; k++) {
-            int from = at + k * width;
-            int with = k * width;
-            for (int r = 0; r < free; r++) {
-                double factor = map[from + r];
-                if (factor != 0) {
-                    int to = r * free;
-                    for (int c = 0; c <= r; c++) {
-                        quadratic[to + c] += factor * product[with + c];
-                    }
-                    linear[r] += factor * product[with + free];
-                }
+        Arrays.fill(product, 0);
+        Products.addTransposed(all, all, width, curvature, 0, all, map, at, width, product, width);
+        Products.addTransposedLower(all, free, map, at, width, product, 0, width, quadratic, free);
+        for (int row = 0; row < all; row++) {
+            double slope = product[row * width + free] + gradient[gradientAt + row];
+            for (int c = 0; c < free; c++) {
+                linear[c] += slope * map[at + row * width + c];
             }
         }
     }
 
     /** Change of the unknowns at point i for a q. */
     void change(int i, double[] q, double[] into, int at) {
-        int width = free + 1;
         for (int row = 0; row < all; row++) {
             int from = (i * all + row) * width;
             double sum = map[from + free];
@@ -159,14 +205,20 @@ final class IntervalStep {
 
     /** Multipliers of the equations: the transposed inverse times the slopes, with the sign changed. */
     void multipliers(double[] slopes, double[] into, int at) {
-        for (int c = 0; c < stacked; c++) {
-            into[at + c] = 0;
-        }
         for (int r = 0; r < stacked; r++) {
-            double factor = -slopes[r];
-            for (int c = 0; c < stacked; c++) {
-                into[at + c] += factor * inverse.data[r * stacked + c];
+            column[r] = -slopes[r];
+        }
+        for (int p = 0; p < stacked; p++) {
+            column[p] /= table[p * stride + p];
+            for (int c = p + 1; c < stacked; c++) {
+                column[c] -= table[p * stride + c] * column[p];
             }
+        }
+        for (int p = stacked - 1; p >= 0; p--) {
+            for (int c = 0; c < p; c++) {
+                column[c] -= table[p * stride + c] * column[p];
+            }
+            into[at + order[p]] = column[p];
         }
     }
 }

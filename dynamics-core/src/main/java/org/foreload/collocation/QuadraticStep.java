@@ -17,6 +17,8 @@ final class QuadraticStep {
     private final IntervalStep[] steps;
     private final int controls;
     private final int free;
+    private final double[] lastCurvature;
+    private final double[] lastGradient;
     private final double[][] gain;
     private final double[][] offer;
     private final double[][] costs;
@@ -36,6 +38,8 @@ final class QuadraticStep {
         }
         this.controls = equations.controls() * mesh.perInterval();
         this.free = states + controls;
+        this.lastCurvature = new double[all * all];
+        this.lastGradient = new double[all];
         this.gain = new double[steps.length][controls * states];
         this.offer = new double[steps.length][controls];
         this.costs = new double[steps.length + 1][states * states];
@@ -74,10 +78,11 @@ final class QuadraticStep {
         for (int k = steps.length - 1; k >= 0; k--) {
             IntervalStep step = steps[k];
             step.clear();
-            for (int i = 0; i < points; i++) {
-                step.add(i, curvature[k * points + i], gradient, (k * points + i) * all, all);
+            for (int i = 0; i + 1 < points; i++) {
+                step.add(i, curvature[k * points + i], gradient, (k * points + i) * all);
             }
-            step.add(points - 1, costs[k + 1], costSlopes[k + 1], 0, states);
+            last(k, curvature, gradient);
+            step.add(points - 1, lastCurvature, lastGradient, 0);
             if (!reduce(k, step)) {
                 return false;
             }
@@ -87,6 +92,19 @@ final class QuadraticStep {
         }
         forward(curvature, gradient, change, multipliers, startChange);
         return true;
+    }
+
+    /** The model of the last point of an interval, with what its state costs from there on. */
+    private void last(int k, double[][] curvature, double[] gradient) {
+        int p = (k + 1) * mesh.perInterval() - 1;
+        System.arraycopy(curvature[p], 0, lastCurvature, 0, all * all);
+        System.arraycopy(gradient, p * all, lastGradient, 0, all);
+        for (int r = 0; r < states; r++) {
+            lastGradient[r] += costSlopes[k + 1][r];
+            for (int c = 0; c < states; c++) {
+                lastCurvature[r * all + c] += costs[k + 1][r * states + c];
+            }
+        }
     }
 
     private boolean reduce(int k, IntervalStep step) {

@@ -1,9 +1,9 @@
 package org.foreload.conventions;
 
 /**
- * Elementary functions where a simulator spends its time: those of {@link Math} that Java 17 calls outside the virtual
- * machine, for arguments as they come up at a wheel, within a few units of the last digit of {@link Math} itself. Each
- * is odd to the last bit, so that a left turn is the mirror image of a right one.
+ * Elementary functions where a simulator spends its time: those of {@link Math} that Java 17 calls outside the code it
+ * compiles, for arguments as they come up at a wheel, within a few units of the last digit of {@link Math} itself. Sine
+ * and tangents are odd to the last bit, so that a left turn is the mirror image of a right one.
  */
 public final class Elementary {
 
@@ -13,12 +13,43 @@ public final class Elementary {
     /** Up to here the continued fraction of the hyperbolic tangent, cut off at 13, is right to the last digits. */
     private static final double FRACTION_END = 0.5;
 
+    /** Square of 3/4: inside an eighth of a turn, for which the polynomials of sine and cosine were made. */
+    private static final double EIGHTH_SQUARE = 0.5625;
+
     private Elementary() {}
 
     /**
-     * Arc tangent, rad. Source: the polynomial of FDLIBM's s_atan.c (Sun Microsystems, from memory; a test holds it to
-     * {@link Math#atan}).
+     * Sine of an angle in rad. Source: the polynomial of FDLIBM's k_sin.c (Sun Microsystems, from memory; a test holds
+     * all of these to {@link Math}).
      */
+    public static double sin(double x) {
+        double z = x * x;
+        if (!(z < EIGHTH_SQUARE) || x == 0) {
+            return Math.sin(x);
+        }
+        double rest = -2.50507602534068634195e-08 + z * 1.58969099521155010221e-10;
+        rest = 2.75573137070700676789e-06 + z * rest;
+        rest = -1.98412698298579493134e-04 + z * rest;
+        rest = 8.33333333332248946124e-03 + z * rest;
+        rest = -1.66666666666666324348e-01 + z * rest;
+        return x + x * z * rest;
+    }
+
+    /** Cosine of an angle in rad. Source: the polynomial of FDLIBM's k_cos.c (as above). */
+    public static double cos(double x) {
+        double z = x * x;
+        if (!(z < EIGHTH_SQUARE)) {
+            return Math.cos(x);
+        }
+        double rest = 2.08757232129817482790e-09 + z * -1.13596475577881948265e-11;
+        rest = -2.75573143513906633035e-07 + z * rest;
+        rest = 2.48015872894767294178e-05 + z * rest;
+        rest = -1.38888888888741095749e-03 + z * rest;
+        rest = 4.16666666666666019037e-02 + z * rest;
+        return 1 - (0.5 * z - z * z * rest);
+    }
+
+    /** Arc tangent, rad. Source: the polynomial of FDLIBM's s_atan.c (as above). */
     public static double atan(double x) {
         double z = x * x;
         if (!(z < ARC_SQUARE) || x == 0) {

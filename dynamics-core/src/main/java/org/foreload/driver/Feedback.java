@@ -25,21 +25,29 @@ final class Feedback {
     private static final double HARDEST = 6;
 
     private final Hands hands;
-    private final double mass;
-    private final double toFront;
     private final double toRear;
-    private final double wheelbase;
     private final double percussion;
+    private final double tracking1;
+    private final double tracking0;
+    private final double perMassArm;
+    private final double frontLean;
+    private final double perLean;
+    private final double forcePerAcceleration;
 
     private double pull;
 
     Feedback(Car car, Hands hands) {
+        double mass = car.chassis().mass();
+        double wheelbase = car.chassis().wheelbase();
         this.hands = hands;
-        this.mass = car.chassis().mass();
-        this.toFront = car.chassis().cgToFrontAxle();
         this.toRear = car.chassis().cgToRearAxle();
-        this.wheelbase = car.chassis().wheelbase();
         this.percussion = car.chassis().yawInertia() / (mass * toRear);
+        this.tracking1 = 2 * hands.damping() * hands.bandwidth();
+        this.tracking0 = hands.bandwidth() * hands.bandwidth();
+        this.perMassArm = 1 / (mass * percussion);
+        this.frontLean = car.chassis().cgToFrontAxle() / (wheelbase * percussion);
+        this.perLean = 1 / frontLean;
+        this.forcePerAcceleration = mass * toRear / wheelbase;
     }
 
     /** Distance of the centre of percussion ahead of the CG, m. */
@@ -58,29 +66,28 @@ final class Feedback {
      * @param turning θ′, rad/s
      */
     double force(double speed, double rearStiffness, double offset, double drift, double heading, double turning) {
-        double tracking1 = 2 * hands.damping() * hands.bandwidth();
-        double tracking0 = hands.bandwidth() * hands.bandwidth();
-        double v = Math.max(speed, 1);
-        double c = rearStiffness / (mass * percussion);
-        double delta = (percussion + toRear) / v;
-        double q = toFront / (wheelbase * percussion);
+        double perSpeed = 1 / Math.max(speed, 1);
+        double c = rearStiffness * perMassArm;
+        double delta = (percussion + toRear) * perSpeed;
         double added = Math.max(0, 2 * hands.yawDamping() * Math.sqrt(c) - c * delta);
         double k3 = 0;
         double k2 = tracking1;
         double k4 = 0;
         if (added > 0) {
-            double lean = q - c * delta / v + c / (v * v * q);
-            k3 = added * (tracking1 - tracking0 * delta - (c - tracking0) / (v * q)) / lean;
-            k2 = tracking1 + tracking0 * added / c - k3 / v;
-            k4 = (added - tracking0 * added / c + k3 / v) / q;
+            double perSpeedAndLean = perSpeed * perLean;
+            double lean = frontLean - c * delta * perSpeed + c * perSpeed * perSpeedAndLean;
+            k3 = added * (tracking1 - tracking0 * delta - (c - tracking0) * perSpeedAndLean) / lean;
+            double turned = tracking0 * added / c - k3 * perSpeed;
+            k2 = tracking1 + turned;
+            k4 = (added - turned) * perLean;
         }
-        pull = -HARDEST * Elementary.tanh(tracking0 * offset / HARDEST);
+        pull = -HARDEST * Elementary.tanh(tracking0 * offset * (1 / HARDEST));
         double correction = pull - k2 * drift - k3 * heading - k4 * turning;
-        return mass * toRear / wheelbase * correction;
+        return forcePerAcceleration * correction;
     }
 
     /** The part of the last {@link #force} that pulls the car back to the line, N. */
     double pullForce() {
-        return mass * toRear / wheelbase * pull;
+        return forcePerAcceleration * pull;
     }
 }

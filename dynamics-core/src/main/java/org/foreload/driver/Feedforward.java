@@ -24,7 +24,7 @@ final class Feedforward {
     private final double yawInertia;
     private final double toFront;
     private final double toRear;
-    private final double wheelbase;
+    private final double perWheelbase;
     private final double relaxation;
     private final InverseTyre rear;
 
@@ -33,7 +33,8 @@ final class Feedforward {
     private double rearStiffness;
     private double frontForce;
     private double rearForce;
-    private double frontForceLater;
+    private double then;
+    private double later;
     private double yawRate;
     private double sideslip;
 
@@ -44,7 +45,7 @@ final class Feedforward {
         this.yawInertia = car.chassis().yawInertia();
         this.toFront = car.chassis().cgToFrontAxle();
         this.toRear = car.chassis().cgToRearAxle();
-        this.wheelbase = car.chassis().wheelbase();
+        this.perWheelbase = 1 / car.chassis().wheelbase();
         this.relaxation = car.frontTyre().relaxationLength();
         this.rear = rear;
     }
@@ -62,21 +63,21 @@ final class Feedforward {
         double headingBefore = place.heading();
         double curvatureBefore = place.curvature();
         path.at(ahead + window, place);
-        double curvature = (place.heading() - headingBefore) / (2 * window);
-        double gradient = (place.curvature() - curvatureBefore) / (2 * window);
-        double then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
+        double perMetre = 0.5 / window;
+        double curvature = (place.heading() - headingBefore) * perMetre;
+        double gradient = (place.curvature() - curvatureBefore) * perMetre;
+        then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
         double turning = then * then * curvature;
         path.at(ahead, place);
         double across = mass * lateral(turning);
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
-        frontForce = (toRear * across + yaw) / wheelbase;
-        rearForce = (toFront * across - yaw) / wheelbase;
+        frontForce = (toRear * across + yaw) * perWheelbase;
+        rearForce = (toFront * across - yaw) * perWheelbase;
         double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
         rearStiffness = rear.stiffness(wheels);
-        double sliding = toRear * then * gradient - toFront / wheelbase * mass * perSecond / rearStiffness;
+        double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
         yawRate = then * curvature - sliding;
-        path.at(view.station + RIGHT_FOOT_LOOKS * speed, place);
-        frontForceLater = toRear * (mass * lateral(then * then * place.curvature())) / wheelbase;
+        later = view.station + RIGHT_FOOT_LOOKS * speed;
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
     }
 
@@ -99,7 +100,8 @@ final class Feedforward {
 
     /** Lateral force that the line will soon ask of the front axle at the speed as it is, N, positive to the left. */
     double frontForceLater() {
-        return frontForceLater;
+        path.at(later, place);
+        return toRear * mass * lateral(then * then * place.curvature()) * perWheelbase;
     }
 
     /** How far ahead the right foot looks, s: about the time in which a speed that is too high can be coasted off. */

@@ -50,6 +50,9 @@ final class InverseTyre {
         if (!(most > 0)) {
             return 0;
         }
+        if (wheels.longitudinal(wheel) == 0) {
+            return 1;
+        }
         double used = wheels.longitudinal(wheel) / most;
         return Math.sqrt(Math.max(0, 1 - used * used));
     }

@@ -9,8 +9,8 @@
  * <p><b>Ready pieces.</b> {@link org.foreload.driver.Steering}, {@link org.foreload.driver.Throttle} with its
  * {@link org.foreload.driver.SpeedPlan}, {@link org.foreload.driver.BrakeFoot}, and
  * {@link org.foreload.driver.DriverSettings}. The left foot carries out its {@link org.foreload.braking.BrakePlan} as
- * told, or, with a {@link org.foreload.driver.Reaction}, eases a stopped wheel and brakes more where the car is faster
- * than the plan led to expect.
+ * planned, or, with a {@link org.foreload.driver.Reaction}, eases a stopped wheel and brakes more where the car is
+ * faster than the plan led to expect.
  *
  * <p><b>Valid when</b> the driver knows car and line well. <b>Neglects</b> learning, fatigue, noise of the hands, and
  * any change of plan on the way but for that reaction. <b>Fails when</b> the line bends faster than hands can follow:

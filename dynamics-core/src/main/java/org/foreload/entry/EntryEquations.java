@@ -23,6 +23,7 @@ import org.foreload.conventions.Elementary;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
+import org.foreload.driver.Reaction;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
 import org.foreload.path.Path;
@@ -47,9 +48,14 @@ final class EntryEquations {
     private final Steering steering;
     private final Throttle throttle;
     private final BrakeFoot brake;
-    private final DriverSettings settings;
+    private final double steerRate;
+    private final double perSteerReach;
+    private final double perLeftLag;
+    private final double perRightLag;
+    private final Reaction reaction;
     private final BrakePlan plan;
     private final double mass;
+    private final double perMass;
     private final int size;
     private final SlipLag lag;
     private final DriverView view = new DriverView();
@@ -78,9 +84,14 @@ final class EntryEquations {
         this.steering = steering;
         this.throttle = throttle;
         this.brake = brake;
-        this.settings = settings;
+        this.steerRate = settings.hands().rate();
+        this.perSteerReach = 1 / (settings.hands().lag() * steerRate);
+        this.perLeftLag = 1 / settings.leftFoot().lag();
+        this.perRightLag = 1 / settings.rightFoot().lag();
+        this.reaction = settings.leftFoot().reaction();
         this.plan = plan;
         this.mass = model.car().chassis().mass();
+        this.perMass = 1 / mass;
         this.size = brake.reacts() ? EntryState.REACTING_SIZE : EntryState.SIZE;
         this.perSecond = new double[size];
         this.lag = new SlipLag(model.car());
@@ -128,9 +139,7 @@ final class EntryEquations {
      */
     double shortestPeriod() {
         double swing = plan.disturbance().shortestPeriod();
-        return brake.reacts() && locks.any()
-                ? Math.min(swing, 4 * settings.leftFoot().reaction().delay())
-                : swing;
+        return brake.reacts() && locks.any() ? Math.min(swing, 4 * reaction.delay()) : swing;
     }
 
     long evaluations() {
@@ -159,8 +168,8 @@ final class EntryEquations {
         double curvature = place.curvature();
         double vx = x[VX];
         double vy = x[VY];
-        double sin = Math.sin(x[HEADING_ERROR]);
-        double cos = Math.cos(x[HEADING_ERROR]);
+        double sin = Elementary.sin(x[HEADING_ERROR]);
+        double cos = Elementary.cos(x[HEADING_ERROR]);
         double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
         car(x, wheels);
@@ -169,16 +178,12 @@ final class EntryEquations {
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
         view.motion(x, perSecond, CAR, deceleration);
         double wanted = steering.angle(view, wheels);
-        double turning = settings.hands().rate();
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;
         perSecond[HEADING_ERROR] = x[YAW_RATE] - curvature * progress;
-        perSecond[STEER] = turning
-                * Elementary.tanh((wanted - x[STEER]) / (settings.hands().lag() * turning));
-        perSecond[BRAKE] = (brakeDemand(s, x, speed, wheels) - x[BRAKE])
-                / settings.leftFoot().lag();
-        perSecond[DRIVE] = (driveDemand(speed, wheels) / mass - x[DRIVE])
-                / settings.rightFoot().lag();
+        perSecond[STEER] = steerRate * Elementary.tanh((wanted - x[STEER]) * perSteerReach);
+        perSecond[BRAKE] = (brakeDemand(s, x, speed, wheels) - x[BRAKE]) * perLeftLag;
+        perSecond[DRIVE] = (driveDemand(speed, wheels) * perMass - x[DRIVE]) * perRightLag;
         if (brake.reacts()) {
             perSecond[EASED] = brake.easing(x[EASED], x[TIME] - lockedSince, wheels);
             perSecond[EXCESS] = brake.perceiving(x[EXCESS], s, speed);

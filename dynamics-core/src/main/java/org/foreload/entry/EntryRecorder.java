@@ -149,7 +149,7 @@ final class EntryRecorder {
         double low = step.start();
         double high = step.end();
         double near = NEAR * (high - low);
-        if (!(speed(step, low + near) < speed(step, low)) || !(speed(step, high - near) < speed(step, high))) {
+        if (!falls(step) || !(speed(step, high - near) < speed(step, high))) {
             return;
         }
         while (high - low > PLACE_ACCURACY) {
@@ -161,7 +161,14 @@ final class EntryRecorder {
         minimum(low, speed(step, low), step.value(EntryState.TIME, low));
     }
 
-    /** Part of a step over which the slope of speed at its ends is read. */
+    /** Whether the speed falls where a step begins. */
+    private static boolean falls(Step step) {
+        return step.valueAtStart(EntryState.VX) * step.rateAtStart(EntryState.VX)
+                        + step.valueAtStart(EntryState.VY) * step.rateAtStart(EntryState.VY)
+                < 0;
+    }
+
+    /** Part of a step over which the slope of speed at its end is read. */
     private static final double NEAR = 1e-3;
 
     /** How closely places within a step are found, m. */

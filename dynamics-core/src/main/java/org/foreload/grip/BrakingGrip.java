@@ -19,7 +19,7 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
  * turn-in.
  *
  * <p>The deceleration is that of the car: at a speed with drag, d = 0 already asks for drive force. The engine's power
- * is not looked at here ({@link GgDiagram} does).
+ * is not considered here ({@link GgDiagram} does).
  */
 public final class BrakingGrip {
 

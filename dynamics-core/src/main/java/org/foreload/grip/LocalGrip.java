@@ -21,7 +21,7 @@ import org.foreload.vehicle.Chassis;
  */
 public final class LocalGrip {
 
-    /** Accelerations beyond this, m/s², are not looked at: a hundred times gravity, more than any tyre gives. */
+    /** Accelerations beyond this, m/s², are not considered: a hundred times gravity, more than any tyre gives. */
     private static final double FARTHEST = 1000;
 
     /**

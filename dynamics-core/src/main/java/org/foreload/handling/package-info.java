@@ -1,5 +1,5 @@
 /**
- * How a car answers a small push while it brakes and corners: does it settle, swing or turn round.
+ * How a car answers a small disturbance while it brakes and corners: does it settle, swing or turn round.
  *
  * <p><b>Key idea.</b> Near a steady motion, the trim, the car's lateral motion is a linear system of two states, speed
  * across and yaw rate, whose numbers are the slopes of the tyre curves at that trim. Braking takes load off the rear

@@ -46,7 +46,7 @@ final class FastestStart {
     /** Relative difference of the lengths of equal steps: rounding of their stations. */
     private static final double SAME_LENGTH = 1e-9;
 
-    /** Accelerations beyond this, m/s², are not looked at: more than any tyre gives. */
+    /** Accelerations beyond this, m/s², are not considered: more than any tyre gives. */
     private static final double FARTHEST = 1000;
 
     private final double frictionScale;

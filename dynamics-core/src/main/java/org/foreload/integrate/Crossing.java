@@ -16,7 +16,7 @@ public interface Crossing {
     double value(double t, double[] y);
 
     /**
-     * The same value at the joint that {@link DecayingSystem#ratesAtJoint} has just been asked for: one that hangs on
+     * The same value at the joint that {@link DecayingSystem#ratesAtJoint} has just been asked for: one that depends on
      * what was found there need not find it again.
      *
      * @param t where

@@ -43,8 +43,8 @@ public final class Integration {
     private static final double STRETCH = 1 + 1e-9;
 
     /**
-     * Part of the error of a rule of second order that counts too: where rates hang on t alone, the rules of third and
-     * fourth order are one, and their difference sees nothing.
+     * Part of the error of a rule of second order that counts too: where rates depend on t alone, the rules of third
+     * and fourth order are one, and their difference sees nothing.
      */
     private static final double GUARD = 0.03;
 
@@ -54,7 +54,7 @@ public final class Integration {
     private final DecayingSystem system;
     private final int size;
     private final int[] decaying;
-    private final double[] tolerances;
+    private final double[] perTolerance;
     private final Accuracy accuracy;
     private final Crossings crossings;
     private final StepObserver observer;
@@ -94,10 +94,13 @@ public final class Integration {
         this.size = system.size();
         this.decaying = system.decaying().clone();
         this.accuracy = accuracy;
-        this.tolerances = accuracy.tolerances();
+        this.perTolerance = accuracy.tolerances();
         this.longestStep = accuracy.longestStep();
-        if (tolerances.length != size) {
-            throw new IllegalArgumentException(tolerances.length + " tolerances for " + size + " components");
+        if (perTolerance.length != size) {
+            throw new IllegalArgumentException(perTolerance.length + " tolerances for " + size + " components");
+        }
+        for (int i = 0; i < size; i++) {
+            perTolerance[i] = 1 / perTolerance[i];
         }
         this.observer = observer;
         this.crossings = new Crossings(size, crossings);
@@ -312,7 +315,7 @@ public final class Integration {
             stage[i] = length * larger(difference, bend);
         }
         for (int i = 0; i < size; i++) {
-            double part = stage[i] / tolerances[i];
+            double part = stage[i] * perTolerance[i];
             sum += part * part;
         }
         double error = Math.sqrt(sum / size);

@@ -76,6 +76,10 @@ public final class Step {
      * @param state receives the state there
      */
     public void state(double t, double[] state) {
+        if (t == start + length) {
+            System.arraycopy(to, 0, state, 0, size);
+            return;
+        }
         double u = (t - start) / length;
         double v = 1 - u;
         for (int i = 0; i < size; i++) {
@@ -100,6 +104,16 @@ public final class Step {
     public double value(int i, double t) {
         double u = (t - start) / length;
         return cubic(i, u, 1 - u);
+    }
+
+    /** Rate of one component where the step begins, that of the solution too, per unit of t. */
+    public double rateAtStart(int i) {
+        return rateFrom[i];
+    }
+
+    /** One component where the step begins. */
+    public double valueAtStart(int i) {
+        return from[i];
     }
 
     private double cubic(int i, double u, double v) {

@@ -15,9 +15,9 @@ import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 
 /**
- * What the best release gains in each corner of a circuit, over braking in a straight line only. A better exit is
- * carried into the next approach as kinetic energy per mass: the same engine on the same straight adds the same to both
- * laps, and drag takes little of the difference back.
+ * What the best release gains in each corner of a circuit, over straight-line braking. A better exit is carried into
+ * the next approach as kinetic energy per mass: the same engine on the same straight adds the same to both laps, and
+ * drag takes little of the difference back.
  *
  * @param corners in driving order
  * @param complete whether every corner was searched to the end; false after a stop

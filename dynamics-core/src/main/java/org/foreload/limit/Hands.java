@@ -49,7 +49,7 @@ public record Hands(
         return new Hands(1.2, 0.04, 0.10, 0.25, peakDeceleration, 0.985, Double.POSITIVE_INFINITY);
     }
 
-    /** The same, but off the brake from a station on, m: 0 for one who brakes in a straight line only. */
+    /** The same, but off the brake from a station on, m: 0 for straight-line braking. */
     public Hands withBrakeUntil(double station) {
         return new Hands(steeringRate, brakeLag, throttleLag, brakeBuildUp, peakDeceleration, axleShare, station);
     }

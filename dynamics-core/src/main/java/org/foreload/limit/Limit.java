@@ -33,6 +33,11 @@ public final class Limit {
      */
     private static final double HELD_BEFORE = -15;
 
+    /** Curvature, 1/m, below which a line counts as straight: within a centimetre over a hundred metres. */
+    private static final double STRAIGHT = 2e-6;
+
+    private static final int APPROACH_SAMPLES = 50;
+
     /** Price of holding the wheel still there: so much that it does not turn. */
     private static final double HELD_PRICE = 1e6;
 
@@ -95,6 +100,17 @@ public final class Limit {
      */
     public static LimitResult solve(
             Car car, Corner corner, Band band, Hands hands, LimitOptions options, Progress watcher) {
+        return solve(car, corner, band, hands, options, new OwnLine(corner.path()), watcher);
+    }
+
+    /**
+     * The limit that is found from another line: an optimum is one among its neighbours, and a wide road has several.
+     *
+     * @param start where the search begins; the car sets out on the road's own line all the same
+     * @throws InvalidValueException also if the line cannot be driven from that approach speed
+     */
+    public static LimitResult solve(
+            Car car, Corner corner, Band band, Hands hands, LimitOptions options, Start start, Progress watcher) {
         Path path = corner.path();
         IdealProfile profile = guess(car, corner);
         double[] ends = MeshMaker.ends(path, profile, options.intervals());
@@ -104,16 +120,20 @@ public final class Limit {
         }
         List<RoadEquations.Place> places = places(car, path, band, hands.brakeUntil(), ends);
         RoadEquations equations = new RoadEquations(car, hands, places);
-        QuasiSteadyStart start = new QuasiSteadyStart(car, path, profile);
         double[] scale = equations.scale();
-        double[] guess = new double[places.size() * Unknowns.ALL];
+        Corner along = new Corner(corner.name(), corner.approachSpeed(), start.line());
+        QuasiSteadyStart guess = new QuasiSteadyStart(car, start.line(), guess(car, along));
+        double[] unknowns = new double[places.size() * Unknowns.ALL];
         for (int p = 0; p < places.size(); p++) {
-            double[] x = start.at(places.get(p).station());
+            double station = places.get(p).station();
+            double[] x = guess.at(start.lineStation(station));
+            x[Unknowns.OFFSET] = start.offset(station);
+            x[Unknowns.HEADING_ERROR] += start.direction(station);
             for (int i = 0; i < Unknowns.ALL; i++) {
-                guess[p * Unknowns.ALL + i] = x[i] / scale[i];
+                unknowns[p * Unknowns.ALL + i] = x[i] / scale[i];
             }
         }
-        double[] first = start.at(ends[0]);
+        double[] first = new QuasiSteadyStart(car, path, profile).at(ends[0]);
         for (int i = 0; i < Unknowns.ALL; i++) {
             first[i] /= scale[i];
         }
@@ -122,11 +142,45 @@ public final class Limit {
                 lengths,
                 first,
                 new boolean[Unknowns.STATES],
-                guess,
+                unknowns,
                 options.tolerance(),
                 options.mostSteps(),
                 watcher);
         return new ResultMaker(car, path, places, lengths, equations).result(ending);
+    }
+
+    /** A line on the road on which a search begins. */
+    public interface Start {
+
+        /** The line, with stations of its own. */
+        Path line();
+
+        /** Station of the line beside a station of the road, m. */
+        double lineStation(double roadStation);
+
+        /** Offset of the line from the road's own, m, to the left. */
+        double offset(double roadStation);
+
+        /** Direction of the line less that of the road, rad, positive to the left. */
+        double direction(double roadStation);
+    }
+
+    private record OwnLine(Path line) implements Start {
+
+        @Override
+        public double lineStation(double roadStation) {
+            return roadStation;
+        }
+
+        @Override
+        public double offset(double roadStation) {
+            return 0;
+        }
+
+        @Override
+        public double direction(double roadStation) {
+            return 0;
+        }
     }
 
     /** The quasi-steady profile with a little less friction than there is. */
@@ -155,6 +209,16 @@ public final class Limit {
         return List.copyOf(places);
     }
 
+    /** Whether the line comes straight: only then can the wheel be held. */
+    private static boolean straight(Path path) {
+        double most = 0;
+        for (int i = 0; i <= APPROACH_SAMPLES; i++) {
+            double s = path.start() + (HELD_BEFORE - path.start()) * i / APPROACH_SAMPLES;
+            most = Math.max(most, Math.abs(path.curvature(s)));
+        }
+        return most < STRAIGHT;
+    }
+
     private static RoadEquations.Place point(Path path, Band band, double halfCar, double brakeUntil, double s) {
         double left = path.widthLeft(s) - halfCar;
         double right = path.widthRight(s) - halfCar;
@@ -162,7 +226,7 @@ public final class Limit {
         if (band instanceof Band.Within within) {
             left = within.metres();
             right = within.metres();
-            price = s < HELD_BEFORE ? HELD_PRICE : STEERING_PRICE;
+            price = s < HELD_BEFORE && straight(path) ? HELD_PRICE : price;
         }
         if (!(left > 0 && right > 0)) {
             throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");

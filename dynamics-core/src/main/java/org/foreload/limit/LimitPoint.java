@@ -20,6 +20,7 @@ package org.foreload.limit;
  * @param rearUtilisation the same of the rear axle
  * @param frontLoad load on the front axle, N
  * @param rearLoad load on the rear axle, N
+ * @param curvature of the way of the centre of gravity, 1/m, positive to the left
  * @param x place in the plane, m
  * @param y place in the plane, m
  */
@@ -41,5 +42,6 @@ public record LimitPoint(
         double rearUtilisation,
         double frontLoad,
         double rearLoad,
+        double curvature,
         double x,
         double y) {}

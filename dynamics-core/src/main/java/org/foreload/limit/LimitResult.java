@@ -20,6 +20,11 @@ public record LimitResult(
     /** Brake force over mass, m/s², below which the brake counts as off: about what an engine or a headwind does. */
     private static final double BRAKE_OFF = 0.1;
 
+    /**
+     * Drive force over mass, m/s², from which on the throttle counts as asked for: more than a smooth optimum leaves.
+     */
+    private static final double DRIVE_ON = 0.2;
+
     /** Copies the list. */
     public LimitResult {
         points = List.copyOf(points);
@@ -72,6 +77,19 @@ public record LimitResult(
         LimitPoint to = points.get(b);
         double share = (BRAKE_OFF - from.brake()) / (to.brake() - from.brake());
         return from.station() + share * (to.station() - from.station());
+    }
+
+    /** Station, m, at which the throttle is first asked for once the brake is off; empty without a brake. */
+    public OptionalDouble pickUp() {
+        OptionalDouble off = releaseEnd();
+        if (off.isPresent()) {
+            for (LimitPoint point : points) {
+                if (point.station() >= off.getAsDouble() && point.driveAsked() >= DRIVE_ON) {
+                    return OptionalDouble.of(point.station());
+                }
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** Lowest speed, m/s. */

@@ -120,6 +120,7 @@ final class ResultMaker {
                         tape.value(bicycle.lateral[1])),
                 loads[0] + loads[1],
                 loads[2] + loads[3],
+                curvatures[row],
                 place.x() - offset * Math.sin(heading),
                 place.y() + offset * Math.cos(heading));
     }

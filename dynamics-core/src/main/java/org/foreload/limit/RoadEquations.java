@@ -62,7 +62,7 @@ final class RoadEquations implements StageEquations {
             double brakePrice) {}
 
     /** Number of bounds at a point. */
-    static final int BOUNDS = 24;
+    static final int BOUNDS = 28;
 
     /** Power, W, that no engine misses: it leaves the foot an inside on a car that has none. */
     private static final double IDLE_POWER = 10;
@@ -119,8 +119,8 @@ final class RoadEquations implements StageEquations {
         double wheel = car.chassis().mass() * Gravity.G / 4;
         lateralScale[0] = 1 / (2 * car.frontTyre().peakForceY(wheel));
         lateralScale[1] = 1 / (2 * car.rearTyre().peakForceY(wheel));
-        rollingScale[0] = Math.pow(car.frontTyre().peakForceX(wheel), -2);
-        rollingScale[1] = Math.pow(car.rearTyre().peakForceX(wheel), -2);
+        rollingScale[0] = 1 / car.frontTyre().peakForceX(wheel);
+        rollingScale[1] = 1 / car.rearTyre().peakForceX(wheel);
     }
 
     private static double[] scales(Car car, Hands hands) {
@@ -342,8 +342,8 @@ final class RoadEquations implements StageEquations {
             rooms[next++] = tape.plus(peak, force);
             rooms[next++] = bicycle.beforePeak[axle];
         }
-        for (int wheel = 0; wheel < 4; wheel++) {
-            rooms[next++] = tape.scaled(bicycle.rolling[wheel], rollingScale[wheel / 2]);
+        for (int i = 0; i < bicycle.rolling.length; i++) {
+            rooms[next++] = tape.scaled(bicycle.rolling[i], rollingScale[i / 4]);
         }
         double power = car.driveline().power() + IDLE_POWER;
         int speed = tape.sqrt(tape.plus(tape.square(u[VX]), tape.square(u[VY])));

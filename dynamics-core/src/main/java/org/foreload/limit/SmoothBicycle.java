@@ -64,10 +64,11 @@ final class SmoothBicycle {
     /** By axle: how far, in squares of it, the slip is before that of the pure lateral peak. */
     final int[] beforePeak = new int[2];
 
-    /** By wheel: load, N, and squared force, N², that the wheel could carry beyond what is asked of it. */
+    /** By wheel: load, N. */
     final int[] load = new int[4];
 
-    final int[] rolling = new int[4];
+    /** By wheel, twice: force, N, that it could carry beyond what is asked of it, driving and braking. */
+    final int[] rolling = new int[8];
 
     /** @throws InvalidValueException if a tyre is none of the ready ones: the equations need the curve's formula */
     SmoothBicycle(Car car) {
@@ -219,6 +220,13 @@ final class SmoothBicycle {
         return tape.function(node, result, 0.5 + 0.75 * t - 0.25 * square * t, 0.75 * (1 - square) / liftBand);
     }
 
+    /** A longitudinal peak, or where a wheel is about to leave the road a little more, so that it can be divided by. */
+    private int atLeast(Tape tape, int peak) {
+        return tape.value(peak) >= 2 * liftBand
+                ? peak
+                : tape.shifted(positive(tape, tape.shifted(peak, -liftBand)), liftBand);
+    }
+
     private void axle(Tape tape, int axle, int slip, int brake, int drive, double mass, int[] along, int[] across) {
         FrictionTyre tyre = tyres[axle];
         SlipShape shape = shapes[axle];
@@ -227,7 +235,6 @@ final class SmoothBicycle {
         int square = tape.square(normalised);
         int asked = tape.minus(
                 tape.scaled(drive, mass * driveShare[axle] / 2), tape.scaled(brake, mass * brakeShare[axle] / 2));
-        int askedSquare = tape.square(asked);
         beforePeak[axle] = tape.shifted(tape.scaled(square, -1 / shape.peakSquare()), 1);
         int mostUsed = shape.most(tape, square);
         int mostShare = tape.sqrt(mostUsed);
@@ -240,15 +247,16 @@ final class SmoothBicycle {
             int capacity = tape.times(load[wheel], friction);
             int peakX = tape.scaled(capacity, tyre.frictionX());
             int rollingPeak = tape.times(peakX, mostShare);
-            int ratio = carriedShare(tape, asked, rollingPeak);
+            int ratio = carriedShare(tape, asked, atLeast(tape, rollingPeak));
             int used = tape.times(tape.square(ratio), mostUsed);
             int force = tape.times(tape.times(capacity, normalised), shape.share(tape, square, used));
             along[wheel] = tape.times(rollingPeak, ratio);
             across[wheel] = tape.scaled(force, -tyre.frictionY());
             int left = tape.sqrt(tape.shifted(tape.scaled(used, -1), 1));
             peaks[side] = tape.scaled(tape.times(capacity, left), tyre.frictionY());
-            int most = tape.square(tape.shifted(tape.scaled(rollingPeak, ROLLING_SHARE), IDLE_FORCE));
-            rolling[wheel] = tape.minus(most, askedSquare);
+            int most = tape.shifted(tape.scaled(rollingPeak, ROLLING_SHARE), IDLE_FORCE);
+            rolling[2 * wheel] = tape.minus(most, asked);
+            rolling[2 * wheel + 1] = tape.plus(most, asked);
         }
         lateral[axle] = tape.plus(across[2 * axle], across[2 * axle + 1]);
         lateralPeak[axle] = tape.plus(peaks[0], peaks[1]);
@@ -257,9 +265,6 @@ final class SmoothBicycle {
     /** Share of the longitudinal peak that a wheel carries: what is asked over the peak, bent over just below one. */
     private static int carriedShare(Tape tape, int asked, int peak) {
         double most = tape.value(peak);
-        if (!(most > 0)) {
-            return tape.constant(0);
-        }
         double ratio = tape.value(asked) / most;
         double size = Math.abs(ratio);
         if (size <= BENDS_FROM) {

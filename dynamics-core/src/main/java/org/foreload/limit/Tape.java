@@ -18,6 +18,8 @@ final class Tape {
 
     private static final int NONE = -1;
 
+    private static final int MOST_INPUTS = 31;
+
     private final int inputs;
     private boolean derivatives;
     private int count;
@@ -29,11 +31,17 @@ final class Tape {
     /** Five partial derivatives of each operation: by left, by right, left twice, left and right, right twice. */
     private double[] partial = new double[5 * FIRST_SIZE];
 
+    /** Inputs on which each result depends, a bit each: most depend on a few, and only these are gone through. */
+    private int[] depends = new int[FIRST_SIZE];
+
     private boolean[] bent = new boolean[FIRST_SIZE];
     private double[] weight = new double[FIRST_SIZE];
 
-    /** A tape for functions of so many inputs. */
+    /** A tape for functions of so many inputs, 31 at most. */
     Tape(int inputs) {
+        if (inputs > MOST_INPUTS) {
+            throw new IllegalArgumentException(inputs + " inputs");
+        }
         this.inputs = inputs;
         this.gradient = new double[FIRST_SIZE * inputs];
     }
@@ -52,6 +60,7 @@ final class Tape {
             left = Arrays.copyOf(left, size);
             right = Arrays.copyOf(right, size);
             partial = Arrays.copyOf(partial, 5 * size);
+            depends = Arrays.copyOf(depends, size);
             bent = Arrays.copyOf(bent, size);
             weight = Arrays.copyOf(weight, size);
         }
@@ -66,9 +75,7 @@ final class Tape {
     /** A number that depends on no input. */
     int constant(double number) {
         int node = next(number, NONE, NONE);
-        if (derivatives) {
-            Arrays.fill(gradient, node * inputs, (node + 1) * inputs, 0);
-        }
+        depends[node] = 0;
         return node;
     }
 
@@ -76,6 +83,7 @@ final class Tape {
     int input(int index, double number, double scale) {
         int node = constant(number);
         if (derivatives) {
+            depends[node] = 1 << index;
             gradient[node * inputs + index] = scale;
         }
         return node;
@@ -88,15 +96,29 @@ final class Tape {
             partial[5 * node + 1] = byB;
             int to = node * inputs;
             int fromA = a * inputs;
+            int onA = depends[a];
             if (b == NONE) {
-                for (int i = 0; i < inputs; i++) {
+                depends[node] = onA;
+                for (int on = onA; on != 0; on &= on - 1) {
+                    int i = Integer.numberOfTrailingZeros(on);
                     gradient[to + i] = byA * gradient[fromA + i];
                 }
-            } else {
-                int fromB = b * inputs;
-                for (int i = 0; i < inputs; i++) {
-                    gradient[to + i] = byA * gradient[fromA + i] + byB * gradient[fromB + i];
-                }
+                return node;
+            }
+            int fromB = b * inputs;
+            int onB = depends[b];
+            depends[node] = onA | onB;
+            for (int on = onA & onB; on != 0; on &= on - 1) {
+                int i = Integer.numberOfTrailingZeros(on);
+                gradient[to + i] = byA * gradient[fromA + i] + byB * gradient[fromB + i];
+            }
+            for (int on = onA & ~onB; on != 0; on &= on - 1) {
+                int i = Integer.numberOfTrailingZeros(on);
+                gradient[to + i] = byA * gradient[fromA + i];
+            }
+            for (int on = onB & ~onA; on != 0; on &= on - 1) {
+                int i = Integer.numberOfTrailingZeros(on);
+                gradient[to + i] = byB * gradient[fromB + i];
             }
         }
         return node;
@@ -186,18 +208,22 @@ final class Tape {
 
     /** Copies the gradient of a result, times a factor. */
     void gradient(int node, double factor, double[] into, int at) {
-        int from = node * inputs;
-        for (int i = 0; i < inputs; i++) {
-            into[at + i] = factor * gradient[from + i];
-        }
+        Arrays.fill(into, at, at + inputs, 0);
+        addGradient(node, factor, into, at);
     }
 
     /** Adds the gradient of a result, times a factor. */
     void addGradient(int node, double factor, double[] into, int at) {
         int from = node * inputs;
-        for (int i = 0; i < inputs; i++) {
+        for (int on = depends[node]; on != 0; on &= on - 1) {
+            int i = Integer.numberOfTrailingZeros(on);
             into[at + i] += factor * gradient[from + i];
         }
+    }
+
+    /** Inputs on which a result depends, a bit each. */
+    int depends(int node) {
+        return depends[node];
     }
 
     /** Weighs a result in the sum whose curvature is wanted. */
@@ -223,28 +249,52 @@ final class Tape {
                 weight[b] += w * partial[5 * node + 1];
             }
             if (bent[node]) {
-                bend(matrix, w, node, a, b == NONE ? a : b, b == NONE);
+                if (b == NONE) {
+                    bend(matrix, w * partial[5 * node + 2], a);
+                } else {
+                    bend(matrix, w, 5 * node, a, b);
+                }
             }
         }
     }
 
-    private void bend(double[] matrix, double w, int node, int a, int b, boolean single) {
-        double aa = w * partial[5 * node + 2];
-        double ab = single ? 0 : w * partial[5 * node + 3];
-        double bb = single ? 0 : w * partial[5 * node + 4];
+    private void bend(double[] matrix, double aa, int a) {
+        int at = a * inputs;
+        for (int on = depends[a]; on != 0; on &= on - 1) {
+            int i = Integer.numberOfTrailingZeros(on);
+            double by = aa * gradient[at + i];
+            int row = i * inputs;
+            for (int with = depends[a] & ((2 << i) - 1); with != 0; with &= with - 1) {
+                int j = Integer.numberOfTrailingZeros(with);
+                matrix[row + j] += by * gradient[at + j];
+            }
+        }
+    }
+
+    private void bend(double[] matrix, double w, int partials, int a, int b) {
+        double aa = w * partial[partials + 2];
+        double ab = w * partial[partials + 3];
+        double bb = w * partial[partials + 4];
         int atA = a * inputs;
         int atB = b * inputs;
-        for (int i = 0; i < inputs; i++) {
-            double ga = gradient[atA + i];
-            double gb = gradient[atB + i];
-            if (ga == 0 && gb == 0) {
-                continue;
-            }
+        int onA = depends[a];
+        int onB = depends[b];
+        int both = onA | onB;
+        for (int on = both; on != 0; on &= on - 1) {
+            int i = Integer.numberOfTrailingZeros(on);
+            double ga = (onA >> i & 1) == 0 ? 0 : gradient[atA + i];
+            double gb = (onB >> i & 1) == 0 ? 0 : gradient[atB + i];
             double byA = aa * ga + ab * gb;
             double byB = ab * ga + bb * gb;
             int row = i * inputs;
-            for (int j = 0; j <= i; j++) {
-                matrix[row + j] += byA * gradient[atA + j] + byB * gradient[atB + j];
+            int before = (2 << i) - 1;
+            for (int with = onA & before; with != 0; with &= with - 1) {
+                int j = Integer.numberOfTrailingZeros(with);
+                matrix[row + j] += byA * gradient[atA + j];
+            }
+            for (int with = onB & before; with != 0; with &= with - 1) {
+                int j = Integer.numberOfTrailingZeros(with);
+                matrix[row + j] += byB * gradient[atB + j];
             }
         }
     }

@@ -31,7 +31,7 @@ import org.foreload.study.Sweep;
  * @param seed of the random draws; each search has its own, made from this one
  * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
  *     simple ones, which is several times quicker
- * @param evaluations entries looked at by each of them; each search within a simple shape looks at a seventh as many
+ * @param evaluations entries tried by each of them; each search within a simple shape looks at a seventh as many
  * @param buildUpTime time in which the foot reaches the peak, s
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
@@ -45,7 +45,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
             ReleaseShapes.PROGRESSIVE,
-            ReleaseShapes.LATE,
+            ReleaseShapes.HELD,
             ReleaseShapes.CIRCLE,
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);

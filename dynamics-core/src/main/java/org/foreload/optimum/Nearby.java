@@ -46,7 +46,7 @@ public record Nearby(BrakePlan plan, double time) {
      *
      * @param study car, corner, driver and margin
      * @param known a release with a brake point from which, or near which, it makes the corner
-     * @param entries looked at, at most
+     * @param entries tried, at most
      */
     public static Nearby search(CornerStudy study, BrakePlan known, int entries) {
         ReleaseCost cost = new ReleaseCost(study, known, Optional.empty());
@@ -76,7 +76,7 @@ public record Nearby(BrakePlan plan, double time) {
      *
      * @param cost of a point; the search begins at its start
      * @param reach spread of the first generation, in the units of the space
-     * @param entries looked at
+     * @param entries tried
      * @param seed of the random draws
      * @param rounds counts them
      */

@@ -17,11 +17,11 @@ import org.foreload.vehicle.Suspension;
 
 /**
  * What the time of an entry above the ideal bound is made of. The causes are switched off one after another, each on
- * top of those before, and each time the best release is searched for anew: a car without lags wants another release
- * than one with them. A cause is charged with the time that its going saves. The order matters a little; it is always
- * the same, lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still
- * has to pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear
- * axle late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
+ * top of those before, and each time the best release is found again: a car without lags wants another release than one
+ * with them. A cause is charged with the time that its going saves. The order matters a little; it is always the same,
+ * lags of the car before those of the foot: a foot that is down at once locks the wheels of a car that still has to
+ * pitch. A part below zero means that the car is quicker with the cause than without: load that leaves the rear axle
+ * late, for one, can help. Parts of two or three hundredths of a second may be no more than luck of the searches.
  *
  * @param boundTime time of the bound, s
  * @param entryTime time of the entry that is explained, s
@@ -52,7 +52,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Friction share of an exit driven to the limit. */
     private static final double WHOLE = 0.999;
 
-    /** Most entries looked at in each search from a neighbour's release. */
+    /** Most entries tried in each search from a neighbour's release. */
     private static final int EVALUATIONS = 250;
 
     /** A search for each case that is long enough for most: one restart in each round, six hundred entries long. */

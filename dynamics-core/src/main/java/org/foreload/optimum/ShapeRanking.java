@@ -21,7 +21,7 @@ import org.foreload.study.Sweep;
  */
 public final class ShapeRanking {
 
-    /** Entries looked at for each shape. */
+    /** Entries tried for each shape. */
     private static final int ENTRIES = 150;
 
     /**

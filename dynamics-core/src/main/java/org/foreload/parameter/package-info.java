@@ -10,7 +10,7 @@
  * the parameter.
  *
  * <p><b>Valid when</b> reading a replaced number gives it back, and replacing it by what was read changes nothing.
- * <b>Neglects</b> that numbers may hang together, such as track width and yaw inertia. <b>Fails when</b> the new value
- * is not allowed: the model's own exception says so.
+ * <b>Neglects</b> that numbers may are related, such as track width and yaw inertia. <b>Fails when</b> the new value is
+ * not allowed: the model's own exception says so.
  */
 package org.foreload.parameter;

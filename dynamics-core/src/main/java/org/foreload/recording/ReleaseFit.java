@@ -18,7 +18,7 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
  * course finds an end that fades into the noise better than any threshold.
  *
  * @param shape the shape
- * @param start station where the release starts, m
+ * @param start station of the release point, m
  * @param end station where the brake is off, m
  * @param level brake before the release, in its own unit
  * @param error root mean square difference over that level

@@ -23,7 +23,7 @@ public record Knob(Parameter<Setup> parameter, double change, Kind kind) {
 
     /** What a number belongs to, which says what is held while it is turned. */
     public enum Kind {
-        /** Car, tyre, corner or driver: the best release and its brake point are searched for anew. */
+        /** Car, tyre, corner or driver: the best release and its brake point are found again. */
         WORLD,
         /** The plan: everything else is held, the brake point too. It says what missing the plan costs. */
         PLAN

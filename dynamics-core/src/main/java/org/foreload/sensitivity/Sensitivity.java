@@ -18,9 +18,9 @@ import org.foreload.study.Sweep;
 /**
  * What one unit of each number of car, tyres, corner, driver and plan is worth around the best entry. Each number is
  * changed to both sides, by the whole change and by half of it. For each changed car, corner or driver the best release
- * is searched for anew, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A
- * number of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower,
- * to the other it may be no entry at all, and the two sides are kept apart.
+ * is found again, near the known one: on the edge of sliding the old release would lock a wheel or run wide. A number
+ * of the plan is changed with all else kept. There the best entry stands on an edge: to one side it is slower, to the
+ * other it may be no entry at all, and the two sides are kept apart.
  *
  * @param rows the largest change of time first; rows without a time last
  * @param complete whether every knob was turned; false after a stop
@@ -33,7 +33,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     /** Disagreement, s, below which it does not matter: the accuracy of the times. */
     private static final double STEADY_TIME = 0.0004;
 
-    /** Entries looked at in each search for the best release of a changed setup: it begins near it. */
+    /** Entries tried in each search for the best release of a changed setup: it begins near it. */
     public static final int ENTRIES = 600;
 
     /** Copies the rows. */
@@ -170,7 +170,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      *
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
-     * @param entries looked at in each search for the best release of a changed setup
+     * @param entries tried in each search for the best release of a changed setup
      * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
@@ -183,7 +183,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @param study car, corner and driver that it was made with
      * @param entry the best entry, or one near it
      * @param knobs which
-     * @param entries looked at in each search for the best release of a changed setup
+     * @param entries tried in each search for the best release of a changed setup
      * @param sweep on how many threads, and who watches the progress
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {

@@ -3,16 +3,16 @@
  *
  * <p><b>Key idea.</b> The best release lies on the edge of sliding or of stopping a wheel, so with a changed car the
  * same release falls over that edge to one side. For each changed car, corner or driver the best release is therefore
- * searched for anew, from the known one, whose peak is first held as a share of what locks a wheel: local searches, and
- * then one that looks around what these have come to. Numbers of the plan are turned without a search: they say what
- * missing the plan costs, each side by itself, since the best plan stands on an edge: slower to one side, it may be a
- * spin to the other.
+ * found again, from the known one, whose peak is first held as a share of what locks a wheel: local searches, and then
+ * one that looks around what these have come to. Numbers of the plan are turned without a search: they say what missing
+ * the plan costs, each side by itself, since the best plan stands on an edge: slower to one side, it may be a spin to
+ * the other.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.sensitivity.Sensitivity} turns every
  * {@link org.foreload.sensitivity.Knob} that {@link org.foreload.sensitivity.Knobs} finds in a
  * {@link org.foreload.sensitivity.Setup}.
  *
- * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers hang together, such as mass
+ * <p><b>Valid when</b> the entry is the best one, or near it. <b>Neglects</b> that numbers are related, such as mass
  * and yaw inertia, and best releases far from the known one. <b>Fails when</b> another limit takes over within the
  * step: the row is then marked as not steady; so is one whose effect is lost in the accuracy of the searches, some
  * milliseconds, with fewer entries now and then a hundredth of a second.

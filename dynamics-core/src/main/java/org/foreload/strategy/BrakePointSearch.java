@@ -20,7 +20,9 @@ import org.foreload.ideal.IdealProfile;
  */
 public final class BrakePointSearch {
 
-    /** Distance, m, by which a driver may be early and must still keep the margin: less is luck and no answer. */
+    /**
+     * Distance, m, by which a driver may be early and must still keep the margin: less is a fluke and does not count.
+     */
     static final double SOLID = 1;
 
     /** First step later, m, from a guess that keeps the margin; each further one is twice as long. */

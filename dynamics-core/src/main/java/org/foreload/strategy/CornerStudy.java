@@ -130,9 +130,13 @@ public final class CornerStudy {
      * nothing in hand. Zero where it is no quicker.
      */
     public double marginCost(EntryResult entry) {
-        Finding bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
+        Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
+                .search()
                 .latest(entry.plan().braking(), entry.plan().brakePoint());
-        return bare.found() ? Math.max(0, entry.time() - bare.entry().time()) : 0;
+        if (!bare.met()) {
+            return 0;
+        }
+        return Math.max(0, entry.time() - simulator.run(bare.entry().plan()).time());
     }
 
     /**

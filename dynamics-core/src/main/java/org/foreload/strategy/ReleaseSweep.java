@@ -47,7 +47,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     /**
      * Tries the releases, but those that are remembered.
      *
-     * @param sweep on how many threads, and who is told of progress
+     * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration run(Sweep sweep, SweepMemory memory) {
@@ -68,7 +68,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      *
      * @param part 1 to {@code of}
      * @param of number of parts
-     * @param sweep on how many threads, and who is told of progress; a stop leaves out what was not begun
+     * @param sweep on how many threads, and who watches the progress; a stop leaves out what was not begun
      * @param memory what an earlier run has found
      * @return what was found, in the order of the releases
      */

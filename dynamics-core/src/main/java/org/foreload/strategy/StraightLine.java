@@ -31,7 +31,7 @@ public final class StraightLine {
         return Braking.of(peak, buildUpTime, new Release(ReleaseShapes.ABRUPT, 0, 0));
     }
 
-    /** Whether a plan brakes in a straight line only. */
+    /** Whether a plan is straight-line braking. */
     public static boolean is(BrakePlan plan) {
         return plan.release().shape() == ReleaseShapes.ABRUPT && plan.release().end() <= 0;
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.foreload.braking.Braking;
 
 /**
- * What a sweep already knows of its releases, and is told as it goes on: with it, an interrupted sweep is taken up
+ * What a sweep already knows of its releases, and learns as it goes on: with it, an interrupted sweep is taken up
  * again. Only the outcome of the search is kept; the entry itself is driven again from it, and so comes out the same to
  * the last bit. Called from many threads at once.
  */

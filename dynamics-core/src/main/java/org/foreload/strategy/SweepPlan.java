@@ -52,7 +52,7 @@ public record SweepPlan(
                 List.of(
                         ReleaseShapes.LINEAR,
                         ReleaseShapes.PROGRESSIVE,
-                        ReleaseShapes.LATE,
+                        ReleaseShapes.HELD,
                         ReleaseShapes.SMOOTH,
                         ReleaseShapes.TWO_STAGE),
                 divided(resolution, 0.35, 0.6, 0.75, 0.87),

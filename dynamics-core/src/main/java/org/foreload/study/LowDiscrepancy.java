@@ -11,7 +11,7 @@ import org.hipparchus.random.Well19937c;
  * Points that fill a cube more evenly than random ones: Sobol's sequence (I. M. Sobol, USSR Computational Mathematics
  * and Mathematical Physics 7(4), 1967, from memory; as in Hipparchus), moved as a whole by a random shift that wraps
  * around (R. Cranley and T. N. L. Patterson, SIAM J. Numer. Anal. 13(6), 1976, from memory), so that each seed is a
- * fair draw of its own and repetition tells the accuracy.
+ * fair draw of its own and repetition shows the accuracy.
  */
 public final class LowDiscrepancy {
 

@@ -68,7 +68,8 @@ final class CurveTable {
         }
     }
 
-    private double error(DoubleUnaryOperator value) {
+    /** Largest error of x times the value in the middle of a piece. */
+    double error(DoubleUnaryOperator value) {
         double error = 0;
         for (int i = 0; 4 * i < coefficients.length; i++) {
             double x = start + (i + 0.5) / perUnit;

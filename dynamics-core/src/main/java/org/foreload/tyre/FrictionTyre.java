@@ -168,8 +168,9 @@ public record FrictionTyre(
             ContactPatch left,
             ContactPatch right) {
         double y = Math.abs(normalisedY(lateralSlip));
-        double leftPressed = leftLoad * loadFactor(leftLoad);
-        double rightPressed = rightLoad * loadFactor(rightLoad);
+        double perNewton = loadSensitivity / referenceLoad;
+        double leftPressed = leftLoad * (1 + loadSensitivity - perNewton * leftLoad);
+        double rightPressed = rightLoad * (1 + loadSensitivity - perNewton * rightLoad);
         if (!(leftLoad > 0 && leftPressed > 0 && rightLoad > 0 && rightPressed > 0 && y > 0)) {
             roll(lateralSlip, asked, leftLoad, left);
             roll(lateralSlip, asked, rightLoad, right);

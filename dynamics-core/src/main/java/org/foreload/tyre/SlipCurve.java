@@ -185,6 +185,12 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
         private static final double PEAK_ACCURACY = 1e-15;
 
+        /** Pieces of the table of the inverse. */
+        private static final int INVERSE_PIECES = 512;
+
+        /** Accuracy, times the root of what the force lacks, at which that table is taken as it is. */
+        private static final double INVERSE_ACCURACY = 1e-9;
+
         /** Largest relative step from the table of the inverse; its square is below rounding. */
         private static final double INVERSE_STEP = 1e-6;
 
@@ -211,6 +217,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Slips over the root of what a force lacks to the peak, in which they run smoothly up to the peak. */
         private final CurveTable inverses;
 
+        /** Whether that table needs no step of Newton's rule after it. */
+        private final boolean inverseExact;
+
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
          * @param curvatureFactor E, at most 1
@@ -223,7 +232,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.fine = CurveTable.accurate(0, 16, TABLE_ACCURACY, this::formulaSecant, this::formulaSecantSlope);
             this.coarse = new CurveTable(16, 128 * 8, 8, this::formulaSecant, this::formulaSecantSlope);
             this.lengths = ShareLengths.of(this);
-            this.inverses = new CurveTable(0, 128, 128, this::searchedInverse, this::inverseSlope);
+            this.inverses =
+                    new CurveTable(0, INVERSE_PIECES, INVERSE_PIECES, this::searchedInverse, this::inverseSlope);
+            this.inverseExact = inverses.error(this::searchedInverse) <= INVERSE_ACCURACY;
         }
 
         /** C. */
@@ -303,7 +314,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return bx - curvatureFactor * (bx - Math.atan(bx));
         }
 
-        /** {@inheritDoc} Read off a table, then made exact by Newton's rule. */
+        /**
+         * {@inheritDoc} Read off a table, then made exact by Newton's rule where the table alone is not good to 1e-9.
+         */
         @Override
         public double inverse(double y) {
             if (!(y < 1)) {
@@ -311,6 +324,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             }
             double lack = Math.sqrt(1 - y);
             double x = inverses.holds(lack) ? inverses.value(lack) : 0;
+            if (inverseExact) {
+                return x;
+            }
             double next = x - (value(x) - y) / slope(x);
             return Math.abs(next - x) <= INVERSE_STEP * x ? next : searchedInverse(lack);
         }
@@ -354,7 +370,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return along < most ? QuickShare.lateral(this, y, along, secant(y), most, length, left) : y * left;
         }
 
-        /** {@inheritDoc} What hangs on the lateral slip alone is read off the tables once for both. */
+        /** {@inheritDoc} What depends on the lateral slip alone is read off the tables once for both. */
         @Override
         public void shares(double y, double first, double second, Shares shares) {
             if (!lengths.holds(y)) {

@@ -54,7 +54,7 @@ public interface Tyre {
      *
      * <p>The default searches the combined-slip force for the longitudinal slip that carries the imposed force. A wheel
      * asked for more than it has returns the lateral force at the slip where it has most; {@link #rollingForceLimit}
-     * tells whether that is so.
+     * says whether that is so.
      *
      * @param lateralSlip tangent of the slip angle
      * @param longitudinalForce imposed force in newtons; its sign does not matter

@@ -42,7 +42,7 @@ class ComparisonTest {
         return Combinators.combine(
                         Arbitraries.doubles().between(-125, -105),
                         Arbitraries.doubles().between(5.5, 7),
-                        Arbitraries.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE, ReleaseShapes.PROGRESSIVE),
+                        Arbitraries.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.PROGRESSIVE),
                         Arbitraries.doubles().between(-30, -5),
                         Arbitraries.doubles().between(5, 50))
                 .as((point, peak, shape, start, end) ->

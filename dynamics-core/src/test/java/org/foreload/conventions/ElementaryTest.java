@@ -17,9 +17,12 @@ class ElementaryTest {
             double x = size * (0.5 + i / 200.0);
             for (double signed : new double[] {x, -x}) {
                 assertEquals(Math.atan(signed), Elementary.atan(signed), UNITS * Math.ulp(Math.atan(signed)));
+                assertEquals(Math.sin(signed), Elementary.sin(signed), UNITS * Math.ulp(Math.sin(signed)));
+                assertEquals(Math.cos(signed), Elementary.cos(signed), UNITS * Math.ulp(Math.cos(signed)));
                 assertEquals(Math.tanh(signed), Elementary.tanh(signed), UNITS * Math.ulp(Math.tanh(signed)));
             }
             assertEquals(Elementary.atan(x), -Elementary.atan(-x), 0);
+            assertEquals(Elementary.sin(x), -Elementary.sin(-x), 0);
             assertEquals(Elementary.tanh(x), -Elementary.tanh(-x), 0);
         }
     }
@@ -29,5 +32,7 @@ class ElementaryTest {
     void soTheyAreAtTheEnds(double x) {
         assertEquals(Math.atan(x), Elementary.atan(x));
         assertEquals(Math.tanh(x), Elementary.tanh(x));
+        assertEquals(Math.sin(x), Elementary.sin(x));
+        assertEquals(Math.cos(x), Elementary.cos(x));
     }
 }

@@ -157,7 +157,7 @@ class RecordedCornersTest {
     @ParameterizedTest
     @ValueSource(doubles = {10, 50, 100})
     void intervalsHoldTheTruth(double rate) {
-        KnownRun known = new KnownRun(plan(ReleaseShapes.LATE));
+        KnownRun known = new KnownRun(plan(ReleaseShapes.HELD));
         int runs = 40;
         int[] held = new int[4];
         Cleaning cleaning = Cleaning.STANDARD;

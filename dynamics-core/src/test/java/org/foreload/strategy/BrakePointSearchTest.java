@@ -93,7 +93,7 @@ class BrakePointSearchTest {
     @Test
     void aMetreEarlierMakesTheCornerToo() {
         int found = 0;
-        for (ReleaseShape shape : List.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE, ReleaseShapes.TWO_STAGE)) {
+        for (ReleaseShape shape : List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.TWO_STAGE)) {
             for (double end : new double[] {10, 22, 34, 46}) {
                 Finding finding = STUDY.latest(braking(shape, 0, end));
                 if (finding.found()) {

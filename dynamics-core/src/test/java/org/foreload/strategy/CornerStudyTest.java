@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class CornerStudyTest {
 
     private static final SweepPlan SMALL = new SweepPlan(
-            List.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE),
+            List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD),
             List.of(0.5, 0.75),
             List.of(-0.4, -0.1),
             List.of(0.0, 0.4, 0.7, 1.4),

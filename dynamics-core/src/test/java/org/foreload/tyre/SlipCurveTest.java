@@ -55,7 +55,8 @@ class SlipCurveTest {
         assertEquals(peak, curve.inverse(1), 1e-12 * peak);
         assertEquals(0, curve.inverse(0), 0);
         for (double share : new double[] {1e-4, 0.2, 0.6, 0.95, 0.9999}) {
-            assertEquals(share, curve.value(curve.inverse(share)), 1e-12, () -> curve + " " + share);
+            // An inverse may come from a table; its error of slip is told in the curve's own Javadoc.
+            assertEquals(share, curve.value(curve.inverse(share)), 1e-9, () -> curve + " " + share);
         }
     }
 

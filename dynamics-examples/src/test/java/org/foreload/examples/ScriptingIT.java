@@ -130,7 +130,7 @@ class ScriptingIT {
 
     @Test
     void itsShellBlocksRun() throws IOException, InterruptedException {
-        need("bash", "awk", "sort", "head", "tr");
+        need("bash", "awk", "sort", "head", "tr", "cut", "cmp", "python3");
         StringBuilder script = new StringBuilder("set -euo pipefail\nexport LC_ALL=C\n");
         List<Block> blocks = blocks();
         for (int i = 0; i < blocks.size(); i++) {

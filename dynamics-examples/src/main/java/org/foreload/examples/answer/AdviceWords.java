@@ -22,29 +22,30 @@ final class AdviceWords {
         String way = advice.amount() > 0 ? " later" : " earlier";
         return switch (advice.change()) {
             case BRAKE_POINT ->
-                "Brake " + metres + way + ", " + Words.place(plan.brakePoint())
-                        + ", just as hard, and come off it where " + "you do now";
+                "Brake " + metres + way + ", " + Words.brakeBoard(plan.brakePoint())
+                        + ", just as hard, with release point and brake off as now";
             case PEAK ->
                 "Brake " + Numbers.rounded(Math.abs(100 * (plan.peakDeceleration() / before.peakDeceleration() - 1)), 0)
                         + " % " + (advice.amount() > 0 ? "harder" : "less hard") + " from the same place";
             case RELEASE_POINT ->
-                "Begin to ease off " + metres + way + ", "
-                        + Words.place(plan.release().start()) + ", and be off the brake where you are now";
+                "Start to ease " + metres + way + " (release point "
+                        + Words.board(plan.release().start()) + "), with brake off as now";
             case BRAKE_OFF ->
-                "Be off the brake " + metres + way + ", "
-                        + Words.place(plan.release().end()) + ", and begin to ease off where you do now";
+                "Be off the brake " + metres + way + " (brake off "
+                        + Words.board(plan.release().end()) + "), with the release point as now";
             case SHAPE ->
-                "Between the same two places, ease off "
+                "Between the same release point and brake off, ease "
                         + manner(plan.release().shape().name());
-            case PICK_UP -> "Pick up the throttle " + metres + way + ", " + Words.place(plan.drivenFrom());
+            case PICK_UP ->
+                "Pick up the throttle " + metres + way + " (pick-up " + Words.board(plan.drivenFrom()) + ")";
         };
     }
 
     private static String manner(String shape) {
         return switch (shape) {
             case "linear" -> "evenly";
-            case "progressive" -> "quickly at first, then ever slower";
-            case "held" -> "slowly at first, then ever quicker";
+            case "progressive" -> "quickly at first, then ever more slowly";
+            case "held" -> "slowly at first, then ever more quickly";
             case "circle" -> "hardly at first, and quickly at the end";
             case "smooth" -> "softly at both ends";
             case "two-stage" -> "at once to less than half, hold that, then off";

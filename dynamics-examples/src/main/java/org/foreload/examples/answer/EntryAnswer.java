@@ -50,6 +50,25 @@ public final class EntryAnswer {
         return finding.found() ? Words.sentence(result) : NOT_FOUND + result;
     }
 
+    /**
+     * An entry from a brake point that was given, for programs only.
+     *
+     * @param along whether the entry along the line is wanted too
+     */
+    public static Report brief(CornerStudy study, EntryResult entry, boolean along) {
+        Report report = described(plain(study, entry, study.allowance().met(entry)), entry);
+        return along ? lists(report, entry) : report;
+    }
+
+    /** The same from the latest brake point, or the closest attempt where there is none. */
+    public static Report brief(CornerStudy study, Finding finding, boolean along) {
+        EntryResult entry = finding.entry();
+        Report report = described(plain(study, entry, finding.found()), entry)
+                .with("brake_point_found", finding.found())
+                .with("in_hand_m", finding.inHand());
+        return along ? lists(report, entry) : report;
+    }
+
     /** An entry of a sweep, for programs only. */
     static Report swept(CornerStudy study, Candidate candidate) {
         EntryResult entry = candidate.entry();

@@ -75,8 +75,15 @@ public final class RecordingAnswer {
         return report.with("shape", corner.shape().map(shape -> shape.name()).orElse(null));
     }
 
+    /** Lap and corner in one cell, so that each part of a wide table has both. */
+    private static Report named(MeasuredLap lap, RecordedCorner corner) {
+        String turn = corner.bend().left() ? " left" : " right";
+        return new Report()
+                .with("lap, corner", lap.number() + ", " + corner.bend().number() + turn);
+    }
+
     private static Report places(MeasuredLap lap, RecordedCorner corner) {
-        Report report = row(lap, corner).with("turn_in_m", spread(corner.get(Measure.TURN_IN), 0, 1));
+        Report report = named(lap, corner).with("turn_in_m", spread(corner.get(Measure.TURN_IN), 0, 1));
         double turnIn = corner.get(Measure.TURN_IN).value();
         return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))
@@ -87,7 +94,7 @@ public final class RecordingAnswer {
     }
 
     private static Report manners(MeasuredLap lap, RecordedCorner corner) {
-        return row(lap, corner)
+        return named(lap, corner)
                 .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 0, 1))
                 .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 0, 1))
                 .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 0, 1))

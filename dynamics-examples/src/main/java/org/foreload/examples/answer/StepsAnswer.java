@@ -99,7 +99,7 @@ public final class StepsAnswer {
         return rows;
     }
 
-    /** The steps without those that no driver could tell from the one before: a board, or a shade of pedal. */
+    /** The steps without those that no driver could drive: less than a metre, and less than a shade of pedal. */
     public static List<Step> drivable(List<Step> steps) {
         List<Step> drivable = new ArrayList<>();
         for (Step step : steps) {

@@ -223,8 +223,8 @@ final class ExploreVerb extends Verb {
     }
 
     /**
-     * The best of each shape refined, so that the order of shapes does not hang on the grid; not where peaks, starts or
-     * ends were asked for: then nothing else is tried.
+     * The best of each shape refined, so that the order of shapes does not depend on the grid; not where peaks, starts
+     * or ends were asked for: then nothing else is tried.
      */
     private Exploration refined(ReleaseSweep releases, Exploration grid, int workers) {
         if (!gridOptions.wholeRange()) {

@@ -42,6 +42,7 @@ import picocli.CommandLine.TypeConversionException;
             EntryVerb.class,
             ExploreVerb.class,
             JoinVerb.class,
+            BatchVerb.class,
             BestVerb.class,
             SensitivityVerb.class,
             RiskVerb.class,

@@ -1,8 +1,13 @@
 package org.foreload.examples.command;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.foreload.collocation.Progress;
 import org.foreload.examples.answer.LimitAnswer;
+import org.foreload.examples.answer.LinesAnswer;
 import org.foreload.examples.gallery.LimitPictures;
+import org.foreload.examples.gallery.LinePictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.file.DecimalText;
@@ -12,6 +17,9 @@ import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;
 import org.foreload.limit.LimitOptions;
 import org.foreload.limit.LimitResult;
+import org.foreload.line.LineRun;
+import org.foreload.line.LineStudy;
+import org.foreload.line.RoadLine;
 import org.foreload.path.Corner;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
@@ -43,6 +51,8 @@ import picocli.CommandLine.Option;
             Cautions.SECOND
         })
 final class LimitVerb extends Verb {
+
+    private static final String LINE_OUT = "--line-out";
 
     /** Band, m, of one who keeps to the line. */
     private static final double ON_LINE = 0.15;
@@ -86,6 +96,21 @@ final class LimitVerb extends Verb {
             description = "Intervals along the line, 50 to 1000: more are finer and slower. Default: ${DEFAULT-VALUE}.")
     private int intervals;
 
+    @Option(
+            names = "--lines",
+            description =
+                    "Also drive a line of constant radius, one with a late apex, the given one and the quickest that is found, "
+                            + "each with the brake trailed and with braking before turn-in only. Takes a minute.")
+    private boolean lines;
+
+    @Option(
+            names = LINE_OUT,
+            paramLabel = "<file>",
+            description =
+                    "Also write the driven line as a corner into this file, which ends with .json, and its points into one "
+                            + "beside it that ends with .csv: '--corner FILE' drives there.")
+    private Path lineOut;
+
     @Option(names = "--quiet", description = "Show no progress.")
     private boolean quiet;
 
@@ -117,7 +142,9 @@ final class LimitVerb extends Verb {
                 Double.POSITIVE_INFINITY);
         LimitOptions options =
                 new LimitOptions(intervals, LimitOptions.STANDARD.tolerance(), LimitOptions.STANDARD.mostSteps());
+        Optional<LineFile> file = Optional.ofNullable(lineOut).map(place -> LineFile.at(LINE_OUT, place));
         LimitResult result = solve(console, car, corner, where, hands, options);
+        file.ifPresent(place -> place.write(corner, RoadLine.driven(corner.path(), result)));
         LimitAnswer answer = LimitAnswer.of(car, corner, where, result);
         if (where instanceof Band.Road) {
             LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
@@ -125,20 +152,41 @@ final class LimitVerb extends Verb {
             answer = answer.beside(onLine, straight);
         }
         LimitAnswer shown = answer;
+        if (lines) {
+            LinesAnswer compared = lines(console, car, corner, hands, options);
+            common().picture().draw(() -> LinePictures.of(car, corner, compared.trailed()));
+            return compared.add(answer.report());
+        }
         common().picture().draw(() -> LimitPictures.of(car, corner, shown.runs()));
         return answer.report();
     }
 
+    private LinesAnswer lines(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
+        try (ShownProgress progress = console.progress(quiet, "steps")) {
+            Progress watcher = watcher(progress, options);
+            return new LinesAnswer(
+                    runs(new LineStudy(car, corner, hands, options, watcher)),
+                    runs(new LineStudy(car, corner, hands.withBrakeUntil(0), options, watcher)));
+        }
+    }
+
+    private static List<LineRun> runs(LineStudy study) {
+        return List.of(study.constantRadius(), study.lateApex(), study.given(), study.optimal());
+    }
+
     private LimitResult solve(Console console, Car car, Corner corner, Band where, Hands hands, LimitOptions options) {
         try (ShownProgress progress = console.progress(quiet, "steps")) {
-            Progress watcher = (step, residual) -> {
-                if (progress.stopped()) {
-                    throw new ComputationException("stopped after " + step + " steps, before an optimum was found");
-                }
-                progress.update(step, options.mostSteps());
-            };
-            return Limit.solve(car, corner, where, hands, options, watcher);
+            return Limit.solve(car, corner, where, hands, options, watcher(progress, options));
         }
+    }
+
+    private static Progress watcher(ShownProgress progress, LimitOptions options) {
+        return (step, residual) -> {
+            if (progress.stopped()) {
+                throw new ComputationException("stopped after " + step + " steps, before an optimum was found");
+            }
+            progress.update(step, options.mostSteps());
+        };
     }
 
     private Band where() {

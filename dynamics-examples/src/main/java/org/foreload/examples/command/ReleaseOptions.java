@@ -18,6 +18,9 @@ final class ReleaseOptions {
     /** Default end of the release, as a share of the distance from turn-in to apex. */
     private static final double END_SHARE = 0.7;
 
+    /** Default shape. */
+    static final String DEFAULT_SHAPE = "linear";
+
     @Option(
             names = "--brake-point",
             paramLabel = "<m>",
@@ -37,7 +40,7 @@ final class ReleaseOptions {
             names = "--release-shape",
             paramLabel = "<shape>",
             completionCandidates = Candidates.ShapeNames.class,
-            defaultValue = "linear",
+            defaultValue = DEFAULT_SHAPE,
             description =
                     "How the brake comes off: linear, progressive (quick, then slow), held (slow, then quick), circle, "
                             + "smooth, two-stage, abrupt (all at once at the end), or table:FILE, a CSV file with the columns "
@@ -66,6 +69,19 @@ final class ReleaseOptions {
                     "Pick-up of the throttle, m along the line; not before brake off. Default: from there on, as soon as "
                             + "there is grip to spare.")
     private Double pickUp;
+
+    /** Options that the command line fills in. */
+    ReleaseOptions() {}
+
+    /** Options that come from elsewhere; null for what is left out. */
+    ReleaseOptions(Double brakePoint, Double peak, String shape, Double start, Double end, Double pickUp) {
+        this.brakePoint = brakePoint;
+        this.peak = peak;
+        this.shape = shape;
+        this.start = start;
+        this.end = end;
+        this.pickUp = pickUp;
+    }
 
     /** Whether the brake point was given. */
     boolean brakePointGiven() {

@@ -7,7 +7,7 @@ import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import picocli.CommandLine.Option;
 
-/** How far the driver and the grip stray, and how many entries are driven to find out what comes of it. */
+/** How far the driver and the grip stray, and how many entries are driven to see how they end. */
 final class ScatterOptions {
 
     private static final int MOST_SAMPLES = 1_000_000;

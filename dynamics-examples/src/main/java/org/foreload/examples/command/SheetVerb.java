@@ -96,9 +96,12 @@ final class SheetVerb extends Verb {
             file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());
             EntryResult plan = sheet.plan().entry();
-            common().picture().draw(() -> EntryPictures.of(study, plan));
+            common().picture()
+                    .draw(() ->
+                            EntryPictures.of(study, plan).plus(sheet.handover().caption(common().units())));
+            Report people = new Report(EntryAnswer.title(study))
+                    .headline("The sheet is in " + out + ": " + Words.brake(plan, common().units()) + ".");
             return new Report(EntryAnswer.title(study))
-                    .headline("The sheet is in " + out + ": " + Words.brake(plan, common().units()) + ".")
                     .with("file", out.toString())
                     .with("brake_point_m", plan.plan().brakePoint())
                     .with("release", PlanOptions.report(plan.plan()))
@@ -108,7 +111,8 @@ final class SheetVerb extends Verb {
                             sheet.straight()
                                     .map(entry -> entry.time() - plan.time())
                                     .orElse(Double.NaN))
-                    .withCount("releases_tried", sheet.tried());
+                    .withCount("releases_tried", sheet.tried())
+                    .shownAs(sheet.handover().on(people, common().units()));
         });
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.foreload.examples.output.Report;
 import picocli.CommandLine.Mixin;
@@ -31,8 +32,13 @@ abstract class Verb implements Callable<Integer> {
     @Override
     public final Integer call() {
         common.picture().check();
-        spec.commandLine().getOut().print(answer(console));
+        out().print(answer(console));
         return Foreload.DONE;
+    }
+
+    /** Where the answer goes. */
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
     }
 
     /** The answer as it is printed: the report in the format asked for. */

@@ -126,7 +126,7 @@ public final class CarPictures {
 
     private static XyChart steer(Car car, double speed, double lateral, double deceleration) {
         XyChart chart = XyChart.of(Axis.of("lateral acceleration", "m/s²"), Axis.of("steer of the front wheels", "°"))
-                .heading("Steer needed: above the grey line the car understeers")
+                .heading("Steer that the turn needs")
                 .tall(350);
         chart = steerLine(chart, "without slowing", car, speed, lateral, 0, Style.FIRST);
         if (deceleration != 0) {
@@ -143,7 +143,11 @@ public final class CarPictures {
                 .flatMapToDouble(one -> Arrays.stream(one.xs()))
                 .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
         double neutral = Math.toDegrees(car.chassis().wheelbase() * most / (speed * speed));
-        return chart.line("neutral steer", new double[] {0, most}, new double[] {0, neutral}, Style.AIDE)
+        return chart.line(
+                        "neutral steer; above it: understeer",
+                        new double[] {0, most},
+                        new double[] {0, neutral},
+                        Style.AIDE)
                 .markX(lateral, "asked for");
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.examples.gallery;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -63,7 +64,7 @@ public final class LimitPictures {
                         use(first, from, to)));
     }
 
-    private static double lastBend(Path path) {
+    static double lastBend(Path path) {
         return Arrays.stream(path.kinks()).max().orElse(0);
     }
 
@@ -119,6 +120,13 @@ public final class LimitPictures {
     }
 
     private static XyChart plan(Path path, Map<String, LimitResult> runs, double from, double to) {
+        Map<String, List<LimitPoint>> ways = new LinkedHashMap<>();
+        runs.forEach((name, run) -> ways.put(name, between(run, from, to)));
+        return ways(path, ways, from, to);
+    }
+
+    /** Ways on the road from above, by name, between two stations of the road. */
+    static XyChart ways(Path path, Map<String, List<LimitPoint>> ways, double from, double to) {
         Style edge = new Style(Ink.BLACK, Dash.THIN, Marker.NONE);
         double[][] left = edge(path, from, to, 1);
         double[][] right = edge(path, from, to, -1);
@@ -128,10 +136,10 @@ public final class LimitPictures {
                 .line("", right[0], right[1], edge);
         Path.Point origin = path.position(0);
         int i = 0;
-        for (Map.Entry<String, LimitResult> run : runs.entrySet()) {
-            List<LimitPoint> points = between(run.getValue(), from, to);
+        for (Map.Entry<String, List<LimitPoint>> way : ways.entrySet()) {
+            List<LimitPoint> points = way.getValue();
             chart = chart.line(
-                    run.getKey(),
+                    way.getKey(),
                     points.stream().mapToDouble(point -> point.x() - origin.x()).toArray(),
                     points.stream().mapToDouble(point -> point.y() - origin.y()).toArray(),
                     STYLES.get(i++));

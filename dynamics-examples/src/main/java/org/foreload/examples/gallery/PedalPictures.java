@@ -38,10 +38,10 @@ public final class PedalPictures {
         XyChart growth = XyChart.of(DISTANCE, Axis.of("growth of a disturbance", "1/s"))
                 .line("", s, rows.stream().mapToDouble(StabilityRow::growthRate).toArray(), Style.FIRST)
                 .line(
-                        "least stable on the way in",
+                        "least stable",
                         new double[] {stability.least().row().station()},
                         new double[] {stability.least().row().growthRate()},
-                        Style.points(Ink.BLACK, Marker.TRIANGLE))
+                        Style.points(Ink.BLACK, Marker.DISC))
                 .markY(0, "above: unstable")
                 .tall(250);
         XyChart margins = XyChart.of(DISTANCE, Axis.of("grip left", "%").between(0, Double.NaN))
@@ -109,7 +109,7 @@ public final class PedalPictures {
                 .line("steady", calm.stations(), Say.times(factor, calm.column(column)), Style.FIRST);
     }
 
-    /** Brake scatter and outcomes of each pedal under the same leg. */
+    /** Brake scatter and outcomes of each pedal with the same leg. */
     public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results, int attempts) {
         List<Bar> scatter = new ArrayList<>();
         List<Bar> outcomes = new ArrayList<>();

@@ -136,7 +136,9 @@ final class PlanView {
         double share = (at - s[i]) / (s[i + 1] - s[i]);
         Points one = new Points(1);
         one.set(0, path, at, offsets[i] + Math.max(0, Math.min(1, share)) * (offsets[i + 1] - offsets[i]));
-        return chart.line(terse ? name : Say.of("%s %.0f m", name, at), one.x, one.y, style);
+        // As boards would show it: a brake point at the metre before, never after.
+        double shown = style.equals(Marks.BRAKE_POINT) ? Math.floor(at) : at;
+        return chart.line(terse ? name : Say.of("%s %.0f m", name, shown), one.x, one.y, style);
     }
 
     /** Points of the plane. */

@@ -133,7 +133,7 @@ public final class SetupPictures {
                 "fails more often",
                 balance,
                 row -> row.made() && !row.steady(),
-                Style.points(Ink.VERMILION, Marker.TRIANGLE));
+                Style.points(Ink.VERMILION, Marker.VEE));
         if (balance.own() >= balance.axis().values().get(0)
                 && balance.own()
                         <= balance.axis().values().get(balance.axis().values().size() - 1)) {
@@ -163,7 +163,7 @@ public final class SetupPictures {
         List<AdhesionUse.Row> rows = AdhesionUse.of(car).rows();
         double[] rate = rows.stream().mapToDouble(AdhesionUse.Row::rate).toArray();
         return XyChart.of(Axis.of("braking rate", "g"), Axis.of("adhesion needed", "share of load"))
-                .heading("In a straight line, without air")
+                .heading("In a straight line, without aerodynamics")
                 .line(
                         "front axle",
                         rate,

@@ -26,6 +26,11 @@ public final class Prose {
         return String.join("\n", lines(text, first, next, WIDTH));
     }
 
+    /** A paragraph in lines of at most {@link #WIDTH} characters; a line that is short enough stays as it is. */
+    public static String paragraph(String line) {
+        return width(line) <= WIDTH ? line : wrapped(line, "", "");
+    }
+
     /** The words of a text in lines of at most so many characters, where no word is longer. */
     static List<String> lines(String text, String first, String next, int width) {
         List<String> lines = new ArrayList<>();

@@ -72,7 +72,10 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("pick up", "pick-up"),
             Map.entry("turn in", "turn-in"),
             Map.entry("utilisation", "grip used"),
-            Map.entry("build up", "build-up")));
+            Map.entry("build up", "build-up"),
+            Map.entry("cg", "CG"),
+            Map.entry("peak friction x", "peak longitudinal friction"),
+            Map.entry("peak friction y", "peak lateral friction")));
 
     /** Reads a field's name. */
     public static Quantity of(String name) {

@@ -28,7 +28,7 @@ public final class BrakeBalance {
 
     private BrakeBalance() {}
 
-    /** Deceleration, m/s², at which the first axle locks in a straight line, without the air: closed form. */
+    /** Deceleration, m/s², at which the first axle locks in a straight line, without aerodynamics: closed form. */
     static double firstLock(BrakeDistribution brakes) {
         double rate = Math.min(brakes.frontLockRate(FRICTION), brakes.rearLockRate(FRICTION));
         return rate * org.foreload.conventions.Gravity.G;
@@ -53,7 +53,7 @@ public final class BrakeBalance {
      */
     public static void main(String[] args) {
         Car car = Demos.car("car", "light").value();
-        say("%s. In a straight line, friction %.1f, without the air:", car.name(), FRICTION);
+        say("%s. In a straight line, friction %.1f, without aerodynamics:", car.name(), FRICTION);
         say("%nfront share  first to lock  at m/s²");
         for (double share = 0.5; share < 0.95; share += 0.1) {
             BrakeDistribution brakes = BrakeDistribution.of(car.withFrontBrakeShare(share));
@@ -61,9 +61,10 @@ public final class BrakeBalance {
             say("%11.2f  %13s  %7.2f", share, front ? "front" : "rear", firstLock(brakes));
         }
         say(
-                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a little braking and",
+                "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a "
+                        + "little braking and is safe: with locked front wheels the car goes straight on. A little less, and "
+                        + "the rear locks first.",
                 ideal(car), firstLock(BrakeDistribution.of(car.withFrontBrakeShare(ideal(car)))));
-        say("is safe: front wheels that lock push the car straight on. A little less, and the rear locks first.");
 
         Balance balance = balance();
         say(

@@ -50,13 +50,11 @@ public final class HairpinAndFastCorner {
             chart = chart.line(name, stations(ideal), speeds(ideal), STYLES.get(i));
         }
         say(
-                "%nThe hairpin asks for a speed far below that of the straight, and begins abruptly: most of the slowing has to be done");
-        say(
-                "before it. The fast corner tightens over a long way (its first spiral is %.0f m long): at turn-in the car needs hardly",
+                "%nThe hairpin asks for a speed far below that of the straight, and begins abruptly: most of the "
+                        + "slowing has to be done before it. The fast corner tightens over a long way (its first spiral is %.0f m long): at turn-in the car needs "
+                        + "hardly any grip for cornering, so the brake can have it. Rule of the trade: about 80 and 20 %% in "
+                        + "the hairpin, about 20 and 80 %% in the fast corner. Both follow from the grip alone.",
                 firstSpiral("fast"));
-        say(
-                "any grip for cornering, so the brake can have it. Rule of the trade: about 80 and 20 %% in the hairpin, about 20 and");
-        say("80 %% in the fast corner. Both come out of the grip alone.");
         String caption =
                 "Left of 0 the car goes straight. The hairpin has done nearly all of its slowing there; the fast corner does it "
                         + "right of 0, while turning.";

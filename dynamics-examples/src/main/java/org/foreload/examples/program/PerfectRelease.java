@@ -121,20 +121,19 @@ public final class PerfectRelease {
             say("%28.1f  %9.2f  %12.2f  %14.2f", Math.abs(way(q)), speed(q), Math.abs(braking(q)), cornering(q));
         }
         say(
-                "%nAll its grip is used all the time. It begins with the brake and the corner at once, and the brake comes off steadily");
-        say(
-                "as the corner takes over, to nothing just where it is slowest. Of the library's release shapes, '%s' is nearest",
-                nearest().name());
-        say("(never more than %.0f %% of the peak away).", 100 * distance(nearest()));
+                "%nAll its grip is used all the time. It begins with the brake and the corner at once, and the brake "
+                        + "comes off steadily as the corner takes over, to nothing just at the slowest point. Of the library's "
+                        + "release shapes, '%s' is closest (never more than %.0f %% of the peak away).",
+                nearest().name(), 100 * distance(nearest()));
         IdealProfile library = library();
         double straight = (2 * (FAST - SLOW) + ANGLE * SLOW) / GRIP;
         say(
                 "%nTime: %.3f s. The library, given the line, finds %.3f s and a slowest speed of %.2f m/s (closed form %.2f).",
                 shortestTime(), library.time(), library.minimumSpeed(), SLOW);
         say(
-                "Braking first, then turning at that slowest speed, then accelerating takes %.3f s for the same turn of the",
-                straight);
-        say("velocity: %.0f %% longer.", 100 * (straight / shortestTime() - 1));
+                "Braking first, then turning at that slowest speed, then accelerating takes %.3f s for the same turn of the "
+                        + "velocity: %.0f %% longer.",
+                straight, 100 * (straight / shortestTime() - 1));
 
         double[] q = evenly(-STEEPEST, STEEPEST, 121);
         double[] s = each(q, PerfectRelease::way);

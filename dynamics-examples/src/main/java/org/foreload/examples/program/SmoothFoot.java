@@ -63,10 +63,10 @@ public final class SmoothFoot {
         PitchResponse pitch = PitchResponse.of(car());
         double resonance = pitch.expectedResonance();
         say(
-                "%s in %s, braked %.0f m before it has to; a foot that swings by %.0f %%.",
+                "%s in %s, braked %.0f m before it has to; a foot that ripples by %.0f %%.",
                 car().name(), study.simulator().corner().name(), EARLIER, 100 * SIZE);
         say(
-                "%nswings per s  load answers, times  front load swings N  front grip lost %%  what comes of it  at the last moment");
+                "%nripple Hz  load responds, times  front load ripple N  front grip lost %%  how it ends  at the last moment");
         double lost = 0;
         for (double frequency : new double[] {0.5, resonance, 2.5, 5}) {
             Ripple swing = new Ripple(SIZE, frequency);
@@ -74,7 +74,7 @@ public final class SmoothFoot {
             EntryResult late = study.simulator().run(last.with(swing));
             lost = ripple.disturbed().made() ? Math.max(lost, ripple.frontGripLost()) : lost;
             say(
-                    "%12.2f  %19.2f  %19.0f  %17.1f  %16s  %s",
+                    "%9.2f  %20.2f  %19.0f  %17.1f  %11s  %s",
                     frequency,
                     pitch.gain(frequency),
                     ripple.frontLoadRipple(),
@@ -83,15 +83,12 @@ public final class SmoothFoot {
                     late.outcome().words());
         }
         say(
-                "%nAt its highest the swing asks for a fifth more brake. A slow swing stays there long enough for a wheel to lock. The");
-        say(
-                "body pitches on its springs, and at %.2f swings a second, its own rhythm, the front load moves %.2f times as far as the",
-                resonance, pitch.gain(resonance));
-        say(
-                "braking says. A quick foot the load does not follow at all: the brake asks for more, and the load that should carry");
-        say(
-                "it is not there. Even where nothing locks, the front loses up to %.0f %% of its grip for a moment.",
-                100 * lost);
+                "%nAt its highest the ripple asks for a fifth more brake. A slow ripple stays there long enough for a wheel to "
+                        + "lock. The body pitches on its springs, and at %.2f Hz, its own rhythm, the front load moves %.2f times "
+                        + "as far as the braking alone would move it. The load does not follow a quick foot at all: the brake asks "
+                        + "for more, and the load that should carry it is not there. Even where nothing locks, the front loses up "
+                        + "to %.0f %% of its grip for a moment.",
+                resonance, pitch.gain(resonance), 100 * lost);
 
         Smoothness worst = Smoothness.of(study.simulator(), plan, new Ripple(SIZE, resonance));
         Trace calm = worst.calm().profile().orElseThrow();

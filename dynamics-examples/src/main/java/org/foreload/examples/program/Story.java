@@ -4,7 +4,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import org.foreload.examples.output.Prose;
 import org.foreload.examples.picture.Picture;
 
 /** What all programs of this package need: a sentence, a column of numbers, a place for the picture. */
@@ -12,10 +14,16 @@ final class Story {
 
     private Story() {}
 
-    /** Prints a line in UTF-8, with decimal points, wherever it runs. */
+    /**
+     * Prints a paragraph in UTF-8, with decimal points, wherever it runs; wrapped where it is too long for a screen.
+     */
     static void say(String format, Object... numbers) {
-        byte[] line =
-                (String.format(Locale.ROOT, format, numbers) + System.lineSeparator()).getBytes(StandardCharsets.UTF_8);
+        String text = String.format(Locale.ROOT, format, numbers)
+                .lines()
+                .map(Prose::paragraph)
+                .collect(Collectors.joining("\n"))
+                .replace("\n", System.lineSeparator());
+        byte[] line = (text + System.lineSeparator()).getBytes(StandardCharsets.UTF_8);
         System.out.write(line, 0, line.length);
         System.out.flush();
     }

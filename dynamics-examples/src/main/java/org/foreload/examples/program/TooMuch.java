@@ -42,7 +42,7 @@ public final class TooMuch {
         EntryResult right =
                 study.latest(Braking.of(0.8 * study.lockLimit(), 0.25, eased)).entry();
         BrakePlan plan = right.plan();
-        Release late = new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+        Release late = new Release(ReleaseShapes.HELD, 0.4 * apex, 0.9 * apex);
         BrakePlan holding =
                 Braking.of(plan.peakDeceleration(), plan.buildUpTime(), late).from(plan.brakePoint());
         CornerStudy rearward =
@@ -64,18 +64,15 @@ public final class TooMuch {
                 Demos.car("car", "light").value().name(),
                 Demos.corner("corner", "medium").value().name());
         say(
-                "It brakes %.1f m before turn-in with %.2f m/s², and is off the brake %.1f m after turn-in.",
+                "Brake point %.1f m before turn-in, peak %.2f m/s², brake off %.1f m after turn-in.",
                 -plan.brakePoint(), plan.peakDeceleration(), plan.release().end());
         say("%nEased off steadily from turn-in on:  %s", told(entries.right()));
         say("The same brake, held longer:         %s", told(entries.held()));
         say("Held, with more brake on the rear:   %s", told(entries.heldRearward()));
-        say(
-                "%nAt turn-in the tyres have most of their grip to give to the brake. Each metre further on they need more of it for");
-        say(
-                "cornering. A brake that is held then asks for more than there is. Which axle gives way first is decided by the");
-        say(
-                "brake balance: a locked front wheel steers no more, and the car goes straight on; a locked rear wheel holds the");
-        say("tail no more, and the car spins.");
+        say("%nAt turn-in the tyres have most of their grip to give to the brake. Each metre further on they "
+                + "need more of it for cornering. A brake that is held then asks for more than there is. The brake balance "
+                + "decides which axle gives way first: a locked front wheel no longer steers, and the car goes straight on; "
+                + "a locked rear wheel no longer holds the tail, and the car spins.");
 
         XyChart brake = chart(entries, "brake_mps2", Axis.of("brake", "m/s²"));
         XyChart slip = chart(

@@ -47,7 +47,7 @@ public final class WhyTheRearGoes {
     /** A brake held into the corner, and off just before the apex. */
     static Release held(CornerStudy study) {
         double apex = study.simulator().apex();
-        return new Release(ReleaseShapes.LATE, 0.4 * apex, 0.9 * apex);
+        return new Release(ReleaseShapes.HELD, 0.4 * apex, 0.9 * apex);
     }
 
     /** The entry with this release, from a brake point that suits a timely one. */
@@ -87,10 +87,10 @@ public final class WhyTheRearGoes {
                     rear.lateralDemand());
         }
         say(
-                "%nEach m/s² of braking takes %.0f N off the rear wheels, and the rear brakes spend part of what is left. The front",
+                "%nEach m/s² of braking takes %.0f N off the rear wheels, and the rear brakes spend part of what is "
+                        + "left. The front wheels are given load for what they spend; the rear wheels pay twice. What they need "
+                        + "for cornering stays.",
                 rear(car, 0).load() - rear(car, 1).load());
-        say(
-                "wheels are given load for what they spend; the rear wheels pay twice. What they need for cornering stays.");
 
         CornerStudy study = study();
         double brakePoint = brakePoint(study);
@@ -104,10 +104,9 @@ public final class WhyTheRearGoes {
         say("eased off in time: %s. %s", timely.outcome().words(), calm.verdict());
         say("held for too long: %s, %s. %s", held.outcome().words(), held.cause(), lost.verdict());
         say(
-                "%nUnstable means that a small swing of the tail would grow by itself. Under hard braking it does so even on the");
-        say(
-                "straight; the driver's hands hold it as long as the rear wheels turn. A rear wheel that stands still has hardly");
-        say("any force to give sideways, and then nothing holds the tail.");
+                "%nUnstable means that a small swing of the tail would grow by itself. Under hard braking it does so even on "
+                        + "the straight; the driver's hands hold it as long as the rear wheels turn. A locked rear wheel has hardly "
+                        + "any force to give sideways, and then nothing holds the tail.");
 
         XyChart chart = XyChart.of(
                         Axis.of("distance from turn-in", "m").between(-30, 80),

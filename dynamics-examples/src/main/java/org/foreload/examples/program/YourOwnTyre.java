@@ -64,11 +64,10 @@ public final class YourOwnTyre {
         tell("on its own tyres", car(), corner);
         tell("on mine", onOwnTyres(), corner);
         say(
-                "%nMy curve is another all the way, and yet these answers are nearly the same: they ask only for a tyre's peaks, and");
-        say(
-                "the peaks sideways are %.2f and %.2f. How a tyre gets there counts when an entry is simulated: OwnTyre, in the",
+                "%nMy curve is another all the way, and yet these answers are nearly the same: they depend only on a "
+                        + "tyre's peaks, and the lateral peaks are %.2f and %.2f. How a tyre gets there counts when an entry is "
+                        + "simulated: OwnTyre, in the package own, drives one.",
                 own().peakFrictionY(LOAD), theirs.peakFrictionY(LOAD));
-        say("package own, drives one.");
 
         double[] angle = evenly(0, 12, 121);
         XyChart chart = XyChart.of(Axis.of("slip angle", "°"), Axis.of("force sideways", "N"))

@@ -27,7 +27,7 @@ public final class DemoRuns {
     /** Where the trailing driver is off the brake, as a share of the way to the apex. */
     private static final double TRAILED = 0.55;
 
-    /** Scatter of brake points and of release ends from lap to lap, m, one standard deviation; invented. */
+    /** Scatter of brake points and of brake off from lap to lap, m, one standard deviation; invented. */
     private static final double BRAKE_SCATTER = 1;
 
     private static final double RELEASE_SCATTER = 2.5;
@@ -63,7 +63,7 @@ public final class DemoRuns {
         for (CornerStudy study : studies) {
             double apex = study.simulator().apex();
             boolean trails = driver == Driver.TRAILING;
-            ReleaseShape shape = trails ? ReleaseShapes.LATE : ReleaseShapes.LINEAR;
+            ReleaseShape shape = trails ? ReleaseShapes.HELD : ReleaseShapes.LINEAR;
             Release release = trails ? new Release(shape, -8, TRAILED * apex) : new Release(shape, -20, 4);
             double peak = (trails ? 0.8 : 0.7) * study.lockLimit();
             BrakePlan latest =

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.foreload.entry.EntryResult;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
 import org.foreload.strategy.Exploration;
@@ -51,7 +52,7 @@ record DriverPlan(Finding plan, Risk risk, boolean accepted, Finding quickest, R
             Risk risk = driven.get();
             Risk quickest = tried.isEmpty() ? risk : tried.get(0).risk();
             boolean within = risk.failed().value() <= accepted;
-            DriverPlan plan = new DriverPlan(found(candidate), risk, within, found(best), quickest);
+            DriverPlan plan = new DriverPlan(found(risks, candidate), risk, within, found(risks, best), quickest);
             if (within) {
                 return Optional.of(plan);
             }
@@ -61,8 +62,12 @@ record DriverPlan(Finding plan, Risk risk, boolean accepted, Finding quickest, R
                 .min(Comparator.comparingDouble(plan -> plan.risk().failed().value()));
     }
 
-    private static Finding found(Candidate candidate) {
-        return new Finding(candidate.entry(), true, candidate.inHand());
+    /** The finding of a candidate, with its profile. */
+    private static Finding found(RiskStudy risks, Candidate candidate) {
+        EntryResult entry = candidate.entry();
+        EntryResult whole =
+                entry.profile().isPresent() ? entry : risks.study().simulator().run(entry.plan());
+        return new Finding(whole, true, candidate.inHand());
     }
 
     /** Whether the plan is the quickest of all. */

@@ -39,7 +39,7 @@ record Ladder(List<Finding> rungs) {
     /** How often the upper half is made longer while its last rung neither fails nor loses a lot. */
     private static final int STRETCHES = 3;
 
-    /** Share of the way from turn-in to the apex that the lower half spans where the release ends before turn-in. */
+    /** Share of the way from turn-in to the apex that the lower half spans where brake off lies before turn-in. */
     private static final double LEAST_SPAN = 0.5;
 
     Ladder {
@@ -106,7 +106,7 @@ record Ladder(List<Finding> rungs) {
                 : Optional.empty();
     }
 
-    /** The same plan with the brake off elsewhere; off at once where that is before the release starts. */
+    /** The same plan with the brake off elsewhere; off at once where that is before the release point. */
     static BrakePlan ending(BrakePlan plan, double end) {
         Release release = plan.release();
         return plan.with(new Release(release.shape(), Math.min(release.start(), end), end));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Handover;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
@@ -135,6 +136,15 @@ public final class Sheet {
     /** Which of them is the plan: the quickest that the driver can repeat. */
     public int planned() {
         return ladder.middle();
+    }
+
+    /** What goes with the plan. */
+    public Handover handover() {
+        return new Handover(
+                plan().entry(),
+                plan().inHand(),
+                request.driver().name(),
+                Optional.of(chosen.risk().failed()));
     }
 
     DriverPlan chosen() {

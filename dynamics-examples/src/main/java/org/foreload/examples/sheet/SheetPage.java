@@ -90,7 +90,7 @@ public record SheetPage(
      *
      * @param way what is done otherwise
      * @param amount by how much
-     * @param outcome what comes of it
+     * @param outcome how it ends
      * @param tellTale how it feels
      */
     record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
@@ -170,9 +170,7 @@ public record SheetPage(
         double bound = sheet.study().bound().time();
         summary.add(
                 "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
-        Handover handover = new Handover(
-                plan, sheet.plan().inHand(), driver, Optional.of(chosen.risk().failed()));
-        summary.addAll(handover.sentences(Units.KMH));
+        summary.addAll(sheet.handover().sentences(Units.KMH));
         summary.add(compared(sheet, chosen));
         return summary;
     }

@@ -137,7 +137,7 @@ class ExploreTest {
 
     @Test
     void peopleReadTheAnswerFirst() {
-        String text = few("").out();
+        String text = few("").out().replace("\n  ", " ");
         List<String> lines = text.lines().toList();
         assertTrue(lines.get(2).startsWith("Best of " + TRIED + " releases: brake "), text);
         assertTrue(lines.get(3).contains("than straight-line braking"), text);

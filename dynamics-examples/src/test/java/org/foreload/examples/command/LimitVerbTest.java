@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The verb {@code limit} from words to answer. */
 class LimitVerbTest {
@@ -35,5 +39,33 @@ class LimitVerbTest {
     @Test
     void aBandThatIsNoneIsRefused() {
         Run.of("limit", "--band", "wide").refusedWith("--band: wide: must be a number from 0.05 to 100 in m, or track");
+    }
+
+    /** The driven line is a corner that every other verb can be asked about; the bound on it is below the limit. */
+    @Test
+    void theDrivenLineIsACorner(@TempDir Path folder) throws IOException {
+        Path line = folder.resolve("own line.json");
+        JsonNode limit = Run.json(
+                "limit",
+                "--quiet",
+                "--intervals",
+                "100",
+                "--demo-corner",
+                "hairpin",
+                "--line-out",
+                line.toString(),
+                "--format",
+                "json");
+        assertTrue(Files.readString(folder.resolve("own line.csv")).startsWith("x_m,y_m,width_left_m,width_right_m"));
+        JsonNode ideal = Run.json("ideal", "--corner", line.toString(), "--format", "json");
+        double time = limit.get("time_s").doubleValue();
+        double bound = ideal.get("time_s").doubleValue();
+        assertTrue(bound < time && bound > 0.98 * time, bound + " and " + time);
+        assertEquals(time - limit.get("lost_to_lags_s").doubleValue(), bound, 0.01);
+    }
+
+    @Test
+    void aLineFileOfAnotherKindIsRefused() {
+        Run.of("limit", "--line-out", "line.txt").refusedWith("--line-out: line.txt: must end with .json");
     }
 }

@@ -70,7 +70,7 @@ class PictureOptionTest {
     void aSweepIsDrawn() throws IOException {
         List<String> texts = texts("explore --demo-car road --demo-corner hairpin --quiet --shapes linear --peaks 0.75 "
                 + "--starts -0.1 --ends 0.7");
-        assertTrue(texts.contains("brake point in hand, m"), texts.toString());
+        assertTrue(texts.contains("in hand, m"), texts.toString());
         assertTrue(texts.contains("time ahead, s"), texts.toString());
     }
 

@@ -9,6 +9,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import org.foreload.examples.Vocabulary;
 
 /** One call of the program inside the test. */
 record Run(int status, String out, String err) {
@@ -17,7 +20,25 @@ record Run(int status, String out, String err) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = Foreload.run(args, out, err);
-        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        Run run = new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        List<String> words = List.of(args);
+        if (status == 0 && words.stream().noneMatch(FOR_PROGRAMS::contains)) {
+            run.assertReadable();
+        }
+        return run;
+    }
+
+    /** Formats that nobody reads. */
+    private static final Set<String> FOR_PROGRAMS = Set.of("json", "csv", "--format=json", "--format=csv");
+
+    /** Longest line of output, in characters. */
+    private static final int WIDTH = 110;
+
+    /** What people read fits on their screen, and speaks the project's words. */
+    private void assertReadable() {
+        out.lines()
+                .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= WIDTH, () -> "too long: " + line));
+        assertEquals(List.of(), Vocabulary.broken(out));
     }
 
     /** The JSON answer of a call that must succeed without a word on standard error. */

@@ -41,8 +41,8 @@ class ValidateTest {
     void theTableCounts() {
         Run run = Run.of("validate", "--check", "1.2");
         assertEquals(0, run.status(), run.err());
-        assertTrue(run.out().contains("2 of 2 hold"), run.out());
-        assertTrue(run.out().contains("Every check holds."), run.out());
+        assertTrue(run.out().contains("2 of 2 pass"), run.out());
+        assertTrue(run.out().contains("Every check passes."), run.out());
     }
 
     @Test

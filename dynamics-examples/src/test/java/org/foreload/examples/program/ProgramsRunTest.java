@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +18,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.balance.BalanceRow;
+import org.foreload.examples.Vocabulary;
 import org.foreload.examples.demo.Demos;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.ideal.IdealEntry;
@@ -52,7 +54,12 @@ class ProgramsRunTest {
         }
         String svg = Files.readString(picture);
         assertTrue(svg.contains("<svg") && svg.contains("<desc"), svg);
-        return bytes.toString(StandardCharsets.UTF_8);
+        String told = bytes.toString(StandardCharsets.UTF_8);
+        told.lines()
+                .filter(line -> !line.startsWith("{"))
+                .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 110, "too long: " + line));
+        assertEquals(List.of(), Vocabulary.broken(told));
+        return told;
     }
 
     private static String number(String format, double value) {
@@ -60,7 +67,9 @@ class ProgramsRunTest {
     }
 
     private static void says(String told, String wanted) {
-        assertTrue(told.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
+        // A paragraph may be broken anywhere.
+        String flowing = told.replaceAll("\\s+", " ");
+        assertTrue(told.contains(wanted) || flowing.contains(wanted), () -> "'" + wanted + "' is not in: " + told);
     }
 
     /** The tests run in the folder of the module, which is part of the checkout. */

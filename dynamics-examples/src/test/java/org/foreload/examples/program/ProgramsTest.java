@@ -210,7 +210,7 @@ class ProgramsTest {
             double s = PerfectRelease.way(q) - PerfectRelease.way(-1);
             assertEquals(PerfectRelease.braking(q), library.decelerationAt(s), 0.05);
         }
-        assertEquals(ReleaseShapes.LATE, PerfectRelease.nearest());
+        assertEquals(ReleaseShapes.HELD, PerfectRelease.nearest());
     }
 
     @Test

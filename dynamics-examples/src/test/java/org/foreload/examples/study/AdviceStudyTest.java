@@ -37,7 +37,7 @@ class AdviceStudyTest {
     private static final int FIRST = Integer.getInteger("advice.first", 101);
 
     private static final List<ReleaseShape> SHAPES =
-            List.of(ReleaseShapes.LINEAR, ReleaseShapes.LATE, ReleaseShapes.PROGRESSIVE, ReleaseShapes.SMOOTH);
+            List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.PROGRESSIVE, ReleaseShapes.SMOOTH);
 
     @Test
     void predictedGainsAreThoseOfTheTrueCar() {

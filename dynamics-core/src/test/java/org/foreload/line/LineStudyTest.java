@@ -1,0 +1,79 @@
+package org.foreload.line;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.limit.Hands;
+import org.foreload.limit.LimitOptions;
+import org.foreload.load.SampleCars;
+import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
+import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Test;
+
+/** The same corner on several lines. */
+class LineStudyTest {
+
+    private static final Car CAR = SampleCars.ROAD_CAR;
+
+    private static final Corner CORNER = new Corner(
+            "bend",
+            32,
+            SegmentPath.of(
+                    110,
+                    List.of(
+                            Segment.spiralIn(20, 30, Turn.RIGHT),
+                            Segment.arc(30, 30, Turn.RIGHT),
+                            Segment.spiralOut(20, 30, Turn.RIGHT)),
+                    60,
+                    4));
+
+    private static LineStudy study(double brakeUntil) {
+        Hands hands = Hands.practised(8).withBrakeUntil(brakeUntil);
+        return new LineStudy(CAR, CORNER, hands, new LimitOptions(90, 1e-5, 300), (step, residual) -> {});
+    }
+
+    /** No line is quicker than the quickest, and braking before turn-in only is never quicker on the same line. */
+    @Test
+    void theOptimalLineIsTheQuickest() {
+        LineStudy free = study(Double.POSITIVE_INFINITY);
+        LineStudy held = study(0);
+        LineRun optimal = free.optimal();
+        assertTrue(optimal.converged());
+        List<LineRun> trailed = List.of(free.given(), free.constantRadius(), free.lateApex());
+        List<LineRun> straight = List.of(held.given(), held.constantRadius(), held.lateApex());
+        for (int i = 0; i < trailed.size(); i++) {
+            LineRun run = trailed.get(i);
+            assertTrue(run.converged(), run.name());
+            // A line may be left by 0.15 m, which at the edge of the road is more than the free road allows.
+            assertTrue(optimal.time() < run.time() + 0.02, run.name() + " " + run.time());
+            assertTrue(straight.get(i).time() > run.time(), run.name());
+            assertTrue(run.trailShare() > straight.get(i).trailShare(), run.name());
+            double bound = IdealEntry.solve(CAR, run.corner()).time();
+            // Perfect hands may leave the line by 0.15 m: worth some hundredths of a second.
+            assertTrue(run.time() > bound - 0.1, run.name() + " " + run.time() + " against " + bound);
+        }
+        LineRun before = held.optimal();
+        assertTrue(before.converged());
+        assertTrue(before.time() > optimal.time());
+        assertTrue(before.brakeOff().orElseThrow() < before.turnIn() + 6, before.brakeOff() + " " + before.turnIn());
+    }
+
+    /** Stations of a run are those of the road: the car sets out at its start and passes each place once. */
+    @Test
+    void stationsAreThoseOfTheRoad() {
+        LineRun run = study(Double.POSITIVE_INFINITY).constantRadius();
+        List<Double> stations = run.roadStations();
+        assertEquals(CORNER.path().start(), stations.get(0), 1e-6);
+        assertEquals(CORNER.path().end(), stations.get(stations.size() - 1), 1e-6);
+        for (int i = 1; i < stations.size(); i++) {
+            assertTrue(stations.get(i) >= stations.get(i - 1));
+        }
+        assertTrue(run.pickUp().orElseThrow() > run.brakeOff().orElseThrow() - 1e-9);
+        assertTrue(run.slowestAt() > run.brakePoint().orElseThrow());
+    }
+}

@@ -18,7 +18,7 @@ public final class DriverScatter {
     public static final int FEWEST_LAPS = 3;
 
     /** Share of a measured variance that is the driver's at least: measuring errors are estimates too. */
-    private static final double LEAST_SHARE = 0.25;
+    private static final double LEAST_SHARE = 0.5;
 
     /** Standard deviations from the middle to the end of an interval that holds nine times in ten. */
     private static final double NINE_IN_TEN = 1.645;

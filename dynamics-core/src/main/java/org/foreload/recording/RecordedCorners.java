@@ -121,9 +121,10 @@ public final class RecordedCorners {
 
     /**
      * A wheel takes time to be turned, so a course leaves a straight gradually: standard deviation, s, of when it does.
-     * Measured on simulated runs, whose turn-in is known.
+     * Measured on simulated runs, whose turn-in is known: found on average 0.02 s later, and up to 0.06 s where the
+     * brake is carried into a tight corner.
      */
-    private static final double STEERING_TIME = 0.025;
+    private static final double STEERING_TIME = 0.045;
 
     /** The same for the middle of the tightest stretch, as a share of the length of the bend; measured likewise. */
     private static final double APEX_SHARE = 0.018;

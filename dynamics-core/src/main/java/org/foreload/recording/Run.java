@@ -34,19 +34,25 @@ public final class Run {
     private final double[] curvature;
     private final double[] curvatureRaw;
     private final double period;
+    private final double delay;
     private final Signals.Scale scale;
     private final double[] east;
     private final double[] north;
 
-    /** Without places a run is made quicker, and does not know its positions. */
-    private Run(Recording recording, Cleaning cleaning, boolean places) {
+    /**
+     * A run; one like another, but with other noise, is made quicker: it has that one's delay, and no positions.
+     *
+     * @param like null for a run of its own
+     */
+    private Run(Recording recording, Cleaning cleaning, Run like) {
         this.recording = recording;
         this.cleaning = cleaning;
         Signals signals = Signals.of(recording);
         this.time = signals.time();
         this.period = Series.median(Signals.differences(time));
         double half = cleaning.halfWidth();
-        double[] measured = signals.speeds(half);
+        this.delay = like == null ? signals.delay() : like.delay;
+        double[] measured = signals.ahead(signals.speeds(half), delay);
         this.speed = Series.smooth(time, measured, half);
         this.curvatureRaw = signals.curvatures(speed);
         this.curvature = Series.smooth(time, curvatureRaw, half);
@@ -69,8 +75,8 @@ public final class Run {
                 : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
         this.brake = Series.smooth(time, brakeRaw, half / 2);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
-        this.east = places && recording.hasPosition() ? placed(signals, Channel.X) : null;
-        this.north = places && recording.hasPosition() ? placed(signals, Channel.Y) : null;
+        this.east = like == null && recording.hasPosition() ? placed(signals, Channel.X) : null;
+        this.north = like == null && recording.hasPosition() ? placed(signals, Channel.Y) : null;
     }
 
     private double[] placed(Signals signals, Channel channel) {
@@ -96,7 +102,7 @@ public final class Run {
                     "missing",
                     "given, unless there is lateral acceleration or position: without them no corner is found");
         }
-        Run run = new Run(recording, cleaning, true);
+        Run run = new Run(recording, cleaning, null);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
@@ -128,7 +134,7 @@ public final class Run {
             }
             columns.put(channel, shaken);
         });
-        return new Run(recording.with(columns), cleaning, false);
+        return new Run(recording.with(columns), cleaning, this);
     }
 
     /** The recording. */
@@ -149,6 +155,14 @@ public final class Run {
     /** Factor by which distance made from speed was multiplied to agree with position; one where there is none. */
     public double distanceFactor() {
         return scale.factor();
+    }
+
+    /**
+     * How far the recorded speed was behind the recorded accelerations, s; negative where it was ahead. The speed has
+     * been moved by it. Zero where that cannot be seen.
+     */
+    public double speedDelay() {
+        return delay;
     }
 
     /** First station, m. */

@@ -15,8 +15,9 @@
  *
  * <p><b>Valid when</b> noise is white from sample to sample, a foot moves slower than the filters (a tenth of a
  * second), and the road is level enough for the plan view to have its length. <b>Neglects</b> delays between the
- * channels of one logger, noise that wanders more slowly than a sample (but for the wander of positions, which is
- * allowed for), and the lateral place of the car on the road. <b>Fails when</b> a run has neither yaw rate, lateral
- * acceleration nor position: then no corner is found, and {@link org.foreload.recording.Run#of} says so.
+ * channels of one logger but for that of speed behind the accelerations, noise that wanders more slowly than a sample
+ * (but for the wander of positions, which is allowed for), and the lateral place of the car on the road. <b>Fails
+ * when</b> a run has neither yaw rate, lateral acceleration nor position: then no corner is found, and
+ * {@link org.foreload.recording.Run#of} says so.
  */
 package org.foreload.recording;

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.Likeness;
 import org.foreload.comparison.Comparison;
 import org.foreload.comparison.CornerGap;
+import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.recording.LapAdvice;
@@ -44,6 +46,7 @@ public final class CompareAnswer {
         Report report = interval(new Report(title), "gap_s", gap)
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
+                .with("limits", "Limits shown", limits(advice))
                 .with("aligned_by", comparison.alignment().basis().name().toLowerCase(Locale.ROOT))
                 .with("alignment_error_m", comparison.alignment().error());
         return report.shownAs(people(title, mine, comparison, advice));
@@ -71,6 +74,16 @@ public final class CompareAnswer {
                 "What the first could change, one thing at a time; the corner with the most to gain first",
                 most.stream()
                         .flatMap(corner -> shown(corner, advised(mine, corner, advice)))
+                        .toList());
+        report = report.withAll(
+                "limits",
+                "How hard the first has worked the car, m/s²",
+                advice.limits().stream()
+                        .flatMap(limits -> speeds(limits)
+                                .mapToObj(speed -> new Report()
+                                        .with("speed_mps", speed)
+                                        .with("across", RecordingAnswer.spread(limits.lateral(speed), 0, 1))
+                                        .with("along", RecordingAnswer.spread(limits.braking(speed), 0, 1))))
                         .toList());
         for (CornerGap corner : comparison.corners()) {
             report = withheld(report, corner, advised(mine, corner, advice));
@@ -126,6 +139,24 @@ public final class CompareAnswer {
 
     private static final String NOTHING =
             "no single change was found that gains time within what this driver has shown.";
+
+    /** Distance between the speeds at which limits are shown, m/s. */
+    private static final double SPEED_STEP = 10;
+
+    /** Round speeds at which the car was worked, m/s. */
+    private static DoubleStream speeds(FrictionEnvelope limits) {
+        double first = SPEED_STEP * Math.ceil(limits.lowestSpeed() / SPEED_STEP);
+        return DoubleStream.iterate(first, speed -> speed <= limits.highestSpeed(), speed -> speed + SPEED_STEP);
+    }
+
+    private static List<Report> limits(LapAdvice advice) {
+        return advice.limits().stream()
+                .flatMap(limits -> speeds(limits).mapToObj(speed -> {
+                    Report row = interval(new Report().with("speed_mps", speed), "lateral_mps2", limits.lateral(speed));
+                    return interval(row, "braking_mps2", limits.braking(speed));
+                }))
+                .toList();
+    }
 
     private static List<Report> items(CornerAdvice advice) {
         return advice.items().stream()

@@ -33,7 +33,8 @@ public final class RecordingAnswer {
                 .with("channels", "Channels", channels(file))
                 .withCount("rows_read", file.rows())
                 .with("rows_left_out", "Left out", leftOut(file))
-                .with("rate_hz", rate);
+                .with("rate_hz", rate)
+                .with("speed_delay_s", laps.get(0).run().speedDelay());
         Report people = new Report(file.name())
                 .withCount("rows_read", file.rows())
                 .with("rate_hz", rate)
@@ -44,6 +45,11 @@ public final class RecordingAnswer {
         people = corners.isEmpty()
                 ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
                 : people.note("± is half the interval that holds the true number nine times in ten.");
+        double delay = laps.get(0).run().speedDelay();
+        if (delay != 0) {
+            people = people.note("The speed was " + Numbers.rounded(Math.abs(delay), 2) + " s "
+                    + (delay > 0 ? "behind" : "ahead of") + " the accelerations; it was moved.");
+        }
         return report.shownAs(people.note(CAUTION));
     }
 

@@ -18,9 +18,10 @@ import org.foreload.vehicle.Car;
 /**
  * What a driver could do otherwise, corner by corner.
  *
+ * @param limits that all laps of the file show; empty where the car is hardly worked, or where nobody asked
  * @param corners advice for each corner of the lap, in driving order; as many as there are corners
  */
-public record LapAdvice(List<CornerAdvice> corners) {
+public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> corners) {
 
     /** Copies the list. */
     public LapAdvice {
@@ -29,10 +30,16 @@ public record LapAdvice(List<CornerAdvice> corners) {
 
     /** No advice at all, and why. */
     public static LapAdvice none(ChosenLap chosen, String why) {
-        return new LapAdvice(chosen.lap().corners().stream()
-                .map(corner -> new CornerAdvice(
-                        corner.bend().number(), Scatter.PRACTISED, Optional.empty(), List.of(), Optional.of(why)))
-                .toList());
+        return new LapAdvice(
+                Optional.empty(),
+                chosen.lap().corners().stream()
+                        .map(corner -> new CornerAdvice(
+                                corner.bend().number(),
+                                Scatter.PRACTISED,
+                                Optional.empty(),
+                                List.of(),
+                                Optional.of(why)))
+                        .toList());
     }
 
     /**
@@ -53,7 +60,8 @@ public record LapAdvice(List<CornerAdvice> corners) {
         Adviser adviser = new Adviser(lap.run(), lap.corners(), limits, car, AdviceSettings.STANDARD);
         List<Integer> numbers = IntStream.range(0, lap.corners().size()).boxed().toList();
         List<Optional<CornerAdvice>> found = sweep.run(numbers, i -> adviser.of(i, scatter(chosen, i)));
-        return new LapAdvice(found.stream().flatMap(Optional::stream).toList());
+        return new LapAdvice(
+                Optional.of(limits), found.stream().flatMap(Optional::stream).toList());
     }
 
     /** The scatter in a corner over the laps that have the same corners. */

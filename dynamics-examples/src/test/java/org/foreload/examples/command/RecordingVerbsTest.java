@@ -112,6 +112,15 @@ class RecordingVerbsTest {
                 assertTrue(item.get("sentence").asText().endsWith(" s quicker."));
             }
         }
+        assertTrue(json.get("limits").size() >= 3);
+        for (JsonNode limit : json.get("limits")) {
+            double speed = limit.get("speed_mps").asDouble();
+            assertTrue(speed > 10 && speed < 70, "speed " + speed);
+            double lateral = limit.get("lateral_mps2").asDouble();
+            assertTrue(limit.get("lateral_mps2_low").asDouble() < lateral);
+            assertTrue(limit.get("braking_mps2_high").asDouble()
+                    > limit.get("braking_mps2").asDouble());
+        }
         assertTrue(items > 0, "an early straight-line braker has something to gain");
         assertEquals(json.get("gap_s").asDouble(), sum, 1e-9);
         JsonNode last = json.get("gap").get(json.get("gap").size() - 1);

@@ -34,7 +34,7 @@ class AdviceStudyTest {
 
     private static final int DRIVERS = Integer.getInteger("advice.drivers", 30);
 
-    private static final int FIRST = Integer.getInteger("advice.first", 1);
+    private static final int FIRST = Integer.getInteger("advice.first", 101);
 
     private static final List<ReleaseShape> SHAPES =
             List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.PROGRESSIVE, ReleaseShapes.SMOOTH);

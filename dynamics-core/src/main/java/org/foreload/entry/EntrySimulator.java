@@ -34,6 +34,8 @@ public final class EntrySimulator {
     /** Sideslip, rad, from which nobody brings the car back. */
     private static final double SPIN_SIDESLIP = 0.6;
 
+    private static final double SPIN_SLOPE = Math.tan(SPIN_SIDESLIP);
+
     /** Speed, m/s, at which a car has as good as stopped. */
     private static final double STOPPED_SPEED = 1.5;
 
@@ -249,7 +251,11 @@ public final class EntrySimulator {
             state[EntryState.DRIVE] =
                     throttle.flatOut(speed, wheels) / car.chassis().mass();
             equations.wheelsAt(start, state, wheels);
+            double before = state[EntryState.CAR + BicycleState.PITCH_TRANSFER];
             state[EntryState.CAR + BicycleState.PITCH_TRANSFER] = wheels.pitchTarget();
+            if (wheels.pitchTarget() == before) {
+                break;
+            }
         }
         return state;
     }
@@ -281,8 +287,9 @@ public final class EntrySimulator {
     /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
     private static final double TIGHT_SHARE = 0.98;
 
+    /** How much the car could still slide across before it spins, m/s; falls through zero at that sideslip. */
     static double spinMargin(double[] state) {
-        return SPIN_SIDESLIP - Math.abs(Math.atan2(state[EntryState.VY], state[EntryState.VX]));
+        return SPIN_SLOPE * state[EntryState.VX] - Math.abs(state[EntryState.VY]);
     }
 
     static double speedMargin(double[] state) {

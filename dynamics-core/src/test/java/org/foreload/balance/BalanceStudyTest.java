@@ -105,7 +105,7 @@ class BalanceStudyTest {
         assertEquals(0.7, balance.recommended().orElseThrow().value());
         assertTrue(balance.interior());
         assertEquals(
-                "A front brake share of 0.700 is the quickest whose front axle locks first and that keeps failures with a"
+                "A front brake share of 0.700 is the quickest with the front axle locking first and failures with a"
                         + " small scatter within 10 % (2 of 32 fail); 0.600 would be 0.100 s quicker, but its rear axle locks"
                         + " first; braked 10 m later it runs wide.",
                 balance.reason());
@@ -125,17 +125,17 @@ class BalanceStudyTest {
     void anOptimumAtTheEndIsSaidToBeNone() {
         Balance balance = balance(row(0.7, 17.1, Axle.FRONT, 0), row(0.8, 17.3, Axle.FRONT, 0));
         assertFalse(balance.interior());
-        assertTrue(balance.reason().contains("no optimum inside: the rear axle limits"), balance.reason());
+        assertTrue(balance.reason().contains("no optimum inside it: the rear axle limits"), balance.reason());
     }
 
     @Test
     void whereEveryShareFailsTooOftenTheOneThatFailsLeastIsGivenWithThatWord() {
         Balance balance = balance(row(0.6, 17.0, Axle.REAR, 9), row(0.7, 17.1, Axle.FRONT, 8));
         assertEquals(0.7, balance.recommended().orElseThrow().value());
-        assertTrue(balance.reason().contains("fails least with a small scatter"), balance.reason());
+        assertTrue(balance.reason().contains("fails least often with a small scatter"), balance.reason());
         Balance loose = balance(row(0.6, 17.0, Axle.REAR, 1), row(0.7, 17.1, Axle.FRONT, 8));
         assertEquals(0.6, loose.recommended().orElseThrow().value());
-        assertTrue(loose.reason().contains("though its rear axle locks first"), loose.reason());
+        assertTrue(loose.reason().contains("though the rear axle locks first"), loose.reason());
     }
 
     /** Values are compared at equal risk: each brakes so early that few of its entries fail. */

@@ -94,7 +94,7 @@ class EntryStabilityTest {
         StabilityRow least = stability.least().row();
         assertTrue(least.station() > -155 && least.station() < 20, "least stable at " + least.station());
         assertTrue(least.growthRate() > first.growthRate());
-        assertTrue(stability.least().cause().contains("the load that braking took off the rear axle"));
+        assertTrue(stability.least().cause().contains("the load that braking takes off the rear axle"));
         assertTrue(stability.least().describe().startsWith("least stable at "));
     }
 

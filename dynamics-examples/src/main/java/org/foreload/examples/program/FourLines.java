@@ -44,14 +44,15 @@ public final class FourLines {
         LineRun given = trailed.get(2);
         LineRun optimal = trailed.get(3);
         say(
-                "%nWith a trailed brake the quickest line takes %.2f s, %.2f s less than the middle of the road. It turns in %.0f m before the",
-                optimal.time(), given.time() - optimal.time(), -optimal.turnIn());
-        say("road bends, gently, and is slowest at %.0f m, well past the middle of the bend.", optimal.slowestAt());
+                "%nWith a trailed brake the quickest line takes %.2f s, %.2f s less than the middle of the road. It "
+                        + "turns in %.0f m before the road bends, gently, and is slowest at %.0f m, well past the middle of the "
+                        + "bend.",
+                optimal.time(), given.time() - optimal.time(), -optimal.turnIn(), optimal.slowestAt());
         say(
-                "Braking before turn-in asks for another line: it turns in %.0f m later. Each on its own best line, trailing is worth %.2f s;",
-                straight.get(3).turnIn() - optimal.turnIn(), straight.get(3).time() - optimal.time());
-        say(
-                "on the line of constant radius it seems to be worth %.2f s.",
+                "Straight-line braking asks for another line: it turns in %.0f m later. Each on its own best line, trailing is "
+                        + "worth %.2f s; on the line of constant radius it seems to be worth %.2f s.",
+                straight.get(3).turnIn() - optimal.turnIn(),
+                straight.get(3).time() - optimal.time(),
                 straight.get(0).time() - trailed.get(0).time());
         say(
                 "A model: it explores and explains. No instruction for a road, and on a track the circuit's rules come first.");
@@ -61,10 +62,10 @@ public final class FourLines {
     private static void table(String title, List<LineRun> runs) {
         say("%n%s", title);
         say(
-                "line             time s  turns in m  brakes at m  brake off m  slowest m/s     at m  throttle m  trail share");
+                "line             time s   turn-in m  brake point m  brake off m  slowest m/s     at m   pick-up m  trail share");
         for (LineRun run : runs) {
             say(
-                    "%-15s  %6.2f  %10.0f  %11.0f  %11.0f  %11.1f  %7.0f  %10.0f  %9.0f %%%s",
+                    "%-15s  %6.2f  %10.0f  %13.0f  %11.0f  %11.1f  %7.0f  %10.0f  %9.0f %%%s",
                     run.name(),
                     run.time(),
                     run.turnIn(),

@@ -103,9 +103,10 @@ class RequestTest {
             "recording",
             "compare",
             "sheet",
-            "validate");
+            "validate",
+            "join");
 
-    /** Verbs whose bare run takes many seconds have tests of their own, with less to do. */
+    /** Verbs whose bare run takes many seconds, or that need a file, have tests of their own. */
     static List<String> quickVerbs() {
         return verbs().stream().filter(verb -> !SLOW_VERBS.contains(verb)).toList();
     }
@@ -124,7 +125,7 @@ class RequestTest {
     }
 
     /** They take no car and no corner. */
-    private static final Set<String> PLACELESS = Set.of("validate", "recording", "compare");
+    private static final Set<String> PLACELESS = Set.of("validate", "recording", "compare", "join");
 
     private static final Set<String> CORNERING = Set.of("ideal", "entry", "explore");
 

@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
@@ -203,27 +204,22 @@ public final class BrakePointSearch {
         return decimetre(braking.release().end());
     }
 
-    /** What is asked of a plan. */
-    private interface Question {
-        Trial ask(BrakePlan plan);
-    }
-
     /** One search along the brake points of one release, for the last that answers one question well. */
     private final class Walk {
         private final Braking braking;
-        private final Question question;
+        private final Function<BrakePlan, Trial> question;
         private final int earliest;
         private final Map<Integer, Trial> tried = new HashMap<>();
         private double latestMade = Double.NEGATIVE_INFINITY;
 
-        Walk(Braking braking, Question question) {
+        Walk(Braking braking, Function<BrakePlan, Trial> question) {
             this.braking = braking;
             this.question = question;
             this.earliest = decimetre(simulator.corner().path().start()) + 1;
         }
 
         Trial at(int point) {
-            Trial trial = tried.computeIfAbsent(point, here -> question.ask(braking.from(here / 10.0)));
+            Trial trial = tried.computeIfAbsent(point, here -> question.apply(braking.from(here / 10.0)));
             if (trial.made()) {
                 latestMade = Math.max(latestMade, point / 10.0);
             }

@@ -41,8 +41,10 @@ final class ShareLengths {
             double length = settle(lengths[i - 1] + slopes[i - 1] / PER_UNIT, y);
             if (length >= Math.max(y, curve.peakSlip()) && length < FARTHEST * (y + curve.peakSlip())) {
                 lengths[i] = length;
-                slopes[i] =
-                        2 * y * (curve.formulaSlope(length) * length - curve.formula(length)) / steepness(length, y);
+                slopes[i] = 2
+                        * y
+                        * (curve.plain().slope(length) * length - curve.plain().value(length))
+                        / steepness(length, y);
             } else {
                 lengths[i] = curve.lengthOfLargestShare(y);
                 slopes[i] =
@@ -67,13 +69,14 @@ final class ShareLengths {
             return low;
         }
         return rising.value(high) < 0
-                ? new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, SlipCurve.MagicFormula.ORDER)
+                ? new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PlainMagicFormula.ORDER)
                         .solve(Integer.MAX_VALUE, rising, low, high)
                 : high;
     }
 
     private static double condition(SlipCurve.MagicFormula curve, double x, double y) {
-        return curve.formulaSlope(x) * x * (x * x - y * y) + y * y * curve.formula(x);
+        return curve.plain().slope(x) * x * (x * x - y * y)
+                + y * y * curve.plain().value(x);
     }
 
     private double settle(double guess, double y) {
@@ -90,6 +93,6 @@ final class ShareLengths {
 
     /** Derivative of the condition over the length. */
     private double steepness(double x, double y) {
-        return curve.formulaBend(x) * x * (x * x - y * y) + curve.formulaSlope(x) * 3 * x * x;
+        return curve.plain().bend(x) * x * (x * x - y * y) + curve.plain().slope(x) * 3 * x * x;
     }
 }

@@ -1,9 +1,5 @@
 package org.foreload.tyre;
 
-import java.util.Objects;
-import org.foreload.conventions.Checks;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-
 /**
  * The shape of a tyre: fraction of peak force over normalised slip. Normalised slip is slip times stiffness over peak
  * force, so every curve leaves zero with slope one, and its highest value is one.
@@ -177,13 +173,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * Bakker, L. Nyborg, H. B. Pacejka, SAE 870421 (1987) (from memory).
      *
      * <p>{@link #value} and {@link #slope} are read off a table of cubic pieces for the secant, made from
-     * {@link #formula} and {@link #formulaSlope}, the readable twins that a test holds them to within 1e-8: a simulator
-     * asks for them many times in every step, and four arc tangents and sines each time would be most of its work.
+     * {@link PlainMagicFormula}, the readable twin that a test holds them to within 1e-8: a simulator asks for them
+     * many times in every step, and four arc tangents and sines each time would be most of its work.
      */
     final class MagicFormula implements SlipCurve {
-
-        /** Relative accuracy of the peak's slip, found once for each curve: the last digit but one. */
-        private static final double PEAK_ACCURACY = 1e-15;
 
         /** Pieces of the table of the inverse. */
         private static final int INVERSE_PIECES = 512;
@@ -197,11 +190,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Accuracy of the fine table: near its limit a wheel makes the root of that of it. */
         private static final double TABLE_ACCURACY = 2e-11;
 
-        /** Order of interpolation of the root finder, the library's own default. */
-        static final int ORDER = 5;
-
-        private final double shapeFactor;
-        private final double curvatureFactor;
+        private final PlainMagicFormula plain;
         private final double peakSlip;
 
         /**
@@ -226,11 +215,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
          * @throws org.foreload.conventions.InvalidValueException if a factor is outside
          */
         public MagicFormula(double shapeFactor, double curvatureFactor) {
-            this.shapeFactor = Checks.between("shape_factor", shapeFactor, 1, 2);
-            this.curvatureFactor = Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
-            this.peakSlip = slipForArgument(Math.tan(Math.PI / 2 / shapeFactor));
-            this.fine = CurveTable.accurate(0, 16, TABLE_ACCURACY, this::formulaSecant, this::formulaSecantSlope);
-            this.coarse = new CurveTable(16, 128 * 8, 8, this::formulaSecant, this::formulaSecantSlope);
+            this.plain = new PlainMagicFormula(shapeFactor, curvatureFactor);
+            this.peakSlip = plain.peakSlip();
+            this.fine = CurveTable.accurate(0, 16, TABLE_ACCURACY, plain::secant, plain::secantSlope);
+            this.coarse = new CurveTable(16, 128 * 8, 8, plain::secant, plain::secantSlope);
             this.lengths = ShareLengths.of(this);
             this.inverses =
                     new CurveTable(0, INVERSE_PIECES, INVERSE_PIECES, this::searchedInverse, this::inverseSlope);
@@ -239,12 +227,17 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         /** C. */
         public double shapeFactor() {
-            return shapeFactor;
+            return plain.shapeFactor();
         }
 
         /** E. */
         public double curvatureFactor() {
-            return curvatureFactor;
+            return plain.curvatureFactor();
+        }
+
+        /** The formula itself, of which the tables are made. */
+        PlainMagicFormula plain() {
+            return plain;
         }
 
         @Override
@@ -262,7 +255,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             if (fine.holds(x)) {
                 return fine.value(x);
             }
-            return coarse.holds(x) ? coarse.value(x) : formulaSecant(x);
+            return coarse.holds(x) ? coarse.value(x) : plain.secant(x);
         }
 
         @Override
@@ -270,48 +263,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             if (fine.holds(x)) {
                 return fine.slope(x);
             }
-            return coarse.holds(x) ? coarse.slope(x) : formulaSecantSlope(x);
-        }
-
-        private double formulaSecant(double x) {
-            return x == 0 ? 1 : formula(x) / x;
-        }
-
-        /** Level at zero: the curve is odd. */
-        private double formulaSecantSlope(double x) {
-            return x == 0 ? 0 : (formulaSlope(x) - formula(x) / x) / x;
-        }
-
-        /** The value by the formula itself. */
-        double formula(double x) {
-            return Math.sin(shapeFactor * Math.atan(argument(x)));
-        }
-
-        /** The slope by the formula itself. */
-        double formulaSlope(double x) {
-            double bx = x / shapeFactor;
-            double argument = argument(x);
-            double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
-            return Math.cos(shapeFactor * Math.atan(argument)) * inner / (1 + argument * argument);
-        }
-
-        /** The slope of the slope by the formula itself: with θ = C·atan(argument), cos θ·θ" − sin θ·θ'². */
-        double formulaBend(double x) {
-            double bx = x / shapeFactor;
-            double square = 1 + bx * bx;
-            double argument = argument(x);
-            double round = 1 + argument * argument;
-            double inner = 1 - curvatureFactor * bx * bx / square;
-            double bend = -2 * curvatureFactor * bx / (shapeFactor * square * square);
-            double turn = inner / round;
-            double turnSlope = (bend - 2 * argument * inner * turn / shapeFactor) / round;
-            double angle = shapeFactor * Math.atan(argument);
-            return Math.cos(angle) * turnSlope - Math.sin(angle) * turn * turn;
-        }
-
-        private double argument(double x) {
-            double bx = x / shapeFactor;
-            return bx - curvatureFactor * (bx - Math.atan(bx));
+            return coarse.holds(x) ? coarse.slope(x) : plain.secantSlope(x);
         }
 
         /**
@@ -339,15 +291,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                     : peakSlip;
         }
 
-        /** Slope of the inverse; at the peak, where both its parts vanish, from the curvature of the sine. */
+        /** Slope of the inverse over the same. */
         private double inverseSlope(double lack) {
-            if (lack > 0) {
-                return -2 * lack / formulaSlope(searchedInverse(lack));
-            }
-            double bx = peakSlip / shapeFactor;
-            double argument = argument(peakSlip);
-            double inner = 1 - curvatureFactor * bx * bx / (1 + bx * bx);
-            return -Math.sqrt(2) * (1 + argument * argument) / inner;
+            return lack > 0 ? -2 * lack / plain.slope(searchedInverse(lack)) : plain.inverseSlopeAtPeak(peakSlip);
         }
 
         @Override
@@ -407,31 +353,19 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return secant(length) * Math.sqrt(Math.max(0, length * length - y * y));
         }
 
-        /**
-         * Solves Bx − E(Bx − atan Bx) = target. The answer is at most C·target, where E is above 0 over 1 − E; twice
-         * that is looked at, so that rounding cannot put the end before the answer.
-         */
-        private double slipForArgument(double target) {
-            double high = 2 * shapeFactor * target / Math.min(1, 1 - curvatureFactor);
-            return new BracketingNthOrderBrentSolver(PEAK_ACCURACY, 0, ORDER)
-                    .solve(Integer.MAX_VALUE, x -> argument(x) - target, 0, high);
-        }
-
         @Override
         public boolean equals(Object other) {
-            return other instanceof MagicFormula formula
-                    && shapeFactor == formula.shapeFactor
-                    && curvatureFactor == formula.curvatureFactor;
+            return other instanceof MagicFormula formula && plain.equals(formula.plain);
         }
 
         @Override
         public int hashCode() {
-            return Objects.hash(shapeFactor, curvatureFactor);
+            return plain.hashCode();
         }
 
         @Override
         public String toString() {
-            return "MagicFormula[shapeFactor=" + shapeFactor + ", curvatureFactor=" + curvatureFactor + "]";
+            return "MagicFormula[shapeFactor=" + shapeFactor() + ", curvatureFactor=" + curvatureFactor() + "]";
         }
     }
 }

@@ -20,8 +20,8 @@ class MagicFormulaTest {
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
             @ForAll @DoubleRange(min = 0, max = 160) double slip) {
         SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
-        assertEquals(curve.formula(slip), curve.value(slip), 1e-8);
-        assertEquals(curve.formulaSlope(slip), curve.slope(slip), 1e-5);
+        assertEquals(curve.plain().value(slip), curve.value(slip), 1e-8);
+        assertEquals(curve.plain().slope(slip), curve.slope(slip), 1e-5);
     }
 
     @Property(tries = 200)
@@ -55,8 +55,8 @@ class MagicFormulaTest {
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
             @ForAll @DoubleRange(min = 0.01, max = 30) double slip) {
         SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
-        double bend = (curve.formulaSlope(slip + 1e-5) - curve.formulaSlope(slip - 1e-5)) / 2e-5;
-        assertEquals(bend, curve.formulaBend(slip), 1e-7);
+        double bend = (curve.plain().slope(slip + 1e-5) - curve.plain().slope(slip - 1e-5)) / 2e-5;
+        assertEquals(bend, curve.plain().bend(slip), 1e-7);
     }
 
     /** With E = 0 the peak is where C·atan(x/C) is a right angle: x = C·tan(π/2C). */
@@ -74,10 +74,10 @@ class MagicFormulaTest {
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature) {
         SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
         double peak = curve.peakSlip();
-        assertEquals(1, curve.formula(peak), 1e-12);
-        assertEquals(0, curve.formulaSlope(peak), 1e-7);
+        assertEquals(1, curve.plain().value(peak), 1e-12);
+        assertEquals(0, curve.plain().slope(peak), 1e-7);
         assertEquals(peak, curve.inverse(1), 0);
-        assertEquals(0.4, curve.formula(curve.inverse(0.4)), 1e-8);
+        assertEquals(0.4, curve.plain().value(curve.inverse(0.4)), 1e-8);
     }
 
     /** A wheel that hardly slips sideways carries most at the peak of the curve itself, to the last digits of both. */

@@ -126,13 +126,13 @@ public final class CornerStudy {
     }
 
     /**
-     * Time, s, that the margin costs an entry: how much quicker the same release is from its latest brake point with
+     * Time, s, that the margin costs an entry: how much quicker the same release is from its quickest brake point with
      * nothing in hand. Zero where it is no quicker.
      */
     public double marginCost(EntryResult entry) {
         Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
                 .search()
-                .latest(entry.plan().braking(), entry.plan().brakePoint());
+                .quickest(entry.plan().braking());
         if (!bare.met()) {
             return 0;
         }

@@ -110,7 +110,7 @@ class ReportTest {
             trail_share                            | trail share
             rear_margin_change                     | rear margin change
             release.release_start_m                | release point m
-            release.peak_deceleration_mps2         | release peak deceleration m/s²
+            release.peak_deceleration_mps2         | peak deceleration m/s²
             """)
     void theUnitIsReadOffTheName(String name, String heading) {
         assertEquals(heading, Quantity.of(name).heading());

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintWriter;
@@ -97,12 +98,12 @@ final class BatchVerb extends Verb {
         sweepOptions.check();
         studyOptions.check();
         return placeOptions.ask(console, studyOptions::study, study -> {
-            answer(study);
+            answer(study, console.in());
             return "";
         });
     }
 
-    private void answer(CornerStudy study) {
+    private void answer(CornerStudy study, InputStream questions) {
         ExecutorService pool = Executors.newFixedThreadPool(sweepOptions.threads(), task -> {
             Thread thread = new Thread(task, "foreload-batch");
             thread.setDaemon(true);
@@ -111,7 +112,7 @@ final class BatchVerb extends Verb {
         Deque<Future<String>> pending = new ArrayDeque<>();
         PrintWriter out = out();
         try {
-            BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+            BufferedReader lines = new BufferedReader(new InputStreamReader(questions, StandardCharsets.UTF_8));
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 if (line.isBlank()) {
                     continue;

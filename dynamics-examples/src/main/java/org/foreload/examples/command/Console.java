@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -10,13 +11,14 @@ import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.examples.sweep.Stop;
 import org.foreload.file.Loaded;
 
-/** Standard error, for what is not the answer; and whoever sits before it. */
+/** Standard error, for what is not the answer; standard input; and whoever sits before them. */
 public final class Console {
 
     private final OutputStream stream;
     private final PrintWriter err;
     private final BooleanSupplier terminal;
     private final Stop stop;
+    private final InputStream in;
 
     /**
      * A console.
@@ -27,10 +29,25 @@ public final class Console {
      * @param stop the wish to stop
      */
     public Console(OutputStream err, BooleanSupplier terminal, Stop stop) {
+        this(err, terminal, stop, InputStream.nullInputStream());
+    }
+
+    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in) {
         this.stream = Objects.requireNonNull(err);
         this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
         this.terminal = Objects.requireNonNull(terminal);
         this.stop = Objects.requireNonNull(stop);
+        this.in = Objects.requireNonNull(in);
+    }
+
+    /** The same console, from which questions are read; without this there are none. */
+    public Console reading(InputStream questions) {
+        return new Console(stream, terminal, stop, questions);
+    }
+
+    /** Standard input. */
+    InputStream in() {
+        return in;
     }
 
     /** A console that is no terminal, and that nobody stops. */

@@ -7,34 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.parallel.ResourceLock;
-import org.junit.jupiter.api.parallel.Resources;
 
 /** Many questions to one process: each answer is that of the verb, in its place. */
-@ResourceLock(Resources.SYSTEM_OUT)
 class BatchTest {
 
     private static List<JsonNode> answers(String options, List<String> questions) throws JsonProcessingException {
-        InputStream before = System.in;
-        try {
-            System.setIn(new ByteArrayInputStream(String.join("\n", questions).getBytes(StandardCharsets.UTF_8)));
-            Run run = Run.of(("batch --quiet " + options).trim().split(" "));
-            assertEquals(0, run.status(), run.err());
-            assertEquals("", run.err());
-            List<JsonNode> answers = new ArrayList<>();
-            for (String line : run.out().lines().toList()) {
-                answers.add(new ObjectMapper().readTree(line));
-            }
-            return answers;
-        } finally {
-            System.setIn(before);
+        Run run = Run.asked(
+                String.join("\n", questions),
+                ("batch --quiet " + options).trim().split(" "));
+        assertEquals(0, run.status(), run.err());
+        assertEquals("", run.err());
+        List<JsonNode> answers = new ArrayList<>();
+        for (String line : run.out().lines().toList()) {
+            answers.add(new ObjectMapper().readTree(line));
         }
+        return answers;
     }
 
     @Test

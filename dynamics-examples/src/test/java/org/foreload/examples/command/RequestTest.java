@@ -104,7 +104,8 @@ class RequestTest {
             "compare",
             "sheet",
             "validate",
-            "join");
+            "join",
+            "batch");
 
     /** Verbs whose bare run takes many seconds, or that need a file, have tests of their own. */
     static List<String> quickVerbs() {

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
@@ -39,6 +41,15 @@ record Run(int status, String out, String err) {
         out.lines()
                 .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= WIDTH, () -> "too long: " + line));
         assertEquals(List.of(), Vocabulary.broken(out));
+    }
+
+    /** One call that reads questions from standard input. */
+    static Run asked(String questions, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        InputStream in = new ByteArrayInputStream(questions.getBytes(StandardCharsets.UTF_8));
+        int status = Foreload.run(args, out, Console.plain(err).reading(in));
+        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     /** The JSON answer of a call that must succeed without a word on standard error. */

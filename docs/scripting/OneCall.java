@@ -59,7 +59,7 @@ public class OneCall {
         double apex = study.simulator().apex();
         Release trailed = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
         Release straight = new Release(ReleaseShapes.ABRUPT, 0, 0);
-        // Each release from its own latest brake point; the one given here does not matter.
+        // Each release from its own latest brake point.
         var quick = study.latest(Braking.of(peak, 0.25, trailed));
         var plain = study.latest(Braking.of(peak, 0.25, straight));
         System.out.printf(

@@ -48,12 +48,7 @@ import picocli.CommandLine.Mixin;
                     + "Or it is a verb with its options: {\"verb\": \"loads\", \"options\": [\"--deceleration\", \"5\"]}."
         },
         optionListHeading = "%nOptions:%n",
-        footer = {
-            "",
-            "Example:  echo '{\"release_shape\": \"linear\", \"release_end_m\": 40}' | foreload batch",
-            "",
-            Cautions.FIRST,
-            Cautions.SECOND
+        footer = {"", "Example:  foreload batch --demo-car road < questions.jsonl", "", Cautions.FIRST, Cautions.SECOND
         })
 final class BatchVerb extends Verb {
 

@@ -37,7 +37,7 @@ class JoinTest {
     private List<String> parts(int of) throws IOException {
         List<String> files = new ArrayList<>();
         for (int i = of; i >= 1; i--) {
-            Run part = run(request + " --threads " + i + " --shard " + i + "/" + of);
+            Run part = run(request + " --format json --threads " + i + " --shard " + i + "/" + of);
             assertEquals(0, part.status(), part.err());
             files.add(
                     Files.writeString(directory.resolve("part" + i), part.out()).toString());
@@ -61,7 +61,7 @@ class JoinTest {
         Run missing = run("join " + files.get(0));
         assertEquals(2, missing.status());
         assertTrue(missing.err().contains("releases are missing"), missing.err());
-        Run other = run(request.replace("0.75", "0.7") + " --shard 1/2");
+        Run other = run(request.replace("0.75", "0.7") + " --format json --shard 1/2");
         Path stranger = Files.writeString(directory.resolve("stranger"), other.out());
         Run mixed = run("join " + files.get(0) + " " + stranger);
         assertEquals(2, mixed.status());

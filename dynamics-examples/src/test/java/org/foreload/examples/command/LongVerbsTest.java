@@ -98,7 +98,7 @@ class LongVerbsTest {
     @Test
     void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
         JsonNode risk = answer(
-                "risk", CORNER, "--curve", "--no-margin", "--samples", "8", "--driver", "practised", "--accept", "0.2");
+                "risk", CORNER, "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
         List<JsonNode> curve = rows(risk, "curve");
         assertTrue(curve.size() >= 2, curve.toString());
         for (int i = 1; i < curve.size(); i++) {

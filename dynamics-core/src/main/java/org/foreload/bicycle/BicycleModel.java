@@ -9,7 +9,6 @@ import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
 import org.foreload.conventions.Checks;
-import org.foreload.conventions.Elementary;
 import org.foreload.conventions.Gravity;
 import org.foreload.load.LoadTransfer;
 import org.foreload.vehicle.Car;
@@ -130,8 +129,8 @@ public final class BicycleModel {
         double vx = x[at + VX];
         double vy = x[at + VY];
         double yawRate = x[at + YAW_RATE];
-        double sinSteer = Elementary.sin(inputs.steer);
-        double cosSteer = Elementary.cos(inputs.steer);
+        double sinSteer = Math.sin(inputs.steer);
+        double cosSteer = Math.cos(inputs.steer);
         double turning = vx * yawRate;
         double sideGravity = Gravity.G * inputs.sinBanking * inputs.cosGrade;
         double normal = Gravity.G * inputs.cosBanking * inputs.cosGrade + turning * inputs.sinBanking;

@@ -2,7 +2,6 @@ package org.foreload.driver;
 
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
-import org.foreload.conventions.Elementary;
 
 /**
  * The driver's left foot: the brake that the plan asks for, and how the foot departs from it. What it remembers is two
@@ -93,10 +92,10 @@ public final class BrakeFoot {
         double asked = reaction.asked(excess);
         double changed = planned;
         if (asked > 0) {
-            changed += reaction.most() * Elementary.tanh(asked / reaction.most()) * room(wheels) * stillFast(speed);
+            changed += reaction.most() * Math.tanh(asked / reaction.most()) * room(wheels) * stillFast(speed);
         } else if (planned > 0) {
             double least = reaction.least() * planned;
-            changed += least > 0 ? least * Elementary.tanh(asked / least) : 0;
+            changed += least > 0 ? least * Math.tanh(asked / least) : 0;
         }
         return changed * (1 - Math.min(1, Math.max(0, eased))) * fading(speed);
     }

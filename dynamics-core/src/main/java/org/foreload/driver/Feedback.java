@@ -1,6 +1,5 @@
 package org.foreload.driver;
 
-import org.foreload.conventions.Elementary;
 import org.foreload.vehicle.Car;
 
 /**
@@ -81,7 +80,7 @@ final class Feedback {
             k2 = tracking1 + turned;
             k4 = (added - turned) * perLean;
         }
-        pull = -HARDEST * Elementary.tanh(tracking0 * offset * (1 / HARDEST));
+        pull = -HARDEST * Math.tanh(tracking0 * offset * (1 / HARDEST));
         double correction = pull - k2 * drift - k3 * heading - k4 * turning;
         return forcePerAcceleration * correction;
     }

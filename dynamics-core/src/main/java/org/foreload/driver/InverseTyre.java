@@ -1,7 +1,6 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
-import org.foreload.conventions.Elementary;
 import org.foreload.tyre.Tyre;
 
 /**
@@ -67,7 +66,7 @@ final class InverseTyre {
      * that of a wheel: force to the left, slip angle below zero.
      */
     double slipAngle(double force) {
-        return peak > 0 ? -Elementary.atan(slipAgainst(force)) : 0;
+        return peak > 0 ? -Math.atan(slipAgainst(force)) : 0;
     }
 
     /** Tangent of that angle, with the sign of the force: of a slip to the other side. */

@@ -1,7 +1,6 @@
 package org.foreload.driver;
 
 import org.foreload.conventions.Checks;
-import org.foreload.conventions.Elementary;
 
 /**
  * How a left foot answers what happens on the way. It eases a wheel that has stopped until it turns again, and comes
@@ -63,6 +62,6 @@ public record Reaction(
      * yet limited. Differences well below {@link #unnoticed} do next to nothing.
      */
     double asked(double excess) {
-        return gain * (excess - unnoticed * Elementary.tanh(excess / unnoticed));
+        return gain * (excess - unnoticed * Math.tanh(excess / unnoticed));
     }
 }

@@ -19,7 +19,6 @@ import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
-import org.foreload.conventions.Elementary;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
@@ -168,8 +167,8 @@ final class EntryEquations {
         double curvature = place.curvature();
         double vx = x[VX];
         double vy = x[VY];
-        double sin = Elementary.sin(x[HEADING_ERROR]);
-        double cos = Elementary.cos(x[HEADING_ERROR]);
+        double sin = Math.sin(x[HEADING_ERROR]);
+        double cos = Math.cos(x[HEADING_ERROR]);
         double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
         car(x, wheels);
@@ -181,7 +180,7 @@ final class EntryEquations {
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;
         perSecond[HEADING_ERROR] = x[YAW_RATE] - curvature * progress;
-        perSecond[STEER] = steerRate * Elementary.tanh((wanted - x[STEER]) * perSteerReach);
+        perSecond[STEER] = steerRate * Math.tanh((wanted - x[STEER]) * perSteerReach);
         perSecond[BRAKE] = (brakeDemand(s, x, speed, wheels) - x[BRAKE]) * perLeftLag;
         perSecond[DRIVE] = (driveDemand(speed, wheels) * perMass - x[DRIVE]) * perRightLag;
         if (brake.reacts()) {

@@ -66,6 +66,9 @@ public final class BrakePointSearch {
     /** Time, s, by which an earlier brake point must be quicker to be preferred. */
     private static final double QUICKER = 5e-4;
 
+    /** First step earlier, in decimetres, from the latest brake point to a quicker one; each further one is longer. */
+    private static final int FIRST_QUICKER = 3;
+
     private final EntrySimulator simulator;
     private final Allowance allowance;
     private final BrakePointEstimate estimate;
@@ -112,7 +115,13 @@ public final class BrakePointSearch {
     public Trial quickest(Braking braking) {
         Walk nominal = new Walk(braking, this::trial);
         Trial latest = latest(nominal, braking, estimate(braking) + USUALLY_LATER);
-        return latest.met() ? nominal.quickest(latest) : latest;
+        if (!latest.met()) {
+            return latest;
+        }
+        Trial quickest = nominal.quickest(latest);
+        boolean kept =
+                quickest == latest || leftWithNothingInHand(quickest.entry().plan()) >= 0;
+        return kept ? quickest : latest;
     }
 
     private Trial latest(Walk nominal, Braking braking, double guess) {
@@ -148,7 +157,7 @@ public final class BrakePointSearch {
      * The answer of the search driven with full accuracy. Where the corner is made by so little that the coarser trial
      * made what this does not, a little earlier is tried.
      *
-     * @return empty if the search has no answer or none that keeps its margin at full accuracy
+     * @return not found if the search has no answer or none that keeps its margin at full accuracy
      */
     public Finding confirmed(Trial latest) {
         Braking braking = latest.entry().plan().braking();
@@ -314,14 +323,12 @@ public final class BrakePointSearch {
             return closest;
         }
 
-        /**
-         * Earlier and earlier as long as that is quicker, then to the decimetre; see {@link #SOLID} for the first step.
-         */
+        /** Earlier and earlier as long as that is quicker, then to the decimetre. */
         private Trial quickest(Trial latest) {
             int high = decimetre(latest.point());
             int middle = high;
             Trial best = latest;
-            int step = decimetre(SOLID);
+            int step = FIRST_QUICKER;
             int low = Math.max(earliest, middle - step);
             while (low < middle && quicker(at(low), best)) {
                 high = middle;
@@ -331,7 +338,7 @@ public final class BrakePointSearch {
                 low = Math.max(earliest, middle - step);
             }
             if (best == latest) {
-                return latest; // A metre earlier is slower: so is a decimetre.
+                return latest;
             }
             // The quickest lies between low and high: thirds of what is left, on the longer side.
             while (high - low > 2) {

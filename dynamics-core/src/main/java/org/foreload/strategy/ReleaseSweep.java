@@ -90,11 +90,15 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
 
     private Found found(Braking release, SweepMemory memory) {
         return memory.recall(release).orElseGet(() -> {
-            Trial latest = study.search().quickest(release);
-            Found found = new Found(latest.point(), latest.met());
-            memory.keep(release, found);
-            return found;
+            Trial trial = searched(release, memory);
+            return new Found(trial.point(), trial.met());
         });
+    }
+
+    private Trial searched(Braking release, SweepMemory memory) {
+        Trial trial = study.search().quickest(release);
+        memory.keep(release, new Found(trial.point(), trial.met()));
+        return trial;
     }
 
     /**
@@ -114,17 +118,12 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     /** Searches, or drives what is remembered. */
     private Candidate candidate(Braking release, SweepMemory memory) {
         Optional<Found> known = memory.recall(release);
-        if (known.isPresent()) {
-            BrakePointSearch search = study.search();
-            return new Candidate(
-                    search.trial(release.from(known.get().brakePoint())).entry(),
-                    known.get().found(),
-                    Double.NaN,
-                    false);
+        if (known.isEmpty()) {
+            Trial trial = searched(release, memory);
+            return new Candidate(trial.entry(), trial.met(), Double.NaN, false);
         }
-        Trial latest = study.search().quickest(release);
-        memory.keep(release, new Found(latest.point(), latest.met()));
-        return new Candidate(latest.entry(), latest.met(), Double.NaN, false);
+        Trial again = study.search().trial(release.from(known.get().brakePoint()));
+        return new Candidate(again.entry(), known.get().found(), Double.NaN, false);
     }
 
     private Exploration exploration(List<Candidate> tried, Optional<Candidate> baseline, int planned, Sweep quiet) {
@@ -170,24 +169,15 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                 .toList();
         List<Optional<Double>> inHand =
                 quiet.run(slower, one -> inHand(one, compared.contains(one) ? -1 : best.inHand()));
+        Map<Candidate, Candidate> known = new IdentityHashMap<>();
         double last = Double.NEGATIVE_INFINITY;
-        Set<Candidate> front = Collections.newSetFromMap(new IdentityHashMap<>());
-        List<Double> known = new ArrayList<>();
         for (int i = 0; i < slower.size(); i++) {
+            Candidate one = slower.get(i);
             double here = inHand.get(i).orElseThrow();
-            known.add(here);
-            if (here > last) {
-                front.add(slower.get(i));
-                last = here;
-            }
+            known.put(one, new Candidate(one.entry(), true, here, here > last));
+            last = here > last ? here : last;
         }
-        for (int i = 0; i < candidates.size(); i++) {
-            Candidate one = candidates.get(i);
-            int at = identity(slower, one);
-            if (at >= 0) {
-                candidates.set(i, new Candidate(one.entry(), true, known.get(at), front.contains(one)));
-            }
-        }
+        candidates.replaceAll(one -> known.getOrDefault(one, one));
     }
 
     /** The quickest of each shape, which are compared with each other wherever they stand. */
@@ -204,15 +194,6 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
         Set<Candidate> set = Collections.newSetFromMap(new IdentityHashMap<>());
         set.addAll(best.values());
         return set;
-    }
-
-    private static int identity(List<Candidate> list, Candidate wanted) {
-        for (int i = 0; i < list.size(); i++) {
-            if (list.get(i) == wanted) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     /** Metres in hand; NaN where that is no more than another has; below zero for that, it is asked in any case. */

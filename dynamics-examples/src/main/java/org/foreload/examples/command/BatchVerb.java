@@ -155,7 +155,7 @@ final class BatchVerb extends Verb {
         } catch (JsonProcessingException e) {
             return error(wrong(null, null, "is not JSON"));
         } catch (InputException e) {
-            return error(e);
+            return error(new InputException(e.file(), field(e.field()), e.value(), e.getMessage()));
         } catch (InvalidValueException e) {
             return error(InputException.of(null, e.field(), e));
         } catch (RuntimeException e) {
@@ -218,6 +218,15 @@ final class BatchVerb extends Verb {
 
     private static String oneLine(String json) throws JsonProcessingException {
         return JSON.writeValueAsString(JSON.readTree(json));
+    }
+
+    /** The field of a plan that is read like an option of the command line. */
+    private static String field(String option) {
+        if (option == null || !option.startsWith("--")) {
+            return option;
+        }
+        String start = option.substring(2).replace('-', '_');
+        return FIELDS.stream().filter(one -> one.startsWith(start)).findFirst().orElse(option);
     }
 
     private static InputException wrong(String field, String value, String message) {

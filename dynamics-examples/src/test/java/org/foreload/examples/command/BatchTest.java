@@ -85,6 +85,11 @@ class BatchTest {
                         "{\"verb\": \"batch\"}",
                         "{\"verb\": \"nothing\"}",
                         "{\"peak_deceleration_mps2\": -1}"));
+        List<String> fields = answers.stream()
+                .map(answer -> answer.at("/error/field").asText())
+                .toList();
+        assertEquals(List.of("brakepoint_m", "brake_point_m", "release_shape"), fields.subList(1, 4));
+        assertEquals("peak_deceleration_mps2", fields.get(6));
         for (JsonNode answer : answers) {
             assertFalse(answer.at("/error/message").asText().isBlank(), answer.toString());
             assertEquals(1, answer.size());

@@ -1,6 +1,5 @@
 package org.foreload.validation;
 
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -11,19 +10,7 @@ import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
-import org.foreload.path.Corner;
-import org.foreload.path.Segment;
-import org.foreload.path.SegmentPath;
-import org.foreload.path.Turn;
-import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
-import org.foreload.vehicle.Aerodynamics;
-import org.foreload.vehicle.Car;
-import org.foreload.vehicle.Chassis;
-import org.foreload.vehicle.Driveline;
-import org.foreload.vehicle.Driveline.DrivenAxle;
-import org.foreload.vehicle.Suspension;
-import org.foreload.vehicle.Suspension.Response;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -61,7 +48,7 @@ public class EntryBenchmark {
     private final BrakePlan[] plans = new BrakePlan[PLANS];
     private int next;
 
-    /** Counts right-hand sides: the time for one is told beside that for an entry. */
+    /** Counts right-hand sides: the time for one stands beside that for an entry. */
     @AuxCounters(AuxCounters.Type.OPERATIONS)
     @State(Scope.Thread)
     public static class Work {
@@ -74,28 +61,9 @@ public class EntryBenchmark {
     @Setup
     public void prepare() {
         SlipCurve shape = curve.equals("brush") ? new SlipCurve.Brush() : new SlipCurve.MagicFormula(1.4, -0.4);
-        Car car = new Car(
-                "light",
-                new Chassis(780, 2.4, 1.25, 0.45, 980, 1.42, 1.44),
-                new Suspension(0.6, 0.03, 0.07, new Response(1.8, 0.4), new Response(1.8, 0.4)),
-                new Aerodynamics(0.6, 0, 0, 1.2, 0),
-                0.725,
-                new Driveline(130_000, DrivenAxle.REAR),
-                new FrictionTyre(shape, 1.2, 1.15, 0.08, 1900, 0.36, 17, 21),
-                new FrictionTyre(shape, 1.2, 1.2, 0.08, 1900, 0.36, 20, 21));
-        Corner corner = new Corner(
-                "medium",
-                50,
-                SegmentPath.of(
-                        300,
-                        List.of(
-                                Segment.spiralIn(30, 60, Turn.LEFT),
-                                Segment.arc(74.7, 60, Turn.LEFT),
-                                Segment.spiralOut(30, 60, Turn.LEFT)),
-                        200,
-                        5));
         SpeedPlan exit = new SpeedPlan(new double[] {104, 334}, new double[] {25, 42});
-        simulator = new EntrySimulator(car, corner, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
+        simulator = new EntrySimulator(
+                Scene.car(shape), Scene.CORNER, DriverSettings.practised(), exit, SimulationSettings.STANDARD);
         for (int i = 0; i < PLANS; i++) {
             plans[i] = Braking.of(9, 0.25, new Release(ReleaseShapes.PROGRESSIVE, -5, 45))
                     .from(-125 - 0.05 * i);

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The latest brake point of random releases against a scan in decimetres: none later keeps the margin, and with a
- * margin none is quicker. Without one, an answer may be quicker from some decimetres earlier: that is logged.
+ * The latest brake point of random releases against a scan in decimetres: none later keeps the margin, and none, later
+ * or a little earlier, is quicker.
  */
 @Tag("long")
 class LatestBrakePointStudyTest {
@@ -33,6 +33,9 @@ class LatestBrakePointStudyTest {
 
     /** Seconds by which none may be quicker. */
     private static final double QUICKER = 0.002;
+
+    /** Without margin one in so many may be missed. */
+    private static final int FEW = 15;
 
     @ParameterizedTest
     @CsvSource({
@@ -62,9 +65,10 @@ class LatestBrakePointStudyTest {
                 "brake point, %s %s, %s: %d of %d releases have one; a scan finds a later one for %d, a quicker one for %d",
                 car, corner, margin ? "with margin" : "no margin", counts[0], RELEASES, counts[1], counts[2]);
         assertTrue(counts[0] > 0);
-        // A wheel that stands for just the tenth of a second that counts comes and goes with the brake point.
-        assertTrue(counts[1] <= 1, "a later brake point keeps the margin");
-        assertTrue(!margin || counts[2] == 0, "another brake point is quicker");
+        // With nothing in hand a wheel that stands for just the tenth of a second that counts comes and goes.
+        int excused = margin ? 0 : counts[0] / FEW;
+        assertTrue(counts[1] <= excused, "a later brake point keeps the margin");
+        assertTrue(counts[2] <= excused, "another brake point is quicker");
     }
 
     /** How many are found, and for how many of them the scan finds a later one and a quicker one. */

@@ -44,15 +44,20 @@ public final class ComparePictures {
             caption.append(Say.of(
                     " Corner %d: %+.2f s (to turn-in %+.2f, to the apex %+.2f, from there %+.2f).",
                     corner.number(),
-                    corner.gap().value(),
-                    corner.toTurnIn().value(),
-                    corner.toApex().value(),
-                    corner.toExit().value()));
+                    hundredths(corner.gap().value()),
+                    hundredths(corner.toTurnIn().value()),
+                    hundredths(corner.toApex().value()),
+                    hundredths(corner.toExit().value())));
         }
         return Picture.of(
                 first + ", lap " + mine.number() + ", against " + second + ", lap " + theirs.number(),
                 caption.toString(),
                 ChartStack.of(speed, brake, gap));
+    }
+
+    /** To the digits that are shown, and no zero below zero. */
+    private static double hundredths(double seconds) {
+        return Math.rint(100 * seconds) / 100 + 0.0;
     }
 
     private static double[] brakes(Comparison comparison, MeasuredLap lap, boolean first, int rows) {

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.foreload.examples.sweep.Stop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,8 +27,16 @@ class SheetVerbTest {
     @TempDir
     private Path directory;
 
+    private Path corner;
+
+    @BeforeEach
+    void writeCorner(@TempDir Path folder) throws IOException {
+        corner = ShortCorner.in(folder);
+    }
+
+    /** In the short corner. */
     private String[] request(Path file, String more) {
-        return ("sheet --out " + file + " " + SMALL + more).split(" ");
+        return ("sheet --out " + file + " --corner " + corner + " " + SMALL + more).split(" ");
     }
 
     private List<Path> files() throws IOException {
@@ -49,6 +58,8 @@ class SheetVerbTest {
         JsonNode entry = Run.json(
                 "entry",
                 "--as-told",
+                "--corner",
+                corner.toString(),
                 "--format",
                 "json",
                 "--release-shape",

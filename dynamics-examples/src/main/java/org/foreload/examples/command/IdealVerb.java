@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class IdealVerb extends Verb {
+final class IdealVerb extends ReportVerb {
 
     @Option(
             names = "--step",

@@ -55,8 +55,8 @@ final class RecordingOptions {
     }
 
     /** Reads a file. */
-    RecordedFile read(Path file, RecordedFile.GlobePoint origin) {
-        return RecordingFile.read(file, columns(), cut(), origin);
+    RecordedFile read(Path file) {
+        return RecordingFile.read(file, columns(), cut());
     }
 
     /** Cuts a run made here as a file would be. */
@@ -65,8 +65,8 @@ final class RecordingOptions {
     }
 
     /** Reads another lap of a file. */
-    RecordedFile read(Path file, Long number, RecordedFile.GlobePoint origin) {
-        return RecordingFile.read(file, columns(), cut(number), origin);
+    RecordedFile read(Path file, Long number) {
+        return RecordingFile.read(file, columns(), cut(number));
     }
 
     /** Cuts another lap. */

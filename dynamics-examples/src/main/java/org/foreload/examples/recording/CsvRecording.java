@@ -17,8 +17,7 @@ final class CsvRecording {
 
     private CsvRecording() {}
 
-    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin)
-            throws IOException {
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut) throws IOException {
         LineReader lines = new LineReader(TextEncoding.reader(in));
         List<String> head = new ArrayList<>();
         String line = lines.next();
@@ -36,7 +35,7 @@ final class CsvRecording {
         Map<Quantity, Columns.Column> columns = Columns.find(file, layout.headers(), layout.units(), wish);
         require(file, columns, layout.headers());
         LeftOut leftOut = new LeftOut();
-        LapCollector collector = new LapCollector(file, cut, columns.keySet(), origin, leftOut);
+        LapCollector collector = new LapCollector(file, cut, columns.keySet(), leftOut);
         List<Columns.Column> used = List.copyOf(columns.values());
         try (CSVParser parser = CSVParser.builder()
                 .setReader(new Rest(head.subList(layout.before(), head.size()), lines))

@@ -52,14 +52,12 @@ final class LapCollector {
      * @param file for errors
      * @param cut which part is wanted
      * @param known the columns that there are
-     * @param origin of the plane for positions on the globe; null to take the first
      */
-    LapCollector(String file, Cut cut, Set<Quantity> known, RecordedFile.GlobePoint origin, LeftOut leftOut) {
+    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut) {
         this.file = file;
         this.cut = cut;
         this.known = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
         this.leftOut = leftOut;
-        this.plane = origin == null ? null : new LocalPlane(origin.latitude(), origin.longitude());
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.foreload.examples.recording;
 
+import com.fasterxml.jackson.core.io.NumberInput;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -137,7 +138,7 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         String text = cell.strip();
         if (plain(text)) {
             try {
-                return Double.parseDouble(decimalComma ? text.replace(',', '.') : text);
+                return NumberInput.parseDouble(decimalComma ? text.replace(',', '.') : text, true);
             } catch (NumberFormatException e) {
                 return Double.NaN;
             }

@@ -40,7 +40,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
-                    + "distance axes are aligned bend by bend. A corner begins where the one before ends, and ends "
+                    + "distance axes are aligned bend by bend, by curvature or, where only positions are known, by those; "
+                    + "where neither is, by the shape of speed, and then there are no corners. A corner begins where the one before ends, and ends "
                     + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself; gains "
                     + "do not add up. Low and high hold the true gain nine times in ten; fails is the share of entries that would "
                     + "not make the corner for a driver who scatters as the first does from lap to lap (a practised one's scatter "
@@ -98,7 +99,7 @@ final class CompareVerb extends Verb {
         Comparison comparison = compared(first.name(), mine, theirs);
         common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
-        LapAdvice advice = noAdvice
+        LapAdvice advice = noAdvice || mine.corners().isEmpty()
                 ? LapAdvice.none(chosen.get(0), "it was not asked for")
                 : sweepOptions.run(console, "steps", shown -> LapAdvice.of(chosen.get(0), known, shown));
         return CompareAnswer.of(first, mine, second, theirs, comparison, advice);
@@ -107,7 +108,7 @@ final class CompareVerb extends Verb {
     /** The run and the reference, each read or made when it is asked for. */
     private List<Supplier<RecordedFile>> sources() {
         if (file != null) {
-            return List.of(() -> recording.read(file), () -> recording.read(reference, referenceLap));
+            return List.of(() -> recording.readToCompare(file), () -> recording.readToCompare(reference, referenceLap));
         }
         DemoRuns demo = new DemoRuns();
         return List.of(

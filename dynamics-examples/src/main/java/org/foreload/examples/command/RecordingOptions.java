@@ -64,9 +64,14 @@ final class RecordingOptions {
         return made.cut(cut());
     }
 
-    /** Reads another lap of a file. */
-    RecordedFile read(Path file, Long number) {
-        return RecordingFile.read(file, columns(), cut(number));
+    /** Reads a file to compare it. */
+    RecordedFile readToCompare(Path file) {
+        return RecordingFile.readToCompare(file, columns(), cut());
+    }
+
+    /** Reads another lap of a file to compare it. */
+    RecordedFile readToCompare(Path file, Long number) {
+        return RecordingFile.readToCompare(file, columns(), cut(number));
     }
 
     /** Cuts another lap. */

@@ -17,7 +17,7 @@ final class CsvRecording {
 
     private CsvRecording() {}
 
-    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut) throws IOException {
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, boolean course) throws IOException {
         LineReader lines = new LineReader(TextEncoding.reader(in));
         List<String> head = new ArrayList<>();
         String line = lines.next();
@@ -33,7 +33,7 @@ final class CsvRecording {
                         "has no line of column names with numbers below it within the first " + Layout.MOST_LINES
                                 + " lines"));
         Map<Quantity, Columns.Column> columns = Columns.find(file, layout.headers(), layout.units(), wish);
-        require(file, columns, layout.headers());
+        require(file, columns, layout.headers(), course);
         LeftOut leftOut = new LeftOut();
         LapCollector collector = new LapCollector(file, cut, columns.keySet(), leftOut);
         List<Columns.Column> used = List.copyOf(columns.values());
@@ -57,7 +57,8 @@ final class CsvRecording {
         return collector.result(used);
     }
 
-    private static void require(String file, Map<Quantity, Columns.Column> columns, List<String> headers) {
+    private static void require(
+            String file, Map<Quantity, Columns.Column> columns, List<String> headers, boolean course) {
         boolean position = columns.containsKey(Quantity.X) && columns.containsKey(Quantity.Y)
                 || columns.containsKey(Quantity.LATITUDE) && columns.containsKey(Quantity.LONGITUDE);
         String there = "; the columns are " + String.join(", ", headers);
@@ -70,7 +71,8 @@ final class CsvRecording {
             throw new InputException(
                     file, "speed", "missing", "no column looks like speed: name one by --columns" + there);
         }
-        if (!columns.containsKey(Quantity.LATERAL) && !columns.containsKey(Quantity.YAW_RATE) && !position) {
+        boolean known = columns.containsKey(Quantity.LATERAL) || columns.containsKey(Quantity.YAW_RATE) || position;
+        if (course && !known) {
             throw new InputException(
                     file,
                     "lateral",

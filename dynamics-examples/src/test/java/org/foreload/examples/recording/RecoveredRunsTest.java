@@ -135,6 +135,41 @@ class RecoveredRunsTest {
         assertTrue(held >= count - 2, held + " of " + count);
     }
 
+    /**
+     * The same by time and speed alone. The places agree within the stated standard deviation, give or take a third of
+     * it for the few pairs, and the gap over the lap lies in its interval.
+     */
+    @Test
+    void theGapComesBackByTheShapeOfSpeed() {
+        List<Double> squares = new ArrayList<>();
+        int held = 0;
+        double stated = 0;
+        for (int k = 0; k < LAPS; k++) {
+            Logged mine = speedOnly(RUNS.get(LAPS + k), 700 + k);
+            Logged theirs = speedOnly(RUNS.get(k), 800 + k);
+            Comparison comparison = Comparison.of(mine.run(), List.of(), theirs.run(), List.of());
+            stated = comparison.alignment().error();
+            for (double place = comparison.start(); place < comparison.end(); place += 20) {
+                double apart = mine.station(comparison.alignment().first(place))
+                        - theirs.station(comparison.alignment().second(place));
+                squares.add(apart * apart);
+            }
+            held += comparison.gap().holds(gap(mine, theirs, comparison, comparison.end())) ? 1 : 0;
+        }
+        double root = Math.sqrt(
+                squares.stream().mapToDouble(Double::doubleValue).average().orElseThrow());
+        assertTrue(root < 4 * stated / 3, "places " + root);
+        assertTrue(held >= LAPS - 2, held + " of " + LAPS);
+    }
+
+    private static Logged speedOnly(MadeRun truth, long seed) {
+        Recording whole = Recording.of(Sensors.usual(50).record(truth, seed));
+        Map<Channel, double[]> columns =
+                Map.of(Channel.TIME, whole.column(Channel.TIME), Channel.SPEED, whole.column(Channel.SPEED));
+        Run run = Run.ofSpeed(Recording.of(columns), Cleaning.STANDARD.withoutResamples());
+        return new Logged(truth, run, List.of());
+    }
+
     private static double gap(Logged mine, Logged theirs, Comparison comparison, double place) {
         double from = road(mine, theirs, comparison, comparison.start());
         double to = road(mine, theirs, comparison, place);

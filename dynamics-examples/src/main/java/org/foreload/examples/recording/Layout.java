@@ -118,6 +118,11 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         return commas;
     }
 
+    /** The cells of a line, which may be quoted. */
+    List<String> cells(String line) {
+        return cells(line, format);
+    }
+
     private static List<String> cells(String line, CSVFormat format) {
         try (CSVParser parser = CSVParser.parse(line, format)) {
             for (CSVRecord row : parser) {

@@ -59,7 +59,7 @@ class RecordingVerbsTest {
                 assertTrue(measures.get(measure.field() + "_low").asDouble() <= value, measure.field());
                 assertTrue(measures.get(measure.field() + "_high").asDouble() >= value, measure.field());
             }
-            assertEquals("held", measures.get("shape").asText());
+            assertEquals("linear", measures.get("shape").asText());
         }
     }
 
@@ -204,7 +204,7 @@ class RecordingVerbsTest {
     void everyFormatIsWritten(String format) {
         Run recorded = Run.of("recording", trailing.toString(), "--format", format);
         assertEquals(0, recorded.status(), recorded.err());
-        assertTrue(recorded.out().contains("held"), recorded.out());
+        assertTrue(recorded.out().contains("linear"), recorded.out());
         Run compared = Run.of("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", format);
         assertEquals(0, compared.status(), compared.err());
     }

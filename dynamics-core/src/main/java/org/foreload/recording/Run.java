@@ -280,6 +280,22 @@ public final class Run {
         return Series.noise(raw) / Math.sqrt(Math.max(1, 2 * cleaning.halfWidth() / period));
     }
 
+    /**
+     * Standard deviation of the smoothed curvature at a station, 1/m, by the noise of the channel that it is made of.
+     */
+    double curvatureNoise(double s) {
+        double v = Math.max(1, speedAt(s));
+        double samples = Math.max(1, 2 * cleaning.halfWidth() / period);
+        if (recording.has(Channel.LATERAL)) {
+            return noiseOf(Channel.LATERAL) / (v * v) / Math.sqrt(samples);
+        }
+        return recording.has(Channel.YAW_RATE) ? noiseOf(Channel.YAW_RATE) / v / Math.sqrt(samples) : 0;
+    }
+
+    private double noiseOf(Channel channel) {
+        return Series.noise(Series.known(recording.columns().get(channel)));
+    }
+
     double period() {
         return period;
     }

@@ -206,11 +206,9 @@ final class LapCollector {
     RecordedFile result(List<Columns.Column> columns) {
         finish();
         if (laps.isEmpty()) {
-            List<LeftOut.Range> ranges = leftOut.ranges();
-            String why = ranges.isEmpty()
-                    ? "no rows in the part that is asked for"
-                    : ranges.get(ranges.size() - 1).reason() + ", line "
-                            + ranges.get(ranges.size() - 1).first();
+            String why = leftOut.commonest()
+                    .map(range -> range.reason() + ", line " + range.first())
+                    .orElse("no rows in the part that is asked for");
             throw new InputException(file, null, null, "has no run that can be used: " + why);
         }
         List<RecordedFile.FoundChannel> channels = columns.stream()

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.MadeRun;
 import org.foreload.examples.sweep.Stop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,8 +29,16 @@ class SheetVerbTest {
     @TempDir
     private Path directory;
 
+    private Path corner;
+
+    @BeforeEach
+    void writeCorner(@TempDir Path folder) throws IOException {
+        corner = ShortCorner.in(folder);
+    }
+
+    /** In the short corner. */
     private String[] request(Path file, String more) {
-        return ("sheet --out " + file + " " + SMALL + more).split(" ");
+        return ("sheet --out " + file + " --corner " + corner + " " + SMALL + more).split(" ");
     }
 
     private List<Path> files() throws IOException {
@@ -51,6 +60,8 @@ class SheetVerbTest {
         JsonNode entry = Run.json(
                 "entry",
                 "--as-told",
+                "--corner",
+                corner.toString(),
                 "--format",
                 "json",
                 "--release-shape",

@@ -51,9 +51,8 @@ final class RecordingVerb extends ReportVerb {
 
     @Override
     Report report(Console console) {
-        RecordedFile read = file == null
-                ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING))
-                : recording.read(file, null);
+        RecordedFile read =
+                file == null ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING)) : recording.read(file);
         List<MeasuredLap> laps = measured(read);
         common().picture().draw(() -> RecordingPictures.of(read.name(), laps.get(0)));
         return RecordingAnswer.of(read, laps);

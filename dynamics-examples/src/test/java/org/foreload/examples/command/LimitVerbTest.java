@@ -49,7 +49,7 @@ class LimitVerbTest {
                 "limit",
                 "--quiet",
                 "--intervals",
-                "60",
+                "100",
                 "--demo-corner",
                 "hairpin",
                 "--line-out",

@@ -24,7 +24,7 @@ final class GainBand {
 
     /**
      * The same where the shape changes: how far a car bears brake and cornering together on the way is what the fitted
-     * one knows least of; measured in a hairpin, where it told 0.11 s for 0.02 to 0.08 s.
+     * one knows least of; measured in a hairpin, where it predicted 0.11 s for changes worth 0.02 to 0.08 s.
      */
     private static final double SHAPE_SHARE = 0.4;
 

@@ -26,8 +26,7 @@ public final class CheckpointFuzz {
                             + "\n")
                     .getBytes(StandardCharsets.UTF_8);
 
-    private static final Braking PLAN =
-            Braking.of(7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5));
+    private static final Braking PLAN = Braking.of(7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5));
 
     private static final Found FOUND = new Found(-93.125, true);
 

@@ -51,7 +51,7 @@ public final class Run {
         this.time = signals.time();
         this.period = Series.median(Signals.differences(time));
         double half = cleaning.halfWidth();
-        this.delay = like == null ? Delays.ofSpeed(signals) : like.delay;
+        this.delay = like == null ? Signals.Delays.ofSpeed(signals) : like.delay;
         double[] measured = signals.ahead(signals.speeds(half), delay);
         this.speed = Series.smooth(time, measured, half);
         this.curvatureRaw = signals.curvatures(speed);
@@ -189,7 +189,7 @@ public final class Run {
      * alike.
      */
     public double brakeLag() {
-        return recording.has(Channel.BRAKE) ? Delays.ofDeceleration(time, brake, along) : Double.NaN;
+        return recording.has(Channel.BRAKE) ? Signals.Delays.ofDeceleration(time, brake, along) : Double.NaN;
     }
 
     /** First station, m. */

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -27,10 +26,9 @@ public final class CheckpointFuzz {
                             + "\n")
                     .getBytes(StandardCharsets.UTF_8);
 
-    private static final BrakePlan PLAN =
-            Braking.of(7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5)).from(-100);
+    private static final Braking PLAN = Braking.of(7.25, 0.2, new Release(ReleaseShapes.LINEAR, -10, 30.5));
 
-    private static final Found FOUND = new Found(-93.125, true, 1.5);
+    private static final Found FOUND = new Found(-93.125, true);
 
     private CheckpointFuzz() {}
 

@@ -99,7 +99,7 @@ final class CompareVerb extends ReportVerb {
         Comparison comparison = compared(first.name(), mine, theirs);
         common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
-        LapAdvice advice = noAdvice || mine.corners().isEmpty()
+        LapAdvice advice = noAdvice || comparison.corners().isEmpty()
                 ? LapAdvice.none(chosen.get(0), "it was not asked for")
                 : sweepOptions.run(console, "steps", shown -> LapAdvice.of(chosen.get(0), known, shown));
         return CompareAnswer.of(first, mine, second, theirs, comparison, advice);

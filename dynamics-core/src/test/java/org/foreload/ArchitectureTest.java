@@ -82,7 +82,7 @@ class ArchitectureTest {
                     "recording",
                     "envelope"),
             room("optimum", "tyre", "vehicle", "braking", "ideal", "path", "driver", "entry", "study", "strategy"),
-            room("gap", "tyre", "vehicle", "braking", "entry", "trace"),
+            room("gap", "tyre", "vehicle", "braking", "entry", "trace", "driver", "limit", "path"),
             room(
                     "sensitivity",
                     "parameter",

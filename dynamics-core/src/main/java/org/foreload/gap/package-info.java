@@ -7,7 +7,7 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.gap.TimeSplit} has the parts, the curve and a sentence;
  * {@link org.foreload.gap.FrontGrip} the newtons that load transfer gives the front axle and those that the brake
- * takes.
+ * takes; {@link org.foreload.gap.LossToLimit} what an entry loses to perfect hands and feet, and where.
  *
  * <p><b>Valid when</b> both entries were driven on the same line from the same approach, and both made the corner.
  * <b>Neglects</b> that the two may take different tracks within the line's width. <b>Fails when</b> an entry has no

@@ -9,7 +9,7 @@ package org.foreload.limit;
  */
 public record LimitOptions(int intervals, double tolerance, int mostSteps) {
 
-    /** 150 intervals: a second mesh with half as many again agrees within a millisecond. */
+    /** 150 intervals: a second mesh with half as many again agrees within a millisecond, or little more. */
     public static final LimitOptions STANDARD = new LimitOptions(150, 1e-5, 300);
 
     /** Checks the numbers. */

@@ -8,7 +8,8 @@ import org.foreload.path.Path;
 
 /**
  * Where the intervals lie: short in time from a little before the brake to a little after the last bend, long on the
- * straights before and after; kinks of the line are ends of intervals.
+ * straights before and after; kinks of the line, and places where what hands and feet may do changes, are ends of
+ * intervals. Were they not, the change would come at the next point, and two meshes would solve two problems.
  */
 final class MeshMaker {
 
@@ -24,10 +25,14 @@ final class MeshMaker {
 
     private MeshMaker() {}
 
-    /** Ends of intervals, m, rising. */
-    static double[] ends(Path path, IdealProfile profile, int intervals) {
+    /**
+     * Ends of intervals, m, rising.
+     *
+     * @param changes stations, m, where the rules change; those off the path are left out
+     */
+    static double[] ends(Path path, IdealProfile profile, int intervals, double... changes) {
         double[] busy = busy(path, profile);
-        double[] kinks = kinks(path, busy);
+        double[] kinks = kinks(path, busy, changes);
         double total = 0;
         double[] work = new double[kinks.length - 1];
         for (int i = 0; i + 1 < kinks.length; i++) {
@@ -63,13 +68,16 @@ final class MeshMaker {
         return new double[] {first, end};
     }
 
-    private static double[] kinks(Path path, double[] busy) {
+    private static double[] kinks(Path path, double[] busy, double[] changes) {
         List<Double> all = new ArrayList<>();
         all.add(path.start());
         all.add(busy[0]);
         all.add(0.0);
         for (double kink : path.kinks()) {
             all.add(kink);
+        }
+        for (double change : changes) {
+            all.add(change);
         }
         all.add(busy[1]);
         all.add(path.end());

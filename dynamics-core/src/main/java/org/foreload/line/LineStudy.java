@@ -12,7 +12,6 @@ import org.foreload.limit.LimitOptions;
 import org.foreload.limit.LimitPoint;
 import org.foreload.limit.LimitResult;
 import org.foreload.path.Corner;
-import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
 /**
@@ -31,6 +30,9 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
      * after the second it moves by less than the road is looked at.
      */
     private static final int ROUNDS = 2;
+
+    /** Distance, m, by which a turn-in may still move that stays: what the brake's lag takes at these speeds. */
+    private static final double STAYS = 2;
 
     /** How far from a line, m, perfect hands may go. */
     private static final double BAND = 0.15;
@@ -72,14 +74,13 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
      * is. A foot that brakes up to a station only is held to it from the turn-in of the line that is found.
      */
     public LineRun optimal() {
-        Path road = corner.path();
-        List<Supplier<LimitResult>> searches = new ArrayList<>();
-        searches.add(() -> Limit.solve(car, corner, Band.road(), hands, options, watcher));
-        searches.add(() -> from(RoadLines.constantRadius(road, halfCar())));
-        searches.add(() -> from(RoadLines.lateApex(road, halfCar())));
-        LimitResult best = null;
-        for (Supplier<LimitResult> search : searches) {
-            LimitResult found;
+        List<Supplier<LineRun>> searches = new ArrayList<>();
+        searches.add(() -> settled(Limit.solve(car, corner, Band.road(), hands, options, watcher)));
+        searches.add(() -> from(RoadLines.constantRadius(corner.path(), halfCar())));
+        searches.add(() -> from(RoadLines.lateApex(corner.path(), halfCar())));
+        LineRun best = null;
+        for (Supplier<LineRun> search : searches) {
+            LineRun found;
             try {
                 found = search.get();
             } catch (InvalidValueException noSuchLine) {
@@ -91,18 +92,36 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
             boolean better = best == null || found.converged() && (!best.converged() || found.time() < best.time());
             best = better ? found : best;
         }
-        LineRun run = onRoad("optimal", best, Double.NaN);
-        for (int round = 0; round < ROUNDS && Double.isFinite(hands.brakeUntil()) && run.converged(); round++) {
-            RoadLine line = run.line();
-            Hands held = hands.withBrakeUntil(line.roadStation(hands.brakeUntil()));
-            LimitResult again = Limit.solve(car, corner, Band.road(), held, options, line, watcher);
-            run = onRoad("optimal", again, Double.NaN);
-        }
-        return run;
+        return best;
     }
 
-    private LimitResult from(RoadLine line) {
-        return Limit.solve(car, corner, Band.road(), hands, options, line, watcher);
+    private LineRun from(RoadLine line) {
+        return settled(held(line));
+    }
+
+    /** From a line on which the search begins, and to whose turn-in the foot is held. */
+    private LimitResult held(RoadLine line) {
+        Hands own = Double.isFinite(hands.brakeUntil())
+                ? hands.withBrakeUntil(line.roadStation(hands.brakeUntil()))
+                : hands;
+        return Limit.solve(car, corner, Band.road(), own, options, line, watcher);
+    }
+
+    /**
+     * The run on the line that was found; a foot that may brake up to a station is held to the turn-in of that line,
+     * until the turn-in stays where it is.
+     */
+    private LineRun settled(LimitResult result) {
+        LineRun run = onRoad("optimal", result, Double.NaN);
+        double before = Double.NaN;
+        for (int round = 0; round < ROUNDS && Double.isFinite(hands.brakeUntil()) && run.converged(); round++) {
+            if (Math.abs(run.turnIn() - before) < STAYS) {
+                break;
+            }
+            before = run.turnIn();
+            run = onRoad("optimal", held(run.line()), Double.NaN);
+        }
+        return run;
     }
 
     /** A run whose stations are those of the road. */

@@ -9,6 +9,7 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.path.Corner;
 import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The limit against an independent solution of the same problem, and its laws. */
@@ -49,7 +50,14 @@ class LimitTest {
         assertTrue(result.converged(), "residual " + result.optimality());
         assertEquals(19.769, result.time(), 0.001 * 19.769);
         assertEquals(12.07, result.minimumSpeed(), 0.15);
+        LimitResult fine = solve(
+                LimitCases.ROAD, LimitCases.hairpin(), Band.within(0.15), 8.236, new LimitOptions(225, 1e-5, 300));
+        assertTrue(fine.converged());
+        assertEquals(result.time(), fine.time(), TWO_MESHES);
     }
+
+    /** Two meshes of the hairpin differ by 1.2 ms as measured, s: the swing before turn-in takes a few points only. */
+    private static final double TWO_MESHES = 2e-3;
 
     /** Anywhere on the road is quicker than near the line, and no bound is passed. */
     @Test
@@ -80,7 +88,8 @@ class LimitTest {
         }
     }
 
-    /** Two meshes agree to a millisecond. */
+    /** Two meshes agree to a millisecond; in every build the laws of the limit hold the same of random cases. */
+    @Tag("long")
     @Test
     void aFinerMeshTakesAsLong() {
         Corner corner = LimitCases.bend(30, 5, Turn.LEFT);

@@ -7,6 +7,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Report;
+import org.foreload.gap.LossToLimit;
 import org.foreload.gap.TimeSplit;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
@@ -29,6 +30,7 @@ public final class BestAnswer {
      * @param optimum with a best entry
      * @param baseline the best straight-line braking, if it makes the corner
      * @param remainder what the time above the bound is made of, if that was asked for
+     * @param limit the best entry beside perfect hands and feet
      * @param handover of the best entry
      * @param units of the sentences
      */
@@ -37,13 +39,14 @@ public final class BestAnswer {
             Optimum optimum,
             Optional<EntryResult> baseline,
             Optional<Remainder> remainder,
+            AgainstLimit limit,
             Handover handover,
             Units units) {
         Finding finding = optimum.best().orElseThrow();
         EntryResult best = finding.entry();
         Optional<TimeSplit> split = baseline.map(other ->
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
-        Report programs = EntryAnswer.latest(study, finding, handover, false, units)
+        Report programs = limit.on(EntryAnswer.latest(study, finding, handover, false, units))
                 .with(
                         "release_table",
                         "The release",
@@ -63,11 +66,17 @@ public final class BestAnswer {
                             "Front grip added and taken by braking",
                             rows(split.get().frontGrip()));
         }
+        if (limit.loss().isPresent()) {
+            programs = programs.with(
+                    "limit_gap",
+                    "Time lost to perfect hands and feet",
+                    rows(limit.loss().get().curve()));
+        }
         if (remainder.isPresent()) {
             programs = programs.with(
                     "above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
-        return programs.shownAs(handover.on(people(study, optimum, split, baseline, remainder, units), units));
+        return programs.shownAs(handover.on(people(study, optimum, split, baseline, remainder, limit, units), units));
     }
 
     private static Report people(
@@ -76,6 +85,7 @@ public final class BestAnswer {
             Optional<TimeSplit> split,
             Optional<EntryResult> baseline,
             Optional<Remainder> remainder,
+            AgainstLimit limit,
             Units units) {
         EntryResult best = optimum.entry().orElseThrow();
         BrakePlan plan = best.plan();
@@ -86,6 +96,7 @@ public final class BestAnswer {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
         }
+        people = people.headline(limit.sentence());
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
         }
@@ -99,6 +110,7 @@ public final class BestAnswer {
                 .with("trail_share", best.trailShare())
                 .with("time_s", best.time())
                 .with("bound_time_s", optimum.boundTime())
+                .with("limit_time_s", limit.loss().map(LossToLimit::limitTime).orElse(Double.NaN))
                 .with(
                         "gain_s",
                         baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
@@ -111,7 +123,10 @@ public final class BestAnswer {
         if (remainder.isPresent()) {
             people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
-        return people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(Words.IN_HAND);
+        return people.note(Words.BRAKE_POINT)
+                .note(Words.TRAIL_SHARE)
+                .note(Words.IN_HAND)
+                .note(AgainstLimit.NOTE);
     }
 
     private static List<Report> table(ReleaseShape shape) {

@@ -27,13 +27,20 @@ public final class ExploreAnswer {
             Comparator.comparingDouble(candidate -> candidate.entry().time());
 
     private final CornerStudy study;
+    private final Optional<AgainstLimit> limit;
     private final Optional<Handover> handover;
     private final Units units;
     private final Exploration sweep;
     private final List<Candidate> sorted;
 
-    private ExploreAnswer(CornerStudy study, Exploration sweep, Optional<Handover> handover, Units units) {
+    private ExploreAnswer(
+            CornerStudy study,
+            Exploration sweep,
+            Optional<AgainstLimit> limit,
+            Optional<Handover> handover,
+            Units units) {
         this.study = study;
+        this.limit = limit;
         this.handover = handover;
         this.units = units;
         this.sweep = sweep;
@@ -45,6 +52,7 @@ public final class ExploreAnswer {
      *
      * @param all whether people are shown every release
      * @param remainder what the time of the best above the bound is made of, if that was asked for
+     * @param limit the best beside perfect hands and feet, if that was asked for
      * @param handover of the best, if there is one
      * @param units of the sentences
      */
@@ -53,9 +61,10 @@ public final class ExploreAnswer {
             Exploration sweep,
             boolean all,
             Optional<Remainder> remainder,
+            Optional<AgainstLimit> limit,
             Optional<Handover> handover,
             Units units) {
-        ExploreAnswer answer = new ExploreAnswer(study, sweep, handover, units);
+        ExploreAnswer answer = new ExploreAnswer(study, sweep, limit, handover, units);
         List<Report> parts = remainder.map(BestAnswer::parts).orElse(List.of());
         Report programs = answer.programs();
         Report people = answer.people(all);
@@ -72,9 +81,11 @@ public final class ExploreAnswer {
         Report report = new Report(EntryAnswer.title(study));
         report = part(report, "best", sweep.best());
         report = part(report, "straight_line_baseline", sweep.baseline());
-        return report.with("gain_s", sweep.gain())
-                .with("bound_time_s", sweep.boundTime())
-                .with("complete", sweep.complete())
+        report = report.with("gain_s", sweep.gain()).with("bound_time_s", sweep.boundTime());
+        if (limit.isPresent()) {
+            report = limit.get().on(report);
+        }
+        return report.with("complete", sweep.complete())
                 .withCount("releases_planned", sweep.planned())
                 .withCount("releases_tried", sweep.candidates().size())
                 .with("entries", "", sorted.stream().map(ExploreAnswer::entry).toList());
@@ -123,6 +134,9 @@ public final class ExploreAnswer {
         if (handover.isPresent()) {
             report = handover.get().on(report, units);
         }
+        if (limit.isPresent()) {
+            report = report.note(AgainstLimit.NOTE);
+        }
         return report.note(Words.BRAKE_POINT)
                 .note(Words.TRAIL_SHARE)
                 .note(Words.IN_HAND)
@@ -160,6 +174,7 @@ public final class ExploreAnswer {
         lines.add(Words.sentence(trailed + "it is "
                 + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
                 + Words.seconds(sweep.boundTime()) + "; limited by the " + EntryAnswer.limit(best) + "."));
+        limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
     }
 

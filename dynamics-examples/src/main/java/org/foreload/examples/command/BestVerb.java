@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.AgainstLimit;
 import org.foreload.examples.answer.BestAnswer;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Option;
             "",
             "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
                     + "agree, the spread is small. The answer says how much quicker the release is than straight-line braking, "
-                    + "where along the line, and what makes up the time above the ideal bound. Ctrl-C stops the search and "
+                    + "where along the line, what makes up the time above the ideal bound, and where the entry loses to perfect "
+                    + "hands and feet, which are bound by the same lags. Ctrl-C stops the search and "
                     + "shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
@@ -35,14 +37,15 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
                     + "than the fastest quasi-steady entry takes. The causes of that time are found by switching them off one after another and "
-                    + "searching again; a cause below zero makes the car quicker.",
+                    + "searching again; a cause below zero makes the car quicker. The limit: perfect hands and feet within "
+                    + "0.15 m of the line, as 'limit' solves for them; where no optimum is found there is no number.",
             "",
             "Example:  foreload best --demo-car road --demo-corner hairpin",
             "",
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BestVerb extends Verb {
+final class BestVerb extends ReportVerb {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -74,10 +77,14 @@ final class BestVerb extends Verb {
             Handover handover = common().forPeople()
                     ? Handover.practised(study, best, inHand, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
                     : Handover.of(best, inHand);
+            AgainstLimit limit = optimum.complete()
+                    ? LimitBeside.of(
+                            console, study.simulator(), best, studyOptions.buildUpTime(), searchOptions.quiet())
+                    : AgainstLimit.none("the search was stopped before");
             common().picture()
-                    .draw(() -> SweepPictures.best(study, optimum, baseline, remainder)
+                    .draw(() -> SweepPictures.best(study, optimum, baseline, remainder, limit)
                             .plus(handover.caption(common().units())));
-            return BestAnswer.of(study, optimum, baseline, remainder, handover, common().units());
+            return BestAnswer.of(study, optimum, baseline, remainder, limit, handover, common().units());
         });
     }
 

@@ -52,6 +52,16 @@ final class Candidates {
         }
     }
 
+    /** Words of {@code --line}. */
+    static final class Lines extends ArrayList<String> {
+
+        private static final long serialVersionUID = 1L;
+
+        Lines() {
+            super(Arrays.stream(PlaceOptions.Line.values()).map(Choices::word).toList());
+        }
+    }
+
     /** Names of release shapes. */
     static final class ShapeNames extends ArrayList<String> {
 

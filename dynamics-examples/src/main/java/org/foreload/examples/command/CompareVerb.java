@@ -52,7 +52,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb extends Verb {
+final class CompareVerb extends ReportVerb {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.AgainstLimit;
 import org.foreload.examples.answer.ExploreAnswer;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
@@ -61,7 +62,7 @@ import picocli.CommandLine.Spec;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb extends Verb {
+final class ExploreVerb extends ReportVerb {
 
     @Mixin
     private GridOptions gridOptions;
@@ -101,6 +102,13 @@ final class ExploreVerb extends Verb {
                             + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
                             + "time with a new search. Takes a minute or two.")
     private boolean why;
+
+    @Option(
+            names = "--limit",
+            description =
+                    "Also solve for perfect hands and feet near the line, as 'limit' does, and say where the best release "
+                            + "loses to them. Takes a few seconds; 'best' always has it.")
+    private boolean limit;
 
     @Mixin
     private PlaceOptions placeOptions;
@@ -173,13 +181,18 @@ final class ExploreVerb extends Verb {
             Optional<Remainder> remainder = why && sweep.complete()
                     ? sweep.best().map(best -> remainder(console, study, best.entry(), run))
                     : Optional.empty();
+            Optional<AgainstLimit> beside = limit && sweep.complete()
+                    ? sweep.best()
+                            .map(best -> LimitBeside.of(
+                                    console, study.simulator(), best.entry(), studyOptions.buildUpTime(), run.quiet()))
+                    : Optional.empty();
             Optional<Handover> handover = sweep.best().map(best -> handover(study, best, output, workers));
             output.picture().draw(() -> {
                 Picture picture = SweepPictures.explored(study, sweep);
                 return handover.map(one -> picture.plus(one.caption(output.units())))
                         .orElse(picture);
             });
-            return ExploreAnswer.of(study, sweep, all, remainder, handover, output.units());
+            return ExploreAnswer.of(study, sweep, all, remainder, beside, handover, output.units());
         });
     }
 

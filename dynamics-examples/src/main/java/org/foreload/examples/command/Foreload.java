@@ -185,7 +185,8 @@ public final class Foreload implements Runnable {
                 .registerConverter(double.class, new FiniteNumber())
                 .registerConverter(Path.class, new FilePath())
                 .registerConverter(Format.class, new Constant<>(Format.values()))
-                .registerConverter(Units.class, new Constant<>(Units.values()));
+                .registerConverter(Units.class, new Constant<>(Units.values()))
+                .registerConverter(PlaceOptions.Line.class, new Constant<>(PlaceOptions.Line.values()));
     }
 
     /** The version of the packaged program. */

@@ -50,7 +50,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LimitVerb extends Verb {
+final class LimitVerb extends ReportVerb {
 
     private static final String LINE_OUT = "--line-out";
 
@@ -166,7 +166,7 @@ final class LimitVerb extends Verb {
     /** The quickest line that is found from several starts. */
     private LimitResult optimal(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
         try (ShownProgress progress = console.progress(quiet, "steps")) {
-            return new LineStudy(car, corner, hands, options, watcher(progress, options))
+            return new LineStudy(car, corner, hands, options, LimitBeside.watcher(progress, options))
                     .optimal()
                     .result();
         }
@@ -174,7 +174,7 @@ final class LimitVerb extends Verb {
 
     private LinesAnswer lines(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
         try (ShownProgress progress = console.progress(quiet, "steps")) {
-            Progress watcher = watcher(progress, options);
+            Progress watcher = LimitBeside.watcher(progress, options);
             return new LinesAnswer(
                     runs(new LineStudy(car, corner, hands, options, watcher)),
                     runs(new LineStudy(car, corner, hands.withBrakeUntil(0), options, watcher)));
@@ -187,17 +187,8 @@ final class LimitVerb extends Verb {
 
     private LimitResult solve(Console console, Car car, Corner corner, Band where, Hands hands, LimitOptions options) {
         try (ShownProgress progress = console.progress(quiet, "steps")) {
-            return Limit.solve(car, corner, where, hands, options, watcher(progress, options));
+            return Limit.solve(car, corner, where, hands, options, LimitBeside.watcher(progress, options));
         }
-    }
-
-    private static Progress watcher(ShownProgress progress, LimitOptions options) {
-        return (step, residual) -> {
-            if (progress.stopped()) {
-                throw new ComputationException("stopped after " + step + " steps, before an optimum was found");
-            }
-            progress.update(step, options.mostSteps());
-        };
     }
 
     private Band where() {

@@ -41,7 +41,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RecordingVerb extends Verb {
+final class RecordingVerb extends ReportVerb {
 
     @Parameters(arity = "0..1", paramLabel = "<file>", description = "The recorded run. Default: a made one.")
     private Path file;

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SheetVerb extends Verb {
+final class SheetVerb extends ReportVerb {
 
     /** With more of them the sheet would need a third page. */
     private static final int MOST_STEPS = 6;

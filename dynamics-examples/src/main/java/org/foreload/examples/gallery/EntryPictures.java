@@ -15,6 +15,7 @@ import org.foreload.examples.picture.Style.Dash;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
+import org.foreload.gap.LossToLimit;
 import org.foreload.gap.TimeSplit;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.trace.Trace;
@@ -197,6 +198,15 @@ public final class EntryPictures {
         XyChart chart = XyChart.of(DISTANCE, Axis.of("time ahead", "s"))
                 .heading("Where the time is gained")
                 .line("", curve, "s_m", "gap_s", new Style(Ink.BLUE, Dash.SOLID, Marker.NONE))
+                .markY(0, "")
+                .tall(230);
+        return marked(chart, study, entry);
+    }
+
+    static XyChart lossPanel(CornerStudy study, EntryResult entry, LossToLimit loss) {
+        XyChart chart = XyChart.of(DISTANCE, Axis.of("time lost", "s"))
+                .heading("Time lost to perfect hands and feet")
+                .line("", loss.curve(), "s_m", "lost_s", new Style(Ink.BLUE, Dash.SOLID, Marker.NONE))
                 .markY(0, "")
                 .tall(230);
         return marked(chart, study, entry);

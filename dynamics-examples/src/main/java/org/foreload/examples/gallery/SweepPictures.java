@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.AgainstLimit;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -67,12 +68,17 @@ public final class SweepPictures {
 
     /** The best release of any shape, beside straight-line braking and the best of the simple shapes. */
     public static Picture best(
-            CornerStudy study, Optimum optimum, Optional<EntryResult> baseline, Optional<Remainder> remainder) {
+            CornerStudy study,
+            Optimum optimum,
+            Optional<EntryResult> baseline,
+            Optional<Remainder> remainder,
+            AgainstLimit limit) {
         EntryResult best = optimum.entry().orElseThrow();
         List<List<Panel>> rows = new ArrayList<>();
         rows.add(List.of(EntryPictures.planPanel(study, best)));
         rows.add(List.of(EntryPictures.coursePanel(study, best)));
         String gained = gapRow(study, Optional.of(best), baseline, rows);
+        limit.loss().ifPresent(loss -> rows.add(List.of(EntryPictures.lossPanel(study, best, loss))));
         List<Panel> bars = new ArrayList<>();
         bars.add(families(optimum, best));
         remainder.ifPresent(one -> bars.add(causes(one)));
@@ -83,7 +89,7 @@ public final class SweepPictures {
                         + Say.of(
                                 " That is %.1f %% above the ideal bound of %.2f s.",
                                 100 * optimum.aboveBound(), optimum.boundTime())
-                        + gained,
+                        + gained + " " + limit.sentence(),
                 rows);
     }
 

@@ -98,7 +98,7 @@ public final class BrakeBalance {
         double[] values = balance.rows().stream().mapToDouble(BalanceRow::value).toArray();
         double[] times = balance.rows().stream().mapToDouble(BalanceRow::time).toArray();
         XyChart straight = XyChart.of(
-                        Axis.of("front share of the brake force", "share"), Axis.of("hardest without a lock", "m/s²"))
+                        Axis.of("brake force in front", "share"), Axis.of("hardest without a lock", "m/s²"))
                 .line(
                         "",
                         shares,
@@ -106,7 +106,7 @@ public final class BrakeBalance {
                         Style.FIRST)
                 .markX(ideal(car), "both lock together")
                 .tall(240);
-        XyChart corner = XyChart.of(Axis.of("front share of the brake force", "share"), Axis.of("best entry", "s"))
+        XyChart corner = XyChart.of(Axis.of("brake force in front", "share"), Axis.of("best entry", "s"))
                 .line("", values, times, Style.FIRST.with(Style.Marker.DISC))
                 .tall(240);
         String caption =

@@ -112,7 +112,7 @@ public final class SmoothFoot {
         double[] f = evenly(0.3, 6, 58);
         XyChart answer = XyChart.of(
                         Axis.of("swings per second", "Hz"),
-                        Axis.of("load answers", "times").between(0, Double.NaN))
+                        Axis.of("load swing over brake swing", "times").between(0, Double.NaN))
                 .line("", f, each(f, pitch::gain), Style.FIRST)
                 .markX(resonance, "resonance")
                 .tall(200);

@@ -119,8 +119,8 @@ public final class WhyTheRearGoes {
         XyChart rear = XyChart.of(
                         Axis.of("deceleration", "m/s²"),
                         Axis.of("rear axle, sideways", "N").between(0, Double.NaN))
-                .line("can", d, each(d, one -> rear(car, one).lateralCapacity()), Style.FIRST)
-                .line("must", d, each(d, one -> rear(car, one).lateralDemand()), Style.SECOND)
+                .line("can give", d, each(d, one -> rear(car, one).lateralCapacity()), Style.FIRST)
+                .line("must give", d, each(d, one -> rear(car, one).lateralDemand()), Style.SECOND)
                 .tall(220);
         String caption =
                 "Above: what the rear axle can give falls with each bit of braking, what it must give does not. Below: "

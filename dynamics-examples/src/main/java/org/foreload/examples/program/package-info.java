@@ -11,9 +11,9 @@
  * {@link org.foreload.examples.program.TooMuch}, {@link org.foreload.examples.program.WhyTheRearGoes},
  * {@link org.foreload.examples.program.PerfectRelease}, {@link org.foreload.examples.program.HairpinAndFastCorner},
  * {@link org.foreload.examples.program.BrakeBalance}, {@link org.foreload.examples.program.SmoothFoot},
- * {@link org.foreload.examples.program.FourLines}, {@link org.foreload.examples.program.YourOwnTyre},
- * {@link org.foreload.examples.program.EmbedIt}. Run one with {@code java -cp foreload.jar
- * org.foreload.examples.program.GentleBrake picture.svg}.
+ * {@link org.foreload.examples.program.FourLines}, {@link org.foreload.examples.program.BestPair},
+ * {@link org.foreload.examples.program.YourOwnTyre}, {@link org.foreload.examples.program.EmbedIt}. Run one with
+ * {@code java -cp foreload.jar org.foreload.examples.program.GentleBrake picture.svg}.
  *
  * <p><b>Valid when</b> read as a start. <b>Neglects</b> options and errors. <b>Fails when</b> a file is wrong: the
  * exception says which field.

@@ -87,6 +87,17 @@ class BeyondTheSweepTest {
                 best.get("time_s").asDouble() / best.get("bound_time_s").asDouble() - 1,
                 best.get("above_bound").asDouble(),
                 1e-9);
+        assertTrue(best.get("limit_converged").booleanValue());
+        JsonNode lost = best.get("lost_to_limit");
+        double parts = lost.get("to_turn_in_s").asDouble()
+                + lost.get("to_apex_s").asDouble()
+                + lost.get("to_exit_s").asDouble();
+        assertEquals(best.get("time_s").asDouble() - best.get("limit_time_s").asDouble(), parts, 1e-9);
+        assertEquals(
+                best.get("time_s").asDouble() / best.get("limit_time_s").asDouble() - 1,
+                best.get("above_limit").asDouble(),
+                1e-9);
+        assertTrue(parts > 0, "quicker than perfect hands and feet by " + -parts);
         JsonNode against = best.get("against_straight_line");
         assertEquals(
                 against.get("gain_s").asDouble(),

@@ -152,6 +152,25 @@ class ExploreTest {
     }
 
     @Test
+    void theLimitIsSolvedForWhereItIsAskedFor() {
+        JsonNode plain = fewAsJson("");
+        assertFalse(plain.has("limit_converged"));
+        JsonNode answer = fewAsJson("--limit");
+        assertTrue(answer.get("limit_converged").booleanValue());
+        double time = answer.get("best").get("time_s").doubleValue();
+        double limit = answer.get("limit_time_s").doubleValue();
+        assertTrue(time > limit, time + " is quicker than perfect hands and feet, " + limit);
+        JsonNode lost = answer.get("lost_to_limit");
+        assertEquals(
+                time - limit,
+                lost.get("to_turn_in_s").doubleValue()
+                        + lost.get("to_apex_s").doubleValue()
+                        + lost.get("to_exit_s").doubleValue(),
+                1e-9);
+        assertEquals(plain.get("best"), answer.get("best"));
+    }
+
+    @Test
     void theNumberOfThreadsChangesNothing() {
         assertEquals(
                 few("--format json --threads 1").out(),

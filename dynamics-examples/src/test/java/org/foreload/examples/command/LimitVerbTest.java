@@ -64,6 +64,34 @@ class LimitVerbTest {
         assertEquals(time - limit.get("lost_to_lags_s").doubleValue(), bound, 0.01);
     }
 
+    /** In memory and in a file it is the same line: what is asked on it has the same answer, to the file's digits. */
+    @Test
+    void everyVerbCanDriveTheQuickestLine(@TempDir Path folder) throws IOException {
+        Path road = Files.writeString(folder.resolve("road.json"), """
+                {"name": "short", "approach_speed_mps": 30, "approach_length_m": 90, "exit_length_m": 40, "half_width_m": 5,
+                 "segments": [{"type": "spiral", "length_m": 20, "end_radius_m": 35, "turn": "left"},
+                              {"type": "arc", "length_m": 40, "radius_m": 35, "turn": "left"},
+                              {"type": "spiral", "length_m": 20, "start_radius_m": 35, "turn": "left"}]}
+                """);
+        Path line = folder.resolve("line.json");
+        String corner = road.toString();
+        JsonNode free = Run.json(
+                ("limit --quiet --band track --format json --line-out " + line + " --corner " + corner).split(" "));
+        JsonNode given = Run.json(("ideal --format json --corner " + corner).split(" "));
+        Run quickest = Run.of(("ideal --line quickest --format json --corner " + corner).split(" "));
+        double time = quickest.json().get("time_s").doubleValue();
+        assertTrue(quickest.err().contains("steps"), quickest.err());
+        assertTrue(time < given.get("time_s").doubleValue() - 0.1, time + " and " + given.get("time_s"));
+        assertTrue(time < free.get("time_s").doubleValue(), time + " and " + free.get("time_s"));
+        JsonNode filed = Run.json(("ideal --format json --corner " + line).split(" "));
+        assertEquals(filed.get("time_s").doubleValue(), time, 0.005);
+    }
+
+    @Test
+    void aLineThatIsNoneIsRefused() {
+        Run.of("ideal", "--line", "middle").refusedNaming("--line: middle: must be given or quickest");
+    }
+
     @Test
     void aLineFileOfAnotherKindIsRefused() {
         Run.of("limit", "--line-out", "line.txt").refusedWith("--line-out: line.txt: must end with .json");

@@ -24,7 +24,7 @@ class SheetVerbTest {
 
     /** One release and the straight-line braking beside it. */
     private static final String SMALL =
-            "--quiet --shapes progressive --peaks 0.7 --starts=-0.1 --ends 0.7 --samples 4 --driver expert --accept 0.5";
+            "--quiet --shapes progressive --peaks 0.7 --starts=-0.1 --ends 0.7 --samples 4 --steps 1 --driver expert --accept 0.5";
 
     @TempDir
     private Path directory;

@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
             "",
             "The plan is the quickest release of a sweep that this driver can repeat within the accepted risk; the quickest of "
                     + "all stands beside it. Two sliders carry the brake less and more deep and press it less and more hard. "
-                    + "The file needs nothing else, no network either, and prints on two pages. "
+                    + "The file needs nothing else, no network either, and prints on two pages, with a recording on three. "
                     + "Takes a minute or two; Ctrl-C leaves no file."
         },
         optionListHeading = "%nOptions:%n",

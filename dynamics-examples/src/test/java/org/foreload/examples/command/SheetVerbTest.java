@@ -86,8 +86,8 @@ class SheetVerbTest {
     @Test
     void theDriversOwnReleaseStandsBesideThePlan() throws IOException {
         Path page = directory.resolve("own.html");
-        JsonNode own = Run.json(request(page, " --demo-corner medium --demo-recording --format json"))
-                .get("own");
+        String words = "sheet --out " + page + " --demo-corner medium " + SMALL + " --demo-recording --format json";
+        JsonNode own = Run.json(words.split(" ")).get("own");
         assertEquals(1, own.get("corner").asInt());
         assertTrue(own.get("unlike_share").asDouble() < 0.1, own.toString());
         MadeRun.Stage meant = new DemoRuns().plan(DemoRuns.Driver.STRAIGHT).get(0);

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.FrictionEnvelope;
@@ -14,6 +15,7 @@ import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
 import org.foreload.risk.Scatter;
 import org.foreload.study.Proportion;
+import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
 /**
@@ -53,20 +55,58 @@ public final class Adviser {
     }
 
     /**
-     * Advice for a corner.
+     * Advice for a corner, on the calling thread.
      *
      * @param index of the corner in the list
      * @param scatter of the driver there
      */
     public CornerAdvice of(int index, Scatter scatter) {
+        return of(List.of(index), List.of(scatter), new Sweep(1, Sweep.Progress.SILENT))
+                .get(0);
+    }
+
+    /**
+     * Advice for every corner.
+     *
+     * @param scatters of the driver, one for each corner
+     * @param sweep on how many threads; the answer is the same with any number. Its progress counts corners driven
+     *     again, then changes tried, then changes driven by the driver who scatters
+     * @return as many as there are corners; where a stop came first, the reason is that
+     */
+    public List<CornerAdvice> all(List<Scatter> scatters, Sweep sweep) {
+        return of(IntStream.range(0, corners.size()).boxed().toList(), scatters, sweep);
+    }
+
+    private List<CornerAdvice> of(List<Integer> indices, List<Scatter> scatters, Sweep sweep) {
+        List<Optional<Case>> cases = sweep.run(
+                IntStream.range(0, indices.size()).boxed().toList(), i -> begun(indices.get(i), scatters.get(i)));
+        List<Case> open = cases.stream()
+                .flatMap(Optional::stream)
+                .filter(one -> one.advice() == null)
+                .toList();
+        weigh(open, sweep);
+        List<CornerAdvice> all = new ArrayList<>();
+        for (int i = 0; i < indices.size(); i++) {
+            RecordedCorner did = corners.get(indices.get(i));
+            Scatter scatter = scatters.get(i);
+            all.add(cases.get(i)
+                    .map(one -> one.advice() == null ? one.answer() : one.advice())
+                    .orElseGet(() -> none(did, scatter, Optional.empty(), "it was stopped before")));
+        }
+        return all;
+    }
+
+    /** The corner driven again, ready to be changed; or the advice, where there is none. */
+    private Case begun(int index, Scatter scatter) {
         RecordedCorner did = corners.get(index);
         double from = index == 0 ? run.first() : corners.get(index - 1).bend().end();
         double to = index + 1 == corners.size() ? run.last() : begins(corners.get(index + 1));
         if (!did.braked()) {
-            return none(did, scatter, Optional.empty(), "the brake was not used");
+            return Case.closed(none(did, scatter, Optional.empty(), "the brake was not used"));
         }
         if (!DrivenLine.possible(run, did, from, to)) {
-            return none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend");
+            return Case.closed(
+                    none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend"));
         }
         DrivenLine line = DrivenLine.of(run, did, from, to);
         Car begun = car.orElseGet(() -> FittedCar.of(limits, run, line.first(), line.last()));
@@ -74,15 +114,12 @@ public final class Adviser {
         try {
             fitted = ReplicaFit.of(run, did, begun, line);
         } catch (InvalidValueException e) {
-            return none(did, scatter, Optional.empty(), "the fitted car cannot be slowed for this corner");
+            return Case.closed(none(did, scatter, Optional.empty(), "the fitted car cannot be slowed for this corner"));
         }
         Likeness likeness = fitted.likeness();
-        Optional<String> unlike = unlike(likeness);
-        if (unlike.isPresent()) {
-            return none(did, scatter, Optional.of(likeness), unlike.get());
-        }
-        return new CornerAdvice(
-                did.bend().number(), scatter, Optional.of(likeness), items(did, fitted, scatter), Optional.empty());
+        return unlike(likeness)
+                .map(why -> Case.closed(none(did, scatter, Optional.of(likeness), why)))
+                .orElseGet(() -> new Case(null, did, scatter, fitted, new GainBand(did, fitted, limits)));
     }
 
     private static double begins(RecordedCorner corner) {
@@ -113,33 +150,101 @@ public final class Adviser {
 
     private record Tried(Change change, double amount, BrakePlan plan, double gain) {}
 
-    private List<Advice> items(RecordedCorner did, ReplicaFit.Fitted fitted, Scatter scatter) {
-        BrakePlan plan = fitted.likeness().plan();
-        Replica replica = fitted.replica();
-        Replica.Drive base = replica.quickly(plan);
-        List<List<Tried>> changes = new ArrayList<>();
-        for (Change change : Change.values()) {
-            List<Tried> gains = new ArrayList<>();
-            for (double amount : change.amounts()) {
-                change.made(plan, amount)
-                        .map(other -> tried(replica, base, change, amount, other))
-                        .filter(one -> one.gain() >= settings.leastGain())
-                        .ifPresent(gains::add);
+    /** A corner that is being worked on; its advice is null until there is a reason for none. */
+    private static final class Case {
+
+        private final CornerAdvice advice;
+        private final RecordedCorner did;
+        private final Scatter scatter;
+        private final ReplicaFit.Fitted fitted;
+        private final GainBand band;
+
+        /** The amounts of each change that gain, best first; the change that may gain most first. */
+        private final List<List<Tried>> changes = new ArrayList<>();
+
+        private final List<Advice> items = new ArrayList<>();
+        private int next;
+
+        Case(CornerAdvice advice, RecordedCorner did, Scatter scatter, ReplicaFit.Fitted fitted, GainBand band) {
+            this.advice = advice;
+            this.did = did;
+            this.scatter = scatter;
+            this.fitted = fitted;
+            this.band = band;
+        }
+
+        static Case closed(CornerAdvice advice) {
+            return new Case(advice, null, null, null, null);
+        }
+
+        CornerAdvice advice() {
+            return advice;
+        }
+
+        CornerAdvice answer() {
+            items.sort(Comparator.comparingDouble(one -> -one.gain().value()));
+            return new CornerAdvice(
+                    did.bend().number(), scatter, Optional.of(fitted.likeness()), items, Optional.empty());
+        }
+
+        void tried(List<Tried> all) {
+            for (Change change : Change.values()) {
+                List<Tried> gains = new ArrayList<>(
+                        all.stream().filter(one -> one.change() == change).toList());
+                gains.sort(Comparator.comparingDouble(one -> -one.gain()));
+                if (!gains.isEmpty()) {
+                    changes.add(gains);
+                }
             }
-            gains.sort(Comparator.comparingDouble(one -> -one.gain()));
-            if (!gains.isEmpty()) {
-                changes.add(gains);
+            changes.sort(Comparator.comparingDouble(gains -> -gains.get(0).gain()));
+        }
+    }
+
+    /** One change to one corner. */
+    private record Trial(Case of, Change change, double amount, BrakePlan plan) {}
+
+    /** The amounts of one change to one corner. */
+    private record Round(Case of, List<Tried> gains) {}
+
+    private void weigh(List<Case> open, Sweep sweep) {
+        List<Trial> trials = new ArrayList<>();
+        for (Case one : open) {
+            BrakePlan plan = one.fitted.likeness().plan();
+            for (Change change : Change.values()) {
+                for (double amount : change.amounts()) {
+                    change.made(plan, amount).ifPresent(other -> trials.add(new Trial(one, change, amount, other)));
+                }
             }
         }
-        changes.sort(Comparator.comparingDouble(gains -> -gains.get(0).gain()));
-        double allowed = settings.failing();
-        List<Advice> items = new ArrayList<>();
-        GainBand band = new GainBand(did, fitted, limits);
-        for (int i = 0; i < changes.size() && items.size() < settings.most(); i++) {
-            safe(replica, changes.get(i), scatter, allowed, band).ifPresent(items::add);
+        List<Optional<Tried>> tried = sweep.run(trials, this::tried);
+        for (Case one : open) {
+            one.tried(IntStream.range(0, trials.size())
+                    .filter(i -> trials.get(i).of() == one)
+                    .mapToObj(tried::get)
+                    .flatMap(Optional::stream)
+                    .filter(gained -> gained.gain() >= settings.leastGain())
+                    .toList());
         }
-        items.sort(Comparator.comparingDouble(one -> -one.gain().value()));
-        return items;
+        // As many changes at once as a corner lacks items: none is driven that one thread would not have driven.
+        List<Round> rounds = rounds(open);
+        while (!rounds.isEmpty()) {
+            List<Optional<Optional<Advice>>> found = sweep.run(rounds, this::safe);
+            for (int i = 0; i < rounds.size(); i++) {
+                found.get(i).flatMap(item -> item).ifPresent(rounds.get(i).of().items::add);
+            }
+            rounds = rounds(open);
+        }
+    }
+
+    private List<Round> rounds(List<Case> open) {
+        List<Round> rounds = new ArrayList<>();
+        for (Case one : open) {
+            int until = Math.min(one.changes.size(), one.next + settings.most() - one.items.size());
+            for (; one.next < until; one.next++) {
+                rounds.add(new Round(one, one.changes.get(one.next)));
+            }
+        }
+        return rounds;
     }
 
     /** Farthest off the line, m, that a change may carry the car beyond where it was. */
@@ -157,23 +262,28 @@ public final class Adviser {
      */
     private static final double MIXED_SAFE = 0.8;
 
-    private Tried tried(Replica replica, Replica.Drive base, Change change, double amount, BrakePlan other) {
-        Replica.Drive drive = replica.quickly(other);
+    private Tried tried(Trial trial) {
+        Replica.Drive drive = trial.of().fitted.replica().quickly(trial.plan());
+        Replica.Drive base = trial.of().band.base();
         boolean kept = drive.made() && drive.drift() <= base.drift() + MORE_DRIFT;
-        return new Tried(change, amount, other, kept ? base.time() - drive.time() : Double.NEGATIVE_INFINITY);
+        double gain = kept ? base.time() - drive.time() : Double.NEGATIVE_INFINITY;
+        return new Tried(trial.change(), trial.amount(), trial.plan(), gain);
     }
 
     /** The amount that gains most among those that seldom fail. */
-    private Optional<Advice> safe(Replica replica, List<Tried> gains, Scatter scatter, double allowed, GainBand band) {
-        for (Tried one : gains) {
+    private Optional<Advice> safe(Round round) {
+        Replica replica = round.of().fitted.replica();
+        for (Tried one : round.gains()) {
             if (replica.mixedUse(one.plan(), limits) > MIXED_MORE * Math.max(MIXED_SAFE, limits.mixedUse())) {
                 continue;
             }
-            Proportion failed = replica.failures(one.plan(), scatter, settings.samples(), settings.seed());
-            if (failed.value() <= allowed) {
-                Estimate gain = band.of(one.change(), one.amount(), one.gain());
-                return Optional.of(new Advice(one.change(), one.amount(), one.plan(), gain, failed))
-                        .filter(item -> item.gain().low() > 0);
+            Estimate gain = round.of().band.of(one.change(), one.amount(), one.gain());
+            if (!(gain.low() > 0)) {
+                continue;
+            }
+            Proportion failed = replica.failures(one.plan(), round.of().scatter, settings.samples(), settings.seed());
+            if (failed.value() <= settings.failing()) {
+                return Optional.of(new Advice(one.change(), one.amount(), one.plan(), gain, failed));
             }
         }
         return Optional.empty();

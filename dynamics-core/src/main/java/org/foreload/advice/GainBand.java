@@ -35,15 +35,15 @@ final class GainBand {
     private final Variant fitted;
 
     /** A car with a plan and the time that it takes. */
-    private record Variant(Replica replica, BrakePlan plan, double time) {
+    private record Variant(Replica replica, BrakePlan plan, Replica.Drive drive) {
 
         static Variant of(Replica replica, BrakePlan plan) {
-            return new Variant(replica, plan, replica.quickly(plan).time());
+            return new Variant(replica, plan, replica.quickly(plan));
         }
 
         double gain(Change change, double amount) {
             return change.made(plan, amount)
-                    .map(other -> time - replica.quickly(other).time())
+                    .map(other -> drive.time() - replica.quickly(other).time())
                     .orElse(Double.NaN);
         }
     }
@@ -72,6 +72,11 @@ final class GainBand {
     private static double deviation(RecordedCorner did, Measure measure) {
         Estimate estimate = did.get(measure);
         return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
+    }
+
+    /** The plan as it was fitted, driven with the fitted car. */
+    Replica.Drive base() {
+        return fitted.drive();
     }
 
     /** A gain with its interval. */

@@ -30,12 +30,13 @@ final class Replica {
      * @param car the car
      * @param corner the line
      * @param exitUse share of the friction with which the driver leaves the corner
+     * @param settings of the simulator
      * @throws org.foreload.conventions.InvalidValueException if the car cannot be slowed for the corner
      */
-    static Replica of(Car car, Corner corner, double exitUse) {
+    static Replica of(Car car, Corner corner, double exitUse, SimulationSettings settings) {
         RightFoot usual = RightFoot.practised();
         DriverSettings driver = DriverSettings.practised().with(usual.withExitFriction(exitUse));
-        return new Replica(CornerStudy.of(car, corner, driver, SimulationSettings.STANDARD, Allowance.NO_MARGIN));
+        return new Replica(CornerStudy.of(car, corner, driver, settings, Allowance.NO_MARGIN));
     }
 
     /** The car. */

@@ -1,5 +1,7 @@
 package org.foreload.advice;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleBinaryOperator;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -7,6 +9,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
@@ -46,6 +49,9 @@ final class ReplicaFit {
     /** Time in which a foot comes down, s; common practice, no source. */
     private static final double BUILD_UP = 0.2;
 
+    /** While it is searched: coarser, as a probe is; what was found is driven with the standard settings. */
+    private static final SimulationSettings SEARCHING = new SimulationSettings(1e-5, 2);
+
     /** What a car that does not make the corner counts like, m/s. */
     private static final double LOST = 50;
 
@@ -59,6 +65,9 @@ final class ReplicaFit {
     private final Car car;
     private final DrivenLine line;
     private final BrakePlan first;
+
+    /** The car of each friction that the search has asked for: it looks at several peaks with one. */
+    private final Map<Double, Replica> begun = new HashMap<>();
 
     private ReplicaFit(Run run, RecordedCorner did, Car car, DrivenLine line) {
         this.run = run;
@@ -116,12 +125,12 @@ final class ReplicaFit {
     }
 
     /** The car with the friction that a point stands for, and more of it along. */
-    private Replica replica(double[] point, double firmer, boolean antiLock) {
+    private Replica replica(double[] point, double firmer, boolean antiLock, SimulationSettings settings) {
         double friction = friction(point);
         Car scaled = car.withTyres(
                 firmer(car.frontTyre().withFriction(friction), firmer),
                 firmer(car.rearTyre().withFriction(friction), firmer));
-        return Replica.of(scaled.withAntiLock(antiLock || car.antiLock()), line.corner(), exitUse(point));
+        return Replica.of(scaled.withAntiLock(antiLock || car.antiLock()), line.corner(), exitUse(point), settings);
     }
 
     private static Tyre firmer(Tyre tyre, double factor) {
@@ -143,7 +152,8 @@ final class ReplicaFit {
     private double cost(double[] point) {
         try {
             // A wheel that stops would make a step of the cost; whether one does is looked at afterwards.
-            Replica.Drive drive = replica(point, 1, true).drive(plan(point));
+            Replica.Drive drive = begun.computeIfAbsent(point[1], use -> replica(point, 1, true, SEARCHING))
+                    .drive(plan(point));
             return misfit(drive) + (drive.made() ? 0 : LOST * (1 - covered(drive)));
         } catch (InvalidValueException tooFast) {
             return LOST + HIGH[1] - point[1];
@@ -152,11 +162,11 @@ final class ReplicaFit {
 
     private Fitted fitted(double[] point) {
         double firmer = 1;
-        Replica replica = replica(point, firmer, false);
+        Replica replica = replica(point, firmer, false, SimulationSettings.STANDARD);
         Replica.Drive drive = replica.drive(plan(point));
         for (int i = 0; i < FIRMER_STEPS && !drive.made(); i++) {
             firmer *= FIRMER;
-            replica = replica(point, firmer, false);
+            replica = replica(point, firmer, false, SimulationSettings.STANDARD);
             drive = replica.drive(plan(point));
         }
         Likeness likeness = new Likeness(

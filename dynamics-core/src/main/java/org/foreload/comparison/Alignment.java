@@ -23,7 +23,7 @@ public final class Alignment {
     private static final double MARGIN = 30;
 
     /** Largest shift from what the ends of the bends say that is looked at, m. */
-    private static final double SEARCH = 25;
+    static final double SEARCH = 25;
 
     /** Shift, m, to which the search narrows down. */
     private static final double FINE = 1e-4;
@@ -37,7 +37,7 @@ public final class Alignment {
     private final double error;
     private final List<int[]> pairs;
 
-    private Alignment(double[] places, double[] shifts, Basis basis, double error, List<int[]> pairs) {
+    Alignment(double[] places, double[] shifts, Basis basis, double error, List<int[]> pairs) {
         this.error = error;
         this.places = places;
         this.shifts = shifts;
@@ -50,7 +50,9 @@ public final class Alignment {
         /** Positions of both runs. */
         POSITION(1.4, 10_000),
         /** Curvature of the bends that both have. */
-        CURVATURE(0.6, 300);
+        CURVATURE(0.6, 300),
+        /** The shape of speed around the slow places that both have. */
+        SPEED(3.5, 300);
 
         private final double error;
         private final double memory;
@@ -63,7 +65,8 @@ public final class Alignment {
         /**
          * Standard deviation of the shift at a place, m. By position it is the wander of two satellite receivers of a
          * metre each (common practice, no source); by curvature it is how far the courses of two drivers through one
-         * bend lie apart (measured on simulated pairs).
+         * bend lie apart, by speed how far apart two drivers of one road are at their slowest (measured on simulated
+         * pairs).
          */
         public double error() {
             return error;
@@ -76,16 +79,20 @@ public final class Alignment {
     }
 
     /**
-     * Lays two runs on each other by the bends they have in common.
+     * Lays two runs on each other by the bends they have in common; by the shape of speed, and without any corner,
+     * where either run does not know its course.
      *
      * @param first a run
      * @param firstCorners its corners
      * @param second another
      * @param secondCorners its corners
-     * @throws InvalidValueException if they have no bend in common
+     * @throws InvalidValueException if they have no bend, or no slow place, in common
      */
     public static Alignment of(
             Run first, List<RecordedCorner> firstCorners, Run second, List<RecordedCorner> secondCorners) {
+        if (!first.knowsCourse() || !second.knowsCourse()) {
+            return SpeedAlignment.of(first, second);
+        }
         List<Bend> a = firstCorners.stream().map(RecordedCorner::bend).toList();
         List<Bend> b = secondCorners.stream().map(RecordedCorner::bend).toList();
         List<int[]> pairs = pairs(a, b);
@@ -108,17 +115,17 @@ public final class Alignment {
             noise += variance(first, second, middle, half, shifts[i]) / places.length;
         }
         double error = Math.hypot(Basis.CURVATURE.error(), Math.sqrt(noise));
-        Alignment bent = new Alignment(places, calmed(places, shifts), Basis.CURVATURE, error, pairs);
+        Alignment bent = new Alignment(places, calmed(places, shifts, Basis.CURVATURE), Basis.CURVATURE, error, pairs);
         // Bends measured by accelerations or yaw rate are found to decimetres, which a satellite position is not.
         boolean placed = onlyPlaced(first) && onlyPlaced(second);
-        return placed ? bent.refined(first, second) : bent;
+        return placed ? PositionAlignment.of(bent, first, second) : bent;
     }
 
     /**
      * A sensor's scale makes the axes drift apart in proportion to distance, so the shifts lie on a straight line but
      * for the error of each; they are drawn to their best line, the more so the better they lie on it.
      */
-    private static double[] calmed(double[] places, double[] shifts) {
+    static double[] calmed(double[] places, double[] shifts, Basis basis) {
         int n = places.length;
         if (n < 3) {
             return shifts;
@@ -137,7 +144,7 @@ public final class Alignment {
             double left = shifts[i] - level - slope * (places[i] - mean);
             square += left * left / (n - 2);
         }
-        double error = Basis.CURVATURE.error();
+        double error = basis.error();
         double kept = square / (square + error * error);
         double[] calm = new double[n];
         for (int i = 0; i < n; i++) {
@@ -271,67 +278,6 @@ public final class Alignment {
             }
         }
         return count > 0 ? sum / count : Double.POSITIVE_INFINITY;
-    }
-
-    /** Distance between the places at which positions are compared, m. */
-    private static final double GRID = 5;
-
-    /** Half the width over which shifts by position are smoothed, m. */
-    private static final double SMOOTHED = 25;
-
-    /** The same by position, searched for near this; this one itself if the courses are nowhere near each other. */
-    private Alignment refined(Run first, Run second) {
-        double start = Math.max(placeOfFirst(first.first()), placeOfSecond(second.first()));
-        double end = Math.min(placeOfFirst(first.last()), placeOfSecond(second.last()));
-        int count = (int) ((end - start) / GRID) + 1;
-        if (!(end - start > 2 * SMOOTHED)) {
-            return this;
-        }
-        double[] along = new double[count];
-        double[] raw = new double[count];
-        int found = 0;
-        for (int i = 0; i < count; i++) {
-            double place = start + i * GRID;
-            // Once from either run, so that exchanging them turns the sign and no more.
-            double guess = shiftAt(place);
-            double forth = Nearest.station(first, first(place), second, second(place)) - first(place);
-            double back = second(place) - Nearest.station(second, second(place), first, first(place));
-            boolean near = Double.isFinite(forth) && Double.isFinite(back);
-            if (near && Math.abs((forth + back) / 2 - guess) < SEARCH) {
-                along[found] = place;
-                raw[found++] = (forth + back) / 2;
-            }
-        }
-        if (found < count / 2 || found < 2) {
-            return this;
-        }
-        double[] at = Arrays.copyOf(along, found);
-        double[] smooth = new double[found];
-        for (int i = 0; i < found; i++) {
-            smooth[i] = mean(at, raw, i);
-        }
-        return new Alignment(at, smooth, Basis.POSITION, Basis.POSITION.error(), pairs);
-    }
-
-    /** Value of the straight line through the neighbours within the smoothing width, the nearer ones weighing more. */
-    private static double mean(double[] at, double[] raw, int i) {
-        double n = 0;
-        double sx = 0;
-        double sy = 0;
-        double sxx = 0;
-        double sxy = 0;
-        int reach = (int) (SMOOTHED / GRID);
-        for (int k = Math.max(0, i - reach); k < Math.min(at.length, i + reach + 1); k++) {
-            double x = (at[k] - at[i]) / SMOOTHED;
-            double weight = Math.max(0, 1 - x * x);
-            n += weight;
-            sx += weight * x;
-            sy += weight * raw[k];
-            sxx += weight * x * x;
-            sxy += weight * x * raw[k];
-        }
-        double spread = n * sxx - sx * sx;
-        return spread > 1e-9 * n * n ? (sxx * sy - sx * sxy) / spread : sy / n;
     }
 
     /** Pairs of indices of corners that are the same in both runs. */

@@ -127,8 +127,31 @@ final class Bends {
         double spread = n * sxx - sx * sx;
         double slope = spread > 0 ? (n * sxy - sx * sy) / spread : 0;
         double level = (sy - slope * sx) / n;
-        double crossing = slope > 0 ? s[low] - level / slope : s[low];
+        double crossing = slope > 0 ? Math.max(s[low] - level / slope, earliest(run, bend, low, peak, slope)) : s[low];
         return Math.max(notBefore, Math.min(s[high], crossing));
+    }
+
+    /** Share of the peak curvature below which the course is as good as straight. */
+    private static final double STRAIGHT = 0.02;
+
+    /** Standard deviations of noise above which a curvature is seen, and by which a single place may be wrong. */
+    private static final double SEEN = 3;
+
+    private static final double WRONG = 2;
+
+    /**
+     * No earlier than this, m: where the course is still as good as straight, less the way that the slope takes from
+     * there to zero. A clothoid keeps to it; a yaw rate that leaps at turn-in, as that of a braked car does, has a rise
+     * whose line crosses zero long before.
+     */
+    private static double earliest(Run run, Bend bend, int low, double peak, double slope) {
+        double noise = run.curvatureNoise(run.station()[low]);
+        double seen = Math.max(STRAIGHT * peak, SEEN * noise);
+        int i = low;
+        while (i > 0 && bend.sign() * run.curvature()[i] > seen) {
+            i--;
+        }
+        return run.station()[i] - (seen + WRONG * noise) / slope;
     }
 
     /** Middle of the stretch where the course is tightest, m. */

@@ -114,6 +114,24 @@ public final class Recording {
         return new Recording(columns, rows, station);
     }
 
+    /**
+     * The same with other positions.
+     *
+     * @param x m, one for each row
+     * @param y m, one for each row
+     * @throws InvalidValueException if they are not as many as there are rows
+     */
+    public Recording withPosition(double[] x, double[] y) {
+        if (x.length != rows || y.length != rows) {
+            throw new InvalidValueException(
+                    Channel.X.field(), x.length + " and " + y.length + " rows", rows + " rows, as the others");
+        }
+        Map<Channel, double[]> other = new EnumMap<>(columns);
+        other.put(Channel.X, x.clone());
+        other.put(Channel.Y, y.clone());
+        return new Recording(other, rows, origin);
+    }
+
     /** The same axes with other numbers, not copied and not checked again. */
     Recording with(Map<Channel, double[]> other) {
         return new Recording(other, rows, origin);

@@ -51,7 +51,7 @@ public final class Run {
         this.time = signals.time();
         this.period = Series.median(Signals.differences(time));
         double half = cleaning.halfWidth();
-        this.delay = like == null ? signals.delay() : like.delay;
+        this.delay = like == null ? Delays.ofSpeed(signals) : like.delay;
         double[] measured = signals.ahead(signals.speeds(half), delay);
         this.speed = Series.smooth(time, measured, half);
         this.curvatureRaw = signals.curvatures(speed);
@@ -96,12 +96,25 @@ public final class Run {
      * @throws InvalidValueException if it has no channel from which curvature could be made, or if the car stands still
      */
     public static Run of(Recording recording, Cleaning cleaning) {
-        if (!recording.has(Channel.YAW_RATE) && !recording.has(Channel.LATERAL) && !recording.hasPosition()) {
+        if (!knowsCourse(recording)) {
             throw new InvalidValueException(
                     Channel.YAW_RATE.field(),
                     "missing",
                     "given, unless there is lateral acceleration or position: without them no corner is found");
         }
+        return ofSpeed(recording, cleaning);
+    }
+
+    private static boolean knowsCourse(Recording recording) {
+        return recording.has(Channel.YAW_RATE) || recording.has(Channel.LATERAL) || recording.hasPosition();
+    }
+
+    /**
+     * The same for a recording that need not show a course: without one its curvature is zero, and it has no corner.
+     *
+     * @throws InvalidValueException if the car stands still
+     */
+    public static Run ofSpeed(Recording recording, Cleaning cleaning) {
         Run run = new Run(recording, cleaning, null);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
@@ -147,6 +160,11 @@ public final class Run {
         return cleaning;
     }
 
+    /** Whether the course was recorded: by lateral acceleration, yaw rate or position. */
+    public boolean knowsCourse() {
+        return knowsCourse(recording);
+    }
+
     /** Rows in a second, Hz: one over the median step of time. */
     public double rate() {
         return 1 / period;
@@ -163,6 +181,15 @@ public final class Run {
      */
     public double speedDelay() {
         return delay;
+    }
+
+    /**
+     * How far the deceleration follows the brake, s: the car's own lag and the logger's delays together, which nothing
+     * here can take apart, so that no channel is moved by it. NaN where no brake was recorded, or the two are never
+     * alike.
+     */
+    public double brakeLag() {
+        return recording.has(Channel.BRAKE) ? Delays.ofDeceleration(time, brake, along) : Double.NaN;
     }
 
     /** First station, m. */
@@ -251,6 +278,22 @@ public final class Run {
         double[] raw =
                 recording.has(Channel.SPEED) ? Series.known(recording.columns().get(Channel.SPEED)) : speed;
         return Series.noise(raw) / Math.sqrt(Math.max(1, 2 * cleaning.halfWidth() / period));
+    }
+
+    /**
+     * Standard deviation of the smoothed curvature at a station, 1/m, by the noise of the channel that it is made of.
+     */
+    double curvatureNoise(double s) {
+        double v = Math.max(1, speedAt(s));
+        double samples = Math.max(1, 2 * cleaning.halfWidth() / period);
+        if (recording.has(Channel.LATERAL)) {
+            return noiseOf(Channel.LATERAL) / (v * v) / Math.sqrt(samples);
+        }
+        return recording.has(Channel.YAW_RATE) ? noiseOf(Channel.YAW_RATE) / v / Math.sqrt(samples) : 0;
+    }
+
+    private double noiseOf(Channel channel) {
+        return Series.noise(Series.known(recording.columns().get(channel)));
     }
 
     double period() {

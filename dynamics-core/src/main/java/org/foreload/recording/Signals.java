@@ -70,82 +70,6 @@ record Signals(Recording recording, double[] time) {
         return speed;
     }
 
-    /** Longest delay between speed and accelerations that is looked for, s. */
-    private static final double LONGEST_DELAY = 0.6;
-
-    /** Shorter delays than this, s, are those of the filters of one logger, or noise: they are left alone. */
-    private static final double LEAST_DELAY = 0.04;
-
-    /** Steps in which a delay is looked for, s, and half the width over which both sides are smoothed, s. */
-    private static final double DELAY_STEP = 0.02;
-
-    private static final double DELAY_HALF_WIDTH = 0.15;
-
-    /** Correlation from which two channels show the same. */
-    private static final double SAME = 0.9;
-
-    /** Moments at most that are compared: an hour at 50 Hz. */
-    private static final int MOST_MOMENTS = 180_000;
-
-    /**
-     * How far the speed lags behind the accelerations, s, as the speed of a satellite receiver does: the shift at which
-     * its slope and the acceleration along the car are most alike, to a part of a step by the parabola through the best
-     * and its neighbours. Zero where either was not recorded, where they are never alike, and for less than
-     * {@value #LEAST_DELAY} s.
-     */
-    double delay() {
-        double span = time[time.length - 1] - time[0];
-        int moments = (int) (span / DELAY_STEP);
-        int reach = (int) Math.round(LONGEST_DELAY / DELAY_STEP);
-        boolean both = recording.has(Channel.SPEED) && recording.has(Channel.LONGITUDINAL);
-        if (!both || moments < 10 * reach || moments > MOST_MOMENTS) {
-            return 0;
-        }
-        double[] slope = Series.slope(time, filled(Channel.SPEED), DELAY_HALF_WIDTH);
-        double[] along = Series.smooth(time, filled(Channel.LONGITUDINAL), DELAY_HALF_WIDTH);
-        double[] a = new double[moments];
-        double[] b = new double[moments];
-        for (int i = 0; i < moments; i++) {
-            a[i] = Series.at(time, slope, time[0] + i * DELAY_STEP);
-            b[i] = Series.at(time, along, time[0] + i * DELAY_STEP);
-        }
-        double[] alike = new double[2 * reach + 1];
-        int best = 0;
-        for (int k = 0; k < alike.length; k++) {
-            alike[k] = alike(a, b, k - reach, reach);
-            best = alike[k] > alike[best] ? k : best;
-        }
-        if (!(alike[best] > SAME) || best == 0 || best == alike.length - 1) {
-            return 0;
-        }
-        double bend = alike[best - 1] - 2 * alike[best] + alike[best + 1];
-        double part = bend < 0 ? (alike[best - 1] - alike[best + 1]) / (2 * bend) : 0;
-        double delay = (best - reach + part) * DELAY_STEP;
-        return Math.abs(delay) >= LEAST_DELAY ? delay : 0;
-    }
-
-    /** Correlation of one channel so many steps later with another. */
-    private static double alike(double[] a, double[] b, int later, int margin) {
-        double n = 0;
-        double sa = 0;
-        double sb = 0;
-        double saa = 0;
-        double sbb = 0;
-        double sab = 0;
-        for (int i = margin; i < a.length - margin; i++) {
-            double x = a[i + later];
-            double y = b[i];
-            n++;
-            sa += x;
-            sb += y;
-            saa += x * x;
-            sbb += y * y;
-            sab += x * y;
-        }
-        double spread = (n * saa - sa * sa) * (n * sbb - sb * sb);
-        return spread > 0 ? (n * sab - sa * sb) / Math.sqrt(spread) : 0;
-    }
-
     /** Speeds as they would be without a delay, s. */
     double[] ahead(double[] speed, double delay) {
         if (delay == 0) {
@@ -170,7 +94,7 @@ record Signals(Recording recording, double[] time) {
             for (int i = 0; i < curvature.length; i++) {
                 curvature[i] = speed[i] > SLOWEST ? yaw[i] / speed[i] : 0;
             }
-        } else {
+        } else if (recording.hasPosition()) {
             double[] course = course();
             double[] turning = Series.slope(time, course, POSITION_HALF_WIDTH);
             for (int i = 0; i < curvature.length; i++) {

@@ -8,6 +8,9 @@ import org.foreload.entry.EntrySimulator;
  * people make, with no margin left. A foot that comes down so much later; a release that comes so much later; a peak
  * that is harder by {@value #HARDER_PER_METRE} of itself for each metre, since who is late is likely to be hard. What
  * counts as much as a metre is invented for want of a source.
+ *
+ * <p>An error by which the car would stop before the corner is forgiven: its driver sees it coming, lets go of the
+ * brake, and loses time.
  */
 public final class InHand {
 
@@ -40,10 +43,10 @@ public final class InHand {
         return next < ERRORS.length && forgives(simulator, plan, ERRORS[next]);
     }
 
-    /** Whether the car makes the corner with each of the three errors. */
+    /** Whether the plan forgives each of the three errors. */
     static boolean forgives(EntrySimulator simulator, BrakePlan plan, double error) {
         for (Slip slip : Slip.values()) {
-            if (!simulator.probe(slip.of(plan, error)).made()) {
+            if (!slip.forgiven(simulator, plan, error)) {
                 return false;
             }
         }
@@ -57,7 +60,7 @@ public final class InHand {
         while (high - low > 1) {
             // The most is tried first: what the other slips have left is often forgiven.
             int middle = high == most + 1 ? most : (low + high) / 2;
-            if (simulator.probe(slip.of(plan, ERRORS[middle - 1])).made()) {
+            if (slip.forgiven(simulator, plan, ERRORS[middle - 1])) {
                 low = middle;
             } else {
                 high = middle;

@@ -9,6 +9,7 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.path.Corner;
 import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The limit against an independent solution of the same problem, and its laws. */
@@ -87,7 +88,8 @@ class LimitTest {
         }
     }
 
-    /** Two meshes agree to a millisecond. */
+    /** Two meshes agree to a millisecond; in every build the laws of the limit hold the same of random cases. */
+    @Tag("long")
     @Test
     void aFinerMeshTakesAsLong() {
         Corner corner = LimitCases.bend(30, 5, Turn.LEFT);

@@ -13,6 +13,7 @@ import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The same corner on several lines. */
@@ -43,25 +44,46 @@ class LineStudyTest {
      */
     private static final double OVERLAP = 8;
 
-    /** No line is quicker than the quickest, and braking before turn-in only is never quicker on the same line. */
+    private static final LineRun CONSTANT = study(Double.POSITIVE_INFINITY).constantRadius();
+
+    /** Braking before turn-in only is never quicker on the same line, and no line beats its quasi-steady bound. */
+    @Test
+    void trailBrakingIsQuickerOnTheSameLine() {
+        compare(CONSTANT, study(0).constantRadius());
+    }
+
+    private static void compare(LineRun trailed, LineRun straight) {
+        assertTrue(trailed.converged(), trailed.name());
+        assertTrue(straight.time() > trailed.time(), trailed.name());
+        assertTrue(trailed.trailShare() > straight.trailShare(), trailed.name());
+        double bound = IdealEntry.solve(CAR, trailed.corner()).time();
+        // Perfect hands may leave the line by 0.15 m: worth some hundredths of a second.
+        assertTrue(trailed.time() > bound - 0.1, trailed.name() + " " + trailed.time() + " against " + bound);
+    }
+
+    /** Of the lines that are quick to solve, the quickest is the one that uses the road. */
+    @Test
+    void theGivenLineIsTheSlowest() {
+        LineRun given = study(Double.POSITIVE_INFINITY).given();
+        assertTrue(given.converged());
+        assertTrue(CONSTANT.time() < given.time());
+    }
+
+    /** No line is quicker than the quickest, with trail braking and without. */
+    @Tag("long")
     @Test
     void theOptimalLineIsTheQuickest() {
         LineStudy free = study(Double.POSITIVE_INFINITY);
         LineStudy held = study(0);
         LineRun optimal = free.optimal();
         assertTrue(optimal.converged());
-        List<LineRun> trailed = List.of(free.given(), free.constantRadius(), free.lateApex());
+        List<LineRun> trailed = List.of(free.given(), CONSTANT, free.lateApex());
         List<LineRun> straight = List.of(held.given(), held.constantRadius(), held.lateApex());
         for (int i = 0; i < trailed.size(); i++) {
             LineRun run = trailed.get(i);
-            assertTrue(run.converged(), run.name());
+            compare(run, straight.get(i));
             // A line may be left by 0.15 m, which at the edge of the road is more than the free road allows.
             assertTrue(optimal.time() < run.time() + 0.02, run.name() + " " + run.time());
-            assertTrue(straight.get(i).time() > run.time(), run.name());
-            assertTrue(run.trailShare() > straight.get(i).trailShare(), run.name());
-            double bound = IdealEntry.solve(CAR, run.corner()).time();
-            // Perfect hands may leave the line by 0.15 m: worth some hundredths of a second.
-            assertTrue(run.time() > bound - 0.1, run.name() + " " + run.time() + " against " + bound);
         }
         LineRun before = held.optimal();
         assertTrue(before.converged());
@@ -73,7 +95,7 @@ class LineStudyTest {
     /** Stations of a run are those of the road: the car sets out at its start and passes each place once. */
     @Test
     void stationsAreThoseOfTheRoad() {
-        LineRun run = study(Double.POSITIVE_INFINITY).constantRadius();
+        LineRun run = CONSTANT;
         List<Double> stations = run.roadStations();
         assertEquals(CORNER.path().start(), stations.get(0), 1e-6);
         assertEquals(CORNER.path().end(), stations.get(stations.size() - 1), 1e-6);

@@ -64,17 +64,4 @@ class BestReleaseTest {
         assertTrue(stopped.entry().isPresent());
         assertTrue(seen.get() < 125, "went on for " + seen.get());
     }
-
-    /** Whatever the searches come to, the parts are the gap; what no cause explains is a share of it and no gain. */
-    @Test
-    void theRemainderSumsToTheGap() {
-        BestRelease each = new BestRelease(1, 0, 20, 0);
-        Remainder remainder = Remainder.of(STUDY, OPTIMUM.entry().orElseThrow(), each, 2, Sweep.Progress.SILENT);
-        double sum =
-                remainder.parts().stream().mapToDouble(Remainder.Part::time).sum();
-        assertEquals(remainder.gap(), sum, 1e-12);
-        assertTrue(remainder.complete());
-        assertTrue(remainder.parts().get(0).time() >= 0, "a free shape is no slower than the one it starts from");
-        assertTrue(remainder.parts().get(5).time() > 0, "no entry is quicker than the bound");
-    }
 }

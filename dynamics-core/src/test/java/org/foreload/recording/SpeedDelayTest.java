@@ -68,6 +68,25 @@ class SpeedDelayTest {
         assertEquals(KNOWN.brakeOn(), moved.get(Measure.BRAKE_ON).value() + KNOWN.first(50, 0.5), 1);
     }
 
+    /** A point mass slows as the brake says, at once; a brake that is logged late is ahead by less than nothing. */
+    @ParameterizedTest
+    @CsvSource({"0, 50, 1", "0.3, 50, 1", "-0.2, 100, 1", "0.1, 10, 0"})
+    void theLagOfTheDecelerationIsFound(double late, double rate, double noise) {
+        Recording whole = late(0, rate, noise);
+        double[] time = whole.column(Channel.TIME);
+        double[] brake = whole.column(Channel.BRAKE);
+        double[] moved = new double[time.length];
+        for (int i = 0; i < time.length; i++) {
+            moved[i] = Series.at(time, brake, time[i] - late);
+        }
+        Map<Channel, double[]> columns = new EnumMap<>(whole.columns());
+        columns.put(Channel.BRAKE, moved);
+        assertEquals(-late, Run.of(Recording.of(columns), Cleaning.STANDARD).brakeLag(), 0.03);
+        columns.remove(Channel.BRAKE);
+        assertEquals(
+                Double.NaN, Run.of(Recording.of(columns), Cleaning.STANDARD).brakeLag());
+    }
+
     private static RecordedCorner corner(Recording recording) {
         return RecordedCorners.of(Run.of(recording, Cleaning.STANDARD.withoutResamples()))
                 .get(0);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.braking.BrakePlan;
@@ -29,6 +28,8 @@ class CornerStudyTest {
             0.25);
 
     private static final CornerStudy STUDY = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
+
+    private static final Exploration SWEEP = new ReleaseSweep(STUDY, SMALL).run(new Sweep(2, Sweep.Progress.SILENT));
 
     @Test
     void theLatestBrakePointIsMadeAndALittleLaterIsNot() {
@@ -68,21 +69,20 @@ class CornerStudyTest {
         // Common practice, no source: releasing before turn-in loses, an interior release is best, too long loses
         // again, and
         // hard and long does not make the corner.
-        Exploration sweep = new ReleaseSweep(STUDY, SMALL).run(new Sweep(2, Sweep.Progress.SILENT));
-        Candidate best = sweep.best().orElseThrow();
+        Candidate best = SWEEP.best().orElseThrow();
         double apex = STUDY.simulator().apex();
-        assertTrue(sweep.complete());
-        assertTrue(sweep.gain() > 0.15, "gain " + sweep.gain());
+        assertTrue(SWEEP.complete());
+        assertTrue(SWEEP.gain() > 0.15, "gain " + SWEEP.gain());
         double end = best.entry().plan().release().end();
         assertTrue(end > 0.1 * apex && end < 1.2 * apex, "best release ends at " + end);
-        double longest = sweep.candidates().stream()
+        double longest = SWEEP.candidates().stream()
                 .filter(candidate ->
                         candidate.made() && candidate.entry().plan().release().end() > 1.3 * apex)
                 .mapToDouble(candidate -> candidate.entry().time())
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
         assertTrue(longest > best.entry().time() + 0.1, "long release " + longest);
-        List<Candidate> failed = sweep.candidates().stream()
+        List<Candidate> failed = SWEEP.candidates().stream()
                 .filter(candidate -> !candidate.made())
                 .toList();
         assertFalse(failed.isEmpty());
@@ -90,41 +90,23 @@ class CornerStudyTest {
             assertFalse(candidate.entry().cause().isBlank());
         }
         assertTrue(failed.stream().anyMatch(candidate -> candidate.entry().outcome() != Outcome.MADE_IT));
-        assertTrue(best.entry().time() > sweep.boundTime());
+        assertTrue(best.entry().time() > SWEEP.boundTime());
     }
 
     @Test
     void noCandidateOnTheFrontIsBeaten() {
-        Exploration sweep = new ReleaseSweep(STUDY, SMALL).run(Sweep.quiet());
         List<Candidate> front =
-                sweep.candidates().stream().filter(Candidate::onFront).toList();
-        BrakePlan best = sweep.best().orElseThrow().entry().plan();
+                SWEEP.candidates().stream().filter(Candidate::onFront).toList();
+        BrakePlan best = SWEEP.best().orElseThrow().entry().plan();
         assertTrue(front.stream().anyMatch(member -> member.entry().plan().equals(best)));
         for (Candidate member : front) {
-            for (Candidate other : sweep.candidates()) {
+            for (Candidate other : SWEEP.candidates()) {
                 boolean beats = other.made()
                         && other.entry().time() < member.entry().time()
                         && other.inHand() > member.inHand();
                 assertFalse(beats);
             }
         }
-    }
-
-    @Test
-    void theNumberOfThreadsDoesNotMatter() {
-        Exploration one = new ReleaseSweep(STUDY, SMALL).run(new Sweep(1, Sweep.Progress.SILENT));
-        Exploration three = new ReleaseSweep(STUDY, SMALL).run(new Sweep(3, Sweep.Progress.SILENT));
-        assertEquals(numbers(one), numbers(three));
-    }
-
-    private static List<Double> numbers(Exploration sweep) {
-        List<Double> numbers = new ArrayList<>();
-        for (Candidate candidate : sweep.candidates()) {
-            numbers.add(candidate.entry().plan().brakePoint());
-            numbers.add(candidate.entry().time());
-            numbers.add(candidate.inHand());
-        }
-        return numbers;
     }
 
     @Test

@@ -22,7 +22,7 @@ public final class RecordingFuzz {
     public static void fuzzerTestOneInput(byte[] data) {
         var path = Scratch.write("run.csv", data);
         try {
-            RecordedFile read = RecordingFile.read(path, ColumnWish.NONE, Cut.NONE, null);
+            RecordedFile read = RecordingFile.read(path, ColumnWish.NONE, Cut.NONE);
             var laps =
                     read.laps().stream().map(lap -> MeasuredLap.of(lap, QUICK)).toList();
             if (Format.JSON.render(RecordingAnswer.of(read, laps)).isBlank()) {

@@ -8,6 +8,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.Likeness;
+import org.foreload.comparison.Alignment;
 import org.foreload.comparison.Comparison;
 import org.foreload.comparison.CornerGap;
 import org.foreload.envelope.FrictionEnvelope;
@@ -88,6 +89,14 @@ public final class CompareAnswer {
         for (CornerGap corner : comparison.corners()) {
             report = withheld(report, corner, advised(mine, corner, advice));
         }
+        if (comparison.alignment().basis() == Alignment.Basis.SPEED) {
+            report = report.note(
+                    "Neither lateral acceleration, yaw rate nor position was recorded by both, so no corner is "
+                            + "known. The runs are aligned by the shape of speed, to "
+                            + Numbers.rounded(comparison.alignment().error(), 1)
+                            + " m (standard deviation): the gap is "
+                            + RecordingAnswer.spread(comparison.gap(), 0, 2) + " s.");
+        }
         return report.note(
                         "± is half the interval that holds the true number nine times in ten. Positive: slower than the "
                                 + "reference.")
@@ -98,6 +107,9 @@ public final class CompareAnswer {
     private static String sentence(Estimate gap, List<CornerGap> ranked) {
         String whole = Numbers.rounded(Math.abs(gap.value()), 2) + " s " + (gap.value() >= 0 ? "slower" : "quicker")
                 + " than the reference";
+        if (ranked.isEmpty()) {
+            return whole + ".";
+        }
         CornerGap most = ranked.get(0);
         return most.gap().value() > 0
                 ? whole + "; most is lost in corner " + most.number() + ": "

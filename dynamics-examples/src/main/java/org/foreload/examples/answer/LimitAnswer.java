@@ -74,7 +74,9 @@ public record LimitAnswer(
             report = report.with("gained_by_line_s", gain(onLine.get()))
                     .with("gained_by_release_s", gain(straight.get()));
         }
-        return report.with("profile", "The run along the line", rows()).note(note(idealTime));
+        return report.with("profile", "The run along the line", rows())
+                .note(note(idealTime))
+                .note(Handover.CAUTION);
     }
 
     /** Both must have converged, or the difference says nothing. */

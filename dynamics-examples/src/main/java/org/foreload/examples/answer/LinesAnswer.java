@@ -57,8 +57,9 @@ public record LinesAnswer(List<LineRun> trailed, List<LineRun> straight) {
             if (one.converged() && other.converged()) {
                 note.append(note.isEmpty() ? "Trailing is worth " : ", ")
                         .append(Numbers.rounded(other.time() - one.time(), 2))
-                        .append(" s on the line ")
-                        .append(one.name());
+                        .append(" s (")
+                        .append(one.name())
+                        .append(")");
             }
         }
         return note.isEmpty() ? "No line was solved both ways." : note + ".";

@@ -28,13 +28,15 @@ public final class RecordingAnswer {
             }
         }
         double rate = laps.get(0).run().rate();
+        double lag = laps.get(0).run().brakeLag();
         Report report = new Report(file.name())
                 .with("corners", "Corners", corners)
                 .with("channels", "Channels", channels(file))
                 .withCount("rows_read", file.rows())
                 .with("rows_left_out", "Left out", leftOut(file))
                 .with("rate_hz", rate)
-                .with("speed_delay_s", laps.get(0).run().speedDelay());
+                .with("speed_delay_s", laps.get(0).run().speedDelay())
+                .with("brake_lag_s", lag);
         Report people = new Report(file.name())
                 .withCount("rows_read", file.rows())
                 .with("rate_hz", rate)
@@ -50,8 +52,17 @@ public final class RecordingAnswer {
             people = people.note("The speed was " + Numbers.rounded(Math.abs(delay), 2) + " s "
                     + (delay > 0 ? "behind" : "ahead of") + " the accelerations; it was moved.");
         }
+        if (lag < 0 || lag > LONGEST_LAG) {
+            people = people.note("The deceleration comes " + Numbers.rounded(Math.abs(lag), 2) + " s "
+                    + (lag < 0 ? "before" : "after") + " the brake. A car takes 0 to " + Numbers.shortest(LONGEST_LAG)
+                    + " s: one of the two channels is delayed, and where the brake comes on and off is wrong by what it "
+                    + "travels meanwhile.");
+        }
         return report.shownAs(people.note(CAUTION));
     }
+
+    /** Time, s, in which a car's brakes and tyres follow the pedal at most; common practice, no source. */
+    private static final double LONGEST_LAG = 0.25;
 
     private static final String CAUTION = "It says what was done, not what to do: a closed track, local rules and "
             + "a qualified instructor come first.";

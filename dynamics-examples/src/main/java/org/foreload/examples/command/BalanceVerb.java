@@ -51,7 +51,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BalanceVerb extends Verb {
+final class BalanceVerb extends ReportVerb {
 
     /** What can be swept. */
     enum Axis {

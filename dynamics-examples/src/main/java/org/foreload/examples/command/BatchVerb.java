@@ -82,11 +82,6 @@ final class BatchVerb extends Verb {
     @Mixin
     private PlaceOptions placeOptions;
 
-    @Override
-    Report report(Console console) {
-        return new Report();
-    }
-
     /** Answers go out as they come; nothing is left to print. */
     @Override
     String answer(Console console) {

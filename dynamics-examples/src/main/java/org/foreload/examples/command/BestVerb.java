@@ -45,7 +45,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BestVerb extends Verb {
+final class BestVerb extends ReportVerb {
 
     @Mixin
     private SearchOptions searchOptions;

@@ -40,7 +40,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CircuitVerb extends Verb {
+final class CircuitVerb extends ReportVerb {
 
     @Option(
             names = "--circuit",

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.foreload.comparison.Comparison;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.CompareAnswer;
@@ -39,7 +40,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
-                    + "distance axes are aligned bend by bend. A corner begins where the one before ends, and ends "
+                    + "distance axes are aligned bend by bend, by curvature or, where only positions are known, by those; "
+                    + "where neither is, by the shape of speed, and then there are no corners. A corner begins where the one before ends, and ends "
                     + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself; gains "
                     + "do not add up. Low and high hold the true gain nine times in ten; fails is the share of entries that would "
                     + "not make the corner for a driver who scatters as the first does from lap to lap (a practised one's scatter "
@@ -50,7 +52,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb extends Verb {
+final class CompareVerb extends ReportVerb {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
@@ -85,27 +87,33 @@ final class CompareVerb extends Verb {
         if (file != null && reference == null) {
             throw new InputException(null, "<file>", file.toString(), "must be two files: the run and the reference");
         }
-        RecordedFile second;
-        RecordedFile first;
-        if (file == null) {
-            DemoRuns demo = new DemoRuns();
-            second = recording.cut(demo.file(DemoRuns.Driver.TRAILING), referenceLap);
-            first = recording.cut(demo.file(DemoRuns.Driver.STRAIGHT));
-        } else {
-            second = recording.read(reference, referenceLap, null);
-            first = recording.read(file, second.origin());
-        }
-        List<ChosenLap> chosen =
-                ChosenLap.of(List.of(first, second), new Sweep(sweepOptions.threads(), Sweep.Progress.SILENT));
+        Sweep sweep = new Sweep(sweepOptions.threads(), Sweep.Progress.SILENT);
+        List<RecordedFile> both = sweep.run(sources(), Supplier::get).stream()
+                .flatMap(Optional::stream)
+                .toList();
+        RecordedFile second = both.get(1);
+        RecordedFile first = both.get(0).inPlaneOf(second.origin());
+        List<ChosenLap> chosen = ChosenLap.of(List.of(first, second), sweep);
         MeasuredLap mine = chosen.get(0).lap();
         MeasuredLap theirs = chosen.get(1).lap();
         Comparison comparison = compared(first.name(), mine, theirs);
         common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
-        LapAdvice advice = noAdvice
+        LapAdvice advice = noAdvice || mine.corners().isEmpty()
                 ? LapAdvice.none(chosen.get(0), "it was not asked for")
-                : sweepOptions.run(console, "corners", sweep -> LapAdvice.of(chosen.get(0), known, sweep));
+                : sweepOptions.run(console, "steps", shown -> LapAdvice.of(chosen.get(0), known, shown));
         return CompareAnswer.of(first, mine, second, theirs, comparison, advice);
+    }
+
+    /** The run and the reference, each read or made when it is asked for. */
+    private List<Supplier<RecordedFile>> sources() {
+        if (file != null) {
+            return List.of(() -> recording.readToCompare(file), () -> recording.readToCompare(reference, referenceLap));
+        }
+        DemoRuns demo = new DemoRuns();
+        return List.of(
+                () -> recording.cut(demo.file(DemoRuns.Driver.STRAIGHT)),
+                () -> recording.cut(demo.file(DemoRuns.Driver.TRAILING), referenceLap));
     }
 
     private static Comparison compared(String name, MeasuredLap mine, MeasuredLap theirs) {

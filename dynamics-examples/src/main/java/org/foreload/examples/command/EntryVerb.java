@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class EntryVerb extends Verb {
+final class EntryVerb extends ReportVerb {
 
     @Mixin
     private ReleaseOptions releaseOptions;

@@ -62,7 +62,7 @@ import picocli.CommandLine.Spec;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb extends Verb {
+final class ExploreVerb extends ReportVerb {
 
     @Mixin
     private GridOptions gridOptions;

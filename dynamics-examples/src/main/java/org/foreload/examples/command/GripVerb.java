@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class GripVerb extends Verb {
+final class GripVerb extends ReportVerb {
 
     /** Points of the g-g diagram: enough to draw it smoothly. */
     private static final int GG_POINTS = 41;

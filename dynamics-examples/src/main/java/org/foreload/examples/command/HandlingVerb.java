@@ -39,7 +39,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class HandlingVerb extends Verb {
+final class HandlingVerb extends ReportVerb {
 
     /** Step of deceleration in the list, m/s². */
     private static final double STEP = 1;

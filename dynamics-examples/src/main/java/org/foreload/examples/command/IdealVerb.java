@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.IdealPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -38,7 +39,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class IdealVerb extends Verb {
+final class IdealVerb extends ReportVerb {
 
     @Option(
             names = "--step",
@@ -79,7 +80,7 @@ final class IdealVerb extends Verb {
                 .with("outcome", "made it")
                 .with("profile", "The entry along the line", rows(profile));
         common().picture().draw(() -> IdealPictures.of(car, corner, profile));
-        return report.note(note(profile));
+        return report.note(note(profile)).note(Handover.CAUTION);
     }
 
     private static double orNone(OptionalDouble value) {

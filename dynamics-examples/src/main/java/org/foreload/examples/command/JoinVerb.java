@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class JoinVerb extends Verb {
+final class JoinVerb extends ReportVerb {
 
     @Parameters(arity = "1..*", paramLabel = "<part>", description = "What each part printed, in any order.")
     private List<Path> files;

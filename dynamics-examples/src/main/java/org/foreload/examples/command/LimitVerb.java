@@ -50,7 +50,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LimitVerb extends Verb {
+final class LimitVerb extends ReportVerb {
 
     private static final String LINE_OUT = "--line-out";
 

@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LoadsVerb extends Verb {
+final class LoadsVerb extends ReportVerb {
 
     @Option(
             names = "--deceleration",

@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class PedalVerb extends Verb {
+final class PedalVerb extends ReportVerb {
 
     private static final double MOST_ATTEMPTS = 100_000;
 

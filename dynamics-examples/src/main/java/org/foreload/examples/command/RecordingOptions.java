@@ -55,8 +55,8 @@ final class RecordingOptions {
     }
 
     /** Reads a file. */
-    RecordedFile read(Path file, RecordedFile.GlobePoint origin) {
-        return RecordingFile.read(file, columns(), cut(), origin);
+    RecordedFile read(Path file) {
+        return RecordingFile.read(file, columns(), cut());
     }
 
     /** Cuts a run made here as a file would be. */
@@ -64,9 +64,14 @@ final class RecordingOptions {
         return made.cut(cut());
     }
 
-    /** Reads another lap of a file. */
-    RecordedFile read(Path file, Long number, RecordedFile.GlobePoint origin) {
-        return RecordingFile.read(file, columns(), cut(number), origin);
+    /** Reads a file to compare it. */
+    RecordedFile readToCompare(Path file) {
+        return RecordingFile.readToCompare(file, columns(), cut());
+    }
+
+    /** Reads another lap of a file to compare it. */
+    RecordedFile readToCompare(Path file, Long number) {
+        return RecordingFile.readToCompare(file, columns(), cut(number));
     }
 
     /** Cuts another lap. */

@@ -41,7 +41,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RecordingVerb extends Verb {
+final class RecordingVerb extends ReportVerb {
 
     @Parameters(arity = "0..1", paramLabel = "<file>", description = "The recorded run. Default: a made one.")
     private Path file;
@@ -51,9 +51,8 @@ final class RecordingVerb extends Verb {
 
     @Override
     Report report(Console console) {
-        RecordedFile read = file == null
-                ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING))
-                : recording.read(file, null);
+        RecordedFile read =
+                file == null ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING)) : recording.read(file);
         List<MeasuredLap> laps = measured(read);
         common().picture().draw(() -> RecordingPictures.of(read.name(), laps.get(0)));
         return RecordingAnswer.of(read, laps);

@@ -49,7 +49,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RiskVerb extends Verb {
+final class RiskVerb extends ReportVerb {
 
     @Mixin
     private ScatterOptions scatterOptions;

@@ -37,7 +37,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SensitivityVerb extends Verb {
+final class SensitivityVerb extends ReportVerb {
 
     @Mixin
     private SearchOptions searchOptions;

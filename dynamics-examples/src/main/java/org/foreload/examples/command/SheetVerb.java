@@ -1,12 +1,16 @@
 package org.foreload.examples.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.output.WholeFile;
+import org.foreload.examples.recording.ChosenLap;
+import org.foreload.examples.sheet.OwnEntry;
+import org.foreload.examples.sheet.OwnView;
 import org.foreload.examples.sheet.Sheet;
 import org.foreload.examples.sheet.SheetPage;
 import org.foreload.examples.sheet.SheetRequest;
@@ -38,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SheetVerb extends Verb {
+final class SheetVerb extends ReportVerb {
 
     /** With more of them the sheet would need a third page. */
     private static final int MOST_STEPS = 6;
@@ -67,6 +71,9 @@ final class SheetVerb extends Verb {
     private long seed;
 
     @Mixin
+    private OwnRunOptions ownRun;
+
+    @Mixin
     private GridOptions gridOptions;
 
     @Mixin
@@ -87,13 +94,17 @@ final class SheetVerb extends Verb {
         WholeFile file = WholeFile.at(OUT, out, ".html");
         sweepOptions.check();
         studyOptions.check();
+        Optional<ChosenLap> recorded = ownRun.chosen(sweepOptions.threads());
         SweepPlan releases = gridOptions.plan(studyOptions.buildUpTime());
         SheetRequest request = new SheetRequest(
                 releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, scatterOptions.accepted());
         return placeOptions.ask(console, studyOptions::study, study -> {
+            Optional<OwnEntry> own = recorded.map(
+                    lap -> ownRun.entry(lap, study.simulator().corner().path()));
             Sheet sheet = sweepOptions.whole(
                     console, "entries and releases", sweep -> Sheet.of(study, request, sweep), NO_PLAN);
-            file.write(SheetPage.of(sheet, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
+            Optional<OwnView> view = own.map(entry -> OwnView.of(sheet, entry));
+            file.write(SheetPage.of(sheet, view, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());
             EntryResult plan = sheet.plan().entry();
             common().picture()
@@ -101,7 +112,7 @@ final class SheetVerb extends Verb {
                             EntryPictures.of(study, plan).plus(sheet.handover().caption(common().units())));
             Report people = new Report(EntryAnswer.title(study))
                     .headline("The sheet is in " + out + ": " + Words.brake(plan, common().units()) + ".");
-            return new Report(EntryAnswer.title(study))
+            Report report = new Report(EntryAnswer.title(study))
                     .with("file", out.toString())
                     .with("brake_point_m", plan.plan().brakePoint())
                     .with("release", PlanOptions.report(plan.plan()))
@@ -111,8 +122,11 @@ final class SheetVerb extends Verb {
                             sheet.straight()
                                     .map(entry -> entry.time() - plan.time())
                                     .orElse(Double.NaN))
-                    .withCount("releases_tried", sheet.tried())
-                    .shownAs(sheet.handover().on(people, common().units()));
+                    .withCount("releases_tried", sheet.tried());
+            if (own.isPresent()) {
+                report = report.with("own", OwnRunOptions.report(own.get(), view.orElseThrow()));
+            }
+            return report.shownAs(sheet.handover().on(people, common().units()));
         });
     }
 

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SmoothnessVerb extends Verb {
+final class SmoothnessVerb extends ReportVerb {
 
     /** What disturbs the pedal. */
     enum Kind {

@@ -34,7 +34,7 @@ import picocli.CommandLine.Mixin;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StabilityVerb extends Verb {
+final class StabilityVerb extends ReportVerb {
 
     @Mixin
     private PlanOptions planOptions;

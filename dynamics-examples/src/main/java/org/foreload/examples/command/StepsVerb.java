@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StepsVerb extends Verb {
+final class StepsVerb extends ReportVerb {
 
     private static final int MOST_STEPS = 50;
 

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ValidateVerb extends Verb {
+final class ValidateVerb extends ReportVerb {
 
     @Option(
             names = "--check",

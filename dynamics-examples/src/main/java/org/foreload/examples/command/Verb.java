@@ -2,12 +2,11 @@ package org.foreload.examples.command;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import org.foreload.examples.output.Report;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** One verb: options in, one report out. Failures are {@code InputException} and {@link ComputationException}. */
+/** One verb: options in, one answer out. Failures are {@code InputException} and {@link ComputationException}. */
 abstract class Verb implements Callable<Integer> {
 
     @Spec
@@ -41,15 +40,10 @@ abstract class Verb implements Callable<Integer> {
         return spec.commandLine().getOut();
     }
 
-    /** The answer as it is printed: the report in the format asked for. */
-    String answer(Console where) {
-        return common.format().render(report(where));
-    }
-
     /**
-     * Computes the answer. Prints nothing but warnings and progress.
+     * Computes the answer, as it is printed. Prints nothing itself but warnings and progress.
      *
-     * @param console where warnings and progress go
+     * @param where warnings and progress go
      */
-    abstract Report report(Console console);
+    abstract String answer(Console where);
 }

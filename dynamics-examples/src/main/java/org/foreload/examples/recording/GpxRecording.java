@@ -59,7 +59,7 @@ final class GpxRecording {
 
     private static final int LOOKED_AT = 4096;
 
-    static RecordedFile read(InputStream in, String file, Cut cut, RecordedFile.GlobePoint origin) throws IOException {
+    static RecordedFile read(InputStream in, String file, Cut cut) throws IOException {
         XMLInputFactory factory = XMLInputFactory.newFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -67,7 +67,7 @@ final class GpxRecording {
         LeftOut leftOut = new LeftOut();
         Set<Quantity> known =
                 Set.of(Quantity.TIME, Quantity.SPEED, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.LAP);
-        LapCollector collector = new LapCollector(file, cut, known, origin, leftOut);
+        LapCollector collector = new LapCollector(file, cut, known, leftOut);
         try {
             XMLStreamReader xml = factory.createXMLStreamReader(new Bounded(in, file));
             GpxRecording reading = new GpxRecording(xml, collector, leftOut);

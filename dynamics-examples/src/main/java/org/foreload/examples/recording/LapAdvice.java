@@ -58,10 +58,10 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
             return none(chosen, "the car is not worked hard enough for its limits to be seen");
         }
         Adviser adviser = new Adviser(lap.run(), lap.corners(), limits, car, AdviceSettings.STANDARD);
-        List<Integer> numbers = IntStream.range(0, lap.corners().size()).boxed().toList();
-        List<Optional<CornerAdvice>> found = sweep.run(numbers, i -> adviser.of(i, scatter(chosen, i)));
-        return new LapAdvice(
-                Optional.of(limits), found.stream().flatMap(Optional::stream).toList());
+        List<Scatter> scatters = IntStream.range(0, lap.corners().size())
+                .mapToObj(i -> scatter(chosen, i))
+                .toList();
+        return new LapAdvice(Optional.of(limits), adviser.all(scatters, sweep));
     }
 
     /** The scatter in a corner over the laps that have the same corners. */

@@ -52,14 +52,12 @@ final class LapCollector {
      * @param file for errors
      * @param cut which part is wanted
      * @param known the columns that there are
-     * @param origin of the plane for positions on the globe; null to take the first
      */
-    LapCollector(String file, Cut cut, Set<Quantity> known, RecordedFile.GlobePoint origin, LeftOut leftOut) {
+    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut) {
         this.file = file;
         this.cut = cut;
         this.known = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
         this.leftOut = leftOut;
-        this.plane = origin == null ? null : new LocalPlane(origin.latitude(), origin.longitude());
     }
 
     /**
@@ -208,11 +206,9 @@ final class LapCollector {
     RecordedFile result(List<Columns.Column> columns) {
         finish();
         if (laps.isEmpty()) {
-            List<LeftOut.Range> ranges = leftOut.ranges();
-            String why = ranges.isEmpty()
-                    ? "no rows in the part that is asked for"
-                    : ranges.get(ranges.size() - 1).reason() + ", line "
-                            + ranges.get(ranges.size() - 1).first();
+            String why = leftOut.commonest()
+                    .map(range -> range.reason() + ", line " + range.first())
+                    .orElse("no rows in the part that is asked for");
             throw new InputException(file, null, null, "has no run that can be used: " + why);
         }
         List<RecordedFile.FoundChannel> channels = columns.stream()

@@ -37,7 +37,7 @@ final class LapCut {
             return lap;
         }
         Recording whole = lap.recording();
-        Run run = Run.of(whole, Cleaning.STANDARD);
+        Run run = Run.ofSpeed(whole, Cleaning.STANDARD);
         double[] time = whole.has(Channel.TIME) ? whole.column(Channel.TIME) : whole.column(Channel.DISTANCE);
         double[] station = new double[time.length];
         for (int i = 0; i < time.length; i++) {

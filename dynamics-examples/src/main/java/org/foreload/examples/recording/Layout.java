@@ -1,5 +1,6 @@
 package org.foreload.examples.recording;
 
+import com.fasterxml.jackson.core.io.NumberInput;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -117,6 +118,11 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         return commas;
     }
 
+    /** The cells of a line, which may be quoted. */
+    List<String> cells(String line) {
+        return cells(line, format);
+    }
+
     private static List<String> cells(String line, CSVFormat format) {
         try (CSVParser parser = CSVParser.parse(line, format)) {
             for (CSVRecord row : parser) {
@@ -137,7 +143,7 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         String text = cell.strip();
         if (plain(text)) {
             try {
-                return Double.parseDouble(decimalComma ? text.replace(',', '.') : text);
+                return NumberInput.parseDouble(decimalComma ? text.replace(',', '.') : text, true);
             } catch (NumberFormatException e) {
                 return Double.NaN;
             }

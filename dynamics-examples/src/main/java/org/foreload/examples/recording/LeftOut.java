@@ -1,7 +1,10 @@
 package org.foreload.examples.recording;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Lines that could not be used, as ranges with a reason; neighbours with the same reason are one. */
 final class LeftOut {
@@ -41,6 +44,19 @@ final class LeftOut {
             long begin = ranges.get(MOST - 1).first();
             ranges.set(MOST - 1, new Range(begin, last, MORE));
         }
+    }
+
+    /** The first lines with the reason that most lines have; nothing where all could be used. */
+    Optional<Range> commonest() {
+        Map<String, Long> lines = new HashMap<>();
+        for (Range range : ranges) {
+            lines.merge(range.reason(), range.last() - range.first() + 1, Long::sum);
+        }
+        Range best = null;
+        for (Range range : ranges) {
+            best = best == null || lines.get(range.reason()) > lines.get(best.reason()) ? range : best;
+        }
+        return Optional.ofNullable(best);
     }
 
     List<Range> ranges() {

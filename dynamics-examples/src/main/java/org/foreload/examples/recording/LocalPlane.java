@@ -15,19 +15,36 @@ record LocalPlane(double latitude, double longitude) {
 
     /** Metres to the east. */
     double east(double lon) {
-        double sin = Math.sin(Math.toRadians(latitude));
-        double radius = SEMI_MAJOR / Math.sqrt(1 - eccentricitySquared() * sin * sin);
         double turned = lon - longitude;
         double around = turned - 360 * Math.rint(turned / 360);
-        return radius * Math.cos(Math.toRadians(latitude)) * Math.toRadians(around);
+        return eastPerRadian() * Math.toRadians(around);
     }
 
     /** Metres to the north. */
     double north(double lat) {
+        return northPerRadian() * Math.toRadians(lat - latitude);
+    }
+
+    /** Degrees of longitude at so many metres to the east. */
+    double longitudeAt(double east) {
+        return longitude + Math.toDegrees(east / eastPerRadian());
+    }
+
+    /** Degrees of latitude at so many metres to the north. */
+    double latitudeAt(double north) {
+        return latitude + Math.toDegrees(north / northPerRadian());
+    }
+
+    private double eastPerRadian() {
+        double sin = Math.sin(Math.toRadians(latitude));
+        double radius = SEMI_MAJOR / Math.sqrt(1 - eccentricitySquared() * sin * sin);
+        return radius * Math.cos(Math.toRadians(latitude));
+    }
+
+    private double northPerRadian() {
         double sin = Math.sin(Math.toRadians(latitude));
         double root = Math.sqrt(1 - eccentricitySquared() * sin * sin);
-        double radius = SEMI_MAJOR * (1 - eccentricitySquared()) / (root * root * root);
-        return radius * Math.toRadians(lat - latitude);
+        return SEMI_MAJOR * (1 - eccentricitySquared()) / (root * root * root);
     }
 
     private static double eccentricitySquared() {

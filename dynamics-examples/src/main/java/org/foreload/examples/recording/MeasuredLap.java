@@ -21,12 +21,12 @@ public record MeasuredLap(long number, Run run, List<RecordedCorner> corners) {
     }
 
     /**
-     * Cleans and measures.
+     * Cleans and measures; a lap that does not show its course has no corner.
      *
      * @throws org.foreload.conventions.InvalidValueException if the lap cannot be used
      */
     public static MeasuredLap of(RecordedFile.Lap lap, Cleaning cleaning) {
-        Run run = Run.of(lap.recording(), cleaning);
+        Run run = Run.ofSpeed(lap.recording(), cleaning);
         return new MeasuredLap(lap.number(), run, RecordedCorners.of(run));
     }
 }

@@ -34,13 +34,13 @@ public enum Quantity {
             Channel.LONGITUDINAL,
             "m/s2",
             "a ?x|acc(el(eration)?)? ?x|x ?acc(el(eration)?)?|(long(itudinal)?|inline) ?(acc(el(eration)?)?|g)|"
-                    + "acc(el(eration)?)? ?(long(itudinal)?|inline)|g ?long|deceleration"),
+                    + "acc(el(eration)?)? ?(long(itudinal)?|inline)|g ?long|deceleration|l(ä|ae)ngsbeschl(eunigung)?"),
     /** Acceleration across the car. */
     LATERAL(
             Channel.LATERAL,
             "m/s2",
             "a ?y|acc(el(eration)?)? ?y|y ?acc(el(eration)?)?|lat(eral)? ?(acc(el(eration)?)?|g)|"
-                    + "acc(el(eration)?)? ?lat(eral)?|g ?lat"),
+                    + "acc(el(eration)?)? ?lat(eral)?|g ?lat|querbeschl(eunigung)?"),
     /** Yaw rate. */
     YAW_RATE(Channel.YAW_RATE, "rad/s", "yaw ?rate|yaw ?velocity|gyro ?z|rate ?z|gierrate"),
     /** Position in a plane. */

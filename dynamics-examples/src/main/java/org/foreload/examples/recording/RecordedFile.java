@@ -1,6 +1,7 @@
 package org.foreload.examples.recording;
 
 import java.util.List;
+import org.foreload.recording.Channel;
 import org.foreload.recording.Recording;
 
 /**
@@ -36,6 +37,35 @@ public record RecordedFile(
                 rows,
                 leftOut,
                 origin);
+    }
+
+    /**
+     * The same with its positions in the plane of another point of the globe, so that two files lie in one; unchanged
+     * where either has none on the globe.
+     */
+    public RecordedFile inPlaneOf(GlobePoint other) {
+        if (origin == null || other == null || origin.equals(other)) {
+            return this;
+        }
+        LocalPlane own = new LocalPlane(origin.latitude(), origin.longitude());
+        LocalPlane plane = new LocalPlane(other.latitude(), other.longitude());
+        List<Lap> moved = laps.stream()
+                .map(lap -> new Lap(lap.number(), moved(lap.recording(), own, plane)))
+                .toList();
+        return new RecordedFile(name, moved, channels, rows, leftOut, other);
+    }
+
+    private static Recording moved(Recording recording, LocalPlane own, LocalPlane plane) {
+        if (!recording.hasPosition()) {
+            return recording;
+        }
+        double[] x = recording.column(Channel.X);
+        double[] y = recording.column(Channel.Y);
+        for (int i = 0; i < x.length; i++) {
+            x[i] = plane.east(own.longitudeAt(x[i]));
+            y[i] = plane.north(own.latitudeAt(y[i]));
+        }
+        return recording.withPosition(x, y);
     }
 
     /**

@@ -13,15 +13,31 @@ public final class RecordingFile {
     private RecordingFile() {}
 
     /**
+     * The same for a comparison, which can do without a course: neither lateral acceleration, yaw rate nor position
+     * need be there.
+     *
+     * @param path where
+     * @param wish which column holds what
+     * @param cut which part is wanted
+     * @throws InputException if there is no such file, or nothing in it can be used
+     */
+    public static RecordedFile readToCompare(Path path, ColumnWish wish, Cut cut) {
+        return read(path, wish, cut, false);
+    }
+
+    /**
      * Reads a file in memory that does not grow with it.
      *
      * @param path where
      * @param wish which column holds what
      * @param cut which part is wanted
-     * @param origin where on the globe the plane of the positions lies; null for the file's first point
      * @throws InputException if there is no such file, or nothing in it can be used
      */
-    public static RecordedFile read(Path path, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin) {
+    public static RecordedFile read(Path path, ColumnWish wish, Cut cut) {
+        return read(path, wish, cut, true);
+    }
+
+    private static RecordedFile read(Path path, ColumnWish wish, Cut cut, boolean course) {
         String file = path.toString();
         if (Files.isDirectory(path)) {
             throw new InputException(file, null, null, "must be a file, but is a directory");
@@ -30,18 +46,17 @@ public final class RecordingFile {
             throw new InputException(file, null, null, "no such file");
         }
         try (InputStream in = Files.newInputStream(path)) {
-            return read(in, file, wish, cut, origin);
+            return read(in, file, wish, cut, course);
         } catch (IOException e) {
             throw new InputException(file, null, null, "cannot be read");
         }
     }
 
     /** The same from a stream. */
-    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, RecordedFile.GlobePoint origin)
-            throws IOException {
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, boolean course) throws IOException {
         BufferedInputStream bytes = new BufferedInputStream(in);
         return GpxRecording.looksLike(bytes)
-                ? GpxRecording.read(bytes, file, cut, origin)
-                : CsvRecording.read(bytes, file, wish, cut, origin);
+                ? GpxRecording.read(bytes, file, cut)
+                : CsvRecording.read(bytes, file, wish, cut, course);
     }
 }

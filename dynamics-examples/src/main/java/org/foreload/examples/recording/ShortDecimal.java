@@ -21,12 +21,17 @@ final class ShortDecimal {
      * @param separator between whole and fraction
      */
     static double parse(String text, char separator) {
-        int length = text.length();
-        int at = length > 0 && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
+        return parse(text, 0, text.length(), separator);
+    }
+
+    /** The same for a part of a text. */
+    static double parse(String text, int from, int to, char separator) {
+        boolean signed = to > from && (text.charAt(from) == '-' || text.charAt(from) == '+');
+        int at = signed ? from + 1 : from;
         long whole = 0;
         int digits = 0;
         int fraction = -1;
-        for (int i = at; i < length; i++) {
+        for (int i = at; i < to; i++) {
             char c = text.charAt(i);
             if (c >= '0' && c <= '9') {
                 whole = 10 * whole + (c - '0');
@@ -45,6 +50,6 @@ final class ShortDecimal {
             return Double.NaN;
         }
         double value = whole / POWERS[Math.max(0, fraction)];
-        return text.charAt(0) == '-' ? -value : value;
+        return text.charAt(from) == '-' ? -value : value;
     }
 }

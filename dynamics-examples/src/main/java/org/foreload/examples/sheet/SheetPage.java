@@ -46,6 +46,7 @@ import org.foreload.strategy.Finding;
  * @param risk how often the plan fails for the driver
  * @param steps practice steps in words; may be empty
  * @param shortOf why the steps end before the plan, or why there are none; empty where they reach it
+ * @param own the driver's own entry beside the plan; at most one
  * @param practiceCaution what to mind when practising
  * @param caution what the whole sheet is, and is not
  * @param terms what the words mean
@@ -70,6 +71,7 @@ public record SheetPage(
         String risk,
         List<String> steps,
         String shortOf,
+        List<OwnView> own,
         String practiceCaution,
         String caution,
         List<String> terms,
@@ -95,14 +97,20 @@ public record SheetPage(
      */
     record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
 
+    /** The page of a sheet without a recording. */
+    public static SheetPage of(Sheet sheet, String caution, String version) {
+        return of(sheet, Optional.empty(), caution, version);
+    }
+
     /**
      * The page of a sheet.
      *
      * @param sheet what is on it
+     * @param own the driver's own entry beside the plan, where one was recorded
      * @param caution what the whole sheet is, and is not
      * @param version of the program
      */
-    public static SheetPage of(Sheet sheet, String caution, String version) {
+    public static SheetPage of(Sheet sheet, Optional<OwnView> own, String caution, String version) {
         List<EntryResult> entries =
                 sheet.releases().stream().map(Finding::entry).toList();
         ReleasePanels panels = new ReleasePanels(sheet.study(), entries, sheet.planned());
@@ -130,6 +138,7 @@ public record SheetPage(
                 risk(sheet, practice.plan()),
                 practice.steps().map(SheetPage::steps).orElse(List.of()),
                 shortOf(sheet, practice.steps()),
+                own.stream().toList(),
                 StepsAnswer.CAUTION,
                 caution,
                 List.of(Words.BRAKE_POINT, Words.TRAIL_SHARE, Words.IN_HAND),

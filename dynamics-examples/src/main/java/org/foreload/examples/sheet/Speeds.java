@@ -22,6 +22,16 @@ final class Speeds {
         return Double.isNaN(speed) ? "" : ", at " + kmh(speed) + " km/h";
     }
 
+    /** Time, s, at a station, between the rows of a profile. */
+    static double between(double[] stations, double[] clock, double station) {
+        int i = 1;
+        while (i < stations.length - 1 && stations[i] < station) {
+            i++;
+        }
+        double share = (station - stations[i - 1]) / (stations[i] - stations[i - 1]);
+        return clock[i - 1] * (1 - share) + clock[i] * share;
+    }
+
     /** The most that the brakes give in an entry, m/s². */
     static double hardest(EntryResult entry) {
         return Arrays.stream(entry.profile().orElseThrow().column("brake_mps2").values())

@@ -69,6 +69,8 @@ class BeyondTheSweepTest {
                 file("corner.json", CORNER),
                 "--restarts",
                 "0",
+                "--evaluations",
+                "60",
                 "--no-why",
                 "--quiet",
                 "--tolerance",

@@ -40,24 +40,25 @@ class EveryVerbTest {
                 "entry",
                 "entry --brake-point -118 --release-start 20 --release-end 75 --peak-deceleration 8",
                 "explore --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0,0.7,1.4 --all",
-                "best --quiet --restarts 0 --evaluations 20 --no-why",
-                "sensitivity --quiet --restarts 0 --evaluations 20",
-                "risk --quiet --given --samples 2",
-                "steps --quiet --restarts 0 --evaluations 20 --samples 2 --steps 2",
+                "best --quiet --corner short.json --tolerance 1e-4 --restarts 0 --evaluations 20 --no-why",
+                "sensitivity --quiet --corner short.json --tolerance 1e-4 --restarts 0 --evaluations 20",
+                "risk --quiet --corner short.json --tolerance 1e-4 --given --samples 2",
+                "steps --quiet --corner short.json --tolerance 1e-4 --restarts 0 --evaluations 20 --samples 2 --steps 2",
                 "circuit --quiet --restarts 0 --evaluations 20 --circuit one.json",
                 "recording",
                 "compare",
                 "handling",
                 "stability",
-                "balance --quiet --values 2",
-                "smoothness --quiet --frequencies 2",
-                "pedal --quiet --attempts 2",
-                "sheet --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0.7 --samples 2 --steps 1 --out sheet.html",
+                "balance --quiet --corner short.json --tolerance 1e-4 --values 2",
+                "smoothness --quiet --corner short.json --tolerance 1e-4 --frequencies 2",
+                "pedal --quiet --corner short.json --tolerance 1e-4 --attempts 2",
+                "sheet --quiet --corner short.json --tolerance 1e-4 --shapes linear --peaks 0.75 --starts -0.1 --ends 0.7 --samples 2 --steps 1 --out sheet.html",
                 "validate --check 2.4"
             })
     void whatItPrintsFitsAndSpeaksOurWords(String words) throws IOException {
         Files.writeString(directory.resolve("one.json"), ONE_CORNER);
         Run run = Run.of(words.replace("one.json", directory.resolve("one.json").toString())
+                .replace("short.json", ShortCorner.in(directory).toString())
                 .replace("sheet.html", directory.resolve("sheet.html").toString())
                 .split(" "));
         assertEquals(0, run.status(), run.err());

@@ -16,12 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The verbs that take longest, each run to its end on a short corner with the simple shapes only. */
 class LongVerbsTest {
 
-    private static final String CORNER = """
-            {"name": "short", "approach_speed_mps": 28, "approach_length_m": 110, "exit_length_m": 25, "half_width_m": 5,
-             "segments": [{"type": "spiral", "length_m": 15, "end_radius_m": 35, "turn": "left"},
-                          {"type": "arc", "length_m": 25, "radius_m": 35, "turn": "left"},
-                          {"type": "spiral", "length_m": 15, "start_radius_m": 35, "turn": "left"}]}
-            """;
+    private static final String CORNER = ShortCorner.JSON;
 
     @TempDir
     private Path directory;
@@ -41,7 +36,7 @@ class LongVerbsTest {
 
     @Test
     void sensitivityIsSortedAndKnowsThatLessGripIsSlower() throws IOException {
-        List<JsonNode> rows = rows(answer("sensitivity", CORNER, "--evaluations", "60"), "rows");
+        List<JsonNode> rows = rows(answer("sensitivity", CORNER, "--evaluations", "20"), "rows");
         double before = Double.POSITIVE_INFINITY;
         for (JsonNode row : rows) {
             double change = Math.abs(row.get("time_change_s").asDouble());
@@ -83,7 +78,8 @@ class LongVerbsTest {
     @Test
     void aLapIsTheSumOfItsCorners() throws IOException {
         String other = CORNER.replace("short", "other").replace("left", "right");
-        JsonNode lap = answer("circuit", "{\"name\": \"ring\", \"corners\": [" + CORNER + ", " + other + "]}");
+        String ring = "{\"name\": \"ring\", \"corners\": [" + CORNER + ", " + other + "]}";
+        JsonNode lap = answer("circuit", ring, "--evaluations", "60");
         List<JsonNode> corners = rows(lap, "corners");
         assertEquals(2, corners.size());
         double sum = corners.stream()

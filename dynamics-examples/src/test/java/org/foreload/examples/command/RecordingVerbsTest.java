@@ -59,7 +59,7 @@ class RecordingVerbsTest {
                 assertTrue(measures.get(measure.field() + "_low").asDouble() <= value, measure.field());
                 assertTrue(measures.get(measure.field() + "_high").asDouble() >= value, measure.field());
             }
-            assertEquals("held", measures.get("shape").asText());
+            assertEquals("linear", measures.get("shape").asText());
         }
     }
 
@@ -138,6 +138,38 @@ class RecordingVerbsTest {
         assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
     }
 
+    /** Without lateral acceleration, yaw rate and position there is a gap, and no corner. */
+    @Test
+    void timeAndSpeedAloneAreCompared() throws IOException {
+        Path mine = speedOnly(straight);
+        Path theirs = speedOnly(trailing);
+        JsonNode whole =
+                Run.json("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", "json");
+        JsonNode answer = Run.json("compare", mine.toString(), theirs.toString(), "--format", "json");
+        assertEquals("speed", answer.get("aligned_by").asText());
+        assertEquals(0, answer.get("corners").size());
+        double half = answer.get("gap_s_high").asDouble() - answer.get("gap_s").asDouble();
+        assertEquals(whole.get("gap_s").asDouble(), answer.get("gap_s").asDouble(), 1.5 * half);
+        Run people = Run.of("compare", mine.toString(), theirs.toString());
+        assertTrue(people.out().contains("shape of speed"), people.out());
+        Run.of("recording", mine.toString())
+                .refusedWith(mine
+                        + ": lateral: missing: without lateral acceleration, yaw rate or position no corner is found: "
+                        + "name one by --columns; the columns are lap, time_s, speed_mps");
+    }
+
+    private static Path speedOnly(Path file) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        List<String> headers = List.of(lines.get(0).split(","));
+        int[] kept = {headers.indexOf("lap"), headers.indexOf("time_s"), headers.indexOf("speed_mps")};
+        StringBuilder text = new StringBuilder();
+        for (String line : lines) {
+            String[] cells = line.split(",");
+            text.append(cells[kept[0]] + "," + cells[kept[1]] + "," + cells[kept[2]] + "\n");
+        }
+        return Files.writeString(file.resolveSibling("speed-" + file.getFileName()), text);
+    }
+
     /** A simulated entry is written out and read back as a recording. */
     @Test
     void aSimulatedEntryIsARecordingToo() throws IOException {
@@ -172,7 +204,7 @@ class RecordingVerbsTest {
     void everyFormatIsWritten(String format) {
         Run recorded = Run.of("recording", trailing.toString(), "--format", format);
         assertEquals(0, recorded.status(), recorded.err());
-        assertTrue(recorded.out().contains("held"), recorded.out());
+        assertTrue(recorded.out().contains("linear"), recorded.out());
         Run compared = Run.of("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", format);
         assertEquals(0, compared.status(), compared.err());
     }

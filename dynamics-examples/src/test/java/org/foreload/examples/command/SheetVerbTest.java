@@ -13,7 +13,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.MadeRun;
 import org.foreload.examples.sweep.Stop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,13 +24,21 @@ class SheetVerbTest {
 
     /** One release and the straight-line braking beside it. */
     private static final String SMALL =
-            "--quiet --shapes progressive --peaks 0.7 --starts=-0.1 --ends 0.7 --samples 4 --driver expert --accept 0.5";
+            "--quiet --shapes progressive --peaks 0.7 --starts=-0.1 --ends 0.7 --samples 4 --steps 1 --driver expert --accept 0.5";
 
     @TempDir
     private Path directory;
 
+    private Path corner;
+
+    @BeforeEach
+    void writeCorner(@TempDir Path folder) throws IOException {
+        corner = ShortCorner.in(folder);
+    }
+
+    /** In the short corner. */
     private String[] request(Path file, String more) {
-        return ("sheet --out " + file + " " + SMALL + more).split(" ");
+        return ("sheet --out " + file + " --corner " + corner + " " + SMALL + more).split(" ");
     }
 
     private List<Path> files() throws IOException {
@@ -49,6 +60,8 @@ class SheetVerbTest {
         JsonNode entry = Run.json(
                 "entry",
                 "--as-told",
+                "--corner",
+                corner.toString(),
                 "--format",
                 "json",
                 "--release-shape",
@@ -64,6 +77,45 @@ class SheetVerbTest {
         assertTrue(page.contains(Cautions.FIRST), "cautions");
         // Two sliders, each pair of places with its own charts: still small enough to be mailed.
         assertTrue(page.length() < 4_500_000, "as long as " + page.length());
+    }
+
+    /**
+     * A made driver's own release beside the plan: its brake point and brake off as the driver meant them, but for its
+     * scatter of 1 and 2.5 m, on the corner's axis.
+     */
+    @Test
+    void theDriversOwnReleaseStandsBesideThePlan() throws IOException {
+        Path page = directory.resolve("own.html");
+        JsonNode own = Run.json(request(page, " --demo-corner medium --demo-recording --format json"))
+                .get("own");
+        assertEquals(1, own.get("corner").asInt());
+        assertTrue(own.get("unlike_share").asDouble() < 0.1, own.toString());
+        MadeRun.Stage meant = new DemoRuns().plan(DemoRuns.Driver.STRAIGHT).get(0);
+        assertEquals(meant.plan().brakePoint(), row(own, "brake_on_m"), 4);
+        assertEquals(meant.plan().release().end(), row(own, "release_end_m"), 8);
+        String text = Files.readString(page);
+        assertTrue(text.contains("Your own release beside the plan"), "section");
+        assertTrue(text.contains("you brake"), "sentence");
+    }
+
+    private static double row(JsonNode own, String measure) {
+        for (JsonNode row : own.get("rows")) {
+            if (row.get("measure").asText().equals(measure)) {
+                return row.get("own").asDouble();
+            }
+        }
+        return Double.NaN;
+    }
+
+    @Test
+    void aRecordingThatCannotBeTheCornersIsRefusedBeforeTheWork() {
+        Path page = directory.resolve("sheet.html");
+        Run.of(request(page, " --demo-recording --recorded-corner 7"))
+                .refusedWith(
+                        "demo run, braked in a straight line: --recorded-corner: 7: must be a corner of the lap: 1 to 3");
+        Run.of(request(page, " --recorded-corner 1")).refusedWith("--recorded-corner: 1: needs --recording");
+        Run.of(request(page, " --recording " + directory.resolve("none.csv")))
+                .refusedWith(directory.resolve("none.csv") + ": no such file");
     }
 
     @Test

@@ -25,8 +25,12 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
+import org.junit.jupiter.api.parallel.Resources;
 
 /** Each program runs, says the numbers that are computed here by another way, and leaves its picture. */
+@ResourceLock(Resources.SYSTEM_OUT)
+@ResourceLock(Resources.SYSTEM_ERR)
 class ProgramsRunTest {
 
     private static final Map<String, Consumer<String[]>> QUICK = Map.of(

@@ -39,7 +39,7 @@ class RecordingFileTest {
 
     private static RecordedFile read(byte[] bytes, ColumnWish wish, Cut cut) {
         try {
-            return RecordingFile.read(new ByteArrayInputStream(bytes), "run.csv", wish, cut, null);
+            return RecordingFile.read(new ByteArrayInputStream(bytes), "run.csv", wish, cut, true);
         } catch (IOException e) {
             throw new AssertionError(e);
         }

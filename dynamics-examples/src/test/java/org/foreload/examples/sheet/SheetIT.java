@@ -7,8 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -16,7 +17,11 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.recording.ChosenLap;
+import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.RecordedFile;
 import org.foreload.path.Corner;
+import org.foreload.path.Path;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
@@ -40,11 +45,12 @@ class SheetIT {
     private static final double A4_HEIGHT_POINTS = 842;
 
     @TempDir
-    private static Path directory;
+    private static java.nio.file.Path directory;
 
     private static Browser browser;
     private static Sheet sheet;
-    private static Path file;
+    private static OwnView own;
+    private static java.nio.file.Path file;
 
     @BeforeAll
     static void makeOne() throws IOException {
@@ -56,9 +62,17 @@ class SheetIT {
                 new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.75), List.of(-0.1), List.of(0.7), 0.25);
         sheet = Sheet.of(study, new SheetRequest(one, Scatter.EXPERT, 16, 1, 2, 0.2), Sweep.quiet())
                 .orElseThrow();
+        own = OwnView.of(sheet, recorded());
         file = Files.writeString(
                 directory.resolve("sheet.html"),
-                SheetPage.of(sheet, "Mind the model.", "0").html());
+                SheetPage.of(sheet, Optional.of(own), "Mind the model.", "0").html());
+    }
+
+    private static OwnEntry recorded() {
+        RecordedFile made = new DemoRuns().file(DemoRuns.Driver.STRAIGHT);
+        ChosenLap chosen = ChosenLap.of(List.of(made), Sweep.quiet()).get(0);
+        Path line = sheet.study().simulator().corner().path();
+        return OwnEntry.of(HOSTILE, chosen, line, OptionalInt.empty());
     }
 
     @AfterAll
@@ -170,12 +184,25 @@ class SheetIT {
         assertTrue(sheet.releases().size() >= 9);
     }
 
+    /** The driver's own release, with every number that was measured, in words and as a picture. */
     @Test
-    void printsTheChosenReleaseOnOneOrTwoPages() throws IOException {
+    void theDriversOwnReleaseStandsBesideThePlan() {
+        browser.open(file);
+        String text = shown(".own");
+        assertTrue(text.contains("Lap 1 of " + HOSTILE), text);
+        for (OwnView.Row row : own.rows()) {
+            assertTrue(text.contains(row.name() + " " + row.own() + " " + row.plan()), row + " in " + text);
+        }
+        assertEquals(
+                1, browser.driver().findElements(By.cssSelector(".own svg")).size());
+    }
+
+    @Test
+    void printsTheChosenReleaseOnTwoPagesAndTheOwnOnAThird() throws IOException {
         browser.open(file);
         slider().sendKeys(Keys.HOME);
         try (PDDocument pdf = Loader.loadPDF(browser.printed())) {
-            assertTrue(pdf.getNumberOfPages() <= 2, pdf.getNumberOfPages() + " pages");
+            assertEquals(3, pdf.getNumberOfPages());
             assertEquals(A4_HEIGHT_POINTS, pdf.getPage(0).getMediaBox().getHeight(), 1);
             String text = new PDFTextStripper().getText(pdf);
             assertTrue(text.contains("this release"), text);

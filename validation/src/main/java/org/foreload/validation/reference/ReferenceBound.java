@@ -162,11 +162,11 @@ public final class ReferenceBound {
         if (!car.margins((from + to) / 2, (to - from) / (2 * length), curvature[i], slope[i], out)) {
             return Double.POSITIVE_INFINITY;
         }
-        double product = 0;
+        double product = 1;
         for (double margin : out) {
-            product += Math.log(margin);
+            product *= margin;
         }
-        return 2 * length / (Math.sqrt(from) + Math.sqrt(to)) - barrier * product;
+        return 2 * length / (Math.sqrt(from) + Math.sqrt(to)) - barrier * Math.log(product);
     }
 
     /**

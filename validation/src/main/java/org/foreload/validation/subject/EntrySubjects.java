@@ -27,11 +27,16 @@ final class EntrySubjects {
 
     static Map<String, Subject> all() {
         return Map.of(
-                "ideal-trail-share", in -> ideal(in).trailShare(),
-                "ideal-against-reference", EntrySubjects::idealAgainstReference,
-                "entry-against-reference", EntrySubjects::entryAgainstReference,
-                "entry-hodograph", EntrySubjects::hodograph,
-                "entry-above-bound", EntrySubjects::aboveBound);
+                "ideal-trail-share",
+                in -> ideal(in).trailShare(),
+                "ideal-against-reference",
+                Subject.once(EntrySubjects::idealAgainstReference),
+                "entry-against-reference",
+                Subject.once(EntrySubjects::entryAgainstReference),
+                "entry-hodograph",
+                EntrySubjects::hodograph,
+                "entry-above-bound",
+                EntrySubjects::aboveBound);
     }
 
     private static Car car(Inputs in) {
@@ -49,10 +54,14 @@ final class EntrySubjects {
     /**
      * Differences from the nonlinear program: of the time and of the lowest speed in percent, of the brake point in m.
      */
-    private static double idealAgainstReference(Inputs in) {
+    private static Subject idealAgainstReference(Inputs in) {
         IdealProfile ours = ideal(in);
         ReferenceBound other = ReferenceBound.solve(car(in), corner(in), in.number("step_m", 1));
-        return switch (in.word("give")) {
+        return asked -> difference(ours, other, asked.word(Subject.GIVE));
+    }
+
+    private static double difference(IdealProfile ours, ReferenceBound other, String give) {
+        return switch (give) {
             case "time" -> 100 * (ours.time() / other.time() - 1);
             case "minimum-speed" -> 100 * (ours.minimumSpeed() / other.minimumSpeed() - 1);
             case "brake-point" -> ours.brakePoint().orElseThrow() - other.brakePoint();
@@ -107,7 +116,7 @@ final class EntrySubjects {
      * Drives the second program with the hands and feet of a simulated entry, and gives the difference at the end: of
      * the speed in percent, of the place in m.
      */
-    private static double entryAgainstReference(Inputs in) {
+    private static Subject entryAgainstReference(Inputs in) {
         EntryResult entry = entry(in, new SimulationSettings(1e-9, 0.02));
         if (!entry.made()) {
             throw new IllegalStateException("the entry is meant to make the corner, but " + entry.cause());
@@ -154,9 +163,9 @@ final class EntrySubjects {
         Path.Point line = path.position(until);
         double x = line.x() - offset * Math.sin(path.heading(until));
         double y = line.y() + offset * Math.cos(path.heading(until));
-        return in.word("give").equals("speed")
-                ? 100 * (other.speed() / ourSpeed - 1)
-                : Math.hypot(other.x() - x, other.y() - y);
+        double faster = 100 * (other.speed() / ourSpeed - 1);
+        double apart = Math.hypot(other.x() - x, other.y() - y);
+        return asked -> asked.word(Subject.GIVE).equals("speed") ? faster : apart;
     }
 
     /** A recorded column, read straight between its rows; asked forward mostly, so it remembers where it was. */

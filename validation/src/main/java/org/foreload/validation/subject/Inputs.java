@@ -54,6 +54,13 @@ public record Inputs(Map<String, String> values) {
         return values.getOrDefault(name, otherwise);
     }
 
+    /** All inputs but one. */
+    public Inputs without(String name) {
+        Map<String, String> rest = new LinkedHashMap<>(values);
+        rest.remove(name);
+        return new Inputs(rest);
+    }
+
     /** Whether an input is given. */
     public boolean has(String name) {
         return values.containsKey(name);

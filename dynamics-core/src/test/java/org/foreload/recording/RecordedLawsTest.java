@@ -1,0 +1,149 @@
+package org.foreload.recording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+
+/** What a measure must not depend on: when the clock began, where the map lies, which way the road turns. */
+class RecordedLawsTest {
+
+    private static final Cleaning QUICK = Cleaning.STANDARD.withoutResamples();
+
+    /**
+     * Where a window ends exactly on a row, rounding decides whether the row is in it: what one row more of noise does,
+     * m, m/s or a plain number.
+     */
+    private static final double ONE_ROW = 1e-3;
+
+    private static final Set<Measure> PLACES =
+            Set.of(Measure.BRAKE_ON, Measure.RELEASE_END, Measure.TURN_IN, Measure.APEX);
+
+    private static final Set<Measure> OTHERS =
+            Set.of(Measure.MINIMUM_SPEED, Measure.TURN_IN_SPEED, Measure.TRAIL_SHARE);
+
+    @Provide
+    Arbitrary<BrakePlan> plans() {
+        return Combinators.combine(
+                        Arbitraries.doubles().between(-125, -105),
+                        Arbitraries.doubles().between(5.5, 7),
+                        Arbitraries.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.PROGRESSIVE),
+                        Arbitraries.doubles().between(-30, -5),
+                        Arbitraries.doubles().between(5, 50))
+                .as((point, peak, shape, start, end) ->
+                        Braking.of(peak, 0.2, new Release(shape, start, end)).from(point));
+    }
+
+    private static Recording logged(BrakePlan plan) {
+        return new KnownRun(plan).recording(50, 0.3, 1, 7, true);
+    }
+
+    private static RecordedCorner corner(Recording recording, Cleaning cleaning) {
+        return RecordedCorners.of(Run.of(recording, cleaning)).get(0);
+    }
+
+    private static Recording changed(Recording recording, BiFunction<Channel, double[], double[]> change) {
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        for (Channel channel : Channel.values()) {
+            if (recording.has(channel)) {
+                columns.put(channel, change.apply(channel, recording.column(channel)));
+            }
+        }
+        return Recording.of(columns);
+    }
+
+    private static double[] each(double[] values, double factor, double added) {
+        return Arrays.stream(values).map(x -> factor * x + added).toArray();
+    }
+
+    @Property(tries = 20)
+    void clockAndMapMayBeginAnywhere(@ForAll("plans") BrakePlan plan) {
+        Recording recording = logged(plan);
+        RecordedCorner plain = corner(recording, QUICK);
+        RecordedCorner moved = corner(
+                changed(recording, (channel, values) -> switch (channel) {
+                    case TIME -> each(values, 1, 4321);
+                    case X -> each(values, 1, 700);
+                    case Y -> each(values, 1, -900);
+                    default -> values;
+                }),
+                QUICK);
+        for (Measure measure : Measure.values()) {
+            assertEquals(plain.get(measure).value(), moved.get(measure).value(), ONE_ROW, measure.field());
+        }
+    }
+
+    @Property(tries = 20)
+    void theRoadMayTurnTheOtherWay(@ForAll("plans") BrakePlan plan) {
+        Recording recording = logged(plan);
+        RecordedCorner left = corner(recording, QUICK);
+        RecordedCorner right = corner(
+                changed(recording, (channel, values) -> switch (channel) {
+                    case LATERAL, YAW_RATE, STEERING, Y -> each(values, -1, 0);
+                    default -> values;
+                }),
+                QUICK);
+        assertEquals(left.bend().left(), !right.bend().left());
+        for (Measure measure : Measure.values()) {
+            assertEquals(left.get(measure).value(), right.get(measure).value(), 1e-9, measure.field());
+        }
+    }
+
+    /** Any unit that grows with the brake will do, and any resting level. */
+    @Property(tries = 20)
+    void theBrakeMayHaveAnyUnit(@ForAll("plans") BrakePlan plan) {
+        Recording recording = logged(plan);
+        RecordedCorner plain = corner(recording, QUICK);
+        RecordedCorner other = corner(
+                changed(recording, (channel, values) -> channel == Channel.BRAKE ? each(values, 13.7, 4) : values),
+                QUICK);
+        for (Measure measure : Measure.values()) {
+            assertEquals(plain.get(measure).value(), other.get(measure).value(), 1e-3, measure.field());
+        }
+    }
+
+    /** Half the samples, and a part cut out: what is measured stays within both intervals. */
+    @Property(tries = 10)
+    void fewerSamplesAndACutChangeNothingBeyondTheIntervals(@ForAll("plans") BrakePlan plan) {
+        Recording recording = logged(plan);
+        RecordedCorner whole = corner(recording, Cleaning.STANDARD);
+        Recording half = changed(recording, (channel, values) -> {
+            double[] some = new double[values.length / 2];
+            for (int i = 0; i < some.length; i++) {
+                some[i] = values[2 * i];
+            }
+            return some;
+        });
+        alike(whole, corner(half, Cleaning.STANDARD), 0);
+        int from = 120;
+        Recording part = changed(recording, (channel, values) -> Arrays.copyOfRange(values, from, values.length - 100));
+        double begun = Run.of(recording, QUICK).stationAt(recording.column(Channel.TIME)[from]);
+        alike(whole, corner(part, Cleaning.STANDARD), begun);
+    }
+
+    private static void alike(RecordedCorner one, RecordedCorner other, double later) {
+        for (Measure measure : Measure.values()) {
+            if (PLACES.contains(measure) || OTHERS.contains(measure)) {
+                double moved = PLACES.contains(measure) ? later : 0;
+                Estimate a = one.get(measure);
+                Estimate b = other.get(measure);
+                boolean overlap = a.low() <= b.high() + moved && b.low() + moved <= a.high();
+                assertTrue(overlap, () -> measure.field() + ": " + a + ", " + b + " later by " + moved);
+            }
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.foreload.examples.recording;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One line of a table after the other, taken apart into cells. A line without quotation marks is split where its
+ * separators are, and its numbers are read where they stand, without a text for each; one with quotation marks goes
+ * through {@link Layout#cells}, which is what the first is tested against. A line never goes on in the next: see
+ * {@link LineReader}.
+ */
+final class LogRow {
+
+    private static final int FIRST = 64;
+
+    private final Layout layout;
+    private final char separator;
+    private final boolean spaces;
+    private String line = "";
+    private List<String> quoted = List.of();
+    private int[] ends = new int[FIRST];
+    private int size;
+
+    LogRow(Layout layout) {
+        this.layout = layout;
+        this.separator = layout.format().getDelimiterString().charAt(0);
+        this.spaces = layout.format().getIgnoreSurroundingSpaces();
+    }
+
+    /** Goes on to a line. */
+    void read(String next) {
+        line = next;
+        if (next.indexOf('"') >= 0) {
+            quoted = layout.cells(next);
+            size = quoted.size();
+            return;
+        }
+        quoted = List.of();
+        size = 0;
+        int at = next.indexOf(separator);
+        while (at >= 0) {
+            end(at);
+            at = next.indexOf(separator, at + 1);
+        }
+        end(next.length());
+    }
+
+    private void end(int at) {
+        if (size == ends.length) {
+            ends = Arrays.copyOf(ends, 2 * size);
+        }
+        ends[size++] = at;
+    }
+
+    /** Number of cells. */
+    int size() {
+        return size;
+    }
+
+    /** Whether there is nothing in a cell. */
+    boolean blank(int cell) {
+        if (!quoted.isEmpty()) {
+            return quoted.get(cell).isBlank();
+        }
+        for (int i = from(cell); i < ends[cell]; i++) {
+            if (!Character.isWhitespace(line.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int from(int cell) {
+        return cell == 0 ? 0 : ends[cell - 1] + 1;
+    }
+
+    /** What stands in a cell. */
+    String text(int cell) {
+        if (!quoted.isEmpty()) {
+            return quoted.get(cell);
+        }
+        String text = line.substring(from(cell), ends[cell]);
+        return spaces ? text.trim() : text;
+    }
+
+    /** The number in a cell; NaN if there is none. */
+    double number(int cell) {
+        if (quoted.isEmpty()) {
+            double quick = ShortDecimal.parse(line, from(cell), ends[cell], layout.decimalComma() ? ',' : '.');
+            if (!Double.isNaN(quick)) {
+                return quick;
+            }
+        }
+        return layout.number(text(cell));
+    }
+}

@@ -1,0 +1,24 @@
+package org.foreload.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A corner of 200 m in all, for what would take long in one of the demo corners and is the same in any. */
+final class ShortCorner {
+
+    /** As a file. */
+    static final String JSON = """
+            {"name": "short", "approach_speed_mps": 28, "approach_length_m": 110, "exit_length_m": 25, "half_width_m": 5,
+             "segments": [{"type": "spiral", "length_m": 15, "end_radius_m": 35, "turn": "left"},
+                          {"type": "arc", "length_m": 25, "radius_m": 35, "turn": "left"},
+                          {"type": "spiral", "length_m": 15, "start_radius_m": 35, "turn": "left"}]}
+            """;
+
+    private ShortCorner() {}
+
+    /** Writes it into a folder. */
+    static Path in(Path folder) throws IOException {
+        return Files.writeString(folder.resolve("short.json"), JSON);
+    }
+}

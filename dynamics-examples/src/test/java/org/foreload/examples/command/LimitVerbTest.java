@@ -49,7 +49,7 @@ class LimitVerbTest {
                 "limit",
                 "--quiet",
                 "--intervals",
-                "100",
+                "150",
                 "--demo-corner",
                 "hairpin",
                 "--line-out",

@@ -22,11 +22,13 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The learner's first page in a real browser, as the first example program writes it. */
+@ResourceLock(Browser.LOCK)
 class GripPageIT {
 
     private static final Car CAR = Demos.car("car", "road").value();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +29,14 @@ public final class Browser implements AutoCloseable {
 
     private static final double A4_HEIGHT = 11.69;
 
+    /** What tests lock that start one: two at once on two cores keep each other waiting beyond their time limits. */
+    public static final String LOCK = "browser";
+
     /** It warns that it does not know the newest browser's tools, of which none is used. */
     private static final Logger QUIET = Logger.getLogger("org.openqa.selenium");
+
+    /** Longest time for one script: a check of a long page takes half a minute on a busy machine. */
+    private static final Duration SCRIPT_TIMEOUT = Duration.ofMinutes(3);
 
     private final ChromeDriver driver;
 
@@ -71,7 +78,9 @@ public final class Browser implements AutoCloseable {
                 .usingDriverExecutable(DRIVERS.get(0).toFile())
                 .usingAnyFreePort()
                 .build();
-        return new Browser(new ChromeDriver(service, options));
+        ChromeDriver driver = new ChromeDriver(service, options);
+        driver.manage().timeouts().scriptTimeout(SCRIPT_TIMEOUT);
+        return new Browser(driver);
     }
 
     public ChromeDriver driver() {
@@ -133,7 +142,7 @@ public final class Browser implements AutoCloseable {
             driver.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }
         return (List<?>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run().then(r => done(r.violations.map(v => v.id + ': ' + v.nodes[0].html)),"
+                + "axe.run({resultTypes: ['violations'], selectors: false}).then(r => done(r.violations.map(v => v.id + ': ' + v.nodes[0].html)),"
                 + " e => done(['axe failed: ' + e]));");
     }
 

@@ -32,11 +32,13 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The sheet in a real browser. */
+@ResourceLock(Browser.LOCK)
 class SheetIT {
 
     /** A corner name that would run, break out of an attribute, and break a table if it were not escaped. */
@@ -90,18 +92,24 @@ class SheetIT {
         return browser.driver().findElement(By.id("peak"));
     }
 
+    /** Text of what is shown of the elements of a selector, words one space apart. */
     private static String shown(String css) {
-        return browser.driver().findElements(By.cssSelector(css)).stream()
-                .filter(WebElement::isDisplayed)
-                .map(WebElement::getText)
-                .reduce("", String::concat);
+        return String.join(" ", ofShown(css, "innerText")).replaceAll("\\s+", " ");
     }
 
     private static List<String> shownCharts() {
-        return browser.driver().findElements(By.cssSelector(".charts svg")).stream()
-                .filter(WebElement::isDisplayed)
-                .map(chart -> chart.getDomAttribute("id"))
-                .toList();
+        return ofShown(".charts svg", "id");
+    }
+
+    /** A property of each shown element, in one call: the page has hundreds of them, and a call takes milliseconds. */
+    private static List<String> ofShown(String css, String property) {
+        List<?> found = (List<?>) browser.driver()
+                .executeScript(
+                        "return [...document.querySelectorAll(arguments[0])]"
+                                + ".filter(e => e.checkVisibility()).map(e => e[arguments[1]]);",
+                        css,
+                        property);
+        return found.stream().map(String::valueOf).toList();
     }
 
     private static long overflow() {

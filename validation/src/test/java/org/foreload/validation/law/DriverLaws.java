@@ -131,7 +131,7 @@ class DriverLaws {
     }
 
     /** Where the rear axle still answers to slip, the driver holds the car, however unstable it is by itself. */
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, seed = Possible.SEED)
     void nothingGrowsWhileTheRearAxleAnswers(
             @ForAll Car car,
             @ForAll @DoubleRange(min = 10, max = 80) double speed,
@@ -151,7 +151,7 @@ class DriverLaws {
      * on one frequency, with an axle at four fifths or more. So the law is held for nearly all of them, and a car that
      * is stable by itself never swings with less than 0.15.
      */
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, seed = Possible.SEED)
     void swingsDieDown(
             @ForAll Car car,
             @ForAll @DoubleRange(min = 10, max = 80) double speed,

@@ -16,6 +16,7 @@ import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
+import org.foreload.ideal.IdealProfile;
 import org.foreload.path.Corner;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
@@ -51,7 +52,7 @@ class EntryLaws {
         }
     }
 
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void everyEntryIsClassifiedAndNothingIsNotANumber(@ForAll Case one) {
         study(one, SimulationSettings.STANDARD)
                 .ifPresent(study -> classified(study.simulator().run(one.plan())));
@@ -74,7 +75,7 @@ class EntryLaws {
         }
     }
 
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void theSamePlanGivesTheSameBits(@ForAll Case one) {
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult first = study.simulator().run(one.plan());
@@ -90,7 +91,7 @@ class EntryLaws {
         });
     }
 
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void aProbeEndsAsTheRunDoes(@ForAll Case one) {
         study(one, FINE).ifPresent(study -> {
             EntryResult run = study.simulator().run(one.plan());
@@ -103,7 +104,7 @@ class EntryLaws {
         });
     }
 
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void theMirroredCornerGivesTheMirroredRun(@ForAll Case one) {
         Corner mirror = new Corner(
                 "mirror", one.corner().approachSpeed(), one.corner().path().mirrored());
@@ -121,7 +122,7 @@ class EntryLaws {
     }
 
     /** Masses, inertias, forces and powers by one factor: nothing that one sees changes. */
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void massAloneChangesNothing(@ForAll Case one, @ForAll @DoubleRange(min = 0.3, max = 3) double mass) {
         study(one, FINE).ifPresent(study -> {
             EntryResult before = study.simulator().run(one.plan());
@@ -136,27 +137,44 @@ class EntryLaws {
     }
 
     /**
-     * No entry is quicker than the bound by more than the driver's freedom within the track: cutting a bend by n metres
-     * over an angle shortens the way by n times the angle, and widens it.
+     * No entry is quicker than the bound by more than the driver's freedom within the track gives. Cutting a bend by n
+     * metres over an angle shortens the way by n times the angle; driving its middle n metres wide adds n/(1 −
+     * cos(angle/2)) to its radius, and speed goes with the root of that.
      */
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void noEntryIsFasterThanTheBound(@ForAll Case one) {
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult entry = study.simulator().run(one.plan());
             if (entry.made()) {
+                IdealProfile bound = study.bound();
                 double angle =
                         Math.abs(one.corner().path().heading(one.corner().path().end()));
+                double wider = entry.farthestOffset() / (1 - Math.cos(Math.min(Math.PI, angle / 2)));
+                double tightest =
+                        Math.abs(one.corner().path().curvature(study.simulator().apex()));
+                double quicker = bound.minimumSpeed() * Math.sqrt(1 + wider * tightest);
                 double freedom = entry.farthestOffset() * (angle / entry.minimumSpeed())
-                        + 0.01 * study.bound().time();
+                        + saved(bound, quicker)
+                        + 0.01 * bound.time();
                 assertTrue(
-                        entry.time() >= study.bound().time() - freedom,
-                        () -> entry.time() + " beats " + study.bound().time() + " by more than " + freedom);
+                        entry.time() >= bound.time() - freedom,
+                        () -> entry.time() + " beats " + bound.time() + " by more than " + freedom);
             }
         });
     }
 
+    /** Time, s, that a bound saves if it is nowhere slower than this speed, m/s. */
+    private static double saved(IdealProfile bound, double slowest) {
+        double saved = 0;
+        for (int i = 1; i < bound.size(); i++) {
+            double speed = (bound.speed(i - 1) + bound.speed(i)) / 2;
+            saved += Math.max(0, (bound.station(i) - bound.station(i - 1)) * (1 / speed - 1 / slowest));
+        }
+        return saved;
+    }
+
     /** The law behind the free optimum: the velocity vector changes no faster than all tyres together can push. */
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void noEntryBeatsTheFreeOptimum(@ForAll Case one) {
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult entry = study.simulator().run(one.plan());
@@ -188,7 +206,7 @@ class EntryLaws {
     }
 
     /** A foot that comes down a tenth of a millimetre later changes the run by next to nothing. */
-    @Property(tries = TRIES)
+    @Property(tries = TRIES, seed = Possible.SEED)
     void timeIsContinuousInTheBrakePoint(@ForAll Case one) {
         study(one, FINE).ifPresent(study -> {
             EntrySimulator simulator = study.simulator();

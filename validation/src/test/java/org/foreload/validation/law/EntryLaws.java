@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -139,13 +141,14 @@ class EntryLaws {
     /**
      * No entry is quicker than the bound by more than the driver's freedom within the track gives. Cutting a bend by n
      * metres over an angle shortens the way by n times the angle; driving its middle n metres wide adds n/(1 −
-     * cos(angle/2)) to its radius, and speed goes with the root of that.
+     * cos(angle/2)) to its radius, and speed goes with the root of that. Where cornering lifts a wheel, the bound does
+     * not claim to be one.
      */
     @Property(tries = TRIES, seed = Possible.SEED)
     void noEntryIsFasterThanTheBound(@ForAll Case one) {
         study(one, SimulationSettings.STANDARD).ifPresent(study -> {
             EntryResult entry = study.simulator().run(one.plan());
-            if (entry.made()) {
+            if (entry.made() && !liftsAWheel(entry)) {
                 IdealProfile bound = study.bound();
                 double angle =
                         Math.abs(one.corner().path().heading(one.corner().path().end()));
@@ -161,6 +164,13 @@ class EntryLaws {
                         () -> entry.time() + " beats " + bound.time() + " by more than " + freedom);
             }
         });
+    }
+
+    private static boolean liftsAWheel(EntryResult entry) {
+        return Stream.of("front_left_load_n", "front_right_load_n", "rear_left_load_n", "rear_right_load_n")
+                .flatMapToDouble(wheel -> Arrays.stream(
+                        entry.profile().orElseThrow().column(wheel).values()))
+                .anyMatch(load -> load <= 0);
     }
 
     /** Time, s, that a bound saves if it is nowhere slower than this speed, m/s. */

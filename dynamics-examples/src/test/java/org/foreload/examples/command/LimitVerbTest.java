@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,6 +66,7 @@ class LimitVerbTest {
     }
 
     /** In memory and in a file it is the same line: what is asked on it has the same answer, to the file's digits. */
+    @Tag("long")
     @Test
     void everyVerbCanDriveTheQuickestLine(@TempDir Path folder) throws IOException {
         Path road = Files.writeString(folder.resolve("road.json"), """

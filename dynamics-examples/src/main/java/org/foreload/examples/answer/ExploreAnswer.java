@@ -16,6 +16,7 @@ import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.StraightLine;
 
 /** A sweep of releases as a report. */
 public final class ExploreAnswer {
@@ -158,7 +159,11 @@ public final class ExploreAnswer {
         EntryResult best = sweep.best().get().entry();
         lines.add("Best of " + tried + " releases: " + Words.brake(best, units) + ".");
         String time = "It takes " + Words.seconds(best.time());
-        if (sweep.gain() <= 0) {
+        if (sweep.gain() < 0 && !StraightLine.is(best.plan())) {
+            double straight = sweep.baseline().orElseThrow().entry().time();
+            time += "; straight-line braking with its own best peak takes " + Words.seconds(straight) + " and is "
+                    + Words.seconds(-sweep.gain()) + " quicker";
+        } else if (sweep.gain() <= 0) {
             time += "; no trailed release is quicker";
         } else if (sweep.baseline().isPresent()) {
             double straight = sweep.baseline().get().entry().time();

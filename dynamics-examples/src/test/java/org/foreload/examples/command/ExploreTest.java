@@ -62,6 +62,16 @@ class ExploreTest {
         return run.json();
     }
 
+    /** A soft trailed release, the only one tried, is slower than hard braking in a straight line, which is said. */
+    @Test
+    void whereStraightLineBrakingIsQuickerItSaysSo() {
+        Run run = Run.of(
+                ("explore --quiet --shapes linear --peaks 0.4 --starts -0.1 --ends 0.7 --car " + car).split(" "));
+        assertEquals(0, run.status());
+        String text = run.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("; straight-line braking with its own best peak takes "), text);
+    }
+
     @ParameterizedTest
     @MethodSource("org.foreload.examples.command.EntryTest#pairs")
     void theDemosTellTheWholeStory(String car, String corner) {

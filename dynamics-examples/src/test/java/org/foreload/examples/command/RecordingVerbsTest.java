@@ -138,6 +138,15 @@ class RecordingVerbsTest {
         assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
     }
 
+    /** Who asks for no advice need not be told so for each corner. */
+    @Test
+    void adviceThatNobodyAskedForIsNotMissed() {
+        String file = trailing.toString();
+        Run people = Run.of("compare", file, file, "--no-advice");
+        assertEquals(0, people.status(), people.err());
+        assertFalse(people.out().contains("no advice"), people.out());
+    }
+
     /** Without lateral acceleration, yaw rate and position there is a gap, and no corner. */
     @Test
     void timeAndSpeedAloneAreCompared() throws IOException {

@@ -183,8 +183,11 @@ public final class EntryAnswer {
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
         people = all ? people.withAll("profile", caption, rows) : people.with("profile", caption, rows);
-        return lists(report, entry)
-                .shownAs(people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(BOUND));
+        people = people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE);
+        if (entry.made() && Double.isFinite(handover.inHand())) {
+            people = people.note(Words.IN_HAND);
+        }
+        return lists(report, entry).shownAs(people.note(BOUND));
     }
 
     private static final String BOUND =

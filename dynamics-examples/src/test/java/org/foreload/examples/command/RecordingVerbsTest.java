@@ -255,7 +255,7 @@ class RecordingVerbsTest {
         String file = trailing.toString();
         Run.of("recording", "nowhere.csv").refusedWith("nowhere.csv: no such file");
         Run.of("recording", file, "--from", "5", "--to", "3").refusedWith("--to: 3.0: must be more than --from (5.0)");
-        Run.of("recording", file, "--lap", "99").refusedNaming("no rows in the part that is asked for");
+        Run.of("recording", file, "--lap", "99").refusedNaming("--lap: 99: no such lap; there are 1 to 5");
         Run.of("recording", "--lap", "99").refusedNaming("no such lap; there are 1, 2, 3, 4, 5");
         Run.of("compare", file).refusedNaming("must be two files");
         Path text = Files.writeString(directory.resolve("poem.txt"), "no\nnumbers\nhere\n");

@@ -22,7 +22,9 @@ public final class EntryAnswer {
     public static Report given(CornerStudy study, Handover handover, boolean all, Units units) {
         EntryResult entry = handover.entry();
         boolean kept = study.allowance().met(entry);
-        Report report = described(plain(study, entry, kept), entry).with("in_hand_m", handover.inHand());
+        Report report = described(plain(study, entry, kept), entry)
+                .with("in_hand_m", handover.inHand())
+                .with("margin_cost_s", Double.NaN);
         return faces(study, handover, kept, report, all, verdict(study, entry, kept, units), units);
     }
 

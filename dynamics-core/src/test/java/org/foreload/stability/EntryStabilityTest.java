@@ -54,7 +54,7 @@ class EntryStabilityTest {
         assertTrue(loss.row().station() < spin.station());
         assertTrue(loss.row().time() < spin.time());
         assertTrue(loss.row().growthRate() > 0);
-        assertTrue(stability.verdict().contains("before it spins"), stability.verdict());
+        assertTrue(stability.verdict().contains("it spins"), stability.verdict());
         // From there on it stays unstable to the end.
         assertTrue(stability.rows().stream()
                 .filter(row -> row.station() >= loss.row().station())

@@ -83,11 +83,20 @@ public record Quantity(String label, String unit, int decimals) {
         for (Unit unit : UNITS) {
             String ending = "_" + unit.name().toLowerCase(Locale.ROOT);
             if (name.endsWith(ending)) {
-                String label = WHOLE.getOrDefault(name, words(name.substring(0, name.length() - ending.length())));
-                return new Quantity(label, unit.symbol, unit.decimals);
+                return new Quantity(label(name, ending), unit.symbol, unit.decimals);
             }
         }
         return new Quantity(words(name), "", PLAIN_DECIMALS);
+    }
+
+    /** The words of a name with this ending; a whole name may also stand inside another part. */
+    private static String label(String name, String ending) {
+        int dot = name.lastIndexOf('.');
+        String last = WHOLE.get(name.substring(dot + 1));
+        if (dot >= 0 && last != null) {
+            return words(name.substring(0, dot)) + " " + last;
+        }
+        return WHOLE.getOrDefault(name, words(name.substring(0, name.length() - ending.length())));
     }
 
     /** Label and unit for the head of a column. */

@@ -111,6 +111,8 @@ class ReportTest {
             rear_margin_change                     | rear margin change
             release.release_start_m                | release point m
             release.peak_deceleration_mps2         | peak deceleration m/s²
+            sensible.brake_m                       | sensible brake point m
+            front_adhesion_utilisation             | front adhesion used
             """)
     void theUnitIsReadOffTheName(String name, String heading) {
         assertEquals(heading, Quantity.of(name).heading());

@@ -28,7 +28,8 @@ import picocli.CommandLine.Option;
                     + "gained, and the sum.",
             "",
             "A circuit is a list of corners with their approach speeds. A better exit is carried into the next approach. "
-                    + "Ctrl-C stops and shows the corners done so far."
+                    + "Takes a few minutes for a dozen corners; --restarts 0 is quicker. Ctrl-C stops and "
+                    + "shows the corners done so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

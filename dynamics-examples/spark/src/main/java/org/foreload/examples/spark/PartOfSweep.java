@@ -21,6 +21,14 @@ record PartOfSweep(List<String> options, int of) implements Function<Integer, Pa
         options = List.copyOf(options);
     }
 
+    /** As many as 'foreload explore --shard' takes, and more than a sweep has releases. */
+    static final int MOST_PARTS = 999_999;
+
+    /** A part without releases: it costs nothing, and says whether the request is right. */
+    static Answer empty(List<String> options) {
+        return new PartOfSweep(options, MOST_PARTS).call(MOST_PARTS);
+    }
+
     /**
      * What came of a part.
      *

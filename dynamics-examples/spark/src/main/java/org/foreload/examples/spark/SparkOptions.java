@@ -37,8 +37,8 @@ import picocli.CommandLine.Unmatched;
         })
 final class SparkOptions {
 
-    /** As many as 'foreload explore --shard' takes. */
-    private static final int MOST_PARTS = 999_999;
+    /** Parts for each core: a core that is done early finds another, and few parts are begun. */
+    private static final int EACH_CORE = 4;
 
     /** Options of 'explore' that have no meaning here, each with what to do instead. */
     private static final Map<String, String> REFUSED = Map.of(
@@ -113,8 +113,8 @@ final class SparkOptions {
                 throw new InputException(null, name, null, REFUSED.get(name));
             }
         }
-        if (parts != null && !(parts >= 1 && parts <= MOST_PARTS)) {
-            throw new InputException(null, "--parts", parts.toString(), "must be from 1 to " + MOST_PARTS);
+        if (parts != null && !(parts >= 1 && parts <= PartOfSweep.MOST_PARTS)) {
+            throw new InputException(null, "--parts", parts.toString(), "must be from 1 to " + PartOfSweep.MOST_PARTS);
         }
         if (keep != null && Files.exists(keep) && !empty(keep)) {
             throw new InputException(null, "--keep", keep.toString(), "must be a new or an empty folder");
@@ -157,11 +157,8 @@ final class SparkOptions {
      * @param cores that Spark has
      */
     int parts(int cores) {
-        return parts == null ? Math.min(MOST_PARTS, EACH_CORE * cores) : parts;
+        return parts == null ? Math.min(PartOfSweep.MOST_PARTS, EACH_CORE * cores) : parts;
     }
-
-    /** Parts for each core: a core that is done early finds another, and few parts are begun. */
-    private static final int EACH_CORE = 4;
 
     /** Options of each part; those of the answer are among them, so that what is wrong there is seen at once. */
     List<String> ofEachPart() {

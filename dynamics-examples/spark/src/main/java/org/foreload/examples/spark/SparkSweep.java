@@ -60,13 +60,15 @@ public final class SparkSweep {
                 out.write(SparkOptions.usage().getBytes(StandardCharsets.UTF_8));
                 return Foreload.DONE;
             }
+            PartOfSweep.Answer empty = PartOfSweep.empty(options.ofEachPart());
+            if (!empty.done()) {
+                return failed(empty, errors);
+            }
             long begun = System.nanoTime();
             List<PartOfSweep.Answer> parts = parts(options, errors);
             for (PartOfSweep.Answer part : parts) {
                 if (!part.done()) {
-                    errors.print(part.said());
-                    errors.flush();
-                    return part.status();
+                    return failed(part, errors);
                 }
             }
             long found = System.nanoTime();
@@ -88,6 +90,12 @@ public final class SparkSweep {
                     + e.toString().lines().findFirst().orElse(""));
             return Foreload.FAILED;
         }
+    }
+
+    private static int failed(PartOfSweep.Answer part, PrintWriter errors) {
+        errors.print(part.said());
+        errors.flush();
+        return part.status();
     }
 
     private static double seconds(long from, long to) {

@@ -11,6 +11,6 @@
  *
  * <p><b>Valid when</b> every executor has the same Foreload, and finds the files that the options name under the same
  * path. <b>Neglects</b> joining in parallel: the driver drives each release found once more. <b>Fails when</b> the
- * request is wrong: then each part says so at once, and the program repeats it in one line.
+ * request is wrong: it is refused in one line before Spark starts.
  */
 package org.foreload.examples.spark;

@@ -99,10 +99,19 @@ class SparkSweepTest {
 
     @Test
     void whatIsWrongInTheSweepIsOneLine() {
-        refused("--peaks", overSpark(List.of("--peaks", "hard"), "--parts", "3", "--quiet"));
-        refused("--paeks: unknown option", overSpark(List.of("--paeks", "0.5"), "--parts", "3", "--quiet"));
-        refused("no-such-car.json", overSpark(List.of("--car", "no-such-car.json"), "--parts", "3", "--quiet"));
-        refused("--format", overSpark(SWEEP, "--format", "xml", "--parts", "3", "--quiet"));
+        refused("--peaks: hard: must be", overSpark(List.of("--peaks", "hard")));
+        refused("--paeks: unknown option", overSpark(List.of("--paeks", "0.5")));
+        refused("no-such-car.json: ", overSpark(List.of("--car", "no-such-car.json")));
+        refused("--format: xml: must be", overSpark(SWEEP, "--format", "xml"));
+    }
+
+    /** As of a file that this machine has and another has not: the first part that fails says why. */
+    @Test
+    void whatIsWrongOnAnExecutorIsSaid() {
+        PartOfSweep.Answer part = new PartOfSweep(List.of("--car", "no-such-car.json"), 2).call(1);
+        assertEquals(Foreload.WRONG, part.status());
+        assertEquals("", part.text());
+        assertTrue(part.said().startsWith("no-such-car.json: "), part.said());
     }
 
     @Test

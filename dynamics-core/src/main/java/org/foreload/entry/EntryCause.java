@@ -16,23 +16,34 @@ final class EntryCause {
 
     private EntryCause() {}
 
-    static String describe(Outcome outcome, Kind ending, List<EntryEvent> events, double longestLock) {
-        String first = wentFirst(outcome, events).map(EntryCause::words).orElse("");
-        String last = ending == null ? "" : at(events, ending);
-        return switch (outcome) {
+    static String describe(EntryResult entry) {
+        String first = entry.wentFirst().map(EntryCause::words).orElse("");
+        return switch (entry.outcome()) {
             case MADE_IT ->
-                longestLock > 0
-                        ? first
-                                + String.format(
-                                        Locale.ROOT, ", turning again within %.2f s, and held to the exit", longestLock)
+                entry.longestLock() > 0
+                        ? first + seconds(", turning again within %.2f s, and held to the exit", entry)
                         : "held to the exit";
             case LOCKED_UP ->
-                ending == Kind.STOPPED
-                        ? first + ", then " + last
-                        : first + String.format(Locale.ROOT, ", wheels stopped for %.2f s", longestLock);
-            case STOPPED -> last;
-            case RAN_WIDE, SPUN -> first.isEmpty() ? last : first + ", then " + last;
+                entry.event(Kind.STOPPED).isPresent()
+                        ? first + ", then " + last(entry, Kind.STOPPED)
+                        : first + seconds(", wheels stopped for %.2f s", entry);
+            case STOPPED -> last(entry, Kind.STOPPED);
+            case RAN_WIDE -> then(first, last(entry, Kind.TRACK_EDGE));
+            case SPUN -> then(first, last(entry, Kind.SPIN));
         };
+    }
+
+    private static String seconds(String words, EntryResult entry) {
+        return String.format(Locale.ROOT, words, entry.longestLock());
+    }
+
+    private static String then(String first, String last) {
+        return first.isEmpty() ? last : first + ", then " + last;
+    }
+
+    /** What ended it; each of these kinds happens once at most. */
+    private static String last(EntryResult entry, Kind ending) {
+        return entry.event(ending).map(EntryCause::words).orElse("");
     }
 
     /**
@@ -63,14 +74,6 @@ final class EntryCause {
                 .anyMatch(event -> event.kind() == lock
                         && event.time() >= saturation.time()
                         && event.time() <= saturation.time() + GOES_WITH);
-    }
-
-    private static String at(List<EntryEvent> events, Kind kind) {
-        return events.stream()
-                .filter(event -> event.kind() == kind)
-                .reduce((earlier, later) -> later)
-                .map(EntryCause::words)
-                .orElse("");
     }
 
     private static String words(EntryEvent event) {

@@ -271,12 +271,11 @@ final class EntryRecorder {
         Outcome onTrack = running() ? Outcome.MADE_IT : ending;
         boolean stayed = running() || endingKind == Kind.STOPPED;
         Outcome outcome = stayed && longestLock > lockAllowed() ? Outcome.LOCKED_UP : onTrack;
-        String cause = EntryCause.describe(outcome, endingKind, events, longestLock);
         Margins margins = fullness.margins();
         return new EntryResult(
                 plan,
                 outcome,
-                cause,
+                longestLock,
                 events,
                 turnInSpeed,
                 topSpeed,

@@ -10,7 +10,7 @@ import org.foreload.trace.Trace;
  *
  * @param plan the brake plan it was driven with
  * @param outcome how it ended
- * @param cause why, in one line
+ * @param longestLock longest time for which a wheel stood in one go, s; zero if none did
  * @param events what happened, in the order of the line
  * @param turnInSpeed m/s at station zero; NaN if the car did not get there
  * @param topSpeed highest speed up to the brake point, m/s
@@ -29,7 +29,7 @@ import org.foreload.trace.Trace;
 public record EntryResult(
         BrakePlan plan,
         Outcome outcome,
-        String cause,
+        double longestLock,
         List<EntryEvent> events,
         double turnInSpeed,
         double topSpeed,
@@ -54,12 +54,17 @@ public record EntryResult(
         return outcome == Outcome.MADE_IT;
     }
 
+    /** Why it ended as it did, in one line. */
+    public String cause() {
+        return EntryCause.describe(this);
+    }
+
     /** The same entry without its profile, of which a sweep would keep thousands. */
     public EntryResult withoutProfile() {
         return new EntryResult(
                 plan,
                 outcome,
-                cause,
+                longestLock,
                 events,
                 turnInSpeed,
                 topSpeed,
@@ -96,7 +101,12 @@ public record EntryResult(
 
     /** The first event of a kind. */
     public Optional<EntryEvent> event(EntryEvent.Kind kind) {
-        return events.stream().filter(event -> event.kind() == kind).findFirst();
+        for (EntryEvent event : events) {
+            if (event.kind() == kind) {
+                return Optional.of(event);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What limits an entry. */

@@ -1,9 +1,7 @@
 package org.foreload.entry;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.SlipLag;
@@ -45,6 +43,7 @@ public final class EntrySimulator {
     private final SimulationSettings settings;
     private final SpeedPlan exit;
     private final double apex;
+    private final double[] joints;
     private final double[] scales;
 
     /**
@@ -62,6 +61,7 @@ public final class EntrySimulator {
         this.settings = settings;
         this.exit = exit;
         this.apex = apexOf(corner.path());
+        this.joints = joints(corner.path(), apex);
         this.scales = EntryState.scales(car.chassis().mass());
     }
 
@@ -199,35 +199,45 @@ public final class EntrySimulator {
     /** Steps in a period of a disturbed pedal: so many that none of its swings is stepped over. */
     private static final double STEPS_PER_PERIOD = 10;
 
+    /** Where the equations switch, in order: between one and the next they are smooth. */
     private double[] pieces(BrakePlan plan, double expectedUpTo) {
-        Path path = corner.path();
-        TreeSet<Double> stations = new TreeSet<>();
-        stations.add(path.start());
-        stations.add(path.end());
-        add(stations, 0);
-        add(stations, apex);
-        add(stations, plan.brakePoint());
-        add(stations, plan.drivenFrom());
-        add(stations, expectedUpTo);
-        for (double kink : path.kinks()) {
-            add(stations, kink);
+        double[] kinks = plan.release().kinks();
+        double[] stations = Arrays.copyOf(joints, joints.length + kinks.length + 3);
+        int count = joints.length;
+        count = add(stations, count, plan.brakePoint());
+        count = add(stations, count, plan.drivenFrom());
+        count = add(stations, count, expectedUpTo);
+        for (double kink : kinks) {
+            count = add(stations, count, kink);
         }
-        for (double kink : plan.release().kinks()) {
-            add(stations, kink);
-        }
-        List<Double> kept = new ArrayList<>();
-        for (double station : stations) {
-            if (kept.isEmpty() || station - kept.get(kept.size() - 1) > SHORTEST_PIECE) {
-                kept.add(station);
+        Arrays.sort(stations, 0, count);
+        int kept = 1;
+        for (int i = 1; i < count; i++) {
+            if (stations[i] - stations[kept - 1] > SHORTEST_PIECE) {
+                stations[kept++] = stations[i];
             }
         }
-        return kept.stream().mapToDouble(Double::doubleValue).toArray();
+        return Arrays.copyOf(stations, kept);
     }
 
-    private void add(TreeSet<Double> stations, double station) {
-        if (station > corner.path().start() && station < corner.path().end()) {
-            stations.add(station);
+    /** Adds a station, if it lies on the line, and returns the number that there are then. */
+    private int add(double[] stations, int count, double station) {
+        if (!(station > corner.path().start() && station < corner.path().end())) {
+            return count;
         }
+        stations[count] = station;
+        return count + 1;
+    }
+
+    /** What every entry into this corner switches at: both ends, turn-in, apex and where the curvature has a kink. */
+    private static double[] joints(Path path, double apex) {
+        double[] kinks = path.kinks();
+        double[] joints = Arrays.copyOf(kinks, kinks.length + 4);
+        joints[kinks.length] = path.start();
+        joints[kinks.length + 1] = path.end();
+        joints[kinks.length + 2] = apex;
+        joints[kinks.length + 3] = path.start() < 0 && path.end() > 0 ? 0 : path.start();
+        return joints;
     }
 
     private EntryEquations.Foot footAt(double station, BrakePlan plan) {

@@ -65,7 +65,7 @@ class BalanceStudyTest {
                 org.foreload.braking.Braking.of(8, 0.25, new org.foreload.braking.Release(ReleaseShapes.LINEAR, 0, 10))
                         .from(-100),
                 Outcome.MADE_IT,
-                "",
+                0,
                 List.of(),
                 30,
                 50,

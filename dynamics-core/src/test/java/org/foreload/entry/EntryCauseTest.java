@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -15,8 +18,26 @@ class EntryCauseTest {
         return new EntryEvent(kind, station, time);
     }
 
-    private static String cause(Outcome outcome, Kind ending, double longestLock, EntryEvent... events) {
-        return EntryCause.describe(outcome, ending, List.of(events), longestLock);
+    private static String cause(Outcome outcome, double longestLock, EntryEvent... events) {
+        return new EntryResult(
+                        Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10))
+                                .from(-100),
+                        outcome,
+                        longestLock,
+                        List.of(events),
+                        30,
+                        50,
+                        20,
+                        30,
+                        17,
+                        0.2,
+                        0.3,
+                        0.1,
+                        new Margins(0.1, 0.1, 3),
+                        EntryResult.Limit.FRONT_AXLE,
+                        Optional.empty(),
+                        1000)
+                .cause();
     }
 
     /** An axle is full when its first wheel is about to stop, so the use always passes its threshold first. */
@@ -26,7 +47,6 @@ class EntryCauseTest {
                 "rear wheel locks at 20.5 m, then spin at 60.0 m",
                 cause(
                         Outcome.SPUN,
-                        Kind.SPIN,
                         0.4,
                         event(Kind.REAR_SATURATES, 20, 5),
                         event(Kind.REAR_LOCKS, 20.5, 5.02),
@@ -39,7 +59,6 @@ class EntryCauseTest {
                 "rear axle saturates at 20.0 m, then spin at 60.0 m",
                 cause(
                         Outcome.SPUN,
-                        Kind.SPIN,
                         0.4,
                         event(Kind.REAR_SATURATES, 20, 5),
                         event(Kind.REAR_LOCKS, 30, 5.5),
@@ -48,7 +67,6 @@ class EntryCauseTest {
                 "rear axle saturates at 20.0 m, then track edge at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
-                        Kind.TRACK_EDGE,
                         0.4,
                         event(Kind.REAR_SATURATES, 20, 5),
                         event(Kind.FRONT_LOCKS, 20.5, 5.02),
@@ -62,7 +80,6 @@ class EntryCauseTest {
                 "front axle saturates at 9.0 m, then track edge at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
-                        Kind.TRACK_EDGE,
                         0,
                         event(Kind.FRONT_SATURATES, -100, 2),
                         event(Kind.FRONT_SATURATES, 9, 5),
@@ -72,22 +89,21 @@ class EntryCauseTest {
     @Test
     void locksAreTold() {
         EntryEvent lock = event(Kind.FRONT_LOCKS, -100, 2);
-        assertEquals("held to the exit", cause(Outcome.MADE_IT, null, 0, event(Kind.FRONT_SATURATES, 20, 5)));
+        assertEquals("held to the exit", cause(Outcome.MADE_IT, 0, event(Kind.FRONT_SATURATES, 20, 5)));
         assertEquals(
                 "front wheel locks at -100.0 m, turning again within 0.35 s, and held to the exit",
-                cause(Outcome.MADE_IT, null, 0.35, lock));
-        assertEquals(
-                "front wheel locks at -100.0 m, wheels stopped for 2.80 s", cause(Outcome.LOCKED_UP, null, 2.8, lock));
+                cause(Outcome.MADE_IT, 0.35, lock));
+        assertEquals("front wheel locks at -100.0 m, wheels stopped for 2.80 s", cause(Outcome.LOCKED_UP, 2.8, lock));
         assertEquals(
                 "front wheel locks at -100.0 m, then stopped at 30.0 m",
-                cause(Outcome.LOCKED_UP, Kind.STOPPED, 4, lock, event(Kind.STOPPED, 30, 9)));
+                cause(Outcome.LOCKED_UP, 4, lock, event(Kind.STOPPED, 30, 9)));
     }
 
     /** Who brakes to a stop has lost no grip: nothing went wrong first. */
     @Test
     void aStopIsAStop() {
         EntryEvent full = event(Kind.FRONT_SATURATES, -100, 2);
-        assertEquals("stopped at -20.0 m", cause(Outcome.STOPPED, Kind.STOPPED, 0, full, event(Kind.STOPPED, -20, 9)));
+        assertEquals("stopped at -20.0 m", cause(Outcome.STOPPED, 0, full, event(Kind.STOPPED, -20, 9)));
         assertTrue(EntryCause.wentFirst(Outcome.STOPPED, List.of(full)).isEmpty());
         assertEquals(Optional.empty(), EntryCause.wentFirst(Outcome.MADE_IT, List.of(full)));
         assertEquals("stopped", Outcome.STOPPED.words());

@@ -28,7 +28,7 @@ class TellTaleTest {
         return TellTale.of(new EntryResult(
                 plan,
                 outcome,
-                "",
+                0,
                 events,
                 30,
                 50,

@@ -184,7 +184,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
                 risk.plan().brakePoint() - before.plan().brakePoint(),
                 risk.plan().release().end() - before.plan().release().end(),
                 before.meanTime() - risk.meanTime(),
-                overdone.made() ? "nothing within " + (int) OVERDONE_MOST + " m" : overdone.cause(),
+                overdone.made() ? "nothing goes wrong within " + (int) OVERDONE_MOST + " m" : overdone.cause(),
                 TellTale.of(overdone));
     }
 

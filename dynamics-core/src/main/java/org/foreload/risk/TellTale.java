@@ -9,7 +9,7 @@ import org.foreload.entry.Outcome;
  */
 public final class TellTale {
 
-    private static final String FRONT_WASHES_OUT = "more steering turns the car no more: the front washes out";
+    private static final String FRONT_WASHES_OUT = "more lock no longer turns the car: the front washes out";
     private static final String REAR_MOVES_OUT = "the rear moves out and the wheel goes light";
 
     private TellTale() {}

@@ -102,7 +102,7 @@ public record EntryStability(
         if (spin.isPresent() && loss.isPresent()) {
             return String.format(
                     Locale.ROOT,
-                    "The car turns unstable at %.1f m, %.2f s before it spins at %.1f m: %s.",
+                    "From %.1f m on the car stays unstable, and %.2f s later, at %.1f m, it spins. Cause: %s.",
                     loss.get().row().station(),
                     spin.get().time() - loss.get().row().time(),
                     spin.get().station(),

@@ -65,7 +65,8 @@ final class JsonFields {
     double number(String name) {
         JsonNode node = required(name, "a number");
         if (!node.isNumber()) {
-            throw refuse(name, "must be a number");
+            boolean quoted = node.isTextual() && Double.isFinite(DecimalText.parse(node.textValue()));
+            throw refuse(name, quoted ? "must be a number without quotes" : "must be a number");
         }
         double value = node.doubleValue();
         if (!Double.isFinite(value)) {
@@ -86,7 +87,8 @@ final class JsonFields {
         }
         JsonNode node = object.get(name);
         if (!node.isBoolean()) {
-            throw refuse(name, "must be true or false");
+            boolean quoted = node.isTextual() && node.textValue().matches("true|false");
+            throw refuse(name, quoted ? "must be true or false without quotes" : "must be true or false");
         }
         return node.booleanValue();
     }
@@ -198,7 +200,15 @@ final class JsonFields {
         return node;
     }
 
+    /** Of a list or an object only the beginning: an error is one line to read. */
     private static String text(JsonNode node) {
-        return node.isValueNode() ? node.asText() : node.toString();
+        if (node.isValueNode()) {
+            return node.asText();
+        }
+        String all = node.toString();
+        return all.length() <= LONGEST ? all : all.substring(0, LONGEST) + "…";
     }
+
+    /** Characters of a list or an object that an error shows. */
+    private static final int LONGEST = 40;
 }

@@ -112,7 +112,8 @@ final class NumberColumns {
         rows++;
         if (line.length != columns.size()) {
             String count = line.length == 1 ? "1 value" : line.length + " values";
-            throw new InputException(file, "row " + rows, count, "must have " + columns.size() + ", as the head line");
+            String needed = "must have " + columns.size() + ", as the head line; row 1 is the line below it";
+            throw new InputException(file, "row " + rows, count, needed);
         }
         for (int i = 0; i < columns.size(); i++) {
             double value = DecimalText.parse(line[i]);

@@ -1,5 +1,7 @@
 package org.foreload.file;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.tyre.FrictionTyre;
@@ -53,7 +55,7 @@ final class UnusualCar {
                 add(
                         "cg_height_m",
                         chassis.cgHeight(),
-                        "unusual beside the track: the car would roll over at " + DecimalText.of(stability)
+                        "unusual beside the track: the car would roll over at " + roughly(stability)
                                 + " g of cornering; cars are above 1");
             }
         }
@@ -64,8 +66,7 @@ final class UnusualCar {
                 add(
                         "yaw_inertia_kg_m2",
                         chassis.yawInertia(),
-                        "unusual; mass and axle distances suggest about " + DecimalText.of(Math.rint(usual))
-                                + " kg·m²");
+                        "unusual; mass and axle distances suggest about " + roughly(usual) + " kg·m²");
             }
         }
     }
@@ -110,6 +111,13 @@ final class UnusualCar {
             range(place + "curvature_factor", magic.curvatureFactor(), -10, 1, "");
         }
     }
+
+    /** With two digits that count: what is said for comparison is no more exact. */
+    private static String roughly(double value) {
+        return new BigDecimal(value).round(TWO_DIGITS).toPlainString();
+    }
+
+    private static final MathContext TWO_DIGITS = new MathContext(2);
 
     private void range(String field, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {

@@ -139,10 +139,12 @@ class CarFileTest {
             mass_kg             | "mass_kg": NaN                  | mass_kg: NaN: must be a finite number
             mass_kg             | "mass_kg": -Infinity            | mass_kg: -Infinity: must be a finite number
             mass_kg             | "mass_kg": 1e400                | mass_kg: 1E+400: must be a finite number
-            mass_kg             | "mass_kg": "1000"               | mass_kg: 1000: must be a number
+            mass_kg             | "mass_kg": "1000"               | mass_kg: 1000: must be a number without quotes
             mass_kg             | "mass_kg": null                 | mass_kg: null: must be a number
             mass_kg             | "mass_kg": [1000]               | mass_kg: [1000]: must be a number
             mass_kg             | "mass_kg": true                 | mass_kg: true: must be a number
+            mass_kg             | "mass_kg": [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17] | mass_kg: [1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,…: must be a number
+            power_w             | "power_w": 1e5, "anti_lock": "true" | anti_lock: true: must be true or false without quotes
             mass_kg             | "mass": 1000                    | mass: 1000: unknown field; did you mean mass_kg?
             mass_kg             | "Mass_kg": 1000                 | Mass_kg: 1000: unknown field; did you mean mass_kg?
             mass_kg             | "mass_kg": 1, "mass_kg": 2      | mass_kg: is given twice (line 3, column 26)
@@ -203,7 +205,7 @@ class CarFileTest {
                 .contains("warning: car.json: mass_kg: 20: unusual; cars have 150 to 4000 kg"));
         String tall = warnings(SampleCars.smallestWith("cg_height_m", "\"cg_height_m\": 1.6"))
                 .get(1);
-        assertTrue(tall.contains("the car would roll over at 0.46875 g of cornering"), tall);
+        assertTrue(tall.contains("the car would roll over at 0.47 g of cornering"), tall);
     }
 
     /** The point mass of level 1 is legal and nothing to warn about. */

@@ -112,7 +112,7 @@ class CentreLineFileTest {
             x_m,y_m\\n1,2\\n3,abc     | DIR/line.csv: y_m, row 2: abc: must be a finite number
             x_m,y_m\\n1,2\\n3,NaN     | DIR/line.csv: y_m, row 2: NaN: must be a finite number
             x_m,y_m\\n1,2\\n3,        | DIR/line.csv: y_m, row 2: : must be a finite number
-            x_m,y_m\\n1,2\\n3         | DIR/line.csv: row 2: 1 value: must have 2, as the head line
+            x_m,y_m\\n1,2\\n3         | DIR/line.csv: row 2: 1 value: must have 2, as the head line; row 1 is the line below it
             x_m,y_m\\n1,2\\n3,4       | DIR/line.csv: x_m: 2 points: must be 5 points or more
             x_m,y_m\\n1,2\\n1,2\\n3,2\\n4,2\\n5,2 | DIR/line.csv: x_m, row 2: 1: must be another point than the row before
             """)

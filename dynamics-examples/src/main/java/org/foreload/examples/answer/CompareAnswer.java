@@ -2,8 +2,11 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
@@ -86,8 +89,8 @@ public final class CompareAnswer {
                                         .with("across", RecordingAnswer.spread(limits.lateral(speed), 0, 1))
                                         .with("along", RecordingAnswer.spread(limits.braking(speed), 0, 1))))
                         .toList());
-        for (CornerGap corner : comparison.corners()) {
-            report = withheld(report, corner, advised(mine, corner, advice));
+        for (String sentence : withheld(mine, comparison, advice)) {
+            report = report.note(sentence);
         }
         if (comparison.alignment().basis() == Alignment.Basis.SPEED) {
             report = report.note(
@@ -141,12 +144,22 @@ public final class CompareAnswer {
                         .with("do", AdviceWords.sentence(item, advice.likeness().orElseThrow())));
     }
 
-    private static Report withheld(Report report, CornerGap corner, CornerAdvice advice) {
-        String where = "Corner " + corner.number() + ": ";
-        if (advice.withheld().isPresent()) {
-            return report.note(where + "no advice, because " + advice.withheld().get() + ".");
+    /** Why corners have no advice: a sentence for each reason, with the corners that share it. */
+    private static List<String> withheld(MeasuredLap mine, Comparison comparison, LapAdvice advice) {
+        Map<String, List<String>> corners = new LinkedHashMap<>();
+        for (CornerGap corner : comparison.corners()) {
+            CornerAdvice advised = advised(mine, corner, advice);
+            String reason = advised.withheld()
+                    .map(why -> "no advice, because " + why + ".")
+                    .orElse(advised.items().isEmpty() ? NOTHING : "");
+            if (!reason.isEmpty() && !advised.withheld().equals(Optional.of(LapAdvice.NOT_ASKED))) {
+                corners.computeIfAbsent(reason, none -> new ArrayList<>()).add(Integer.toString(corner.number()));
+            }
         }
-        return advice.items().isEmpty() ? report.note(where + NOTHING) : report;
+        return corners.entrySet().stream()
+                .map(one -> (one.getValue().size() == 1 ? "Corner " : "Corners ") + String.join(", ", one.getValue())
+                        + ": " + one.getKey())
+                .toList();
     }
 
     private static final String NOTHING =

@@ -22,7 +22,9 @@ public final class EntryAnswer {
     public static Report given(CornerStudy study, Handover handover, boolean all, Units units) {
         EntryResult entry = handover.entry();
         boolean kept = study.allowance().met(entry);
-        Report report = described(plain(study, entry, kept), entry).with("in_hand_m", handover.inHand());
+        Report report = described(plain(study, entry, kept), entry)
+                .with("in_hand_m", handover.inHand())
+                .with("margin_cost_s", Double.NaN);
         return faces(study, handover, kept, report, all, verdict(study, entry, kept, units), units);
     }
 
@@ -183,8 +185,11 @@ public final class EntryAnswer {
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
         people = all ? people.withAll("profile", caption, rows) : people.with("profile", caption, rows);
-        return lists(report, entry)
-                .shownAs(people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE).note(BOUND));
+        people = people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE);
+        if (entry.made() && Double.isFinite(handover.inHand())) {
+            people = people.note(Words.IN_HAND);
+        }
+        return lists(report, entry).shownAs(people.note(BOUND));
     }
 
     private static final String BOUND =

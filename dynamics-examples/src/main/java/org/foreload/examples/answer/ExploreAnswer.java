@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
@@ -124,7 +125,9 @@ public final class ExploreAnswer {
                     "attempts", "The closest attempts", rows(sorted.subList(0, Math.min(5, sorted.size()))));
         } else {
             report = report.withAll(
-                            "shapes", "The best of each shape, and straight-line braking (abrupt)", rows(bestOfEach()))
+                            "shapes",
+                            "The best of each shape, and straight-line braking (abrupt)",
+                            rows(shapesAndBaseline()))
                     .withAll("front", "Best trade-offs of time against what is in hand", rows(front()));
             List<Report> examples = new Examples(study, sweep).rows();
             report = report.withAll("examples", "What happens away from the best", examples);
@@ -204,6 +207,14 @@ public final class ExploreAnswer {
             }
         }
         return List.copyOf(best.values());
+    }
+
+    /** The best of each shape, and the very straight-line braking that the headline compares with. */
+    private List<Candidate> shapesAndBaseline() {
+        Stream<Candidate> shapes = bestOfEach().stream()
+                .filter(one -> sweep.baseline().isEmpty()
+                        || !StraightLine.is(one.entry().plan()));
+        return Stream.concat(shapes, sweep.baseline().stream()).sorted(QUICKER).toList();
     }
 
     /** The trade-off, thinned evenly to what one looks at. */

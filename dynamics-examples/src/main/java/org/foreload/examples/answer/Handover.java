@@ -27,7 +27,7 @@ public record Handover(EntryResult entry, double inHand, String driver, Optional
 
     /** What stands below every plan. */
     public static final String CAUTION =
-            "From a model, for a closed course or a simulator: no instruction. Local rules and a "
+            "From a model, for a closed course or a simulator; not an instruction. Local rules and a "
                     + "qualified instructor come first.";
 
     /** Entries that are driven to count failures: enough to see one in twenty, and done in a second or two. */

@@ -54,13 +54,16 @@ public final class RiskAnswer {
                 .withCount("samples", risk.failed().of())
                 .with("brake_point_m", risk.plan().brakePoint())
                 .with("release", EntryAnswer.release(risk.plan()))
+                .with("pick_up_m", handover.entry().pickUp())
+                .with("in_hand_m", handover.inHand())
+                .with("margins", EntryAnswer.margins(handover.entry()))
                 .with("driver", scatter(scatter))
                 .with("outcomes", "How it ends", outcomes(risk));
+        report = handover.on(report, units);
         if (choice.isPresent()) {
             report = weighed(report, choice.get(), cost, accepted, units);
         }
-        return handover.on(report, units)
-                .note("The drivers are invented; the answer is only as good as the numbers for the scatter.");
+        return report.note("The drivers are invented; the answer is only as good as the numbers for the scatter.");
     }
 
     private static String verdict(Risk risk) {

@@ -3,6 +3,7 @@ package org.foreload.examples.answer;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.PracticeSteps;
@@ -24,11 +25,13 @@ public final class StepsAnswer {
 
     /** The report of a plan for this driver, with the failure probability that was accepted. */
     public static Report of(CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, Units units) {
+        List<Driven> driven =
+                plan.steps().stream().map(step -> Driven.of(study, step)).toList();
         Report programs = new Report(EntryAnswer.title(study))
                 .with("reached", plan.reached())
                 .with("accepted", accepted)
                 .with("driver", scatter.name())
-                .with("steps", "", rows(plan.steps()));
+                .with("steps", "", rows(driven));
         List<Step> steps = drivable(plan.steps());
         Report people = new Report(EntryAnswer.title(study));
         if (plan.reached() < 1) {
@@ -37,11 +40,20 @@ public final class StepsAnswer {
         people = people.with("driver", scatter.name())
                 .with("of_the_way_to_the_best_percent", PERCENT * plan.reached())
                 .with("accepted_failures_percent", PERCENT * accepted)
-                .withAll("steps", "Step by step; step 0 is what the driver does now", shown(study, steps));
+                .withAll("steps", "Step by step; step 0 is what the driver does now", shown(driven, steps));
         for (int i = 1; i < steps.size(); i++) {
             people = people.note(words(i, steps, units));
         }
         return programs.shownAs(people.note(Words.IN_HAND).note(CAUTION));
+    }
+
+    /** A step, driven as planned. */
+    private record Driven(Step step, EntryResult entry, double inHand) {
+
+        static Driven of(CornerStudy study, Step step) {
+            BrakePlan plan = step.risk().plan();
+            return new Driven(step, study.simulator().run(plan), InHand.of(study.simulator(), plan));
+        }
     }
 
     private static final double PERCENT = 100;
@@ -58,13 +70,16 @@ public final class StepsAnswer {
                 + ". A steadier foot comes first.";
     }
 
-    private static List<Report> rows(List<Step> steps) {
+    private static List<Report> rows(List<Driven> driven) {
         List<Report> rows = new ArrayList<>();
-        for (Step step : steps) {
+        for (Driven one : driven) {
+            Step step = one.step();
             var plan = step.risk().plan();
             rows.add(new Report()
                     .with("brake_point_m", plan.brakePoint())
+                    .with("release_start_m", plan.release().start())
                     .with("release_end_m", plan.release().end())
+                    .with("pick_up_m", one.entry().pickUp())
                     .with("gain_s", step.gain())
                     .with("failure_probability", step.risk().failed().value())
                     .with("goes_first", step.goesFirst())
@@ -72,17 +87,23 @@ public final class StepsAnswer {
                     .with("later_m", step.later())
                     .with("further_m", step.further())
                     .with("peak_mps2", plan.peakDeceleration())
-                    .with("mean_time_s", step.risk().meanTime()));
+                    .with("mean_time_s", step.risk().meanTime())
+                    .with("in_hand_m", one.inHand())
+                    .with("margins", EntryAnswer.margins(one.entry())));
         }
         return rows;
     }
 
-    private static List<Report> shown(CornerStudy study, List<Step> steps) {
+    private static List<Report> shown(List<Driven> driven, List<Step> steps) {
         List<Report> rows = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
+            Driven one = driven.stream()
+                    .filter(other -> other.step() == step)
+                    .findFirst()
+                    .orElseThrow();
             var plan = step.risk().plan();
-            var margins = study.simulator().run(plan).margins();
+            var margins = one.entry().margins();
             rows.add(new Report()
                     .withCount("step", i)
                     .withCount("brake_m", (long) Math.floor(plan.brakePoint()))
@@ -92,7 +113,7 @@ public final class StepsAnswer {
                     .with("mean_time_s", step.risk().meanTime())
                     .with("quicker_s", i == 0 ? Double.NaN : gain(steps, i))
                     .with("failures_percent", PERCENT * step.risk().failed().value())
-                    .withCount("in_hand_m", Math.round(InHand.of(study.simulator(), plan)))
+                    .withCount("in_hand_m", Math.round(one.inHand()))
                     .with("front_margin_percent", PERCENT * margins.front())
                     .with("rear_margin_percent", PERCENT * margins.rear()));
         }

@@ -18,8 +18,8 @@ public final class Words {
 
     /** Explains what is in hand, wherever it is shown. */
     public static final String IN_HAND =
-            "In hand: the largest of these errors that the car still forgives: a brake point so many metres later, a whole "
-                    + "release so many metres later, or a peak 2.5 % harder for each metre.";
+            "In hand: the largest error that the car still forgives, in metres: braking that much later, easing that much "
+                    + "later from release point to brake off, or pressing 2.5 % harder for each metre.";
 
     private Words() {}
 

@@ -100,7 +100,7 @@ final class CompareVerb extends ReportVerb {
         common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
         Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
         LapAdvice advice = noAdvice || comparison.corners().isEmpty()
-                ? LapAdvice.none(chosen.get(0), "it was not asked for")
+                ? LapAdvice.none(chosen.get(0), LapAdvice.NOT_ASKED)
                 : sweepOptions.run(console, "steps", shown -> LapAdvice.of(chosen.get(0), known, shown));
         return CompareAnswer.of(first, mine, second, theirs, comparison, advice);
     }

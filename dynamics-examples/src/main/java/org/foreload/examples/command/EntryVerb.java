@@ -33,8 +33,8 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
                     + "negative before it. The trail share is the part of all slowing that is done after turn-in. In hand is "
-                    + "the largest error that the car forgives: a brake point so many metres later, or a whole release so many "
-                    + "metres later, or a peak 2.5 %% harder for each metre. "
+                    + "the largest error that the car forgives, in metres: braking that much later, easing that much later from "
+                    + "release point to brake off, or pressing 2.5 %% harder for each metre. "
                     + "Grip used is the share of its grip that an axle uses. Above bound: how much longer than the "
                     + "fastest quasi-steady entry takes.",
             "",

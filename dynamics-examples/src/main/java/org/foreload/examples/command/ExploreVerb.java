@@ -44,7 +44,7 @@ import picocli.CommandLine.Spec;
             "The main job: which release of the brake makes this car quickest through this corner, how much quicker it is than "
                     + "straight-line braking, and why.",
             "",
-            "Many releases are tried, of different shapes, peaks, starts and ends. Each gets its own brake point, the "
+            "Many releases are tried, with different shapes, peaks, release points and brake-off points. Each gets its own brake point, the "
                     + "latest from which the simulated car still makes the corner with the margin asked for, or an earlier one "
                     + "where that is quicker; only then are their times compared. Ctrl-C stops the sweep and shows the best so far."
         },
@@ -54,8 +54,8 @@ import picocli.CommandLine.Spec;
             "In the answer: the brake point is where the foot comes down; stations are metres along the line, 0 at turn-in, "
                     + "negative before it. Release point and brake off: where the brake starts to ease, and where it is off. "
                     + "The trail share is the part of all slowing that is done after turn-in. In hand is the largest error "
-                    + "that the car forgives: a brake point so many metres later, or a whole release so many metres later, or "
-                    + "a peak 2.5 %% harder for each metre.",
+                    + "that the car forgives, in metres: braking that much later, easing that much later from release point to "
+                    + "brake off, or pressing 2.5 %% harder for each metre.",
             "",
             "Example:  foreload explore --demo-car road --demo-corner hairpin --shapes linear,smooth",
             "",

@@ -21,8 +21,8 @@ final class PlanOptions {
             names = "--earlier",
             paramLabel = "<m>",
             defaultValue = "5",
-            description =
-                    "Without --brake-point: how far before the latest one to brake, m. Default: ${DEFAULT-VALUE}.")
+            description = "Without --brake-point: brake this much earlier than the latest brake point, m. "
+                    + "Default: ${DEFAULT-VALUE}.")
     private double earlier;
 
     @Mixin

@@ -26,7 +26,7 @@ final class ReleaseOptions {
             paramLabel = "<m>",
             description =
                     "Brake point, where the foot comes down: metres along the line, negative before turn-in. Default: the "
-                            + "latest from which the car still makes the corner.")
+                            + "latest that keeps the margins.")
     private Double brakePoint;
 
     @Option(

@@ -97,8 +97,13 @@ final class RiskVerb extends ReportVerb {
             BrakePlan plan = plans.get(0);
             Handover handover = Handover.of(study.simulator().run(plan), InHand.of(study.simulator(), plan));
             common().picture()
-                    .draw(() -> RiskPictures.of(study, risk, choice, scatterOptions.accepted())
-                            .plus(handover.caption(common().units())));
+                    .draw(() -> RiskPictures.of(
+                                    study,
+                                    risk,
+                                    choice,
+                                    scatterOptions.accepted(),
+                                    String.join(" ", handover.sentences(common().units())))
+                            .plus(Handover.CAUTION));
             return RiskAnswer.of(
                     study, scatter, risk, choice, cost, scatterOptions.accepted(), handover, common().units());
         });

@@ -63,7 +63,7 @@ final class SearchOptions {
                 Remainder.EACH.buildUpTime());
     }
 
-    /** Entries tried in a search near a release that is known: 600 where nothing else is asked for. */
+    /** Entries tried in a search near a release that is known: 400 where nothing else is asked for. */
     int nearby() {
         return Math.max(LEAST_EVALUATIONS, evaluations / NEARBY_PART);
     }

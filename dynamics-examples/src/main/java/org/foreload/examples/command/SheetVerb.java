@@ -28,8 +28,8 @@ import picocli.CommandLine.Option;
                     + "pictures, numbers, what goes wrong if it is overdone and how that feels, practice steps, cautions.",
             "",
             "The plan is the quickest release of a sweep that this driver can repeat within the accepted risk; the quickest of "
-                    + "all stands beside it. Two sliders carry the brake less and more deep and press it less and more hard. "
-                    + "The file needs nothing else, no network either, and prints on two pages, with a recording on three. "
+                    + "all stands beside it. Two sliders trail the brake deeper or less deep and press it harder or less hard. "
+                    + "The file needs nothing else, not even a network, and prints on two pages, with a recording on three. "
                     + "Takes a minute or two; Ctrl-C leaves no file."
         },
         optionListHeading = "%nOptions:%n",

@@ -33,7 +33,8 @@ import picocli.CommandLine.Option;
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "In the answer: the ripple is half the swing of the front axle load. The gain is its size over that of a very slow "
+            "In the answer: the ripple is half the swing of the front axle load. The front grip lost is the largest share of the "
+                    + "front axle's cornering force that is missing at any place between turn-in and brake off. The gain is its size over that of a very slow "
                     + "ripple, in a straight line: its peak is the resonance of a steady ripple; after a single jab the load "
                     + "swings at the damped frequency, which is a little higher.",
             "",

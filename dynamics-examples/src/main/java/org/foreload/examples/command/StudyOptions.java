@@ -54,8 +54,8 @@ final class StudyOptions {
             paramLabel = "<m>",
             defaultValue = "${bundle:default.in-hand}",
             description = {
-                "Margin: least that the plan must have in hand, m: the brake point may be so much later, or the release, or the "
-                        + "peak 2.5 %% harder for each metre, and the car still makes the corner. Default: ${DEFAULT-VALUE}."
+                "Margin: the error that the plan must forgive, m: the car still makes the corner with the brake point that much "
+                        + "later, or the whole release, or the peak 2.5 %% harder for each metre. Default: ${DEFAULT-VALUE}."
             })
     private double inHand;
 

@@ -37,8 +37,6 @@ public final class CarPictures {
     /** Deceleration, m/s², up to which loads are drawn at least. */
     private static final double LOADS_TO = 10;
 
-    private static final List<Style> WHEELS = List.of(Style.FIRST, Style.SECOND, Style.THIRD, Style.FOURTH);
-
     private CarPictures() {}
 
     /** Load of each wheel in one motion, and how it moves with the deceleration. */
@@ -84,7 +82,7 @@ public final class CarPictures {
                         Axis.of("deceleration", "m/s²"), Axis.of("load", "kN").between(0, Double.NaN))
                 .heading(Say.of("The same turn, braked harder and harder (%.1f m/s² lateral)", lateral));
         for (Wheel wheel : Wheel.values()) {
-            chart = chart.line(words(wheel), x, y[wheel.ordinal()], WHEELS.get(wheel.ordinal()));
+            chart = chart.line(words(wheel), x, y[wheel.ordinal()], Marks.of(wheel));
         }
         return chart.markX(deceleration, "asked for");
     }

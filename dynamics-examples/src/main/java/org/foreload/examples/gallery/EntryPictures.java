@@ -17,6 +17,7 @@ import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
 import org.foreload.gap.LossToLimit;
 import org.foreload.gap.TimeSplit;
+import org.foreload.load.Wheel;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.trace.Trace;
 
@@ -147,10 +148,10 @@ public final class EntryPictures {
                         Axis.of("distance, 0 at turn-in", "m"),
                         Axis.of("load", "kN").between(0, Double.NaN))
                 .heading("Load on each wheel")
-                .line("front left", s, Say.times(KILO, part.column("front_left_load_n")), Style.FIRST)
-                .line("front right", s, Say.times(KILO, part.column("front_right_load_n")), Style.SECOND)
-                .line("rear left", s, Say.times(KILO, part.column("rear_left_load_n")), Style.THIRD)
-                .line("rear right", s, Say.times(KILO, part.column("rear_right_load_n")), Style.FOURTH)
+                .line("front left", s, Say.times(KILO, part.column("front_left_load_n")), Marks.of(Wheel.FRONT_LEFT))
+                .line("front right", s, Say.times(KILO, part.column("front_right_load_n")), Marks.of(Wheel.FRONT_RIGHT))
+                .line("rear left", s, Say.times(KILO, part.column("rear_left_load_n")), Marks.of(Wheel.REAR_LEFT))
+                .line("rear right", s, Say.times(KILO, part.column("rear_right_load_n")), Marks.of(Wheel.REAR_RIGHT))
                 .markX(0, "turn-in")
                 .tall(380);
         return entry.braked() ? chart.markX(entry.plan().release().end(), "brake off") : chart;

@@ -1,10 +1,13 @@
 package org.foreload.examples.gallery;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Picture;
@@ -25,23 +28,51 @@ public final class LinePictures {
 
     /** The lines in the road, and brake, speed and drive along them. */
     public static Picture of(Car car, Corner corner, List<LineRun> runs) {
+        LineRun quickest = Collections.min(runs, Comparator.comparingDouble(LineRun::time));
+        return drawn(
+                "The same corner, several lines: " + car.name() + " in " + corner.name(),
+                Say.of("Perfect hands and feet on each line: %s. Quickest: %s.", times(runs), quickest.name()),
+                corner,
+                runs);
+    }
+
+    /**
+     * The quickest line of each of several roads, and brake, speed and drive along it.
+     *
+     * @param name of the corner that all of them are
+     * @param last the road of the last run, whose edges are drawn
+     * @param runs each on its own road
+     */
+    public static Picture roads(Car car, String name, Corner last, List<LineRun> runs) {
+        return drawn(
+                "The quickest line of each road: " + car.name() + " in " + name,
+                Say.of(
+                        "Perfect hands and feet on the quickest line of each road: %s. The edges are those of the last: %s.",
+                        times(runs), runs.get(runs.size() - 1).name()),
+                last,
+                runs);
+    }
+
+    private static String times(List<LineRun> runs) {
+        return runs.stream()
+                .map(run -> Say.of("%s %.2f s", run.name(), run.time()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static Picture drawn(String title, String caption, Corner corner, List<LineRun> runs) {
         double first = 0;
-        LineRun quickest = runs.get(0);
         for (LineRun run : runs) {
             first = Math.min(first, run.brakePoint().orElse(0));
-            quickest = run.time() < quickest.time() ? run : quickest;
         }
         double from = first - BEFORE;
         double to = Math.min(corner.path().end(), LimitPictures.lastBend(corner.path()) + 2 * BEFORE);
-        StringBuilder times = new StringBuilder();
         Map<String, List<LimitPoint>> ways = new LinkedHashMap<>();
         for (LineRun run : runs) {
             ways.put(run.name(), between(run, from, to));
-            times.append(times.isEmpty() ? "" : ", ").append(Say.of("%s %.2f s", run.name(), run.time()));
         }
         return Picture.of(
-                "The same corner, several lines: " + car.name() + " in " + corner.name(),
-                Say.of("Perfect hands and feet on each line: %s. Quickest: %s.", times, quickest.name()),
+                title,
+                caption,
                 LimitPictures.ways(corner.path(), ways, from, to),
                 ChartStack.of(
                         chart(runs, "brake", "m/s²", from, to, LimitPoint::brake),
@@ -75,6 +106,6 @@ public final class LinePictures {
                     between(run, from, to).stream().mapToDouble(read).toArray(),
                     STYLES.get(i));
         }
-        return chart.markX(0, "bend").tall(170);
+        return chart.markX(0, "bend begins").tall(170);
     }
 }

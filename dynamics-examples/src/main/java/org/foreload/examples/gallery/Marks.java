@@ -5,6 +5,7 @@ import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.Style.Dash;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
+import org.foreload.load.Wheel;
 
 /** Marks and inks that mean the same in every picture. */
 final class Marks {
@@ -20,6 +21,16 @@ final class Marks {
     static final Style TOO_SLOW = Style.points(Ink.GREY, Marker.DISC);
 
     private Marks() {}
+
+    /** Blue in front and vermilion behind, as the axles; each wheel with a line of its own. */
+    static Style of(Wheel wheel) {
+        return switch (wheel) {
+            case FRONT_LEFT -> new Style(Ink.BLUE, Dash.SOLID, Marker.NONE);
+            case FRONT_RIGHT -> new Style(Ink.BLUE, Dash.DOTTED, Marker.NONE);
+            case REAR_LEFT -> new Style(Ink.VERMILION, Dash.DASHED, Marker.NONE);
+            case REAR_RIGHT -> new Style(Ink.VERMILION, Dash.DASH_DOT, Marker.NONE);
+        };
+    }
 
     /** How an entry ended that did not make the corner. */
     static Style failed(Outcome outcome) {

@@ -81,7 +81,9 @@ public final class PedalPictures {
                 both(Axis.of("brake", "m/s²"), steady, shaken, "brake_mps2", 1).tall(190);
         XyChart load = both(Axis.of("front axle load", "kN"), steady, shaken, "front_axle_load_n", KILO)
                 .tall(230);
-        XyChart over = XyChart.of(Axis.of("frequency of the ripple", "Hz"), Axis.of("ripple of the front load", "N"))
+        XyChart over = XyChart.of(
+                        Axis.of("frequency of the ripple", "Hz"),
+                        Axis.of("ripple of the front load", "N").between(0, Double.NaN))
                 .heading("A ripple of this size over its frequency")
                 .line("", frequencies, ripples, Style.FIRST.with(Marker.DISC))
                 .tall(230);
@@ -93,8 +95,9 @@ public final class PedalPictures {
                 "What an unsteady foot costs: " + Say.where(study),
                 foot
                         + Say.of(
-                                " moves the front load by %.0f N up and down, costs up to %.1f %% of the front "
-                                        + "grip and takes the car %.2f m off its line.",
+                                " moves the front load by %.0f N up and down. At worst, between turn-in and "
+                                        + "brake off, it costs %.1f %% of the front axle's cornering force; it takes the car "
+                                        + "%.2f m off its line.",
                                 smoothness.frontLoadRipple(),
                                 100 * smoothness.frontGripLost(),
                                 smoothness.distanceOffLine())

@@ -33,7 +33,7 @@ public final class RecordingPictures {
                 .tall(180);
         XyChart lateral = XyChart.of(distance, Axis.of("lateral acceleration", "m/s²"))
                 .line("", trace, Channel.DISTANCE.field(), Channel.LATERAL.field(), Style.FIRST)
-                .tall(180);
+                .tall(220);
         for (RecordedCorner corner : lap.corners()) {
             speed = marked(speed, corner);
             pedal = marked(pedal, corner);

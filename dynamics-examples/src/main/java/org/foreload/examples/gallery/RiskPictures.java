@@ -37,8 +37,9 @@ public final class RiskPictures {
      *
      * @param choice plans weighed, if there are any
      * @param accepted failure probability that the driver accepts
+     * @param handed what goes with the plan, in sentences
      */
-    public static Picture of(CornerStudy study, Risk risk, Optional<Choice> choice, double accepted) {
+    public static Picture of(CornerStudy study, Risk risk, Optional<Choice> choice, double accepted, String handed) {
         List<Panel> panels = new ArrayList<>(List.of(endings(risk)));
         String words = Say.of(
                 "%d of %d entries fail: %.1f %%, between %.1f and %.1f %% with 95 %% confidence (thin lines). Those that made "
@@ -49,6 +50,7 @@ public final class RiskPictures {
                 PERCENT * risk.failed().low(),
                 PERCENT * risk.failed().high(),
                 risk.meanTime());
+        words += " " + handed;
         if (choice.isPresent() && !choice.get().curve().isEmpty()) {
             panels.add(curve(choice.get(), accepted));
             words += choice.get()
@@ -80,6 +82,9 @@ public final class RiskPictures {
         return new BarChart("How entries end", Axis.of("share of entries", "%").between(0, 100), bars);
     }
 
+    /** Room for the marks at no failure, as a share of the axis. */
+    private static final double LEFT_OF_NOUGHT = 0.02;
+
     private static XyChart curve(Choice choice, double accepted) {
         List<Risk> curve = choice.curve();
         List<Risk> beaten = choice.tried().stream()
@@ -87,8 +92,9 @@ public final class RiskPictures {
                 .toList();
         double most =
                 curve.stream().mapToDouble(risk -> risk.failed().high()).max().orElse(0);
+        double far = PERCENT * Math.max(most, accepted) * 1.05;
         XyChart chart = XyChart.of(
-                        Axis.of("failure probability", "%").between(0, PERCENT * Math.max(most, accepted) * 1.05),
+                        Axis.of("failure probability", "%").between(-LEFT_OF_NOUGHT * far, far),
                         Axis.of("mean time of entries that made it", "s"))
                 .heading("The quickest plan at each risk");
         List<Risk> shown = beaten.stream()

@@ -71,6 +71,7 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("minimum speed at", "slowest point"),
             Map.entry("pick up", "pick-up"),
             Map.entry("turn in", "turn-in"),
+            Map.entry("adhesion utilisation", "adhesion used"),
             Map.entry("utilisation", "grip used"),
             Map.entry("build up", "build-up"),
             Map.entry("cg", "CG"),

@@ -1,9 +1,11 @@
 package org.foreload.examples.picture;
 
 import java.awt.BasicStroke;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.Stream;
 import org.foreload.examples.picture.XyChart.Mark;
 import org.foreload.examples.picture.XyChart.Series;
 import org.jfree.chart.ChartRenderingInfo;
@@ -64,9 +66,37 @@ final class XyDrawing {
     /** Length of a tick and its distance from the words, px. */
     private static final double TICK = 14;
 
-    private ValueAxis upright(double[] ends) {
+    /** Smallest size of the words beside the upright axis, px. */
+    private static final int LEAST_SIZE = 9;
+
+    /** Free space above and below the plot into which the words beside it may reach, px. */
+    private static final double REACH = 8;
+
+    /**
+     * The words beside the upright axis, so small that they end inside the chart.
+     *
+     * @param height of the chart, px
+     */
+    static Font upright(XyChart chart, boolean bottom, double height) {
+        double rows = chart.heading().isEmpty() ? 0 : HEADING_ROW;
+        boolean legend = Stream.concat(chart.series().stream(), chart.areas().stream())
+                .anyMatch(one -> !one.name().isEmpty());
+        double room = height - (bottom ? Look.BOTTOM : Look.BOTTOM_BARE) - rows - (legend ? HEADING_ROW : 0) + REACH;
+        int size = Look.WORDS.getSize();
+        while (size > LEAST_SIZE && FixedFont.plain(size).width(chart.y().text()) > room) {
+            size--;
+        }
+        return FixedFont.plain(size);
+    }
+
+    /** Height of a heading, and of a legend of one row, px. */
+    private static final double HEADING_ROW = 20;
+
+    private ValueAxis upright(double[] ends, double height) {
         if (names.isEmpty()) {
-            return Look.axis(chart.y(), ends[0], ends[1]);
+            ValueAxis axis = Look.axis(chart.y(), ends[0], ends[1]);
+            axis.setLabelFont(upright(chart, bottom, height));
+            return axis;
         }
         SymbolAxis axis = new SymbolAxis(null, names.toArray(String[]::new));
         axis.setGridBandsVisible(false);
@@ -89,17 +119,17 @@ final class XyDrawing {
             double share = rows / Math.max(1, area.getHeight() - Look.BOTTOM - rows - 40);
             y = Ends.widened(chart.y(), y, MARGIN, MARGIN + share);
         }
-        JFreeChart drawn = make(x, y);
+        JFreeChart drawn = make(x, y, area.getHeight());
         if (chart.equalScale()) {
             ChartRenderingInfo info = new ChartRenderingInfo();
             drawn.draw(SvgText.nowhere(), area, info);
             double[][] ends = Ends.equal(x, y, info.getPlotInfo().getDataArea());
-            drawn = make(ends[0], ends[1]);
+            drawn = make(ends[0], ends[1], area.getHeight());
         }
         drawn.draw(graphics, area);
     }
 
-    private JFreeChart make(double[] x, double[] y) {
+    private JFreeChart make(double[] x, double[] y, double height) {
         DefaultXYDataset data = new DefaultXYDataset();
         Sparse renderer = new Sparse();
         renderer.setDrawSeriesLineAsPath(true);
@@ -124,7 +154,7 @@ final class XyDrawing {
             across.setLabel(null);
             across.setTickLabelsVisible(false);
         }
-        XYPlot plot = new XYPlot(data, across, upright(y), renderer);
+        XYPlot plot = new XYPlot(data, across, upright(y, height), renderer);
         plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
         plot.setSeriesRenderingOrder(org.jfree.chart.plot.SeriesRenderingOrder.FORWARD);
         plot.setDomainGridlinePaint(Look.GRID);

@@ -132,12 +132,13 @@ public final class BestPair {
             say("* No optimum was found for one of the two runs: the row is the last attempt.");
         }
         say("%nLine worth: how much quicker than near the middle of the same road.");
-        say(
-                "A model: it explores and explains. No instruction for a road, and on a track the circuit's rules come first.");
+        say("A model: it explores and explains. It is not an instruction for a road, and on a track the circuit's "
+                + "rules come first.");
         Story.draw(
                 args,
-                LinePictures.of(
+                LinePictures.roads(
                         first.car(),
+                        first.corner().name(),
                         cases.get(PICTURED - 1).corner(),
                         pairs.stream().limit(PICTURED).map(Pair::named).toList()));
     }

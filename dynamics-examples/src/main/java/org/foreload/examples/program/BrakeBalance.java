@@ -97,8 +97,7 @@ public final class BrakeBalance {
         double[] shares = evenly(0.5, 0.9, 161);
         double[] values = balance.rows().stream().mapToDouble(BalanceRow::value).toArray();
         double[] times = balance.rows().stream().mapToDouble(BalanceRow::time).toArray();
-        XyChart straight = XyChart.of(
-                        Axis.of("brake force in front", "share"), Axis.of("hardest without a lock", "m/s²"))
+        XyChart straight = XyChart.of(Axis.of("front brake share", "–"), Axis.of("hardest without a lock", "m/s²"))
                 .line(
                         "",
                         shares,
@@ -106,12 +105,13 @@ public final class BrakeBalance {
                         Style.FIRST)
                 .markX(ideal(car), "both lock together")
                 .tall(240);
-        XyChart corner = XyChart.of(Axis.of("brake force in front", "share"), Axis.of("best entry", "s"))
+        XyChart corner = XyChart.of(Axis.of("front brake share", "–"), Axis.of("best entry", "s"))
                 .line("", values, times, Style.FIRST.with(Style.Marker.DISC))
                 .tall(240);
         String caption =
-                "Above: in a straight line there is a sharp best. Below: the time of the best entry with each balance, which "
-                        + "falls while the rear wheels are spared, and rises once the front wheels are asked for too much.";
+                "Above: in a straight line one balance is clearly the best. Below: the time of the best entry with each "
+                        + "balance. More brake in front helps as long as it spares the rear wheels, and costs time once "
+                        + "the front wheels have too much to do.";
         Story.draw(args, Picture.of("What brake balance does", caption, straight, corner));
     }
 

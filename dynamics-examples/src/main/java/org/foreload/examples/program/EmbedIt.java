@@ -126,7 +126,7 @@ public final class EmbedIt {
                         "speed_mps",
                         Style.FIRST)
                 .line(
-                        "braked in a straight line",
+                        "straight-line braking",
                         answer.baseline().orElseThrow().entry().profile().orElseThrow(),
                         "s_m",
                         "speed_mps",
@@ -134,7 +134,7 @@ public final class EmbedIt {
                 .markX(0, "turn-in");
         String caption = String.format(
                 Locale.ROOT,
-                "Between the lines is by how much the best release is quicker than straight-line braking: %.2f s.",
+                "Where the solid line is the higher one, the best release gains on straight-line braking: %.2f s in all.",
                 answer.gain());
         return Picture.of("A sweep in a program of yours", caption, chart);
     }

@@ -54,8 +54,8 @@ public final class FourLines {
                 straight.get(3).turnIn() - optimal.turnIn(),
                 straight.get(3).time() - optimal.time(),
                 straight.get(0).time() - trailed.get(0).time());
-        say(
-                "A model: it explores and explains. No instruction for a road, and on a track the circuit's rules come first.");
+        say("A model: it explores and explains. It is not an instruction for a road, and on a track the circuit's "
+                + "rules come first.");
         Story.draw(args, LinePictures.of(car, corner, trailed));
     }
 

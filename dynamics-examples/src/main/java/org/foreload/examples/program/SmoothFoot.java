@@ -111,13 +111,13 @@ public final class SmoothFoot {
                 .tall(200);
         double[] f = evenly(0.3, 6, 58);
         XyChart answer = XyChart.of(
-                        Axis.of("swings per second", "Hz"),
-                        Axis.of("load swing over brake swing", "times").between(0, Double.NaN))
+                        Axis.of("frequency of the foot", "Hz"),
+                        Axis.of("load over brake swing", "times").between(0, Double.NaN))
                 .line("", f, each(f, pitch::gain), Style.FIRST)
                 .markX(resonance, "resonance")
-                .tall(200);
+                .tall(240);
         String caption =
-                "A foot that swings in the body's own rhythm shakes the front load further than its braking asks for.";
+                "A foot that swings at the body's own frequency moves the front load further than its braking alone would.";
         Story.draw(args, Picture.of("Why smoothness matters", caption, ChartStack.of(brake, load), answer));
     }
 }

@@ -80,10 +80,13 @@ public final class TooMuch {
         XyChart off = chart(entries, "offset_m", Axis.of("left of the line", "m"));
         String caption =
                 "The brake comes off early or late from the same brake point. Held too long, the front wheels lock and the "
-                        + "car leaves its line; with more brake on the rear it turns around.";
+                        + "car leaves its line; with more brake on the rear it spins.";
         Story.draw(
                 args,
-                Picture.of("Too much of it", caption, ChartStack.of(brake.tall(230), slip.tall(180), off.tall(190))));
+                Picture.of(
+                        "The same brake, held too long",
+                        caption,
+                        ChartStack.of(brake.tall(230), slip.tall(180), off.tall(190))));
     }
 
     private static XyChart chart(Entries entries, String column, Axis upwards) {

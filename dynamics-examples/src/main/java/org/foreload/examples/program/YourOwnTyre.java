@@ -70,11 +70,11 @@ public final class YourOwnTyre {
                 own().peakFrictionY(LOAD), theirs.peakFrictionY(LOAD));
 
         double[] angle = evenly(0, 12, 121);
-        XyChart chart = XyChart.of(Axis.of("slip angle", "°"), Axis.of("force sideways", "N"))
+        XyChart chart = XyChart.of(Axis.of("slip angle", "°"), Axis.of("lateral force", "N"))
                 .line("my tyre", angle, each(angle, a -> sideways(own(), a)), Style.FIRST)
                 .line("the car's front tyre", angle, each(angle, a -> sideways(theirs, a)), Style.SECOND);
-        String caption = "My tyre only nears its greatest force; the car's tyre rises more steeply to a peak, and "
-                + "then falls a little.";
+        String caption = "My tyre approaches its peak and never falls off; the car's tyre rises more steeply, "
+                + "peaks, and then loses a little.";
         Story.draw(args, Picture.of("Your own tyre", caption, chart));
     }
 

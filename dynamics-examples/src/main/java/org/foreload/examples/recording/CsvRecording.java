@@ -78,7 +78,9 @@ final class CsvRecording {
     private static boolean fill(double[] values, LogRow row, long line, List<Columns.Column> columns, LeftOut leftOut) {
         Arrays.fill(values, Double.NaN);
         boolean any = false;
+        boolean whole = true;
         for (Columns.Column column : columns) {
+            whole &= column.index() < row.size();
             if (column.index() < row.size() && !row.blank(column.index())) {
                 double value = row.number(column.index()) * column.factor();
                 if (Double.isNaN(value)) {
@@ -90,6 +92,8 @@ final class CsvRecording {
         }
         if (!any) {
             leftOut.add(line, "no number in any column that is used");
+        } else if (!whole) {
+            leftOut.add(line, "fewer values than the head line: the rest read as missing");
         }
         return any;
     }

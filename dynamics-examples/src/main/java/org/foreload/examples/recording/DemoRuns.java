@@ -145,7 +145,7 @@ public final class DemoRuns {
                         false,
                         0))
                 .toList();
-        String name = driver == Driver.TRAILING ? "demo run, brake carried in" : "demo run, braked in a straight line";
+        String name = driver == Driver.TRAILING ? "demo run, trail braking" : "demo run, straight-line braking";
         return new RecordedFile(name, laps, channels, rows, List.of(), null);
     }
 }

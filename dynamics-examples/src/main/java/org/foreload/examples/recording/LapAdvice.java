@@ -23,6 +23,9 @@ import org.foreload.vehicle.Car;
  */
 public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> corners) {
 
+    /** Why there is no advice where nobody asked for it. */
+    public static final String NOT_ASKED = "it was not asked for";
+
     /** Copies the list. */
     public LapAdvice {
         corners = List.copyOf(corners);

@@ -45,6 +45,8 @@ final class LapCollector {
     private double travelled;
     private double lapColumn = Double.NaN;
     private long lap = 1;
+    private long firstLap = Long.MAX_VALUE;
+    private long lastLap = Long.MIN_VALUE;
     private int kept;
     private long read;
 
@@ -90,6 +92,8 @@ final class LapCollector {
             return;
         }
         advance(values, time, distance);
+        firstLap = Math.min(firstLap, lap);
+        lastLap = Math.max(lastLap, lap);
         double station = known.contains(Quantity.DISTANCE) ? lastDistance : travelled;
         if (!cut.holdsLap(lap) || !(cut.holds(station) || Double.isNaN(station))) {
             return;
@@ -198,6 +202,17 @@ final class LapCollector {
         rows = new Rows(0, 0);
     }
 
+    /** Refuses a lap that the file has not. */
+    private void refuseLap() {
+        if (cut.lap().isPresent() && firstLap <= lastLap) {
+            long wanted = cut.lap().getAsLong();
+            if (!(wanted >= firstLap && wanted <= lastLap)) {
+                String there = firstLap == lastLap ? "there is " : "there are " + firstLap + " to ";
+                throw new InputException(file, "--lap", Long.toString(wanted), "no such lap; " + there + lastLap);
+            }
+        }
+    }
+
     /**
      * What was read.
      *
@@ -206,6 +221,7 @@ final class LapCollector {
     RecordedFile result(List<Columns.Column> columns) {
         finish();
         if (laps.isEmpty()) {
+            refuseLap();
             String why = leftOut.commonest()
                     .map(range -> range.reason() + ", line " + range.first())
                     .orElse("no rows in the part that is asked for");

@@ -12,6 +12,7 @@ import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.OwnPanels;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.PanelSvg;
+import org.foreload.file.DecimalText;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
@@ -218,7 +219,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                                 ? ": that is another corner or quite another line, and the comparison says little."
                                 : "."));
         sentences.add(
-                "The plan is made for the sheet's car on the sheet's line. Where yours are others, read where you differ, "
+                "The plan is made for the sheet's car on the sheet's line. If yours are different, read where you differ, "
                         + "not by how much.");
         return sentences;
     }
@@ -234,15 +235,24 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 case "minimum_speed_mps" -> "are at the slowest point ";
                 default -> "";
             };
-            if (!what.isEmpty() && row.apart().matches("[0-9].*")) {
-                said.add(what + row.apart());
+            String apart = whole(row.apart());
+            if (!what.isEmpty() && apart.matches("[1-9].*")) {
+                said.add(what + apart);
             }
         }
         if (said.isEmpty()) {
-            return "In brake point, release and speeds you cannot be told from the plan.";
+            return "In brake point, release and speeds no difference from the plan can be seen.";
         }
-        String text = "Beside the plan " + String.join(", ", said) + ".";
-        return said.get(0).startsWith("you") ? text : text.replace("Beside the plan ", "Beside the plan you ");
+        String text = String.join(", ", said) + ".";
+        return "Compared with the plan, " + (text.startsWith("you") ? "" : "you ") + text;
+    }
+
+    /** A difference in whole metres or km/h, as a driver can see it; begins with 0 where it rounds to nothing. */
+    private static String whole(String apart) {
+        int end = apart.indexOf(' ');
+        String number = end < 0 ? "" : apart.substring(0, end);
+        double value = DecimalText.parse(number);
+        return Double.isNaN(value) ? apart : Numbers.rounded(value, 0) + apart.substring(end);
     }
 
     private static Optional<String> approach(OwnEntry own, EntryResult plan) {

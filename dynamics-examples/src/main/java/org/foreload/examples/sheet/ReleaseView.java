@@ -106,7 +106,7 @@ record ReleaseView(
     private static String said(Sheet sheet, Finding finding, boolean planned) {
         EntryResult entry = finding.entry();
         String off = "Peak " + Numbers.rounded(entry.plan().peakDeceleration(), 2) + " m/s², brake off "
-                + Words.place(entry.plan().release().end()) + ": ";
+                + Words.board(entry.plan().release().end()) + ": ";
         if (planned) {
             return off + "the plan, " + Words.seconds(entry.time());
         }

@@ -221,7 +221,7 @@ class EntryTest {
             released;0;1                        | column remaining: missing: must be given
             released,remaining;0,1;0.5,x;1,0    | remaining, row 2: x: must be a finite number
             released,remaining;0,1;1,0.1        | remaining, row 2: 0.1: must be 0 in the last row
-            released,remaining;0,1;0.5;1,0      | row 2: 1 value: must have 2, as the head line
+            released,remaining;0,1;0.5;1,0      | row 2: 1 value: must have 2, as the head line; row 1 is the line below it
             released,remaining;0,1;0.5,1.2;1,0  | remaining, row 2: 1.2: must be from 0 to 1
             released,remaining;0.1,1;1,0        | released, row 1: 0.1: must be 0 in the first row
             """)

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.foreload.examples.sweep.Stop;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +144,16 @@ class ExploreTest {
                 straight - best.get("time_s").doubleValue(),
                 answer.get("gain_s").doubleValue(),
                 1e-12);
+    }
+
+    /** The straight-line braking of the table is that of the headline, which has its own best peak. */
+    @Test
+    void theTableHoldsTheBaseline() {
+        JsonNode baseline = fewAsJson("").get("straight_line_baseline");
+        String time = String.format(Locale.ROOT, "%.3f", baseline.get("time_s").doubleValue());
+        List<String> rows =
+                few("").out().lines().filter(line -> line.startsWith("abrupt ")).toList();
+        assertTrue(rows.get(0).contains(" " + time + " "), rows.toString());
     }
 
     @Test

@@ -72,6 +72,9 @@ class LongVerbsTest {
         for (JsonNode step : steps) {
             assertTrue(step.get("failure_probability").asDouble() <= 0.1, step.toString());
             assertTrue(!step.get("goes_first").asText().isBlank());
+            for (String field : List.of("release_start_m", "pick_up_m", "in_hand_m", "margins")) {
+                assertTrue(step.has(field), field);
+            }
         }
     }
 
@@ -95,6 +98,9 @@ class LongVerbsTest {
     void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
         JsonNode risk = answer(
                 "risk", CORNER, "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
+        for (String field : List.of("pick_up_m", "in_hand_m", "margins")) {
+            assertTrue(risk.has(field), field);
+        }
         List<JsonNode> curve = rows(risk, "curve");
         assertTrue(curve.size() >= 2, curve.toString());
         for (int i = 1; i < curve.size(); i++) {

@@ -138,6 +138,15 @@ class RecordingVerbsTest {
         assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
     }
 
+    /** Who asks for no advice need not be told so for each corner. */
+    @Test
+    void adviceThatNobodyAskedForIsNotMissed() {
+        String file = trailing.toString();
+        Run people = Run.of("compare", file, file, "--no-advice");
+        assertEquals(0, people.status(), people.err());
+        assertFalse(people.out().contains("no advice"), people.out());
+    }
+
     /** Without lateral acceleration, yaw rate and position there is a gap, and no corner. */
     @Test
     void timeAndSpeedAloneAreCompared() throws IOException {
@@ -246,7 +255,7 @@ class RecordingVerbsTest {
         String file = trailing.toString();
         Run.of("recording", "nowhere.csv").refusedWith("nowhere.csv: no such file");
         Run.of("recording", file, "--from", "5", "--to", "3").refusedWith("--to: 3.0: must be more than --from (5.0)");
-        Run.of("recording", file, "--lap", "99").refusedNaming("no rows in the part that is asked for");
+        Run.of("recording", file, "--lap", "99").refusedNaming("--lap: 99: no such lap; there are 1 to 5");
         Run.of("recording", "--lap", "99").refusedNaming("no such lap; there are 1, 2, 3, 4, 5");
         Run.of("compare", file).refusedNaming("must be two files");
         Path text = Files.writeString(directory.resolve("poem.txt"), "no\nnumbers\nhere\n");

@@ -112,7 +112,7 @@ class SheetVerbTest {
         Path page = directory.resolve("sheet.html");
         Run.of(request(page, " --demo-recording --recorded-corner 7"))
                 .refusedWith(
-                        "demo run, braked in a straight line: --recorded-corner: 7: must be a corner of the lap: 1 to 3");
+                        "demo run, straight-line braking: --recorded-corner: 7: must be a corner of the lap: 1 to 3");
         Run.of(request(page, " --recorded-corner 1")).refusedWith("--recorded-corner: 1: needs --recording");
         Run.of(request(page, " --recording " + directory.resolve("none.csv")))
                 .refusedWith(directory.resolve("none.csv") + ": no such file");

@@ -245,7 +245,7 @@ class GalleryTest {
     @Test
     void theRiskCurveHoldsThePlansThatNoneBeats() {
         Choice choice = new Choice(List.of(risk(-90, 1, 20.0), risk(-85, 5, 19.0), risk(-80, 9, 19.5)), true);
-        Picture picture = RiskPictures.of(study, choice.tried().get(1), Optional.of(choice), 0.05);
+        Picture picture = RiskPictures.of(study, choice.tried().get(1), Optional.of(choice), 0.05, "In hand: 2 m.");
         XyChart chart = charts(picture).get(0);
         Series curve = series(chart, "quickest at this risk, with 95 % interval");
         assertArrayEquals(new double[] {2, 10}, curve.xs(), 1e-12);

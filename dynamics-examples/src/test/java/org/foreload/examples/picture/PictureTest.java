@@ -164,6 +164,17 @@ class PictureTest {
         }
     }
 
+    /** Beside a low chart the words of the upright axis are smaller, so that they end inside it. */
+    @Test
+    void wordsBesideALowChartAreNotCutOff() {
+        XyChart low = XyChart.of(Axis.of("way", "m"), Axis.of("lateral acceleration", "m/s²"))
+                .line("", new double[] {0, 1}, new double[] {0, 1}, Style.FIRST);
+        String words = low.y().text();
+        assertTrue(FixedFont.of(Look.WORDS).width(words) > 140 - Look.BOTTOM);
+        assertTrue(FixedFont.of(XyDrawing.upright(low, true, 180)).width(words) <= 180 - Look.BOTTOM + 8);
+        assertEquals(Look.WORDS.getSize(), XyDrawing.upright(low, true, 300).getSize());
+    }
+
     @Test
     void anAxisNeedsAUnit() {
         assertThrows(IllegalArgumentException.class, () -> Axis.of("speed", " "));

@@ -156,6 +156,7 @@ class RecordingFileTest {
         lines[50] = lines[50].replaceFirst(",[^,]*,", ",9999,");
         lines[60] = ",,,";
         lines[70] = lines[70].replaceFirst(",[^,]*,", ",,");
+        lines[80] = lines[80].replaceFirst(",[^,]*$", "");
         RecordedFile file = read(String.join("\n", lines));
         List<String> told = file.leftOut().stream()
                 .map(u -> u.firstLine() + "-" + u.lastLine() + " " + u.reason())
@@ -168,7 +169,8 @@ class RecordingFileTest {
                         "31-31 no time",
                         "41-41 speed that is no number: read as missing",
                         "51-51 speed that cannot be: read as missing",
-                        "61-61 no number in any column that is used"),
+                        "61-61 no number in any column that is used",
+                        "81-81 fewer values than the head line: the rest read as missing"),
                 told);
         assertEquals(296, file.laps().get(0).recording().rows());
         long missing = file.channels().stream()

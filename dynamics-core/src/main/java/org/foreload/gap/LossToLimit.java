@@ -53,7 +53,8 @@ public record LossToLimit(double limitTime, double toTurnIn, double toApex, doub
                 Math.max(SHORTEST_BUILD_UP, buildUpTime),
                 usual.peakDeceleration(),
                 usual.axleShare(),
-                usual.brakeUntil());
+                usual.brakeUntil(),
+                usual.mostSideslip());
     }
 
     /**

@@ -13,6 +13,8 @@ import org.foreload.conventions.InvalidValueException;
  * @param peakDeceleration most brake force over mass that the foot asks for, m/s²
  * @param axleShare share of the lateral peak, beside its longitudinal force, that an axle may use, below 1
  * @param brakeUntil station, m, from which on the foot stays off the brake; infinite for a foot that is free
+ * @param mostSideslip largest sideslip at the CG that the driver allows, rad, below a right angle; infinite for one who
+ *     does not mind how far the car slides
  */
 public record Hands(
         double steeringRate,
@@ -21,7 +23,8 @@ public record Hands(
         double brakeBuildUp,
         double peakDeceleration,
         double axleShare,
-        double brakeUntil) {
+        double brakeUntil,
+        double mostSideslip) {
 
     /** How much faster the foot comes off the brake than it goes on. */
     private static final double OFF_OVER_ON = 10;
@@ -37,6 +40,9 @@ public record Hands(
         if (Double.isNaN(brakeUntil)) {
             throw new InvalidValueException("brake_until_m", brakeUntil, "a station or infinite");
         }
+        if (!(mostSideslip > 0 && (mostSideslip < Math.PI / 2 || mostSideslip == Double.POSITIVE_INFINITY))) {
+            throw new InvalidValueException("most_sideslip_rad", mostSideslip, "above 0 and below a right angle");
+        }
     }
 
     /**
@@ -46,12 +52,25 @@ public record Hands(
      * @param peakDeceleration m/s²
      */
     public static Hands practised(double peakDeceleration) {
-        return new Hands(1.2, 0.04, 0.10, 0.25, peakDeceleration, 0.985, Double.POSITIVE_INFINITY);
+        return new Hands(
+                1.2, 0.04, 0.10, 0.25, peakDeceleration, 0.985, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     /** The same, but off the brake from a station on, m: 0 for straight-line braking. */
     public Hands withBrakeUntil(double station) {
-        return new Hands(steeringRate, brakeLag, throttleLag, brakeBuildUp, peakDeceleration, axleShare, station);
+        return new Hands(
+                steeringRate, brakeLag, throttleLag, brakeBuildUp, peakDeceleration, axleShare, station, mostSideslip);
+    }
+
+    /** The same, which lets the car slide no further than this, rad. */
+    public Hands withMostSideslip(double angle) {
+        return new Hands(
+                steeringRate, brakeLag, throttleLag, brakeBuildUp, peakDeceleration, axleShare, brakeUntil, angle);
+    }
+
+    /** Whether there is a bound on the sideslip. */
+    boolean holdsSideslip() {
+        return mostSideslip < Double.POSITIVE_INFINITY;
     }
 
     /** Fastest rise of what the foot asks of the brake, m/s³. */

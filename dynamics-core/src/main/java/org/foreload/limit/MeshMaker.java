@@ -16,6 +16,9 @@ final class MeshMaker {
     /** How much longer, in time, intervals are where the car goes straight and flat out. */
     private static final double STRAIGHT_FACTOR = 4;
 
+    /** How much shorter they are where the car swings into its turn: from where the wheel is let go to turn-in. */
+    private static final double SWING_FACTOR = 2;
+
     /** Stretch before the quasi-steady brake point, and after the last bend, that counts as busy, s. */
     private static final double BEFORE = 1.0;
 
@@ -28,17 +31,19 @@ final class MeshMaker {
     /**
      * Ends of intervals, m, rising.
      *
-     * @param changes stations, m, where the rules change; those off the path are left out
+     * @param letGo station, m, before turn-in from which on the wheel may be turned
+     * @param changes other stations, m, where the rules change; those off the path are left out
      */
-    static double[] ends(Path path, IdealProfile profile, int intervals, double... changes) {
+    static double[] ends(Path path, IdealProfile profile, int intervals, double letGo, double... changes) {
         double[] busy = busy(path, profile);
-        double[] kinks = kinks(path, busy, changes);
+        double[] kinks = kinks(path, busy, letGo, changes);
         double total = 0;
         double[] work = new double[kinks.length - 1];
         for (int i = 0; i + 1 < kinks.length; i++) {
             double seconds = profile.timeAt(kinks[i + 1]) - profile.timeAt(kinks[i]);
             boolean straight = kinks[i + 1] <= busy[0] + SHORTEST || kinks[i] >= busy[1] - SHORTEST;
-            work[i] = straight ? seconds / STRAIGHT_FACTOR : seconds;
+            boolean swing = kinks[i] >= letGo - SHORTEST && kinks[i + 1] <= SHORTEST;
+            work[i] = straight ? seconds / STRAIGHT_FACTOR : swing ? seconds * SWING_FACTOR : seconds;
             total += work[i];
         }
         List<Double> ends = new ArrayList<>();
@@ -68,10 +73,11 @@ final class MeshMaker {
         return new double[] {first, end};
     }
 
-    private static double[] kinks(Path path, double[] busy, double[] changes) {
+    private static double[] kinks(Path path, double[] busy, double letGo, double[] changes) {
         List<Double> all = new ArrayList<>();
         all.add(path.start());
         all.add(busy[0]);
+        all.add(letGo);
         all.add(0.0);
         for (double kink : path.kinks()) {
             all.add(kink);

@@ -61,8 +61,11 @@ final class RoadEquations implements StageEquations {
             double steeringPrice,
             double brakePrice) {}
 
-    /** Number of bounds at a point. */
-    static final int BOUNDS = 28;
+    /** Number of bounds at a point, but those of the sideslip. */
+    private static final int BOUNDS = 28;
+
+    /** Number of bounds of the sideslip, where it has any: one to each side. */
+    private static final int SIDESLIP_BOUNDS = 2;
 
     /** Power, W, that no engine misses: it leaves the foot an inside on a car that has none. */
     private static final double IDLE_POWER = 10;
@@ -93,7 +96,7 @@ final class RoadEquations implements StageEquations {
     private final double[] lateralScale = new double[2];
     private final double[] rollingScale = new double[2];
     private final int[] rates = new int[STATES];
-    private final int[] rooms = new int[BOUNDS];
+    private final int[] rooms;
     private int slowness;
     private int price;
     private final double[] sum = new double[ALL];
@@ -106,6 +109,7 @@ final class RoadEquations implements StageEquations {
         this.hands = hands;
         this.bicycle = new SmoothBicycle(car);
         this.scale = scales(car, hands);
+        this.rooms = new int[hands.holdsSideslip() ? BOUNDS + SIDESLIP_BOUNDS : BOUNDS];
         boolean rigidPitch = car.suspension().pitch().rigid();
         boolean rigidRoll = car.suspension().roll().rigid();
         atOnce[PITCH] = rigidPitch;
@@ -164,7 +168,7 @@ final class RoadEquations implements StageEquations {
 
     @Override
     public int bounds() {
-        return BOUNDS;
+        return rooms.length;
     }
 
     @Override
@@ -220,7 +224,7 @@ final class RoadEquations implements StageEquations {
             }
         }
         tape.gradient(price, 1, into.costSlope(), 0);
-        for (int i = 0; i < BOUNDS; i++) {
+        for (int i = 0; i < rooms.length; i++) {
             tape.gradient(rooms[i], 1, into.roomSlope(), i * ALL);
         }
         curvature(costWeight, rateWeights, roomWeights, perMetre, into.curvature());
@@ -247,7 +251,7 @@ final class RoadEquations implements StageEquations {
         }
         tape.weigh(slowness, whole);
         tape.weigh(price, costWeight);
-        for (int i = 0; i < BOUNDS; i++) {
+        for (int i = 0; i < rooms.length; i++) {
             tape.weigh(rooms[i], roomWeights[i]);
         }
         tape.addCurvature(half);
@@ -305,7 +309,7 @@ final class RoadEquations implements StageEquations {
         for (int i = 0; i < STATES; i++) {
             into.rate()[i] = tape.value(rates[i]) / scale[i] * (atOnce[i] ? 1 : tape.value(slowness));
         }
-        for (int i = 0; i < BOUNDS; i++) {
+        for (int i = 0; i < rooms.length; i++) {
             into.room()[i] = tape.value(rooms[i]);
         }
     }
@@ -356,7 +360,13 @@ final class RoadEquations implements StageEquations {
         rooms[next++] = tape.scaled(u[DRIVE_ASKED], 1 / scale[DRIVE_ASKED]);
         rooms[next++] = tape.shifted(stretch, -LEAST_STRETCH);
         rooms[next++] = tape.scaled(tape.shifted(u[VX], -point.lowestSpeed()), 1 / scale[VX]);
-        between(next, u[HEADING_ERROR], -point.headingBound(), point.headingBound(), 1);
+        next = between(next, u[HEADING_ERROR], -point.headingBound(), point.headingBound(), 1);
+        if (hands.holdsSideslip()) {
+            int most = tape.scaled(u[VX], Math.tan(hands.mostSideslip()) / scale[VY]);
+            int across = tape.scaled(u[VY], 1 / scale[VY]);
+            rooms[next] = tape.minus(most, across);
+            rooms[next + 1] = tape.plus(most, across);
+        }
     }
 
     private int between(int next, int node, double low, double high, double unit) {

@@ -35,7 +35,8 @@ class PointMassLimitTest {
     private static final double GRAVITY = 9.81;
     private static final double SPEED = 40;
 
-    private static final Hands HANDS = new Hands(20, 0, 0, 0.01, 1.1 * MOST, 0.9995, Double.POSITIVE_INFINITY);
+    private static final Hands HANDS =
+            new Hands(20, 0, 0, 0.01, 1.1 * MOST, 0.9995, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
     static Car car(double friction, DrivenAxle driven) {
         Tyre tyre = new FrictionTyre(new SlipCurve.Brush(), friction, friction, 0, 4000, 0, 60, 60);

@@ -111,6 +111,12 @@ final class LimitVerb extends ReportVerb {
                             + "beside it that ends with .csv: '--corner FILE' drives there.")
     private Path lineOut;
 
+    @Option(
+            names = "--sideslip",
+            paramLabel = "<deg>",
+            description = "Let the car slide no further than this, sideslip at the CG. Left out: as far as it pays.")
+    private Double sideslip;
+
     @Option(names = "--quiet", description = "Show no progress.")
     private boolean quiet;
 
@@ -122,6 +128,9 @@ final class LimitVerb extends ReportVerb {
         Options.within("--axle-share", axleShare, 0.5, 0.995, "");
         Options.positive("--build-up", buildUp, "s");
         Options.within("--intervals", intervals, 50, 1000, "");
+        if (sideslip != null) {
+            Options.within("--sideslip", sideslip, 0.5, 45, "deg");
+        }
         if (peakDeceleration != null) {
             Options.positive("--peak-deceleration", peakDeceleration, "m/s²");
         }
@@ -139,7 +148,8 @@ final class LimitVerb extends ReportVerb {
                 buildUp,
                 peak,
                 axleShare,
-                Double.POSITIVE_INFINITY);
+                Double.POSITIVE_INFINITY,
+                sideslip == null ? Double.POSITIVE_INFINITY : Math.toRadians(sideslip));
         LimitOptions options =
                 new LimitOptions(intervals, LimitOptions.STANDARD.tolerance(), LimitOptions.STANDARD.mostSteps());
         Optional<LineFile> file = Optional.ofNullable(lineOut).map(place -> LineFile.at(LINE_OUT, place));

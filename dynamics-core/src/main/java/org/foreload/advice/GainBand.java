@@ -85,13 +85,16 @@ final class GainBand {
         return fitted.drive();
     }
 
-    /** A gain with its interval. */
+    /**
+     * A gain with its interval.
+     *
+     * @param gain of the change over {@link #base}, s
+     */
     Estimate of(Change change, double amount, double gain) {
         double share = change == Change.SHAPE ? SHAPE_SHARE : SHARE;
         double square = share * share * gain * gain + LEAST * LEAST;
-        double known = fitted.gain(change, amount);
         for (Variant variant : variants) {
-            double off = variant.gain(change, amount) - known;
+            double off = variant.gain(change, amount) - gain;
             // A variant that does not make the corner says no more than that the gain may be none.
             double counted = Double.isNaN(off) ? gain / 2 : off;
             square += counted * counted;

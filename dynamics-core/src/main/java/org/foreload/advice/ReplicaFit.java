@@ -1,8 +1,8 @@
 package org.foreload.advice;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.function.DoubleBinaryOperator;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -14,7 +14,6 @@ import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
-import org.foreload.study.Search;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
@@ -32,11 +31,7 @@ final class ReplicaFit {
 
     private static final double[] HIGH = {1.15, 1.15};
 
-    private static final double[] GUESS = {0.93, 1.0};
-
-    private static final double RADIUS = 0.04;
-
-    private static final int EVALUATIONS = 22;
+    private static final double[] GUESS = {0.88, 1.01};
 
     /** Share of the friction that a driver uses on the way out at most; common practice, no source. */
     private static final double MOST_USE = 0.97;
@@ -52,28 +47,45 @@ final class ReplicaFit {
     /** While it is searched: coarser, as a probe is; what was found is driven with the standard settings. */
     private static final SimulationSettings SEARCHING = new SimulationSettings(1e-5, 2);
 
-    /** What a car that does not make the corner counts like, m/s. */
-    private static final double LOST = 50;
-
     /** A pick-up this near to the end of the release, m, is no coasting. */
     private static final double AT_ONCE = 6;
 
     /** Distance between the stations at which speeds are compared, m. */
     private static final double STEP = 4;
 
-    private final Run run;
+    /** Weight of what comes behind the bend. */
+    private static final double BEHIND = 0.1;
+
+    /** Speed, m/s, below which a difference counts no more for being at a low speed. */
+    private static final double SLOWEST = 5;
+
     private final Car car;
     private final DrivenLine line;
     private final BrakePlan first;
+
+    /** Where speeds are compared, m; those recorded there, m/s; and what a difference counts. */
+    private final double[] stations;
+
+    private final double[] recorded;
+    private final double[] weights;
 
     /** The car of each friction that the search has asked for: it looks at several peaks with one. */
     private final Map<Double, Replica> begun = new HashMap<>();
 
     private ReplicaFit(Run run, RecordedCorner did, Car car, DrivenLine line) {
-        this.run = run;
         this.car = car;
         this.line = line;
         this.first = plan(did, line.turnIn());
+        double start = line.corner().path().start();
+        int count = Math.max(1, (int) Math.ceil((line.corner().path().end() - start) / STEP));
+        this.stations = new double[count];
+        this.recorded = new double[count];
+        this.weights = new double[count];
+        for (int i = 0; i < count; i++) {
+            stations[i] = start + i * STEP;
+            recorded[i] = run.speedAt(line.turnIn() + stations[i]);
+            weights[i] = Math.sqrt(stations[i] < line.bendEnd() ? 1 : BEHIND) / Math.max(SLOWEST, recorded[i]);
+        }
     }
 
     /**
@@ -91,9 +103,7 @@ final class ReplicaFit {
      */
     static Fitted of(Run run, RecordedCorner did, Car car, DrivenLine line) {
         ReplicaFit fit = new ReplicaFit(run, did, car, line);
-        double[] found = new Search(LOW, HIGH, EVALUATIONS, () -> false)
-                .nearby(fit::cost, GUESS, RADIUS)
-                .point();
+        double[] found = new SecantFit(fit::residuals, LOW, HIGH).from(GUESS);
         return fit.fitted(found);
     }
 
@@ -149,15 +159,22 @@ final class ReplicaFit {
                 one.slipStiffnessPerLoad());
     }
 
-    private double cost(double[] point) {
+    /** How far the simulated speeds are off, station by station; a car that does not come so far stands there. */
+    private double[] residuals(double[] point) {
+        double[] off = new double[stations.length];
         try {
             // A wheel that stops would make a step of the cost; whether one does is looked at afterwards.
             Replica.Drive drive = begun.computeIfAbsent(point[1], use -> replica(point, 1, true, SEARCHING))
                     .drive(plan(point));
-            return misfit(drive) + (drive.made() ? 0 : LOST * (1 - covered(drive)));
+            speeds(drive, off);
         } catch (InvalidValueException tooFast) {
-            return LOST + HIGH[1] - point[1];
+            // Worse than any that comes, and the less so the more friction there is.
+            Arrays.fill(off, point[1] - HIGH[1]);
         }
+        for (int i = 0; i < off.length; i++) {
+            off[i] = (off[i] - recorded[i]) * weights[i];
+        }
+        return off;
     }
 
     private Fitted fitted(double[] point) {
@@ -180,45 +197,32 @@ final class ReplicaFit {
         return new Fitted(likeness, replica);
     }
 
-    private double covered(Replica.Drive drive) {
-        double start = line.corner().path().start();
-        double last = drive.stations()[drive.stations().length - 1];
-        return (last - start) / (line.corner().path().end() - start);
-    }
-
     private double speedError(Replica.Drive drive) {
-        return error(drive, (at, speed) -> 1);
+        double[] speeds = new double[stations.length];
+        int reached = speeds(drive, speeds);
+        double sum = 0;
+        for (int i = 0; i < reached; i++) {
+            sum += (speeds[i] - recorded[i]) * (speeds[i] - recorded[i]);
+        }
+        return Math.sqrt(sum / Math.max(1, reached));
     }
 
-    /**
-     * The error that is made small: in shares of the speed, since the limit goes with its square, and less by what
-     * comes behind the bend, where an engine that differs a little must not be made up for by friction.
-     */
-    private double misfit(Replica.Drive drive) {
-        return line.corner().approachSpeed()
-                * error(drive, (at, speed) -> (at < line.bendEnd() ? 1 : BEHIND) / (speed * speed));
-    }
-
-    /** Weight of what comes behind the bend. */
-    private static final double BEHIND = 0.1;
-
-    /** Root mean square difference of the speeds with a weight for each place and recorded speed. */
-    private double error(Replica.Drive drive, DoubleBinaryOperator weight) {
+    /** Fills in the speeds at the stations that a drive reaches; gives how many these are. */
+    private int speeds(Replica.Drive drive, double[] speeds) {
         double[] s = drive.stations();
         double[] v = drive.speeds();
-        double sum = 0;
-        int count = 0;
         int i = 0;
-        for (double at = s[0]; at < s[s.length - 1]; at += STEP) {
+        for (int k = 0; k < stations.length; k++) {
+            double at = stations[k];
+            if (!(at < s[s.length - 1])) {
+                return k;
+            }
             while (i + 2 < s.length && s[i + 1] < at) {
                 i++;
             }
             double share = (at - s[i]) / (s[i + 1] - s[i]);
-            double recorded = run.speedAt(line.turnIn() + at);
-            double off = v[i] * (1 - share) + v[i + 1] * share - recorded;
-            sum += off * off * weight.applyAsDouble(at, recorded);
-            count++;
+            speeds[k] = v[i] * (1 - share) + v[i + 1] * share;
         }
-        return Math.sqrt(sum / Math.max(1, count));
+        return stations.length;
     }
 }

@@ -113,7 +113,8 @@ public final class Limit {
             Car car, Corner corner, Band band, Hands hands, LimitOptions options, Start start, Progress watcher) {
         Path path = corner.path();
         IdealProfile profile = guess(car, corner);
-        double[] ends = MeshMaker.ends(path, profile, options.intervals(), HELD_BEFORE, hands.brakeUntil());
+        double letGo = band instanceof Band.Within && straight(path) ? HELD_BEFORE : 0;
+        double[] ends = MeshMaker.ends(path, profile, options.intervals(), letGo, HELD_BEFORE, hands.brakeUntil());
         double[] lengths = new double[ends.length - 1];
         for (int k = 0; k < lengths.length; k++) {
             lengths[k] = ends[k + 1] - ends[k];

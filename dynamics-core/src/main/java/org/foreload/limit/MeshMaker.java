@@ -31,7 +31,7 @@ final class MeshMaker {
     /**
      * Ends of intervals, m, rising.
      *
-     * @param letGo station, m, before turn-in from which on the wheel may be turned
+     * @param letGo station, m, before turn-in from which on the wheel may be turned; 0 for one that is never held
      * @param changes other stations, m, where the rules change; those off the path are left out
      */
     static double[] ends(Path path, IdealProfile profile, int intervals, double letGo, double... changes) {

@@ -29,7 +29,8 @@ final class GridOptions {
             split = ",",
             description =
                     "Release shapes to try, separated by commas: linear, progressive, held, circle, smooth, two-stage, "
-                            + "or table:FILE, a CSV file with the columns released (0 to 1) and remaining (1 to 0). "
+                            + "or table:FILE, a CSV file with the columns released (0 to 1) and remaining (1 to 0), or a logged one "
+                            + "with s_m, or time_s and speed_mps, and brake in any unit. "
                             + "Straight-line braking (abrupt) is always tried. "
                             + "Default: ${bundle:default.shapes}.")
     private List<String> shapes;

@@ -44,7 +44,8 @@ final class ReleaseOptions {
             description =
                     "How the brake comes off: linear, progressive (quick, then slow), held (slow, then quick), circle, "
                             + "smooth, two-stage, abrupt (all at once at the end), or table:FILE, a CSV file with the columns "
-                            + "released (0 to 1) and remaining (1 to 0). Default: ${DEFAULT-VALUE}.")
+                            + "released (0 to 1) and remaining (1 to 0), or a logged one with s_m, or time_s and speed_mps, and "
+                            + "brake in any unit. Default: ${DEFAULT-VALUE}.")
     private String shape;
 
     @Option(

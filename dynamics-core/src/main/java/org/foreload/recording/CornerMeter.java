@@ -93,15 +93,9 @@ final class CornerMeter {
 
     private Optional<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, Optional<ReleaseShape> shape) {
         int end = Series.index(s, bend.end());
-        int peak = from;
-        for (int i = from; i <= end; i++) {
-            peak = brake[i] > brake[peak] ? i : peak;
-        }
+        int peak = Series.highest(brake, from, end);
         double level = brake[peak];
-        double most = 0;
-        for (double value : brake) {
-            most = Math.max(most, value);
-        }
+        double most = brake[Series.highest(brake, 0, brake.length - 1)];
         if (!(level > NO_BRAKE * most) || !(level > 0)) {
             return Optional.empty();
         }
@@ -226,10 +220,7 @@ final class CornerMeter {
         double[] smooth = run.speed();
         int first = Series.index(s, Math.max(after, s[from]));
         int last = Math.min(to, Series.index(s, bend.end()));
-        int least = first;
-        for (int i = first; i <= last; i++) {
-            least = smooth[i] < smooth[least] ? i : least;
-        }
+        int least = Series.lowest(smooth, first, last);
         double clock = run.time()[least];
         int low = least;
         int high = least;

@@ -33,6 +33,24 @@ final class Series {
         return values[i] * (1 - share) + values[i + 1] * share;
     }
 
+    /** First index of the greatest value in a stretch, both ends included. */
+    static int highest(double[] values, int from, int to) {
+        int highest = from;
+        for (int i = from; i <= to; i++) {
+            highest = values[i] > values[highest] ? i : highest;
+        }
+        return highest;
+    }
+
+    /** First index of the least value in a stretch, both ends included; the start where the stretch is empty. */
+    static int lowest(double[] values, int from, int to) {
+        int lowest = from;
+        for (int i = from; i <= to; i++) {
+            lowest = values[i] < values[lowest] ? i : lowest;
+        }
+        return lowest;
+    }
+
     /** Value at each row of the straight line that fits the samples around it best. */
     static double[] smooth(double[] axis, double[] values, double half) {
         return fitted(axis, values, half, false);
@@ -159,7 +177,14 @@ final class Series {
 
     /** The numbers that were measured. */
     static double[] known(double[] values) {
-        return Arrays.stream(values).filter(Double::isFinite).toArray();
+        double[] known = new double[values.length];
+        int count = 0;
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                known[count++] = value;
+            }
+        }
+        return Arrays.copyOf(known, count);
     }
 
     /** Values less their resting level: the median of those within this share of the largest. */
@@ -171,8 +196,14 @@ final class Series {
             least = Math.min(least, value);
         }
         double level = least + share * (most - least);
-        double rest =
-                median(Arrays.stream(values).filter(value -> value <= level).toArray());
+        double[] low = new double[values.length];
+        int count = 0;
+        for (double value : values) {
+            if (value <= level) {
+                low[count++] = value;
+            }
+        }
+        double rest = median(Arrays.copyOf(low, count));
         double[] moved = new double[values.length];
         for (int i = 0; i < values.length; i++) {
             moved[i] = values[i] - rest;

@@ -126,11 +126,15 @@ record Signals(Recording recording, double[] time) {
     double[] levelled(Channel channel) {
         double straight = channel == Channel.LATERAL ? STRAIGHT_LATERAL : STRAIGHT_YAW_RATE;
         double[] values = filled(channel);
-        double[] quiet = java.util.Arrays.stream(values)
-                .filter(value -> Math.abs(value) < straight)
-                .toArray();
-        if (quiet.length > STRAIGHT_SHARE * values.length) {
-            double offset = Series.median(quiet);
+        double[] quiet = new double[values.length];
+        int count = 0;
+        for (double value : values) {
+            if (Math.abs(value) < straight) {
+                quiet[count++] = value;
+            }
+        }
+        if (count > STRAIGHT_SHARE * values.length) {
+            double offset = Series.median(java.util.Arrays.copyOf(quiet, count));
             for (int i = 0; i < values.length; i++) {
                 values[i] -= offset;
             }

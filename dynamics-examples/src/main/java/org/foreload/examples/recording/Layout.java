@@ -137,9 +137,11 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
     /** The number in a cell; NaN if there is none. */
     double number(String cell) {
         double quick = ShortDecimal.parse(cell, decimalComma ? ',' : '.');
-        if (!Double.isNaN(quick)) {
-            return quick;
-        }
+        return Double.isNaN(quick) ? longNumber(cell) : quick;
+    }
+
+    /** The same for a cell that is known to hold no {@link ShortDecimal}. */
+    double longNumber(String cell) {
         String text = cell.strip();
         if (plain(text)) {
             try {

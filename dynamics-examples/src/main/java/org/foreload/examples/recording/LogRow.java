@@ -87,9 +87,7 @@ final class LogRow {
     double number(int cell) {
         if (quoted.isEmpty()) {
             double quick = ShortDecimal.parse(line, from(cell), ends[cell], layout.decimalComma() ? ',' : '.');
-            if (!Double.isNaN(quick)) {
-                return quick;
-            }
+            return Double.isNaN(quick) ? layout.longNumber(text(cell)) : quick;
         }
         return layout.number(text(cell));
     }

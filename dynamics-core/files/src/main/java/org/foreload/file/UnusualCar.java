@@ -114,7 +114,8 @@ final class UnusualCar {
 
     /** With two digits that count: what is said for comparison is no more exact. */
     private static String roughly(double value) {
-        return new BigDecimal(value).round(TWO_DIGITS).toPlainString();
+        return DecimalText.of(
+                Double.isFinite(value) ? new BigDecimal(value).round(TWO_DIGITS).doubleValue() : value);
     }
 
     private static final MathContext TWO_DIGITS = new MathContext(2);

@@ -1,6 +1,7 @@
 package org.foreload.recording;
 
 import java.util.Arrays;
+import java.util.function.DoublePredicate;
 import org.hipparchus.util.KthSelector;
 
 /** Work on columns of numbers over a rising axis. */
@@ -177,14 +178,19 @@ final class Series {
 
     /** The numbers that were measured. */
     static double[] known(double[] values) {
-        double[] known = new double[values.length];
+        return kept(values, Double::isFinite);
+    }
+
+    /** Those of the numbers that are wanted. */
+    static double[] kept(double[] values, DoublePredicate wanted) {
+        double[] kept = new double[values.length];
         int count = 0;
         for (double value : values) {
-            if (Double.isFinite(value)) {
-                known[count++] = value;
+            if (wanted.test(value)) {
+                kept[count++] = value;
             }
         }
-        return Arrays.copyOf(known, count);
+        return Arrays.copyOf(kept, count);
     }
 
     /** Values less their resting level: the median of those within this share of the largest. */
@@ -196,14 +202,7 @@ final class Series {
             least = Math.min(least, value);
         }
         double level = least + share * (most - least);
-        double[] low = new double[values.length];
-        int count = 0;
-        for (double value : values) {
-            if (value <= level) {
-                low[count++] = value;
-            }
-        }
-        double rest = median(Arrays.copyOf(low, count));
+        double rest = median(kept(values, value -> value <= level));
         double[] moved = new double[values.length];
         for (int i = 0; i < values.length; i++) {
             moved[i] = values[i] - rest;

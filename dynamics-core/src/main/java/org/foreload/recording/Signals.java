@@ -126,15 +126,9 @@ record Signals(Recording recording, double[] time) {
     double[] levelled(Channel channel) {
         double straight = channel == Channel.LATERAL ? STRAIGHT_LATERAL : STRAIGHT_YAW_RATE;
         double[] values = filled(channel);
-        double[] quiet = new double[values.length];
-        int count = 0;
-        for (double value : values) {
-            if (Math.abs(value) < straight) {
-                quiet[count++] = value;
-            }
-        }
-        if (count > STRAIGHT_SHARE * values.length) {
-            double offset = Series.median(java.util.Arrays.copyOf(quiet, count));
+        double[] quiet = Series.kept(values, value -> Math.abs(value) < straight);
+        if (quiet.length > STRAIGHT_SHARE * values.length) {
+            double offset = Series.median(quiet);
             for (int i = 0; i < values.length; i++) {
                 values[i] -= offset;
             }

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.parameter.Parameter;
@@ -61,24 +61,7 @@ class BalanceStudyTest {
     /** A row of whose 32 entries with a small scatter so many fail. */
     private static BalanceRow row(double share, double time, Axle axle, int failed) {
         Car car = Scenes.light().withFrontBrakeShare(share);
-        EntryResult entry = new EntryResult(
-                org.foreload.braking.Braking.of(8, 0.25, new org.foreload.braking.Release(ReleaseShapes.LINEAR, 0, 10))
-                        .from(-100),
-                Outcome.MADE_IT,
-                0,
-                List.of(),
-                30,
-                50,
-                20,
-                30,
-                time,
-                0.2,
-                0.3,
-                0.1,
-                new Margins(0.1, 0.1, 3),
-                EntryResult.Limit.REAR_AXLE,
-                Optional.empty(),
-                1000);
+        EntryResult entry = MadeUpEntry.of(Outcome.MADE_IT, 0, time, EntryResult.Limit.REAR_AXLE, List.of());
         return new BalanceRow(
                 share,
                 car,

@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.foreload.braking.Braking;
-import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -19,24 +16,7 @@ class EntryCauseTest {
     }
 
     private static String cause(Outcome outcome, double longestLock, EntryEvent... events) {
-        return new EntryResult(
-                        Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10))
-                                .from(-100),
-                        outcome,
-                        longestLock,
-                        List.of(events),
-                        30,
-                        50,
-                        20,
-                        30,
-                        17,
-                        0.2,
-                        0.3,
-                        0.1,
-                        new Margins(0.1, 0.1, 3),
-                        EntryResult.Limit.FRONT_AXLE,
-                        Optional.empty(),
-                        1000)
+        return MadeUpEntry.of(outcome, longestLock, 17, EntryResult.Limit.FRONT_AXLE, List.of(events))
                 .cause();
     }
 

@@ -4,15 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
-import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
-import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
 import org.junit.jupiter.api.Test;
 
@@ -23,25 +18,7 @@ class TellTaleTest {
         List<EntryEvent> events = java.util.Arrays.stream(kinds)
                 .map(kind -> new EntryEvent(kind, 20, 5))
                 .toList();
-        BrakePlan plan =
-                Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, 0, 10)).from(-100);
-        return TellTale.of(new EntryResult(
-                plan,
-                outcome,
-                0,
-                events,
-                30,
-                50,
-                20,
-                30,
-                17,
-                0.2,
-                0.3,
-                0.1,
-                new Margins(0.1, 0.1, 3),
-                EntryResult.Limit.FRONT_AXLE,
-                Optional.empty(),
-                1000));
+        return TellTale.of(MadeUpEntry.of(outcome, 0, 17, EntryResult.Limit.FRONT_AXLE, events));
     }
 
     @Test

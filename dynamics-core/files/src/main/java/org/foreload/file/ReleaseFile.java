@@ -1,8 +1,8 @@
 package org.foreload.file;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.foreload.braking.TabulatedRelease;
 import org.foreload.conventions.InvalidValueException;
 
@@ -22,7 +22,12 @@ import org.foreload.conventions.InvalidValueException;
  */
 public final class ReleaseFile {
 
-    private static final List<String> COLUMNS = List.of("released", "remaining", "s_m", "brake", "time_s", "speed_mps");
+    private static final List<String> SHARES = List.of("released", "remaining");
+
+    private static final List<String> LOGGED = List.of("s_m", "brake", "time_s", "speed_mps");
+
+    private static final List<String> COLUMNS =
+            Stream.concat(SHARES.stream(), LOGGED.stream()).toList();
 
     /** Share of the peak by which a logged pedal may sway and still counts as at its peak, or as off. */
     private static final double NOISE = 0.02;
@@ -42,14 +47,16 @@ public final class ReleaseFile {
     public static TabulatedRelease read(Path path, String name) {
         String file = path.toString();
         NumberColumns columns = NumberColumns.read(path, file, COLUMNS);
-        return columns.has("brake") ? logged(columns, file, name) : shares(columns, file, name);
+        boolean logged = LOGGED.stream().anyMatch(columns::has);
+        (logged ? List.of("brake") : SHARES).forEach(column -> columns.require(column, true));
+        return logged
+                ? logged(columns, file, name)
+                : shape(file, name, columns.column("released", 1), columns.column("remaining", 1));
     }
 
-    private static TabulatedRelease shares(NumberColumns columns, String file, String name) {
-        columns.require("released", true);
-        columns.require("remaining", true);
+    private static TabulatedRelease shape(String file, String name, double[] released, double[] remaining) {
         try {
-            return new TabulatedRelease(name, columns.column("released", 1), columns.column("remaining", 1));
+            return new TabulatedRelease(name, released, remaining);
         } catch (InvalidValueException e) {
             String field = e.field().startsWith(PREFIX) ? e.field().substring(PREFIX.length()) : null;
             throw InputException.of(file, field, e);
@@ -82,15 +89,15 @@ public final class ReleaseFile {
                     "must come down to 0, or to 2 % of the peak of " + peak + ", after it");
         }
         double length = distance[last] - distance[first];
-        List<Double> released = new ArrayList<>();
-        List<Double> remaining = new ArrayList<>();
-        double least = 1;
-        for (int i = first; i <= last; i++) {
-            least = i == first ? 1 : i == last ? 0 : Math.min(least, brake[i] / peak);
-            released.add(i == last ? 1 : (distance[i] - distance[first]) / length);
-            remaining.add(least);
+        double[] released = new double[last - first + 1];
+        double[] remaining = new double[released.length];
+        remaining[0] = 1;
+        for (int i = 1; i < released.length; i++) {
+            released[i] = (distance[first + i] - distance[first]) / length;
+            remaining[i] = Math.min(remaining[i - 1], brake[first + i] / peak);
         }
-        return new TabulatedRelease(name, numbers(released), numbers(remaining));
+        remaining[remaining.length - 1] = 0;
+        return shape(file, name, released, remaining);
     }
 
     /** Distance of each row, m, strictly rising. */
@@ -127,9 +134,5 @@ public final class ReleaseFile {
             }
         }
         return distance;
-    }
-
-    private static double[] numbers(List<Double> list) {
-        return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

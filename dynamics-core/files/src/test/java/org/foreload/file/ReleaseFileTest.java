@@ -73,6 +73,8 @@ class ReleaseFileTest {
             delimiter = '|',
             value = {
                 "brake;5;0                          | column s_m: missing: or time_s and speed_mps must be given",
+                "s_m;0;1                            | column brake: missing: must be given",
+                "s_m,brake;-1e308,5;1e308,0         | released, row 2",
                 "time_s,brake;0,5;1,0               | column speed_mps: missing: must be given",
                 "s_m,brake;0,5;0,0                  | s_m, row 2: 0.0: must be above that of the row before, 0.0",
                 "s_m,brake;0,0;1,0                  | column brake: must be above 0 in at least one row",

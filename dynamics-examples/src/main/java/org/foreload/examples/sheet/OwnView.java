@@ -12,7 +12,6 @@ import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.OwnPanels;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.PanelSvg;
-import org.foreload.file.DecimalText;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
@@ -46,12 +45,20 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
      * @param own the driver's, with half the interval that holds the true one nine times in ten
      * @param plan the plan's
      * @param apart what lies between them, in words
+     * @param said the same in whole metres or km/h, as a driver can see it; empty where that is nothing
      * @param ownValue the driver's, in SI units
      * @param planValue the plan's, in SI units
      * @param field name for programs; the number counts from turn-in where it is a place
      */
     public record Row(
-            String name, String own, String plan, String apart, double ownValue, double planValue, String field) {}
+            String name,
+            String own,
+            String plan,
+            String apart,
+            String said,
+            double ownValue,
+            double planValue,
+            String field) {}
 
     /** Copies the lists. */
     public OwnView {
@@ -131,6 +138,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 did.shape().map(shape -> shape.name()).orElse("–"),
                 release.shape().name(),
                 "",
+                "",
                 Double.NaN,
                 Double.NaN,
                 "shape"));
@@ -165,13 +173,16 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 : "–";
         double difference = own.value() - plan;
         String apart = "–";
+        String said = "";
         if (Double.isFinite(difference)) {
-            apart = Math.abs(difference) <= half
-                    ? "the same, as far as can be seen"
-                    : Numbers.rounded(Math.abs(factor * difference), decimals) + unit + " "
-                            + (difference > 0 ? more : less);
+            double size = Math.abs(factor * difference);
+            String which = unit + " " + (difference > 0 ? more : less);
+            boolean seen = Math.abs(difference) > half;
+            apart = seen ? Numbers.rounded(size, decimals) + which : "the same, as far as can be seen";
+            String whole = Numbers.rounded(size, 0);
+            said = seen && !whole.equals("0") ? whole + which : "";
         }
-        return new Row(name, mine, shown(factor * plan, decimals), apart, own.value(), plan, field);
+        return new Row(name, mine, shown(factor * plan, decimals), apart, said, own.value(), plan, field);
     }
 
     private static String shown(double value, int decimals) {
@@ -198,6 +209,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 Numbers.rounded(mine, 2),
                 Numbers.rounded(planned, 2),
                 Numbers.rounded(Math.abs(lost), 2) + " s " + (lost >= 0 ? "slower" : "quicker"),
+                "",
                 mine,
                 planned,
                 "time_s"));
@@ -235,9 +247,8 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 case "minimum_speed_mps" -> "are at the slowest point ";
                 default -> "";
             };
-            String apart = whole(row.apart());
-            if (!what.isEmpty() && apart.matches("[1-9].*")) {
-                said.add(what + apart);
+            if (!what.isEmpty() && !row.said().isEmpty()) {
+                said.add(what + row.said());
             }
         }
         if (said.isEmpty()) {
@@ -245,14 +256,6 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
         }
         String text = String.join(", ", said) + ".";
         return "Compared with the plan, " + (text.startsWith("you") ? "" : "you ") + text;
-    }
-
-    /** A difference in whole metres or km/h, as a driver can see it; begins with 0 where it rounds to nothing. */
-    private static String whole(String apart) {
-        int end = apart.indexOf(' ');
-        String number = end < 0 ? "" : apart.substring(0, end);
-        double value = DecimalText.parse(number);
-        return Double.isNaN(value) ? apart : Numbers.rounded(value, 0) + apart.substring(end);
     }
 
     private static Optional<String> approach(OwnEntry own, EntryResult plan) {

@@ -15,7 +15,8 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /**
  * The release that fits a recorded one best: shape, start and end, by least squares over distance. Fitting the whole
- * course finds an end that fades into the noise better than any threshold.
+ * course finds an end that fades into the noise better than any threshold. A release starts no earlier than the course:
+ * a shape that is steep at its end would else be taken for the last piece of one much longer and harder.
  *
  * @param shape the shape
  * @param start station of the release point, m
@@ -41,11 +42,16 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
         for (ReleaseShape shape : ReleaseShapes.all()) {
             if (!shape.equals(ReleaseShapes.ABRUPT)) {
                 ReleaseFit fit = of(shape, station, brake, guessStart, guessEnd);
-                best = best == null || fit.error < best.error ? fit : best;
+                best = best == null || fit.difference() < best.difference() ? fit : best;
             }
         }
         boolean abrupt = best != null && best.end - best.start < ABRUPT;
         return Optional.ofNullable(abrupt ? best.with(ReleaseShapes.ABRUPT) : best);
+    }
+
+    /** Root mean square difference, in the brake's own unit: what shapes are compared by. */
+    private double difference() {
+        return error * Math.abs(level);
     }
 
     private ReleaseFit with(ReleaseShape other) {
@@ -56,7 +62,9 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
     static ReleaseFit of(ReleaseShape shape, double[] station, double[] brake, double guessStart, double guessEnd) {
         ReleaseShape fitted = shape.equals(ReleaseShapes.ABRUPT) ? ReleaseShapes.LINEAR : shape;
         double size = Math.max(1, guessEnd - guessStart);
-        Misfit misfit = new Misfit(fitted, station, brake, new double[] {guessStart, guessStart + size});
+        Misfit misfit = new Misfit(fitted, station, brake, new double[] {
+            Math.max(station[0], guessStart), Math.max(station[0], guessStart) + size
+        });
         try {
             new SimplexOptimizer(new SimpleValueChecker(CONVERGED, CONVERGED))
                     .optimize(
@@ -94,7 +102,7 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
 
         @Override
         public double value(double[] place) {
-            if (!(place[1] > place[0])) {
+            if (!(place[1] > place[0] && place[0] >= station[0])) {
                 return Double.MAX_VALUE;
             }
             double level = level(shape, station, brake, place[0], place[1]);

@@ -15,8 +15,8 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /**
  * The release that fits a recorded one best: shape, start and end, by least squares over distance. Fitting the whole
- * course finds an end that fades into the noise better than any threshold. A release starts no earlier than the course:
- * a shape that is steep at its end would else be taken for the last piece of one much longer and harder.
+ * course finds an end that fades into the noise better than any threshold. The release point lies within the course: a
+ * shape that is steep at its end would else be taken for the last piece of one much longer and harder.
  *
  * @param shape the shape
  * @param start station of the release point, m

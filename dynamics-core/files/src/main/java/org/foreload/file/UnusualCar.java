@@ -45,7 +45,13 @@ final class UnusualCar {
     private void chassis(Chassis chassis) {
         range("mass_kg", chassis.mass(), 150, 4000, "kg");
         range("wheelbase_m", chassis.wheelbase(), 1, 4.5, "m");
-        range("cg_to_front_axle_m", chassis.cgToFrontAxle() / chassis.wheelbase(), 0.3, 0.7, "of the wheelbase");
+        double share = chassis.cgToFrontAxle() / chassis.wheelbase();
+        if (!(share >= 0.3 && share <= 0.7)) {
+            add(
+                    "cg_to_front_axle_m",
+                    chassis.cgToFrontAxle(),
+                    "unusual; that is " + roughly(share) + " of the wheelbase, cars have 0.3 to 0.7 of it");
+        }
         range("front_track_m", chassis.frontTrack(), 0.9, 2.3, "m");
         range("rear_track_m", chassis.rearTrack(), 0.9, 2.3, "m");
         if (chassis.cgHeight() > 0) {

@@ -66,6 +66,9 @@ public final class RiskAnswer {
         if (choice.isPresent()) {
             report = weighed(report, choice.get(), cost, accepted, units);
         }
+        if (Double.isFinite(marginCost)) {
+            report = report.note(Words.MARGIN_COST);
+        }
         return report.note("The drivers are invented; the answer is only as good as the numbers for the scatter.");
     }
 

@@ -24,6 +24,8 @@ public final class Steering {
     private final Feedback feedback;
     private final Path path;
 
+    private double askedFront;
+
     /** A driver in this car on this line. */
     public Steering(Car car, Path path, Hands hands) {
         this.hands = hands;
@@ -79,16 +81,27 @@ public final class Steering {
     }
 
     /**
-     * Lateral force, N, without sign, that the line, just ahead and a little later, and the way back to it ask of the
-     * front axle, without the quick corrections that calm the car.
+     * Reads what the axles must give when drive that is asked for now arrives.
+     *
+     * @param view what the driver sees and feels of the car
+     * @param lag time in which the drive arrives, s
      */
-    double askedFront() {
-        double now = feedforward.frontForce() + feedback.pullForce();
-        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater()));
+    void lookForDrive(DriverView view, double lag) {
+        feedforward.read(view, lag * view.speed);
+        double now = feedforward.frontForce() + feedback.wayBack();
+        askedFront = Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
     }
 
-    /** Lateral force, N, that the line asks of the rear axle. */
+    /**
+     * Lateral force, N, without sign, that the line, then and a little later, and the way back to it ask of the front
+     * axle, without the quick corrections that calm the yaw.
+     */
+    double askedFront() {
+        return askedFront;
+    }
+
+    /** Lateral force, N, without sign, that the line then asks of the rear axle. */
     double askedRear() {
-        return feedforward.rearForce();
+        return Math.abs(feedforward.rearForce());
     }
 }

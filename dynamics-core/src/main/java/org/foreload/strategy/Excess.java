@@ -23,7 +23,7 @@ public record Excess(double drift, double edge, double front, double rear, doubl
     public static final Excess NOT_MADE = new Excess(Double.POSITIVE_INFINITY, NOTHING, NOTHING, NOTHING, NOTHING);
 
     /** A tenth of the brake force, or of an axle's friction, counts as much as the whole drift that is allowed. */
-    static final double SHARE_WEIGHT = 10;
+    public static final double SHARE_WEIGHT = 10;
 
     /** That of an entry that must make the corner and no more. */
     static Excess ofEdge(EntryResult entry) {

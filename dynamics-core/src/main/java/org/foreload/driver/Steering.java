@@ -24,8 +24,6 @@ public final class Steering {
     private final Feedback feedback;
     private final Path path;
 
-    private double askedFront;
-
     /** A driver in this car on this line. */
     public Steering(Car car, Path path, Hands hands) {
         this.hands = hands;
@@ -88,16 +86,15 @@ public final class Steering {
      */
     void lookForDrive(DriverView view, double lag) {
         feedforward.read(view, lag * view.speed);
-        double now = feedforward.frontForce() + feedback.wayBack();
-        askedFront = Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
     }
 
     /**
      * Lateral force, N, without sign, that the line, then and a little later, and the way back to it ask of the front
      * axle, without the quick corrections that calm the yaw.
      */
-    double askedFront() {
-        return askedFront;
+    double askedFront(DriverView view) {
+        double now = feedforward.frontForce() + feedback.wayBack();
+        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
     }
 
     /** Lateral force, N, without sign, that the line then asks of the rear axle. */

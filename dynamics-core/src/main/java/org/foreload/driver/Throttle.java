@@ -66,7 +66,7 @@ public final class Throttle {
     public double exit(DriverView view, WheelForces wheels, Steering hands) {
         double speed = view.speed;
         hands.lookForDrive(view, foot.lag());
-        double front = hands.askedFront();
+        double front = hands.askedFront(view);
         double rear = hands.askedRear();
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
         double aimed = frontLeaves(speed, wheels, front);

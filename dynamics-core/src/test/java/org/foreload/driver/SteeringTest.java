@@ -197,7 +197,7 @@ class SteeringTest {
         driver.lookForDrive(view, 0.1);
         double lean = TO_REAR / radius - MASS * TO_FRONT / WHEELBASE * V * V / radius / REAR;
         double across = V * V / radius;
-        assertEquals(force(across + pull(PERCUSSION * lean)), driver.askedFront(), 1);
+        assertEquals(force(across + pull(PERCUSSION * lean)), driver.askedFront(view), 1);
         assertEquals(MASS * TO_FRONT / WHEELBASE * across, driver.askedRear(), 1e-6);
     }
 

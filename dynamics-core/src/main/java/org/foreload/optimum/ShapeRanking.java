@@ -21,7 +21,7 @@ import org.foreload.study.Sweep;
  */
 public final class ShapeRanking {
 
-    /** Entries tried for each shape. */
+    /** Entries tried for each shape, at most; most descents end sooner. */
     private static final int ENTRIES = 100;
 
     /**
@@ -63,15 +63,12 @@ public final class ShapeRanking {
     }
 
     private static Optional<Finding> refined(CornerStudy study, Candidate start) {
-        BrakePlan plan = start.entry().plan();
-        ReleaseCost cost =
-                new ReleaseCost(study, plan, Optional.of(plan.release().shape()));
-        Nearby near = Nearby.search(cost, cost.start(), ENTRIES, Rounds.alone());
-        BrakePlan found = near.plan().rounded();
-        Finding finding = study.latest(found.braking(), found.brakePoint());
-        return finding.found() && finding.entry().time() < start.entry().time()
-                ? Optional.of(finding)
-                : Optional.empty();
+        return new ReleaseDescent(study, start.entry().plan(), ENTRIES)
+                .quicker()
+                .map(BrakePlan::rounded)
+                .map(found -> study.latest(found.braking(), found.brakePoint()))
+                .filter(Finding::found)
+                .filter(finding -> finding.entry().time() < start.entry().time());
     }
 
     /**

@@ -24,15 +24,12 @@ import org.foreload.study.Sweep;
  *
  * <p>Each release is searched for by coarse runs alone and by itself, so that neither threads nor parts of a sweep
  * change what is found. Only what is quickest is driven with full accuracy, and only the plans worth a choice, those
- * that trade up to {@value #WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
+ * that trade up to {@value BrakePointSearch#WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
  *
  * @param study car, corner, driver and margin
  * @param plan which releases
  */
 public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
-
-    /** Nobody gives more time, s, in one corner for more in hand. */
-    private static final double WORTH_A_CHOICE = 0.5;
 
     /** The releases of the sweep. */
     public List<Braking> releases() {
@@ -161,7 +158,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
 
     /** Marks the candidates that no other beats both in time and in what is in hand, and finds what these have. */
     private void marked(List<Candidate> candidates, Candidate best, Sweep quiet) {
-        double most = best.entry().time() + WORTH_A_CHOICE;
+        double most = best.entry().time() + BrakePointSearch.WORTH_A_CHOICE;
         Set<Candidate> compared = bestOfEachShape(candidates);
         List<Candidate> slower = candidates.stream()
                 .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))

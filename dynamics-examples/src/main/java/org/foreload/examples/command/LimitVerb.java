@@ -157,7 +157,7 @@ final class LimitVerb extends ReportVerb {
                 ? optimal(console, car, corner, hands, options)
                 : solve(console, car, corner, where, hands, options);
         file.ifPresent(place -> place.write(corner, RoadLine.driven(corner.path(), result)));
-        LimitAnswer answer = LimitAnswer.of(car, corner, where, result);
+        LimitAnswer answer = LimitAnswer.of(car, corner, where, hands.mostSideslip(), result);
         if (where instanceof Band.Road) {
             LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
             LimitResult straight = optimal(console, car, corner, hands.withBrakeUntil(0), options);

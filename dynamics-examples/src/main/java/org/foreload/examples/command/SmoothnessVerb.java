@@ -165,7 +165,7 @@ final class SmoothnessVerb extends ReportVerb {
                 .with("damped_pitch_frequency_hz", pitch.expectedRing())
                 .with(
                         "rows",
-                        "A ripple of this size over frequency",
+                        "The same ripple at other frequencies",
                         ripples.stream().map(one -> row(pitch, one)).toList());
         return report.note(note(pitch));
     }

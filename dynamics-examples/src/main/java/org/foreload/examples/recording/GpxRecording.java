@@ -5,11 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import org.foreload.file.DecimalText;
 import org.foreload.file.InputException;
 
@@ -23,19 +21,17 @@ final class GpxRecording {
     /** Longest text inside an element that is kept, characters: a time has thirty. */
     private static final int LONGEST_TEXT = 100;
 
-    /** Largest file, bytes: a day at 10 Hz, and little enough for a parser to hold if it is one single name. */
-    private static final long LARGEST = 96L * 1024 * 1024;
-
-    private final XMLStreamReader xml;
+    private final BoundedXml xml;
     private final LapCollector collector;
     private final LeftOut leftOut;
     private final double[] values = new double[Quantity.values().length];
     private final StringBuilder text = new StringBuilder();
     private long segments;
+    private long points;
     private boolean inPoint;
     private boolean timed;
 
-    private GpxRecording(XMLStreamReader xml, LapCollector collector, LeftOut leftOut) {
+    private GpxRecording(BoundedXml xml, LapCollector collector, LeftOut leftOut) {
         this.xml = xml;
         this.collector = collector;
         this.leftOut = leftOut;
@@ -59,26 +55,12 @@ final class GpxRecording {
 
     private static final int LOOKED_AT = 4096;
 
-    static RecordedFile read(InputStream in, String file, Cut cut) throws IOException {
-        XMLInputFactory factory = XMLInputFactory.newFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_COALESCING, false);
+    static RecordedFile read(InputStream in, String file, Cut cut) {
         LeftOut leftOut = new LeftOut();
         Set<Quantity> known =
                 Set.of(Quantity.TIME, Quantity.SPEED, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.LAP);
         LapCollector collector = new LapCollector(file, cut, known, leftOut);
-        try {
-            XMLStreamReader xml = factory.createXMLStreamReader(new Bounded(in, file));
-            GpxRecording reading = new GpxRecording(xml, collector, leftOut);
-            reading.all();
-        } catch (XMLStreamException e) {
-            if (e.getNestedException() instanceof InputException refused) {
-                throw refused;
-            }
-            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
-            throw new InputException(file, "line " + line, null, "is not XML");
-        }
+        new GpxRecording(new BoundedXml(in, file), collector, leftOut).all();
         return collector.result(List.of(
                 column(Quantity.TIME, "time", "s"),
                 column(Quantity.LATITUDE, "lat", "deg"),
@@ -90,16 +72,31 @@ final class GpxRecording {
         return new Columns.Column(quantity, 0, header, unit, 1, false);
     }
 
-    private void all() throws XMLStreamException {
-        while (xml.hasNext()) {
-            switch (xml.next()) {
-                case XMLStreamConstants.START_ELEMENT -> start(xml.getLocalName());
+    /** All points, up to the end or to what is no XML: a device that loses its power leaves a file that just stops. */
+    private void all() {
+        OptionalInt piece = next();
+        while (piece.isPresent()) {
+            switch (piece.getAsInt()) {
+                case XMLStreamConstants.START_ELEMENT -> start(xml.element());
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> characters();
-                case XMLStreamConstants.END_ELEMENT -> end(xml.getLocalName());
+                case XMLStreamConstants.END_ELEMENT -> end(xml.element());
                 default -> {
                     // Comments, instructions and the like carry no points.
                 }
             }
+            piece = next();
+        }
+    }
+
+    private OptionalInt next() {
+        try {
+            return xml.hasNext() ? OptionalInt.of(xml.next()) : OptionalInt.empty();
+        } catch (InputException refused) {
+            if (points == 0) {
+                throw refused;
+            }
+            leftOut.add(xml.lineNumber(), "nothing from here on is read: " + refused.getMessage());
+            return OptionalInt.empty();
         }
     }
 
@@ -111,8 +108,8 @@ final class GpxRecording {
             Arrays.fill(values, Double.NaN);
             inPoint = true;
             timed = false;
-            set(Quantity.LATITUDE, number(xml.getAttributeValue(null, "lat")));
-            set(Quantity.LONGITUDE, number(xml.getAttributeValue(null, "lon")));
+            set(Quantity.LATITUDE, number(xml.attribute("lat")));
+            set(Quantity.LONGITUDE, number(xml.attribute("lon")));
             set(Quantity.LAP, Math.max(1, segments));
         }
     }
@@ -120,7 +117,7 @@ final class GpxRecording {
     private void characters() {
         int room = LONGEST_TEXT - text.length();
         if (inPoint && room > 0) {
-            text.append(xml.getTextCharacters(), xml.getTextStart(), Math.min(room, xml.getTextLength()));
+            xml.text(text, room);
         }
     }
 
@@ -139,12 +136,13 @@ final class GpxRecording {
             case "speed" -> set(Quantity.SPEED, number(text.toString().strip()));
             case "trkpt" -> {
                 inPoint = false;
-                long line = xml.getLocation().getLineNumber();
+                long line = xml.lineNumber();
                 if (Double.isNaN(values[Quantity.LATITUDE.ordinal()])
                         || Double.isNaN(values[Quantity.LONGITUDE.ordinal()])) {
                     leftOut.add(line, "no latitude or longitude");
                 } else {
                     collector.add(line, values);
+                    points++;
                 }
             }
             default -> {
@@ -159,38 +157,5 @@ final class GpxRecording {
 
     private static double number(String written) {
         return written == null || written.length() > LONGEST_TEXT ? Double.NaN : DecimalText.parse(written.strip());
-    }
-
-    /** Refuses to go on beyond a bound. */
-    private static final class Bounded extends InputStream {
-
-        private final InputStream in;
-        private final String file;
-        private long left = LARGEST;
-
-        Bounded(InputStream in, String file) {
-            this.in = in;
-            this.file = file;
-        }
-
-        @Override
-        public int read() throws IOException {
-            used(1);
-            return in.read();
-        }
-
-        @Override
-        public int read(byte[] target, int offset, int length) throws IOException {
-            int read = in.read(target, offset, length);
-            used(Math.max(0, read));
-            return read;
-        }
-
-        private void used(int count) {
-            left -= count;
-            if (left < 0) {
-                throw new InputException(file, null, null, "is larger than 96 MB of GPX: cut it, or export a table");
-            }
-        }
     }
 }

@@ -136,7 +136,7 @@ public record LimitAnswer(
         if (Double.isFinite(idealTime)) {
             note.append(", ")
                     .append(Numbers.rounded(result.time() - idealTime, 3))
-                    .append(" s more than on the same path without lags and with all the grip");
+                    .append(" s more than the same path would take without lags and with all the grip");
         }
         note.append('.');
         if (onLine.isPresent() && straight.isPresent()) {

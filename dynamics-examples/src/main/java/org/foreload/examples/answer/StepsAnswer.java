@@ -175,7 +175,8 @@ public final class StepsAnswer {
         double harder = plan.peakDeceleration() - before.peakDeceleration();
         if (Math.abs(harder) >= LEAST_PEAK) {
             changes.add("press " + Numbers.rounded(Math.abs(harder), 1) + " m/s² "
-                    + (harder > 0 ? "harder" : "less hard") + " (" + Words.press(plan, units) + ")");
+                    + (harder > 0 ? "harder" : "less hard") + " ("
+                    + Words.press(plan, units).replace(" (", ", ").replace(")", "") + ")");
         }
         place(changes, "release point", before.release().start(), plan.release().start());
         place(changes, "brake off", before.release().end(), plan.release().end());

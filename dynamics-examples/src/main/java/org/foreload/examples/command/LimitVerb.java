@@ -100,7 +100,7 @@ final class LimitVerb extends ReportVerb {
             names = "--lines",
             description =
                     "Also drive a line of constant radius, one with a late apex, the given one and the quickest that is found, "
-                            + "each with the brake trailed and with braking before turn-in only. Takes a minute.")
+                            + "each with the brake trailed and with straight-line braking. Takes a minute.")
     private boolean lines;
 
     @Option(

@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
                     + "grip that loses, how far the car leaves its line, and the time lost.",
             "",
             "A car's body pitches on its springs, so an unsteady foot at the wrong frequency shakes the load on the front "
-                    + "wheels. The table over frequency shows where."
+                    + "wheels. The table of frequencies shows where."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

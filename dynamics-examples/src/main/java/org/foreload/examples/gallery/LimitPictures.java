@@ -57,7 +57,11 @@ public final class LimitPictures {
                                 first.time(),
                                 first.converged()
                                         ? "Brake and drive are forces over mass."
-                                        : "No optimum was found; this is the last attempt."),
+                                        : "No optimum was found; this is the last attempt.")
+                        + (runs.size() > 1
+                                ? " These numbers and the grip used are those of: "
+                                        + runs.keySet().iterator().next() + "."
+                                : ""),
                 plan(corner.path(), runs, from, to),
                 ChartStack.of(
                         overStation(runs, "speed", "m/s", from, to, LimitPoint::speed, 190),

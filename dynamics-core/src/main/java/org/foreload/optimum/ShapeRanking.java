@@ -36,19 +36,16 @@ public final class ShapeRanking {
      * The sweep with the refined best of each shape added to it.
      *
      * @param releases the sweep that found it
-     * @param grid what it found; returned as it is if it was stopped or found nothing
+     * @param grid what it found, {@link ReleaseSweep#coarse coarse} or whole; nothing is added if it was stopped
      * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
-        if (!grid.complete() || grid.best().isEmpty()) {
-            return grid;
-        }
-        List<Candidate> starts = bestOfEach(grid);
+        List<Candidate> starts = grid.complete() ? bestOfEach(grid) : List.of();
         List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)
                 .flatMap(Optional::stream)
                 .toList();
-        return releases.refined(grid, refined, sweep);
+        return releases.refined(grid, refined);
     }
 
     private static List<Candidate> bestOfEach(Exploration grid) {

@@ -26,7 +26,7 @@ final class BrakePointWalk {
     private static final double FIRST_LATER = 1;
 
     /** Each further step is at most so many times as long as the one before. */
-    private static final double GROWS = 2;
+    private static final double GROWS = 1.7;
 
     /** Longest step, m: shorter than most windows of brake points that make a corner. */
     private static final double LONGEST_STEP = 8;
@@ -38,7 +38,10 @@ final class BrakePointWalk {
     private static final int MOST_IDLE = 3;
 
     /** Within so many decimetres the excess is as good as linear, and the last step need not be tried. */
-    private static final int LINEAR = 10;
+    private static final int LINEAR = 3;
+
+    /** Part of a decimetre within which the change must then be. */
+    private static final double SURE = 0.5;
 
     /** Trials in a row that close in by less than half after which the next one halves. */
     private static final int MOST_SLOW = 2;
@@ -224,8 +227,8 @@ final class BrakePointWalk {
             double made = beyond.point() - high.point();
             double back = made > 0 && beyond.made()
                     ? high.excess().stepsBack(beyond.excess()) * made
-                    : Math.min(step, high.excess().largest() * METRES_PER_EXCESS);
-            there = back > 0 ? Math.min(LONGEST_STEP, BEYOND * back) : step;
+                    : high.excess().largest() * METRES_PER_EXCESS;
+            there = back > 0 ? Math.min(step, BEYOND * back) : step;
         }
         return (int) Math.ceil(10 * there);
     }
@@ -248,7 +251,7 @@ final class BrakePointWalk {
                 share = low.excess().stepsToGo(inner.excess()) * made * 10 / gap;
             }
             boolean known = share < 1;
-            if (gap <= 1 || gap <= LINEAR && share * gap < 1 || quickest && slower(high, low)) {
+            if (gap <= 1 || gap <= LINEAR && share * gap < SURE || quickest && slower(high, low)) {
                 return low;
             }
             int inside = (int) ((slow >= MOST_SLOW || !known ? 0.5 : share) * gap);
@@ -331,8 +334,9 @@ final class BrakePointWalk {
         if (!(up > 0)) {
             return middle;
         }
-        if (slope * slope > 4 * curvature * QUICKER) {
-            return decimetre(best.point() - slope / (2 * curvature) + 0.05);
+        int vertex = decimetre(best.point() - slope / (2 * curvature) + 0.05);
+        if (slope * slope > 4 * curvature * QUICKER && vertex != middle) {
+            return vertex;
         }
         // Time is convex: no further below its extended chords than this.
         double gainLater = down * after;
@@ -344,7 +348,7 @@ final class BrakePointWalk {
     }
 
     /** Time, s, that a crease between three brake points may hide. */
-    private static final double CREASE = 8e-3;
+    private static final double CREASE = 4e-3;
 
     /**
      * Share of what braking a metre earlier must cost at which the latest brake point is as good as sure the quickest.

@@ -83,10 +83,10 @@ public record Balance(
     private enum Kind {
         STEADY(
                 row -> row.steady() && !row.rearLocksFirst(),
-                "the quickest with the front axle locking first and failures with a small scatter within 10 %"),
+                "the quickest that locks the front axle first and fails at most one time in ten with a small scatter"),
         LOOSE(
                 BalanceRow::steady,
-                "the quickest with failures with a small scatter within 10 %, though the rear axle locks first");
+                "the quickest that fails at most one time in ten with a small scatter, though the rear axle locks first");
 
         private final Predicate<BalanceRow> wanted;
         private final String words;

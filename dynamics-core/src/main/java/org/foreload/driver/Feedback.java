@@ -33,7 +33,7 @@ final class Feedback {
     private final double perLean;
     private final double forcePerAcceleration;
 
-    private double pull;
+    private double wayBack;
 
     Feedback(Car car, Hands hands) {
         double mass = car.chassis().mass();
@@ -80,13 +80,14 @@ final class Feedback {
             k2 = tracking1 + turned;
             k4 = (added - turned) * perLean;
         }
-        pull = -HARDEST * Math.tanh(tracking0 * offset * (1 / HARDEST));
+        double pull = -HARDEST * Math.tanh(tracking0 * offset * (1 / HARDEST));
+        wayBack = pull - tracking1 * drift;
         double correction = pull - k2 * drift - k3 * heading - k4 * turning;
         return forcePerAcceleration * correction;
     }
 
-    /** The part of the last {@link #force} that pulls the car back to the line, N. */
-    double pullForce() {
-        return forcePerAcceleration * pull;
+    /** The part of the last {@link #force} that brings the centre of percussion back to the line, N. */
+    double wayBack() {
+        return forcePerAcceleration * wayBack;
     }
 }

@@ -34,7 +34,8 @@ final class Feedforward {
     private double frontForce;
     private double rearForce;
     private double then;
-    private double later;
+    private double curvature;
+    private double gradient;
     private double yawRate;
     private double sideslip;
 
@@ -56,29 +57,33 @@ final class Feedforward {
      */
     void look(DriverView view, WheelForces wheels) {
         double speed = view.speed;
-        double preview = hands.lag() * speed + relaxation;
+        read(view, hands.lag() * speed + relaxation);
+        double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
+        rearStiffness = rear.stiffness(wheels);
+        double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
+        yawRate = then * curvature - sliding;
+        sideslip = toRear * curvature + rear.slipAngle(rearForce);
+    }
+
+    /** Reads what the line asks at this distance ahead, m, if the car goes on to slow as it does. */
+    void read(DriverView view, double distance) {
+        double speed = view.speed;
         double window = hands.curvatureWindow() * speed;
-        double ahead = view.station + preview;
+        double ahead = view.station + distance;
         path.at(ahead - window, place);
         double headingBefore = place.heading();
         double curvatureBefore = place.curvature();
         path.at(ahead + window, place);
         double perMetre = 0.5 / window;
-        double curvature = (place.heading() - headingBefore) * perMetre;
-        double gradient = (place.curvature() - curvatureBefore) * perMetre;
-        then = Math.max(1, speed - view.deceleration * preview / Math.max(speed, 1));
+        curvature = (place.heading() - headingBefore) * perMetre;
+        gradient = (place.curvature() - curvatureBefore) * perMetre;
+        then = Math.max(1, speed - view.deceleration * distance / Math.max(speed, 1));
         double turning = then * then * curvature;
         path.at(ahead, place);
         double across = mass * lateral(turning);
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
         frontForce = (toRear * across + yaw) * perWheelbase;
         rearForce = (toFront * across - yaw) * perWheelbase;
-        double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
-        rearStiffness = rear.stiffness(wheels);
-        double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
-        yawRate = then * curvature - sliding;
-        later = view.station + RIGHT_FOOT_LOOKS * speed;
-        sideslip = toRear * curvature + rear.slipAngle(rearForce);
     }
 
     /** Lateral specific force at the place, m/s²: on the flat, the acceleration itself. */
@@ -99,9 +104,9 @@ final class Feedforward {
     }
 
     /** Lateral force that the line will soon ask of the front axle at the speed as it is, N, positive to the left. */
-    double frontForceLater() {
-        path.at(later, place);
-        return toRear * mass * lateral(then * then * place.curvature()) * perWheelbase;
+    double frontForceLater(DriverView view) {
+        path.at(view.station + RIGHT_FOOT_LOOKS * view.speed, place);
+        return toRear * mass * lateral(view.speed * view.speed * place.curvature()) * perWheelbase;
     }
 
     /** How far ahead the right foot looks, s: about the time in which a speed that is too high can be coasted off. */

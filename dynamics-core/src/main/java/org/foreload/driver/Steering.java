@@ -79,16 +79,26 @@ public final class Steering {
     }
 
     /**
-     * Lateral force, N, without sign, that the line, just ahead and a little later, and the way back to it ask of the
-     * front axle, without the quick corrections that calm the car.
+     * Reads what the axles must give when drive that is asked for now arrives.
+     *
+     * @param view what the driver sees and feels of the car
+     * @param lag time in which the drive arrives, s
      */
-    double askedFront() {
-        double now = feedforward.frontForce() + feedback.pullForce();
-        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater()));
+    void lookForDrive(DriverView view, double lag) {
+        feedforward.read(view, lag * view.speed);
     }
 
-    /** Lateral force, N, that the line asks of the rear axle. */
+    /**
+     * Lateral force, N, without sign, that the line, then and a little later, and the way back to it ask of the front
+     * axle, without the quick corrections that calm the yaw.
+     */
+    double askedFront(DriverView view) {
+        double now = feedforward.frontForce() + feedback.wayBack();
+        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
+    }
+
+    /** Lateral force, N, without sign, that the line then asks of the rear axle. */
     double askedRear() {
-        return feedforward.rearForce();
+        return Math.abs(feedforward.rearForce());
     }
 }

@@ -13,7 +13,9 @@ import org.foreload.vehicle.Car;
  * wheels get the same drive force X, and what they keep is Σ P_y √(1 − (X/P_x)²), the friction ellipse of each wheel.
  * So an unloaded inner wheel may spend most of its grip on driving as long as the outer one carries the corner. And
  * since driving takes load off the front axle, no more is asked than leaves the front what the steering asks of it,
- * once the load has moved: F_z(a) = F_z(0) − m·a·h/L.
+ * once the load has moved: F_z(a) = F_z(0) − m·a·h/L. All of this is taken where the car will be when the drive
+ * arrives, one lag of the foot ahead; and what the steering asks is the way back to the line as it is being taken: a
+ * car that is a hand's breadth wide and already coming back is no reason to wait.
  *
  * <p>One instance serves one run at a time.
  */
@@ -63,8 +65,9 @@ public final class Throttle {
      */
     public double exit(DriverView view, WheelForces wheels, Steering hands) {
         double speed = view.speed;
-        double front = hands.askedFront();
-        double rear = Math.abs(hands.askedRear());
+        hands.lookForDrive(view, foot.lag());
+        double front = hands.askedFront(view);
+        double rear = hands.askedRear();
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
         double aimed = frontLeaves(speed, wheels, front);
         if (view.station < exit.opening()) {

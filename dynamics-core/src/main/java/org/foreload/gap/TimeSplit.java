@@ -130,8 +130,11 @@ public record TimeSplit(
         }
         return mean
                 + format(
-                        ": it costs up to %.0f N%s and gives up to %.0f N.",
-                        -least, Double.isNaN(turns) ? "" : format(" before %.0f m", turns), most);
+                        ": it takes up to %.0f N%s, and adds up to %.0f N%s.",
+                        -least,
+                        Double.isNaN(turns) ? "" : format(" until %.0f m after turn-in", turns),
+                        most,
+                        Double.isNaN(turns) ? " elsewhere" : " from there on");
     }
 
     private static String format(String pattern, Object... values) {

@@ -32,7 +32,8 @@ import org.foreload.study.Sweep;
  * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
  *     simple ones, which is several times quicker
  * @param evaluations entries tried by each of them; each search within a simple shape looks at a seventh as many
- * @param buildUpTime time in which the foot reaches the peak, s
+ * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
+ *     slower feet are tried, too
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
@@ -115,14 +116,35 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /**
-     * Searches.
+     * Searches. Where the line still bends at the brake point the simple shapes are searched with several build-ups,
+     * and the whole search is that of the one which came out quickest.
      *
      * @param study car, corner, driver and margin
      * @param threads number of threads
      * @param progress hears of the releases tried, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
-        return find(study, new Rounds(threads, progress, total()));
+        List<Double> buildUps = BuildUps.worthTrying(study, buildUpTime);
+        if (buildUps.size() == 1) {
+            return find(study, new Rounds(threads, progress, total()));
+        }
+        BestRelease simple = new BestRelease(seed, 0, evaluations, buildUpTime);
+        Rounds rounds = new Rounds(threads, progress, buildUps.size() * simple.total() + total());
+        List<Optimum> found = buildUps.stream()
+                .map(time -> simple.withBuildUpTime(time).find(study, rounds))
+                .toList();
+        double suited = quickest(found)
+                .flatMap(Optimum::entry)
+                .map(entry -> entry.plan().buildUpTime())
+                .orElse(buildUpTime);
+        Optimum last = withBuildUpTime(suited).find(study, rounds);
+        return quickest(Stream.concat(Stream.of(last), found.stream()).toList()).orElse(last);
+    }
+
+    private static Optional<Optimum> quickest(List<Optimum> found) {
+        return found.stream()
+                .filter(one -> one.entry().isPresent())
+                .min(Comparator.comparingDouble(one -> one.entry().get().time()));
     }
 
     /** Releases that it will look at, about. */

@@ -38,6 +38,11 @@ public final class LockReserve {
                 Math.max(LEAST, InHand.HARDER_PER_METRE * study.allowance().inHand());
     }
 
+    /** Share by which the brake must be able to be harder. */
+    double wanted() {
+        return wanted;
+    }
+
     /** What an entry that comes too near to a lock counts as slower, s. */
     double price(EntryResult entry) {
         return PRICE * Math.max(0, wanted - entry.lockReserve());

@@ -20,8 +20,11 @@ final class ReleaseSpace {
 
     private static final int PEAK = 0;
     private static final int START = 1;
-    private static final int LENGTH = 2;
-    private static final int SHIFT = 3;
+    /** Place of the length among the variables. */
+    static final int LENGTH = 2;
+    /** Place of the brake point among the variables. */
+    static final int SHIFT = 3;
+
     private static final int SHAPE = 4;
 
     /**

@@ -21,11 +21,6 @@ final class Rounds {
         this(threads, progress, total, new AtomicInteger(), new AtomicBoolean(true));
     }
 
-    /** One search on the calling thread that nobody counts or stops. */
-    static Rounds alone() {
-        return new Rounds(1, Sweep.Progress.SILENT, 0);
-    }
-
     private Rounds(int threads, Sweep.Progress progress, int total, AtomicInteger done, AtomicBoolean complete) {
         this.threads = threads;
         this.progress = progress;

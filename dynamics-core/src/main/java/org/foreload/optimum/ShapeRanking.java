@@ -21,7 +21,7 @@ import org.foreload.study.Sweep;
  */
 public final class ShapeRanking {
 
-    /** Entries tried for each shape. */
+    /** Entries tried for each shape, at most; most descents end sooner. */
     private static final int ENTRIES = 100;
 
     /**
@@ -36,19 +36,16 @@ public final class ShapeRanking {
      * The sweep with the refined best of each shape added to it.
      *
      * @param releases the sweep that found it
-     * @param grid what it found; returned as it is if it was stopped or found nothing
+     * @param grid what it found, {@link ReleaseSweep#coarse coarse} or whole; nothing is added if it was stopped
      * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
-        if (!grid.complete() || grid.best().isEmpty()) {
-            return grid;
-        }
-        List<Candidate> starts = bestOfEach(grid);
+        List<Candidate> starts = grid.complete() ? bestOfEach(grid) : List.of();
         List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)
                 .flatMap(Optional::stream)
                 .toList();
-        return releases.refined(grid, refined, sweep);
+        return releases.refined(grid, refined);
     }
 
     private static List<Candidate> bestOfEach(Exploration grid) {
@@ -63,15 +60,12 @@ public final class ShapeRanking {
     }
 
     private static Optional<Finding> refined(CornerStudy study, Candidate start) {
-        BrakePlan plan = start.entry().plan();
-        ReleaseCost cost =
-                new ReleaseCost(study, plan, Optional.of(plan.release().shape()));
-        Nearby near = Nearby.search(cost, cost.start(), ENTRIES, Rounds.alone());
-        BrakePlan found = near.plan().rounded();
-        Finding finding = study.latest(found.braking(), found.brakePoint());
-        return finding.found() && finding.entry().time() < start.entry().time()
-                ? Optional.of(finding)
-                : Optional.empty();
+        return new ReleaseDescent(study, start.entry().plan(), ENTRIES)
+                .quicker()
+                .map(BrakePlan::rounded)
+                .map(found -> study.latest(found.braking(), found.brakePoint()))
+                .filter(Finding::found)
+                .filter(finding -> finding.entry().time() < start.entry().time());
     }
 
     /**

@@ -8,7 +8,8 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.optimum.BestRelease} searches and gives an
  * {@link org.foreload.optimum.Optimum}; {@link org.foreload.optimum.Remainder} splits what is left above the bound by
- * its causes, each switched off in turn and the release found again.
+ * its causes, each switched off in turn and the release found again; {@link org.foreload.optimum.ShapeRanking} goes
+ * down from the best of each shape of a sweep, so that shapes and not grids are compared.
  *
  * <p><b>Valid when</b> some simple release makes the corner: the search starts from the best of these. <b>Neglects</b>
  * a second application of the brake, and that a driver may not repeat the optimum, which can lie on the edge of

@@ -114,12 +114,12 @@ public record EntryStability(
         String nearest = least.row().nearest() == Axle.FRONT ? "front" : "rear";
         return String.format(
                 Locale.ROOT,
-                "The car is %s at %.1f m, where the %s axle is closest to its limit (%s): %s.",
+                "The car is %s at %.1f m. Cause: %s. There the %s axle is the closer to its limit (%s).",
                 stable,
                 least.row().station(),
+                least.cause(),
                 nearest,
-                least.row().margins(),
-                least.cause());
+                least.row().margins());
     }
 
     private static Optional<Axle> firstSaturated(EntryResult entry) {

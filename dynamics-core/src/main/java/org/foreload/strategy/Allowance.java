@@ -47,15 +47,13 @@ public record Allowance(double drift, double edge, double front, double rear, do
                         entry.farthestOffset() / drift - 1,
                         edge - margins.edge(),
                         lack(front, margins.front()),
-                        lack(rear, margins.rear()))
+                        lack(rear, margins.rear()),
+                        -Excess.SHARE_WEIGHT * entry.lockReserve())
                 : Excess.NOT_MADE;
         return new Trial(entry.plan().brakePoint(), entry, excess);
     }
 
     private static double lack(double asked, double left) {
-        return asked > 0 ? SHARE_WEIGHT * (asked - left) : Double.NEGATIVE_INFINITY;
+        return asked > 0 ? Excess.SHARE_WEIGHT * (asked - left) : Double.NEGATIVE_INFINITY;
     }
-
-    /** A tenth of an axle's friction counts as much as the whole drift that is allowed. */
-    private static final double SHARE_WEIGHT = 10;
 }

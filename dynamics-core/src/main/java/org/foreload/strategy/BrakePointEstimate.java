@@ -14,6 +14,12 @@ final class BrakePointEstimate {
     /** Speed that a simulated entry carries, as a share of the bound's. */
     private static final double SPEED_SHARE = 0.97;
 
+    /**
+     * Deceleration, m/s², of a car that coasts from brake off to its slowest point: the drag of its tyres in a corner,
+     * roughly, without the drag of the air.
+     */
+    private static final double COASTING = 0.8;
+
     /** Parts into which a release is cut to find what is left of it. */
     private static final int PARTS = 50;
 
@@ -34,22 +40,41 @@ final class BrakePointEstimate {
      */
     double of(Braking braking) {
         Release release = braking.release();
-        double target = SPEED_SHARE * bound.speedAt(Math.max(0, Math.min(release.end(), bound.minimumSpeedAt())));
+        double slowestAt = bound.minimumSpeedAt();
+        double brakedTo = Math.min(release.end(), slowestAt);
+        double target = SPEED_SHARE
+                * Math.min(
+                        bound.speedAt(Math.max(0, brakedTo)),
+                        Math.sqrt(bound.minimumSpeed() * bound.minimumSpeed()
+                                + 2 * COASTING * Math.max(0, slowestAt - brakedTo)));
         double[] left = areaLeft(release);
         double lastAtFull = bound.brakePoint().orElse(release.start());
         double point = Math.min(lastAtFull, release.start());
         double peak = braking.peakDeceleration();
+        double dragAtTarget = drag(target * target);
         for (int i = 0; i < ROUNDS; i++) {
             double speed = bound.speedAt(Math.min(point, lastAtFull));
-            double square = speed * speed;
-            double drag = car.aerodynamics().drag((square + target * target) / 2)
-                    / car.chassis().mass();
-            double full = ((square - target * target) / 2 - peak * left[0]) / (peak + drag);
-            double there =
-                    full > 0 ? release.start() - full : whereLeft(release, left, (square - target * target) / 2 / peak);
+            double toLose = (speed * speed - target * target) / 2
+                    - dragAtTarget * Math.max(0, brakedTo - Math.max(release.start(), point));
+            double full = (toLose - peak * left[0]) / (peak + drag((speed * speed + target * target) / 2));
+            double there = full > 0 ? release.start() - full : whereLeft(release, left, toLose / peak);
             point = there - speed * braking.buildUpTime() / 2;
         }
         return point;
+    }
+
+    private double drag(double square) {
+        return car.aerodynamics().drag(square) / car.chassis().mass();
+    }
+
+    /**
+     * Time, s/m, that braking earlier costs by itself: the car goes as slow as in the corner where it could go as fast
+     * as on the straight. Zero where it need not slow.
+     */
+    double earlierCosts() {
+        return Math.max(
+                0,
+                1 / bound.minimumSpeed() - 1 / bound.speedAt(bound.brakePoint().orElse(0)));
     }
 
     /** What is left of a release at equally spaced stations from its start to its end: metres at the full peak. */

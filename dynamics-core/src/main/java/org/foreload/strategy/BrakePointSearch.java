@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -21,8 +22,17 @@ import org.foreload.ideal.IdealProfile;
  */
 public final class BrakePointSearch {
 
-    /** How much later, m, than the estimate most brake points are. */
-    private static final double USUALLY_LATER = 1.5;
+    /** Farthest that an answer may be before its guess, m: so far from it, nobody would call the release one. */
+    private static final double FARTHEST = 120;
+
+    /** Farthest, m, that a plan moves to an earlier brake point to have enough in hand. */
+    private static final double FARTHEST_WITH_SLIP = 20;
+
+    /** Time, s, that braking earlier than estimated may cost: a release that needs more is no good one. */
+    static final double WORTH_LOOKING = 0.3;
+
+    /** Nobody gives more time, s, in one corner for more in hand. */
+    static final double WORTH_A_CHOICE = 0.5;
 
     private final EntrySimulator simulator;
     private final Allowance allowance;
@@ -49,7 +59,7 @@ public final class BrakePointSearch {
 
     /** The latest brake point that keeps the margin, found from the {@link #estimate}. */
     public Trial latest(Braking braking) {
-        return latest(braking, estimate(braking) + USUALLY_LATER);
+        return latest(braking, estimate(braking));
     }
 
     /**
@@ -60,45 +70,65 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial latest(Braking braking, double guess) {
-        return latest(walk(braking, this::trial), braking, guess);
+        BrakePointWalk nominal = walk(braking, last(braking), FARTHEST, this::trial);
+        int from = BrakePointWalk.decimetre(guess);
+        return hopeless(nominal, from).orElseGet(() -> withInHand(nominal, braking, nominal.latest(from)));
     }
 
     /**
      * The quickest brake point that keeps the margin and has in hand what is asked for: the latest, but where the last
-     * decimetres of drift cost more time on the way out than the later brake gains on the way in.
+     * decimetres of drift cost more time on the way out than the later brake gains on the way in. It is looked for up
+     * to where braking earlier than the {@link #estimate} alone costs {@value #WORTH_LOOKING} s.
      */
     public Trial quickest(Braking braking) {
-        BrakePointWalk nominal = walk(braking, this::trial);
-        Trial latest = latest(nominal, braking, estimate(braking) + USUALLY_LATER);
-        if (!latest.met()) {
-            return latest;
-        }
-        Trial quickest = nominal.quickest(latest);
-        boolean kept =
-                quickest == latest || leftWithNothingInHand(quickest.entry().plan()) >= 0;
-        return kept ? quickest : latest;
+        double farthest = Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts());
+        BrakePointWalk nominal = walk(braking, last(braking), farthest, this::trial);
+        int from = BrakePointWalk.decimetre(estimate(braking));
+        return hopeless(nominal, from).orElseGet(() -> {
+            Trial quickest = withInHand(nominal, braking, nominal.quickest(from));
+            // Where a later one forgives more, as on a car with downforce, which locks its wheels as it slows.
+            return quickest.met() || !(nominal.latestMet() > quickest.point())
+                    ? quickest
+                    : withInHand(nominal, braking, nominal.latest(from));
+        });
     }
 
-    private Trial latest(BrakePointWalk nominal, Braking braking, double guess) {
-        Trial found = nominal.latest(BrakePointWalk.decimetre(guess), last(braking));
-        if (!found.met() || !(allowance.inHand() > 0)) {
-            return found;
+    /**
+     * The trial from the guess, if a foot that is harder by what must be in hand stops a wheel on the straight: from
+     * everywhere it does.
+     */
+    private Optional<Trial> hopeless(BrakePointWalk nominal, int guess) {
+        Trial first = nominal.first(guess);
+        double asked = InHand.HARDER_PER_METRE * allowance.inHand();
+        if (!(first.entry().lockReserve() < asked)) {
+            return Optional.empty();
         }
-        for (boolean moved = true; moved; ) {
+        Trial hard = Slip.HARD_PEAK.trial(simulator, first.entry().plan(), allowance.inHand());
+        return hard.lockedStraight() ? Optional.of(first.failed()) : Optional.empty();
+    }
+
+    /** Earlier, where need be, until what must be in hand is. */
+    private Trial withInHand(BrakePointWalk nominal, Braking braking, Trial nominally) {
+        Trial found = nominally;
+        for (boolean moved = found.met() && allowance.inHand() > 0; moved; ) {
             moved = false;
             for (Slip slip : Slip.values()) {
+                int point = BrakePointWalk.decimetre(found.point());
                 if (slip == Slip.LATE_BRAKE && nominal.latestMade() >= found.point() + allowance.inHand()) {
                     continue; // Driven already.
                 }
-                BrakePointWalk slipped = walk(braking, plan -> slip.trial(simulator, plan, allowance.inHand()));
-                Trial keeps = slipped.latest(
-                        BrakePointWalk.decimetre(found.point()), BrakePointWalk.decimetre(found.point()));
+                Trial keeps = walk(
+                                braking,
+                                point,
+                                FARTHEST_WITH_SLIP,
+                                plan -> slip.trial(simulator, plan, allowance.inHand()))
+                        .latest(point);
                 if (!keeps.met()) {
-                    return new Trial(found.point(), found.entry(), Excess.NOT_MADE);
+                    return found.failed();
                 }
-                int point = BrakePointWalk.decimetre(keeps.point());
-                if (point < BrakePointWalk.decimetre(found.point())) {
-                    found = nominal.at(point);
+                int kept = BrakePointWalk.decimetre(keeps.point());
+                if (kept < point) {
+                    found = nominal.at(kept);
                     moved = true;
                     if (!found.met()) {
                         return found;
@@ -160,8 +190,9 @@ public final class BrakePointSearch {
         return InHand.of(simulator, plan);
     }
 
-    private BrakePointWalk walk(Braking braking, Function<BrakePlan, Trial> question) {
-        return new BrakePointWalk(braking, simulator.corner().path().start(), question);
+    private BrakePointWalk walk(Braking braking, int last, double farthest, Function<BrakePlan, Trial> question) {
+        int earliest = BrakePointWalk.decimetre(simulator.corner().path().start()) + 1;
+        return new BrakePointWalk(braking, earliest, last, farthest, estimate.earlierCosts(), question);
     }
 
     /** Last brake point, in decimetres: the foot comes down before the brake is off. */

@@ -1,12 +1,14 @@
 package org.foreload.strategy;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 
-/** One search along the brake points of one release, for the last that answers one question well. */
+/** One search along the brake points of one release, for the last or the quickest that answers one question well. */
 final class BrakePointWalk {
 
     /**
@@ -14,31 +16,26 @@ final class BrakePointWalk {
      */
     static final double SOLID = 1;
 
-    /** First step later, m, from a guess that keeps the margin; each further one is twice as long. */
-    private static final double FIRST_LATER = 1;
+    /** Metres by which an entry brakes later for one more of excess, roughly: only the first step needs it. */
+    private static final double METRES_PER_EXCESS = 4;
 
-    /** First step earlier, m, from a guess that fails; further ones grow by {@link #EARLIER_GROWS}. */
+    /** First step earlier, m, where the excess says nothing. */
     private static final double FIRST_EARLIER = 2;
 
-    private static final double EARLIER_GROWS = 1.3;
+    /** First step later, m: the second knows how fast the limits come nearer. */
+    private static final double FIRST_LATER = 1;
+
+    /** Each further step is at most so many times as long as the one before. */
+    private static final double GROWS = 1.7;
 
     /** Longest step, m: shorter than most windows of brake points that make a corner. */
     private static final double LONGEST_STEP = 8;
 
-    /** Metres by which an entry brakes later for one more of excess, roughly. */
-    private static final double METRES_PER_EXCESS = 1;
-
     /** A step aims this much beyond the change, so that it comes to lie on the other side of it. */
-    private static final double BEYOND = 1.3;
+    private static final double BEYOND = 1.15;
 
     /** Trials in a row that make the corner and come no nearer to the margin after which the search ends. */
     private static final int MOST_IDLE = 3;
-
-    /** Trials in a row with a wheel locked before turn-in after which the search ends. */
-    private static final int HOPELESS = 2;
-
-    /** Farthest that an answer may be from its guess, m: so far from it, nobody would call the release one. */
-    private static final double FARTHEST = 120;
 
     /** Within so many decimetres the excess is as good as linear, and the last step need not be tried. */
     private static final int LINEAR = 3;
@@ -46,63 +43,112 @@ final class BrakePointWalk {
     /** Part of a decimetre within which the change must then be. */
     private static final double SURE = 0.5;
 
+    /** Trials in a row that close in by less than half after which the next one halves. */
+    private static final int MOST_SLOW = 2;
+
     /** Time, s, by which an earlier brake point must be quicker to be preferred. */
     private static final double QUICKER = 5e-4;
 
-    /** First step earlier, in decimetres, from the latest brake point to a quicker one; each further one is longer. */
-    private static final int FIRST_QUICKER = 3;
+    /** Time, s, by which a later brake point must be slower for the search to turn round. */
+    private static final double SLOWER = 1e-3;
+
+    /** Trials after which the quickest brake point is known well enough. */
+    private static final int MOST_BETWEEN = 6;
 
     private final Braking braking;
     private final Function<BrakePlan, Trial> question;
     private final int earliest;
+    private final int last;
+    private final int farthest;
+    private final double earlierCosts;
     private final Map<Integer, Trial> tried = new HashMap<>();
-    private double latestMade = Double.NEGATIVE_INFINITY;
 
     /**
      * @param braking the release
-     * @param start where the approach begins, m
+     * @param earliest first brake point that is tried, dm
+     * @param last last one, dm
+     * @param farthest how far before its guess an answer may lie, m
+     * @param earlierCosts time that braking earlier costs by itself, s/m
      * @param question one plan held against what is asked
      */
-    BrakePointWalk(Braking braking, double start, Function<BrakePlan, Trial> question) {
+    BrakePointWalk(
+            Braking braking,
+            int earliest,
+            int last,
+            double farthest,
+            double earlierCosts,
+            Function<BrakePlan, Trial> question) {
         this.braking = braking;
+        this.earliest = earliest;
+        this.last = last;
+        this.farthest = (int) (10 * farthest);
+        this.earlierCosts = earlierCosts;
         this.question = question;
-        this.earliest = decimetre(start) + 1;
-    }
-
-    /** The latest point tried so far, m, from which the car makes the corner; negative infinity for none. */
-    double latestMade() {
-        return latestMade;
     }
 
     /** The trial from a point, in decimetres; each is driven once. */
     Trial at(int point) {
-        Trial trial = tried.computeIfAbsent(point, here -> question.apply(braking.from(here / 10.0)));
-        if (trial.made()) {
-            latestMade = Math.max(latestMade, point / 10.0);
-        }
-        return trial;
+        return tried.computeIfAbsent(point, here -> question.apply(braking.from(here / 10.0)));
     }
 
-    /** The last that keeps it, in decimetres, looked for from a guess up to a last one. */
-    Trial latest(int guess, int last) {
-        int start = Math.max(earliest, Math.min(last, guess));
-        Trial first = at(start);
+    /** The latest point tried so far, m, from which the car makes the corner; negative infinity for none. */
+    double latestMade() {
+        return latest(Trial::made);
+    }
+
+    /** The same with the margin. */
+    double latestMet() {
+        return latest(Trial::met);
+    }
+
+    private double latest(Predicate<Trial> which) {
+        return tried.values().stream()
+                .filter(which)
+                .mapToDouble(Trial::point)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** The trial from the point nearest to a guess that may be tried. */
+    Trial first(int guess) {
+        return at(Math.max(earliest, Math.min(last, guess)));
+    }
+
+    /** The last that keeps the margin, looked for from a guess, in decimetres. */
+    Trial latest(int guess) {
+        return found(guess, false);
+    }
+
+    /** The quickest that keeps the margin: the last, or an earlier one where that is quicker. */
+    Trial quickest(int guess) {
+        Trial found = found(guess, true);
+        return found.met() ? quickestFrom(found) : found;
+    }
+
+    private Trial found(int guess, boolean quickest) {
+        Trial first = first(guess);
         if (first.met()) {
-            return later(first, start, last);
+            return later(first, quickest);
         }
-        Trial found = earlier(first, start);
-        return found.met() || !first.made() && !first.stopped() ? found : fromTooEarly(found, start, last);
+        if (!first.made() && !first.stopped()) {
+            return earlier(first, MOST_IDLE, quickest);
+        }
+        Trial found = earlier(first, 1, quickest);
+        if (!found.met()) {
+            found = fromTooEarly(found, first, quickest);
+        }
+        return found.met() ? found : earlier(first, MOST_IDLE, quickest);
     }
 
     /** The guess may be too early, as of a car that crawls round: later and later, as long as the corner is made. */
-    private Trial fromTooEarly(Trial best, int start, int last) {
+    private Trial fromTooEarly(Trial best, Trial first, boolean quickest) {
         Trial closest = best;
-        int at = start;
-        for (double step = FIRST_EARLIER; at < last; step = Math.min(LONGEST_STEP, step * EARLIER_GROWS)) {
+        int at = decimetre(first.point());
+        for (double step = FIRST_EARLIER; at < last; step = Math.min(LONGEST_STEP, GROWS * step)) {
             at = Math.min(last, at + (int) (10 * step));
             Trial trial = at(at);
             if (trial.met()) {
-                return later(trial, at, last);
+                return later(trial, quickest);
             }
             if (trial.excess().largest() > closest.excess().largest()) {
                 return closest;
@@ -112,44 +158,50 @@ final class BrakePointWalk {
         return closest;
     }
 
-    /** The guess keeps the margin: later and later until one fails, or the brake is no longer used. */
-    private Trial later(Trial first, int start, int last) {
+    /** The guess keeps the margin: later and later until one fails or, if that is asked, is slower. */
+    private Trial later(Trial first, boolean quickest) {
+        Trial before = first;
         Trial low = first;
-        int at = start;
-        double step = FIRST_LATER;
-        while (at < last) {
-            double there = Math.min(LONGEST_STEP, -low.excess().largest() * METRES_PER_EXCESS * BEYOND);
-            int next = Math.min(last, at + Math.max(1, (int) (10 * Math.max(step / 4, Math.min(2 * step, there)))));
-            Trial trial = at(next);
-            if (!trial.met()) {
-                return solid(narrowed(low, at, trial, next));
+        while (decimetre(low.point()) < last) {
+            Trial trial = at(Math.min(last, decimetre(low.point()) + stepLater(before, low)));
+            if (!trial.met() || quickest && slower(trial, low)) {
+                return solid(narrowed(before, low, trial, quickest));
             }
+            before = low;
             low = trial;
-            at = next;
-            step = Math.min(LONGEST_STEP, 2 * step);
         }
         return low;
     }
 
+    /** Whether a later brake point makes the corner, with the margin or without, and is slower. */
+    private static boolean slower(Trial trial, Trial than) {
+        return trial.made() && trial.entry().time() > than.entry().time() + SLOWER;
+    }
+
+    /** How many decimetres later the first limit is reached, and a little more. */
+    private static int stepLater(Trial before, Trial low) {
+        double made = low.point() - before.point();
+        double there = FIRST_LATER;
+        if (made > 0) {
+            double reached = BEYOND * low.excess().stepsToGo(before.excess()) * made;
+            there = Math.max(0.1, Math.min(Math.min(LONGEST_STEP, 2 * GROWS * made), reached));
+        }
+        return (int) Math.ceil(10 * there - 1e-6);
+    }
+
     /** The guess fails: earlier and earlier until one keeps the margin, or nothing says that one will. */
-    private Trial earlier(Trial first, int start) {
+    private Trial earlier(Trial first, int mostIdle, boolean quickest) {
         Trial closest = first;
+        Trial beyond = first;
         Trial high = first;
-        int at = start;
+        int start = decimetre(first.point());
+        int end = Math.max(earliest, start - farthest);
         int idle = 0;
-        int locked = first.lockedStraight() ? 1 : 0;
         double step = FIRST_EARLIER;
-        while (locked < HOPELESS && idle < MOST_IDLE && !high.stopped() && at > earliest) {
-            double there = high.made()
-                    ? Math.max(step / 3, Math.min(LONGEST_STEP, high.excess().largest() * METRES_PER_EXCESS * BEYOND))
-                    : step;
-            int next = Math.max(earliest, at - (int) Math.ceil(10 * there));
-            if (start - next > 10 * FARTHEST) {
-                break;
-            }
-            Trial trial = at(next);
+        while (!high.lockedStraight() && idle < mostIdle && !high.stopped() && decimetre(high.point()) > end) {
+            Trial trial = at(Math.max(end, decimetre(high.point()) - stepEarlier(beyond, high, step)));
             if (trial.met()) {
-                Trial found = solid(narrowed(trial, next, high, at));
+                Trial found = solid(narrowed(trial, trial, high, quickest));
                 if (found.met()) {
                     return found;
                 }
@@ -161,90 +213,150 @@ final class BrakePointWalk {
             } else if (trial.made()) {
                 idle++;
             }
-            locked = trial.lockedStraight() ? locked + 1 : 0;
+            beyond = high;
             high = trial;
-            at = next;
-            step = Math.min(LONGEST_STEP, step * EARLIER_GROWS);
+            step = Math.min(LONGEST_STEP, GROWS * step);
         }
         return closest;
     }
 
-    /** Earlier and earlier as long as that is quicker, then to the decimetre. */
-    Trial quickest(Trial latest) {
-        int high = decimetre(latest.point());
-        int middle = high;
-        Trial best = latest;
-        int step = FIRST_QUICKER;
-        int low = Math.max(earliest, middle - step);
-        while (low < middle && quicker(at(low), best)) {
-            high = middle;
-            middle = low;
-            best = at(low);
+    /** How many decimetres earlier the last limit is kept again, and a little more. */
+    private static int stepEarlier(Trial beyond, Trial high, double step) {
+        double there = step;
+        if (high.made()) {
+            double made = beyond.point() - high.point();
+            double back = made > 0 && beyond.made()
+                    ? high.excess().stepsBack(beyond.excess()) * made
+                    : high.excess().largest() * METRES_PER_EXCESS;
+            there = back > 0 ? Math.min(step, BEYOND * back) : step;
+        }
+        return (int) Math.ceil(10 * there);
+    }
+
+    /**
+     * Closes in on the change from keeping the margin to failing it; where the quickest is asked for, no longer than
+     * time falls on the way there.
+     */
+    private Trial narrowed(Trial before, Trial met, Trial failed, boolean quickest) {
+        Trial inner = before;
+        Trial low = met;
+        Trial high = failed;
+        int slow = 0;
+        while (true) {
+            int from = decimetre(low.point());
+            int gap = decimetre(high.point()) - from;
+            double share = low.excess().shareTo(high.excess());
+            if (Double.isNaN(share) && inner != low) {
+                double made = low.point() - inner.point();
+                share = low.excess().stepsToGo(inner.excess()) * made * 10 / gap;
+            }
+            boolean known = share < 1;
+            if (gap <= 1 || gap <= LINEAR && share * gap < SURE || quickest && slower(high, low)) {
+                return low;
+            }
+            int inside = (int) ((slow >= MOST_SLOW || !known ? 0.5 : share) * gap);
+            Trial trial = at(from + Math.max(1, Math.min(gap - 1, inside)));
+            if (trial.met()) {
+                inner = low;
+                low = trial;
+            } else {
+                high = trial;
+            }
+            slow = decimetre(high.point()) - decimetre(low.point()) > gap / 2 ? slow + 1 : 0;
+        }
+    }
+
+    /** The trial itself if the margin is kept a little earlier too, or else the one from there, which fails. */
+    private Trial solid(Trial found) {
+        Trial trial = at(Math.max(earliest, decimetre(found.point()) - decimetre(SOLID)));
+        return trial.met() ? found : trial;
+    }
+
+    /** Earlier and earlier as long as that is quicker, then between the neighbours of the quickest. */
+    private Trial quickestFrom(Trial found) {
+        Trial best = found;
+        Trial high = tried.values().stream()
+                .filter(trial -> trial.made() && trial.point() > found.point())
+                .min(Comparator.comparingDouble(Trial::point))
+                .orElse(found);
+        int step = decimetre(SOLID);
+        Trial low = at(Math.max(earliest, decimetre(best.point()) - step));
+        while (low != best && quicker(low, best)) {
+            high = best;
+            best = low;
             step *= 2;
-            low = Math.max(earliest, middle - step);
+            low = at(Math.max(earliest, decimetre(best.point()) - step));
         }
-        if (best == latest) {
-            return latest;
-        }
-        // The quickest lies between low and high: thirds of what is left, on the longer side.
-        while (high - low > 2) {
-            boolean later = high - middle > middle - low;
-            int next = later ? middle + Math.max(1, (high - middle) / 3) : middle - Math.max(1, (middle - low) / 3);
+        for (int i = 0; i < MOST_BETWEEN && low.met(); i++) {
+            int next = quickestBetween(low, best, high);
+            if (next == decimetre(best.point())) {
+                break;
+            }
             Trial trial = at(next);
+            boolean later = trial.point() > best.point();
+            if (later
+                    && trial.made()
+                    && !trial.met()
+                    && trial.entry().time() < best.entry().time()) {
+                return solid(narrowed(low, best, trial, false)); // The margin decides, and not time.
+            }
             if (quicker(trial, best)) {
-                low = later ? middle : low;
-                high = later ? high : middle;
-                middle = next;
+                low = later ? best : low;
+                high = later ? high : best;
                 best = trial;
             } else {
-                high = later ? next : high;
-                low = later ? low : next;
+                high = later ? trial : high;
+                low = later ? low : trial;
             }
         }
         return best;
     }
 
+    /**
+     * Where the parabola of time through three brake points is lowest, in decimetres; the middle one where that
+     * promises nothing. Where nothing later makes the corner it is between the first two, unless braking earlier costs
+     * what it must.
+     */
+    private int quickestBetween(Trial low, Trial best, Trial high) {
+        int middle = decimetre(best.point());
+        double before = best.point() - low.point();
+        double after = high.point() - best.point();
+        if (!(before > 0.15)) {
+            return middle;
+        }
+        double down = (low.entry().time() - best.entry().time()) / before;
+        if (!(after > 0)) {
+            return down > FALLING * earlierCosts ? middle : middle - (int) (5 * before);
+        }
+        double up = (high.entry().time() - best.entry().time()) / after;
+        double curvature = (up + down) / (before + after);
+        double slope = up - curvature * after;
+        if (!(up > 0)) {
+            return middle;
+        }
+        int vertex = decimetre(best.point() - slope / (2 * curvature) + 0.05);
+        if (slope * slope > 4 * curvature * QUICKER && vertex != middle) {
+            return vertex;
+        }
+        // Time is convex: no further below its extended chords than this.
+        double gainLater = down * after;
+        double gainEarlier = up * before;
+        if (Math.max(gainLater, gainEarlier) < CREASE) {
+            return middle;
+        }
+        return middle + (int) (10 * (gainLater > gainEarlier ? after : -before) / 3);
+    }
+
+    /** Time, s, that a crease between three brake points may hide. */
+    private static final double CREASE = 4e-3;
+
+    /**
+     * Share of what braking a metre earlier must cost at which the latest brake point is as good as sure the quickest.
+     */
+    private static final double FALLING = 0.8;
+
     private static boolean quicker(Trial trial, Trial than) {
         return trial.met() && trial.entry().time() < than.entry().time() - QUICKER;
-    }
-
-    /** Closes in on the change from keeping the margin to failing it. */
-    private Trial narrowed(Trial met, int metAt, Trial failed, int failedAt) {
-        Trial low = met;
-        Trial high = failed;
-        int from = metAt;
-        int to = failedAt;
-        boolean halve = false;
-        while (to - from > 1) {
-            int gap = to - from;
-            double share = low.excess().shareTo(high.excess());
-            if (gap <= LINEAR && share * gap < SURE) {
-                return low;
-            }
-            int inside = (int) ((halve || Double.isNaN(share) ? 0.5 : share) * gap);
-            int next = from + Math.max(1, Math.min(gap - 1, inside));
-            Trial trial = at(next);
-            if (trial.met()) {
-                low = trial;
-                from = next;
-            } else {
-                high = trial;
-                to = next;
-            }
-            halve = to - from > gap / 2;
-        }
-        return low;
-    }
-
-    /** The trial itself if the margin is kept a little earlier too, or else the one from there, which fails. */
-    private Trial solid(Trial found) {
-        int point = decimetre(found.point());
-        int before = Math.max(earliest, point - decimetre(SOLID));
-        if (before == point) {
-            return found;
-        }
-        Trial trial = at(before);
-        return trial.met() ? found : trial;
     }
 
     /** A station in decimetres, no later than it is. */

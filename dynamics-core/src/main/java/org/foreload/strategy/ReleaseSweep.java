@@ -24,15 +24,12 @@ import org.foreload.study.Sweep;
  *
  * <p>Each release is searched for by coarse runs alone and by itself, so that neither threads nor parts of a sweep
  * change what is found. Only what is quickest is driven with full accuracy, and only the plans worth a choice, those
- * that trade up to {@value #WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
+ * that trade up to {@value BrakePointSearch#WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
  *
  * @param study car, corner, driver and margin
  * @param plan which releases
  */
 public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
-
-    /** Nobody gives more time, s, in one corner for more in hand. */
-    private static final double WORTH_A_CHOICE = 0.5;
 
     /** The releases of the sweep. */
     public List<Braking> releases() {
@@ -51,15 +48,24 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration run(Sweep sweep, SweepMemory memory) {
+        return refined(coarse(sweep, memory), List.of());
+    }
+
+    /**
+     * The same, but what is in hand is not asked yet and no best is marked: what {@link #refined} goes on from.
+     *
+     * @param sweep on how many threads, and who watches the progress
+     * @param memory what an earlier run of the same sweep, with the same study, has found
+     */
+    public Exploration coarse(Sweep sweep, SweepMemory memory) {
         List<Braking> releases = releases();
         List<Candidate> tried = sweep.run(releases, release -> candidate(release, memory)).stream()
                 .flatMap(Optional::stream)
                 .toList();
-        Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
         Optional<Candidate> baseline = tried.stream().anyMatch(Candidate::made)
-                ? StraightLine.best(study, plan.buildUpTime(), quiet).map(Candidate::of)
+                ? StraightLine.best(study, plan.buildUpTime(), sweep).map(Candidate::of)
                 : Optional.empty();
-        return exploration(tried, baseline, releases.size(), quiet);
+        return new Exploration(tried, Optional.empty(), baseline, study.bound().time(), releases.size());
     }
 
     /**
@@ -106,13 +112,11 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      *
      * @param done sweep of this study
      * @param more found with the same margin
-     * @param sweep on how many threads
      */
-    public Exploration refined(Exploration done, List<Finding> more, Sweep sweep) {
+    public Exploration refined(Exploration done, List<Finding> more) {
         List<Candidate> all = new ArrayList<>(done.candidates());
         more.stream().map(Candidate::of).map(Candidate::withoutProfile).forEach(all::add);
-        Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
-        return exploration(all, done.baseline(), done.planned() + more.size(), quiet);
+        return exploration(all, done.baseline(), done.planned() + more.size());
     }
 
     /** Searches, or drives what is remembered. */
@@ -126,10 +130,10 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
         return new Candidate(again.entry(), known.get().found(), Double.NaN, false);
     }
 
-    private Exploration exploration(List<Candidate> tried, Optional<Candidate> baseline, int planned, Sweep quiet) {
+    private Exploration exploration(List<Candidate> tried, Optional<Candidate> baseline, int planned) {
         List<Candidate> candidates = new ArrayList<>(tried);
         Optional<Candidate> best = confirmed(candidates);
-        best.ifPresent(one -> marked(candidates, one, quiet));
+        best.ifPresent(one -> marked(candidates, one));
         return new Exploration(candidates, best, baseline, study.bound().time(), planned);
     }
 
@@ -159,21 +163,21 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
                 .orElse(OptionalInt.empty());
     }
 
-    /** Marks the candidates that no other beats both in time and in what is in hand, and finds what these have. */
-    private void marked(List<Candidate> candidates, Candidate best, Sweep quiet) {
-        double most = best.entry().time() + WORTH_A_CHOICE;
+    /**
+     * Marks the candidates that no other beats both in time and in what is in hand, and finds what these have: from the
+     * quickest on, each is asked only for more than all before it.
+     */
+    private void marked(List<Candidate> candidates, Candidate best) {
+        double most = best.entry().time() + BrakePointSearch.WORTH_A_CHOICE;
         Set<Candidate> compared = bestOfEachShape(candidates);
         List<Candidate> slower = candidates.stream()
                 .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))
                 .sorted(Comparator.comparingDouble(one -> one.entry().time()))
                 .toList();
-        List<Optional<Double>> inHand =
-                quiet.run(slower, one -> inHand(one, compared.contains(one) ? -1 : best.inHand()));
         Map<Candidate, Candidate> known = new IdentityHashMap<>();
         double last = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < slower.size(); i++) {
-            Candidate one = slower.get(i);
-            double here = inHand.get(i).orElseThrow();
+        for (Candidate one : slower) {
+            double here = inHand(one, compared.contains(one) ? Double.NEGATIVE_INFINITY : last);
             known.put(one, new Candidate(one.entry(), true, here, here > last));
             last = here > last ? here : last;
         }

@@ -35,7 +35,7 @@ enum Slip {
     /** How the plan ends with this slip: what it leaves to the edge of the track, if it is forgiven. */
     Trial trial(EntrySimulator simulator, BrakePlan plan, double metres) {
         EntryResult entry = simulator.probe(of(plan, metres));
-        Excess excess = forgiven(entry) ? Excess.ofEdge(entry.margins().edge()) : Excess.NOT_MADE;
+        Excess excess = forgiven(entry) ? Excess.ofEdge(entry) : Excess.NOT_MADE;
         return new Trial(plan.brakePoint(), entry, excess);
     }
 

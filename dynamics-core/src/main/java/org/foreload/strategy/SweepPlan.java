@@ -36,7 +36,10 @@ public record SweepPlan(
         Checks.notNegative("build_up_time", buildUpTime);
     }
 
-    /** Five shapes, four peaks, and starts and ends from before turn-in to past the apex. */
+    /**
+     * Five shapes, three peaks, and starts and ends from before turn-in to past the apex: as many as show where each
+     * shape is quick. Its best is looked for from there.
+     */
     public static SweepPlan standard() {
         return withResolution(1);
     }
@@ -55,9 +58,9 @@ public record SweepPlan(
                         ReleaseShapes.HELD,
                         ReleaseShapes.SMOOTH,
                         ReleaseShapes.TWO_STAGE),
-                divided(resolution, 0.35, 0.6, 0.75, 0.87),
+                divided(resolution, 0.5, 0.75, 0.87),
                 divided(resolution, -0.5, -0.1, 0.3),
-                divided(resolution, 0, 0.35, 0.7, 1, 1.4),
+                divided(resolution, 0.35, 0.7, 1.1),
                 0.25);
     }
 

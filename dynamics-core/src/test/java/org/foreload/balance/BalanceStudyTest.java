@@ -88,8 +88,8 @@ class BalanceStudyTest {
         assertEquals(0.7, balance.recommended().orElseThrow().value());
         assertTrue(balance.interior());
         assertEquals(
-                "A front brake share of 0.700 is the quickest with the front axle locking first and failures with a"
-                        + " small scatter within 10 % (2 of 32 fail); 0.600 would be 0.100 s quicker, but its rear axle locks"
+                "A front brake share of 0.700 is the quickest that locks the front axle first and fails at most one time"
+                        + " in ten with a small scatter (2 of 32 fail); 0.600 would be 0.100 s quicker, but its rear axle locks"
                         + " first; braked 10 m later it runs wide.",
                 balance.reason());
     }

@@ -75,12 +75,15 @@ class FeedbackTest {
         double unit = MASS * TO_REAR / WHEELBASE;
         double near = 1e-4;
         assertEquals(-BANDWIDTH * BANDWIDTH * near, feedback.force(V, 1e5, near, 0, 0, 0) / unit, 1e-9);
-        assertEquals(feedback.force(V, 1e5, near, 0, 0, 0), feedback.pullForce(), 1e-9);
+        assertEquals(feedback.force(V, 1e5, near, 0, 0, 0), feedback.wayBack(), 1e-9);
         assertEquals(-6, feedback.force(V, 1e5, 50, 0, 0, 0) / unit, 1e-9);
         assertEquals(6, feedback.force(V, 1e5, -50, 0, 0, 0) / unit, 1e-9);
-        // What calms the car is no part of the pull.
-        feedback.force(V, 1e5, 0, 1, 0.1, 0.2);
-        assertEquals(0, feedback.pullForce(), 1e-12);
+        // The way back is the tracker's: pull and damping, and nothing of what calms the yaw.
+        Feedback calming = wagon(0.7);
+        double whole = calming.force(V, 1e5, near, 1, 0.1, 0.2);
+        double tracked = -BANDWIDTH * BANDWIDTH * near - 2 * DAMPING * BANDWIDTH;
+        assertEquals(tracked * unit, calming.wayBack(), 1e-9 * unit);
+        assertTrue(Math.abs(whole - calming.wayBack()) > 1e-3 * unit);
     }
 
     /** A car that damps its own yaw as well as asked is left to it: the slower, the stiffer. */

@@ -192,11 +192,26 @@ class SteeringTest {
     void whatIsAskedOfTheAxlesIsTheLineAndTheWayBack() {
         double radius = 250;
         Steering driver = driver(circle(radius), 0, 0.7);
-        driver.angle(Wagon.view(150, 0, 0, V, 0, V / radius), wheels(V, 0, V / radius));
+        DriverView view = Wagon.view(150, 0, 0, V, 0, V / radius);
+        driver.angle(view, wheels(V, 0, V / radius));
+        driver.lookForDrive(view, 0.1);
         double lean = TO_REAR / radius - MASS * TO_FRONT / WHEELBASE * V * V / radius / REAR;
         double across = V * V / radius;
-        assertEquals(force(across + pull(PERCUSSION * lean)), driver.askedFront(), 1);
+        assertEquals(force(across + pull(PERCUSSION * lean)), driver.askedFront(view), 1);
         assertEquals(MASS * TO_FRONT / WHEELBASE * across, driver.askedRear(), 1e-6);
+    }
+
+    /** Drive that is asked for now arrives one lag of the foot later: by then the line may ask for nothing. */
+    @Test
+    void whatIsAskedIsReadWhereTheDriveArrives() {
+        Path ending = SegmentPath.of(100, List.of(Segment.arc(60, 250, Turn.LEFT)), 200, 5);
+        Steering driver = driver(ending, 0, 0.7);
+        DriverView view = Wagon.view(40, 0, 0, V, 0, V / 250);
+        driver.angle(view, wheels(V, 0, V / 250));
+        driver.lookForDrive(view, 0.1);
+        assertEquals(MASS * TO_FRONT / WHEELBASE * V * V / 250, driver.askedRear(), 1e-6);
+        driver.lookForDrive(view, (60 - 40 + 3 * V * Hands.practised().curvatureWindow()) / V);
+        assertEquals(0, driver.askedRear(), 1e-9);
     }
 
     /** Everything to the other side: the same angle the other way. */

@@ -126,6 +126,7 @@ public final class BestAnswer {
         return people.note(Words.BRAKE_POINT)
                 .note(Words.TRAIL_SHARE)
                 .note(Words.IN_HAND)
+                .note(Words.MARGIN_COST)
                 .note(AgainstLimit.NOTE);
     }
 

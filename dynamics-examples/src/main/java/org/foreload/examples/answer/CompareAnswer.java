@@ -96,8 +96,8 @@ public final class CompareAnswer {
         }
         if (comparison.alignment().basis() == Alignment.Basis.SPEED) {
             report = report.note(
-                    "Neither lateral acceleration, yaw rate nor position was recorded by both, so no corner is "
-                            + "known. The runs are aligned by the shape of speed, to "
+                    "Neither lateral acceleration, yaw rate nor position was recognised in both, so no corner is "
+                            + "known; --columns names a column that holds one. The runs are aligned by the shape of speed, to "
                             + Numbers.rounded(comparison.alignment().error(), 1)
                             + " m (standard deviation): the gap is "
                             + RecordingAnswer.spread(comparison.gap(), 0, 2) + " s.");

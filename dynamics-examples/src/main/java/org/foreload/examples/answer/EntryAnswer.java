@@ -11,6 +11,7 @@ import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
+import org.foreload.strategy.InHand;
 import org.foreload.trace.Trace;
 
 /** One simulated entry as a report. */
@@ -232,11 +233,12 @@ public final class EntryAnswer {
                 + (entry.braked()
                         ? "; " + Words.percent(entry.trailShare()) + " of the slowing is done while turning"
                         : "");
-        return "made it in " + time + (kept ? "" : missing(study.allowance(), entry)) + ".";
+        return "made it in " + time + (kept ? "" : missing(study, entry)) + ".";
     }
 
     /** What is missing to the margin asked for. */
-    static String missing(Allowance allowance, EntryResult entry) {
+    static String missing(CornerStudy study, EntryResult entry) {
+        Allowance allowance = study.allowance();
         Margins margins = entry.margins();
         StringBuilder text = new StringBuilder("; not with the margin asked for:");
         int before = text.length();
@@ -250,7 +252,19 @@ public final class EntryAnswer {
         }
         share(text, "front", margins.front(), allowance.front());
         share(text, "rear", margins.rear(), allowance.rear());
-        return text.length() == before ? "; just not with the margin asked for" : text.substring(0, text.length() - 1);
+        return text.length() == before ? inHandMissing(study, entry) : text.substring(0, text.length() - 1);
+    }
+
+    /**
+     * What is in hand where nothing else is missing; or that the search, which drives less exactly, found it a shade
+     * short.
+     */
+    private static String inHandMissing(CornerStudy study, EntryResult entry) {
+        double asked = study.allowance().inHand();
+        double left = InHand.of(study.simulator(), entry.plan());
+        return left < asked
+                ? "; not with the margin asked for: " + length(left) + " in hand, " + length(asked) + " asked for"
+                : "; short of the margin asked for by less than is shown here";
     }
 
     private static void share(StringBuilder text, String axle, double left, double wanted) {

@@ -62,9 +62,7 @@ final class Examples {
         if (!entry.made()) {
             return entry.cause();
         }
-        return study.allowance().met(entry)
-                ? difference(entry, best)
-                : "made it" + EntryAnswer.missing(study.allowance(), entry);
+        return study.allowance().met(entry) ? difference(entry, best) : "made it" + EntryAnswer.missing(study, entry);
     }
 
     /** What a slower entry does otherwise than the best. */

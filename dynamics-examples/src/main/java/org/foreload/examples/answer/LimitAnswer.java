@@ -22,6 +22,7 @@ import org.foreload.vehicle.Car;
  * @param car what is driven
  * @param corner where
  * @param band where the car may go
+ * @param mostSideslip bound on the sideslip at the CG, rad; infinite if none was asked for
  * @param result the limit
  * @param onLine the limit near the line; empty unless the whole road was free
  * @param straight the limit with straight-line braking, likewise
@@ -30,18 +31,20 @@ public record LimitAnswer(
         Car car,
         Corner corner,
         Band band,
+        double mostSideslip,
         LimitResult result,
         Optional<LimitResult> onLine,
         Optional<LimitResult> straight) {
 
     /** A limit with nothing beside it. */
-    public static LimitAnswer of(Car car, Corner corner, Band band, LimitResult result) {
-        return new LimitAnswer(car, corner, band, result, Optional.empty(), Optional.empty());
+    public static LimitAnswer of(Car car, Corner corner, Band band, double mostSideslip, LimitResult result) {
+        return new LimitAnswer(car, corner, band, mostSideslip, result, Optional.empty(), Optional.empty());
     }
 
     /** The same beside the limit near the line, and that of straight-line braking on the free road. */
     public LimitAnswer beside(LimitResult nearLine, LimitResult straightLine) {
-        return new LimitAnswer(car, corner, band, result, Optional.of(nearLine), Optional.of(straightLine));
+        return new LimitAnswer(
+                car, corner, band, mostSideslip, result, Optional.of(nearLine), Optional.of(straightLine));
     }
 
     /** The limits by name, the one asked for first. */
@@ -67,6 +70,7 @@ public record LimitAnswer(
                 .with("trail_share", result.trailShare())
                 .with("outcome", result.converged() ? "made it" : "no optimum found")
                 .with("band_m", band instanceof Band.Within within ? within.metres() : Double.NaN)
+                .with("most_sideslip_deg", Double.isFinite(mostSideslip) ? Math.toDegrees(mostSideslip) : Double.NaN)
                 .with("lost_to_lags_s", result.time() - idealTime)
                 .with("optimality", result.optimality())
                 .with("converged", result.converged());
@@ -132,7 +136,7 @@ public record LimitAnswer(
         if (Double.isFinite(idealTime)) {
             note.append(", ")
                     .append(Numbers.rounded(result.time() - idealTime, 3))
-                    .append(" s more than on the same path without lags and with all the grip");
+                    .append(" s more than the same path would take without lags and with all the grip");
         }
         note.append('.');
         if (onLine.isPresent() && straight.isPresent()) {

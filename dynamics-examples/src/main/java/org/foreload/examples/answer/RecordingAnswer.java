@@ -5,6 +5,7 @@ import java.util.List;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.recording.MeasuredLap;
+import org.foreload.examples.recording.Quantity;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
@@ -47,6 +48,13 @@ public final class RecordingAnswer {
         people = corners.isEmpty()
                 ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
                 : people.note("± is half the interval that holds the true number nine times in ten.");
+        if (lacks(file, Quantity.SPEED)) {
+            people = people.note(
+                    "No speed was recognised: it is worked out from distance or position, over time. " + NAMES_IT);
+        }
+        if (lacks(file, Quantity.BRAKE)) {
+            people = people.note("No brake was recognised: its places are read from the deceleration. " + NAMES_IT);
+        }
         double delay = laps.get(0).run().speedDelay();
         if (delay != 0) {
             people = people.note("The speed was " + Numbers.rounded(Math.abs(delay), 2) + " s "
@@ -127,6 +135,12 @@ public final class RecordingAnswer {
         }
         double half = (estimate.high() - estimate.low()) / 2;
         return Numbers.rounded(estimate.value() - from, decimals) + " ± " + Numbers.rounded(half, decimals);
+    }
+
+    private static final String NAMES_IT = "--columns names the column that holds it.";
+
+    private static boolean lacks(RecordedFile file, Quantity quantity) {
+        return file.channels().stream().noneMatch(found -> found.name().equals(quantity.word()));
     }
 
     private static List<Report> channels(RecordedFile file) {

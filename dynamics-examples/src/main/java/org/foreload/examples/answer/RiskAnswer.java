@@ -26,6 +26,7 @@ public final class RiskAnswer {
      * @param cost of a failure, s
      * @param accepted failure probability that the driver accepts
      * @param handover of the plan
+     * @param marginCost time that the margin costs, s; NaN if the plan was made without one
      * @param units of the sentences
      */
     public static Report of(
@@ -36,6 +37,7 @@ public final class RiskAnswer {
             double cost,
             double accepted,
             Handover handover,
+            double marginCost,
             Units units) {
         Report report = new Report(EntryAnswer.title(study))
                 .headline(Words.sentence(scatter.name()) + " driver, with this plan: " + Words.brake(risk.plan(), units)
@@ -57,11 +59,15 @@ public final class RiskAnswer {
                 .with("pick_up_m", handover.entry().pickUp())
                 .with("in_hand_m", handover.inHand())
                 .with("margins", EntryAnswer.margins(handover.entry()))
+                .with("margin_cost_s", marginCost)
                 .with("driver", scatter(scatter))
                 .with("outcomes", "How it ends", outcomes(risk));
         report = handover.on(report, units);
         if (choice.isPresent()) {
             report = weighed(report, choice.get(), cost, accepted, units);
+        }
+        if (Double.isFinite(marginCost)) {
+            report = report.note(Words.MARGIN_COST);
         }
         return report.note("The drivers are invented; the answer is only as good as the numbers for the scatter.");
     }

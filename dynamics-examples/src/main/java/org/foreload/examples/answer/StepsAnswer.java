@@ -23,14 +23,21 @@ public final class StepsAnswer {
 
     private StepsAnswer() {}
 
-    /** The report of a plan for this driver, with the failure probability that was accepted. */
-    public static Report of(CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, Units units) {
+    /**
+     * The report of a plan for this driver.
+     *
+     * @param accepted failure probability that was accepted
+     * @param marginCost time that the margin of the best release costs, s, to which the steps lead
+     */
+    public static Report of(
+            CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, double marginCost, Units units) {
         List<Driven> driven =
                 plan.steps().stream().map(step -> Driven.of(study, step)).toList();
         Report programs = new Report(EntryAnswer.title(study))
                 .with("reached", plan.reached())
                 .with("accepted", accepted)
                 .with("driver", scatter.name())
+                .with("margin_cost_s", marginCost)
                 .with("steps", "", rows(driven));
         List<Step> steps = drivable(plan.steps());
         Report people = new Report(EntryAnswer.title(study));
@@ -168,7 +175,8 @@ public final class StepsAnswer {
         double harder = plan.peakDeceleration() - before.peakDeceleration();
         if (Math.abs(harder) >= LEAST_PEAK) {
             changes.add("press " + Numbers.rounded(Math.abs(harder), 1) + " m/s² "
-                    + (harder > 0 ? "harder" : "less hard") + " (" + Words.press(plan, units) + ")");
+                    + (harder > 0 ? "harder" : "less hard") + " ("
+                    + Words.press(plan, units).replace(" (", ", ").replace(")", "") + ")");
         }
         place(changes, "release point", before.release().start(), plan.release().start());
         place(changes, "brake off", before.release().end(), plan.release().end());

@@ -21,6 +21,12 @@ public final class Words {
             "In hand: the largest error that the car still forgives, in metres: braking that much later, easing that much "
                     + "later from release point to brake off, or pressing 2.5 % harder for each metre.";
 
+    /** Explains what the margin costs, wherever it is shown. */
+    public static final String MARGIN_COST =
+            "Margin cost: how much quicker the same release would be from its own quickest brake point, with nothing in "
+                    + "hand. It is next to nothing where braking later does not pay: the car then runs wide of its line and "
+                    + "picks up the throttle later. Another release with nothing in hand may gain more: --no-margin.";
+
     private Words() {}
 
     /** {@code 12.3 m before turn-in}. */

@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
             "",
             "With too little brake in front the unloaded rear wheels lock first and the car spins; with too much the front "
                     + "wheels, which must also steer, do all the work. For each share the best release is found, from the latest "
-                    + "brake point that keeps failures with a small scatter within 10 %%. Roll stiffness, CG height and downforce "
+                    + "brake point with which at most one entry in ten fails when driver and grip scatter a little. Roll stiffness, CG height and downforce "
                     + "can be swept the same way."
         },
         optionListHeading = "%nOptions:%n",
@@ -240,7 +240,7 @@ final class BalanceVerb extends ReportVerb {
                 .with("adhesion", "Adhesion needed with the recommended share, against braking rate in g", rows)
                 .note(String.format(
                         Locale.ROOT,
-                        "In a straight line, without aerodynamics, the rear locks first above %.2f g with that share; by "
+                        "With that share the rear locks first above %.2f g in a straight line, without aerodynamics. By "
                                 + "UN Regulation 13-H (from memory) %s.",
                         critical,
                         use.words()));

@@ -44,7 +44,8 @@ import picocli.CommandLine.Mixin;
             "A question is a plan for the car and the corner of the command line, with the fields brake_point_m (left out: "
                     + "the latest that keeps the margin), peak_deceleration_mps2, release_shape, release_start_m, "
                     + "release_end_m, pick_up_m, build_up_time_s, of which only those that differ from the defaults of "
-                    + "'foreload entry' need be there; with \"profile\": true the answer has the entry along the line, too. "
+                    + "'foreload entry' need be there; with \"profile\": true the answer has the entry along the line, too, "
+                    + "and with \"margin_cost\": true what the margin costs, which takes a second search. "
                     + "Or it is a verb with its options: {\"verb\": \"loads\", \"options\": [\"--deceleration\", \"5\"]}."
         },
         optionListHeading = "%nOptions:%n",
@@ -62,7 +63,8 @@ final class BatchVerb extends Verb {
             "release_end_m",
             "pick_up_m",
             "build_up_time_s",
-            "profile");
+            "profile",
+            "margin_cost");
 
     /** Answers in progress for each thread: enough to keep all busy, few enough to stay in memory. */
     private static final int AHEAD = 16;
@@ -175,12 +177,17 @@ final class BatchVerb extends Verb {
         Braking braking =
                 options.braking(study, options.shape(), buildUp == null ? studyOptions.buildUpTime() : buildUp);
         boolean profile = question.path("profile").asBoolean();
+        boolean cost = question.path("margin_cost").asBoolean();
         if (options.brakePointGiven()) {
             EntrySimulator simulator = footOptions.simulator(study);
-            return EntryAnswer.brief(study, simulator.run(options.given(braking)), profile);
+            Report answer = EntryAnswer.brief(study, simulator.run(options.given(braking)), profile);
+            return cost ? answer.with("margin_cost_s", Double.NaN) : answer;
         }
         Finding finding = study.latest(braking);
-        return EntryAnswer.brief(study, finding, profile);
+        Report answer = EntryAnswer.brief(study, finding, profile);
+        return cost
+                ? answer.with("margin_cost_s", finding.found() ? study.marginCost(finding.entry()) : Double.NaN)
+                : answer;
     }
 
     private static List<String> sorted() {

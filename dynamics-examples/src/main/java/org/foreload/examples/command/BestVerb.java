@@ -66,10 +66,9 @@ final class BestVerb extends ReportVerb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
+            double buildUp = best.plan().buildUpTime();
             Optional<EntryResult> baseline = StraightLine.best(
-                            study,
-                            studyOptions.buildUpTime(),
-                            new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
+                            study, buildUp, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
                     .map(Finding::entry);
             Optional<Remainder> remainder =
                     noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));

@@ -215,10 +215,10 @@ final class ExploreVerb extends ReportVerb {
             Sweep sweep = new Sweep(run.threads(), progress);
             if (checkpoint == null || parts.isPresent()) {
                 SweepMemory memory = parts.isPresent() ? parts.get() : SweepMemory.NONE;
-                return refined(releases, releases.run(sweep, memory), run.threads());
+                return explored(releases, sweep, memory);
             }
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
-                return refined(releases, releases.run(sweep, memory), run.threads());
+                return explored(releases, sweep, memory);
             }
         } catch (UncheckedIOException e) {
             throw new ComputationException(e.getMessage());
@@ -239,10 +239,11 @@ final class ExploreVerb extends ReportVerb {
      * The best of each shape refined, so that the order of shapes does not depend on the grid; not where peaks, starts
      * or ends were asked for: then nothing else is tried.
      */
-    private Exploration refined(ReleaseSweep releases, Exploration grid, int workers) {
+    private Exploration explored(ReleaseSweep releases, Sweep sweep, SweepMemory memory) {
         if (!gridOptions.wholeRange()) {
-            return grid;
+            return releases.run(sweep, memory);
         }
-        return ShapeRanking.refine(releases, grid, new Sweep(workers, Sweep.Progress.SILENT));
+        Exploration grid = releases.coarse(sweep, memory);
+        return ShapeRanking.refine(releases, grid, new Sweep(sweep.threads(), Sweep.Progress.SILENT));
     }
 }

@@ -100,7 +100,7 @@ final class LimitVerb extends ReportVerb {
             names = "--lines",
             description =
                     "Also drive a line of constant radius, one with a late apex, the given one and the quickest that is found, "
-                            + "each with the brake trailed and with braking before turn-in only. Takes a minute.")
+                            + "each with the brake trailed and with straight-line braking. Takes a minute.")
     private boolean lines;
 
     @Option(
@@ -157,7 +157,7 @@ final class LimitVerb extends ReportVerb {
                 ? optimal(console, car, corner, hands, options)
                 : solve(console, car, corner, where, hands, options);
         file.ifPresent(place -> place.write(corner, RoadLine.driven(corner.path(), result)));
-        LimitAnswer answer = LimitAnswer.of(car, corner, where, result);
+        LimitAnswer answer = LimitAnswer.of(car, corner, where, hands.mostSideslip(), result);
         if (where instanceof Band.Road) {
             LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
             LimitResult straight = optimal(console, car, corner, hands.withBrakeUntil(0), options);

@@ -17,7 +17,7 @@ final class RecordingOptions {
             names = "--columns",
             paramLabel = "<columns>",
             description = "Which column holds what: speed=Speed:km/h,brake=P front:bar, or a JSON file "
-                    + "{\"speed\": {\"column\": \"Speed\", \"unit\": \"km/h\"}}. A minus before a unit turns the sign. What "
+                    + "{\"speed\": {\"column\": \"Speed\", \"unit\": \"km/h\"}}. A minus before a unit flips the sign. What "
                     + "is not named is guessed from names and units, and the guess is shown.")
     private String columns;
 

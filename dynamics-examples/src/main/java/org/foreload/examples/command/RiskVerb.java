@@ -105,7 +105,16 @@ final class RiskVerb extends ReportVerb {
                                     String.join(" ", handover.sentences(common().units())))
                             .plus(Handover.CAUTION));
             return RiskAnswer.of(
-                    study, scatter, risk, choice, cost, scatterOptions.accepted(), handover, common().units());
+                    study,
+                    scatter,
+                    risk,
+                    choice,
+                    cost,
+                    scatterOptions.accepted(),
+                    handover,
+                    // A brake point that was given was not planned with a margin.
+                    given && releaseOptions.brakePointGiven() ? Double.NaN : study.marginCost(handover.entry()),
+                    common().units());
         });
     }
 

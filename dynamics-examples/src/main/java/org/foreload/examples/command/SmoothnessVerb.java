@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
                     + "grip that loses, how far the car leaves its line, and the time lost.",
             "",
             "A car's body pitches on its springs, so an unsteady foot at the wrong frequency shakes the load on the front "
-                    + "wheels. The table over frequency shows where."
+                    + "wheels. The table of frequencies shows where."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
@@ -165,7 +165,7 @@ final class SmoothnessVerb extends ReportVerb {
                 .with("damped_pitch_frequency_hz", pitch.expectedRing())
                 .with(
                         "rows",
-                        "A ripple of this size over frequency",
+                        "The same ripple at other frequencies",
                         ripples.stream().map(one -> row(pitch, one)).toList());
         return report.note(note(pitch));
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.gallery.RiskPictures;
@@ -86,14 +87,14 @@ final class StepsVerb extends ReportVerb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             RiskStudy risks = scatterOptions.risks(study, scatter, footOptions.reaction(), searchOptions.seed());
             BrakePlan now = present(console, study, risks, shape);
-            BrakePlan target = Searches.best(
-                            Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()))
-                    .plan();
-            PracticeSteps steps = plan(console, risks, now, target);
+            EntryResult best =
+                    Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
+            PracticeSteps steps = plan(console, risks, now, best.plan());
             common().picture()
                     .draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted())
                             .plus(Handover.CAUTION));
-            return StepsAnswer.of(study, scatter, steps, scatterOptions.accepted(), common().units());
+            return StepsAnswer.of(
+                    study, scatter, steps, scatterOptions.accepted(), study.marginCost(best), common().units());
         });
     }
 

@@ -17,7 +17,9 @@ final class StudyOptions {
             names = "--build-up-time",
             paramLabel = "<s>",
             defaultValue = "${bundle:default.build-up-time}",
-            description = "Time in which the foot builds up to the peak, s. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "Time in which the foot builds up to the peak, s; the search for the best release also tries longer ones "
+                            + "where the line still bends at the brake point. Default: ${DEFAULT-VALUE}.")
     private double buildUpTime;
 
     @Option(

@@ -1,9 +1,11 @@
 package org.foreload.examples.gallery;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
@@ -55,13 +57,17 @@ public final class LimitPictures {
                                 first.time(),
                                 first.converged()
                                         ? "Brake and drive are forces over mass."
-                                        : "No optimum was found; this is the last attempt."),
+                                        : "No optimum was found; this is the last attempt.")
+                        + (runs.size() > 1
+                                ? " These numbers and the grip used are those of: "
+                                        + runs.keySet().iterator().next() + "."
+                                : ""),
                 plan(corner.path(), runs, from, to),
                 ChartStack.of(
                         overStation(runs, "speed", "m/s", from, to, LimitPoint::speed, 190),
                         overStation(runs, "brake", "m/s²", from, to, LimitPoint::brake, 170),
                         overStation(runs, "drive", "m/s²", from, to, LimitPoint::drive, 170),
-                        use(first, from, to)));
+                        marked(use(first, from, to), runs.values())));
     }
 
     static double lastBend(Path path) {
@@ -86,7 +92,19 @@ public final class LimitPictures {
                     points.stream().mapToDouble(read).toArray(),
                     STYLES.get(i++));
         }
-        return chart.markX(0, "turn-in").tall(height);
+        return marked(chart, runs.values()).tall(height);
+    }
+
+    /** Turn-in, and where there is only one run its brake point and slowest point. */
+    private static XyChart marked(XyChart chart, Collection<LimitResult> runs) {
+        XyChart marked = chart.markX(0, "turn-in");
+        if (runs.size() > 1) {
+            return marked;
+        }
+        LimitResult run = runs.iterator().next();
+        OptionalDouble brake = run.brakePoint();
+        marked = brake.isPresent() ? marked.markX(brake.getAsDouble(), "brake point") : marked;
+        return marked.markX(run.minimumSpeedAt(), "slowest point");
     }
 
     private static XyChart use(LimitResult first, double from, double to) {

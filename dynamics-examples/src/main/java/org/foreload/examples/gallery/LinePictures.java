@@ -47,7 +47,7 @@ public final class LinePictures {
         return drawn(
                 "The quickest line of each road: " + car.name() + " in " + name,
                 Say.of(
-                        "Perfect hands and feet on the quickest line of each road: %s. The edges are those of the last: %s.",
+                        "Perfect hands and feet on the quickest line of each road: %s. The edges drawn are those of the last, %s.",
                         times(runs), runs.get(runs.size() - 1).name()),
                 last,
                 runs);

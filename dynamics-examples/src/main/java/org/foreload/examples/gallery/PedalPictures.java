@@ -84,13 +84,15 @@ public final class PedalPictures {
         XyChart over = XyChart.of(
                         Axis.of("frequency of the ripple", "Hz"),
                         Axis.of("ripple of the front load", "N").between(0, Double.NaN))
-                .heading("A ripple of this size over its frequency")
+                .heading("The same ripple at other frequencies")
                 .line("", frequencies, ripples, Style.FIRST.with(Marker.DISC))
                 .tall(230);
         String lost = Double.isNaN(smoothness.timeLost())
                 ? " One of the two does not make the corner: "
                         + smoothness.disturbed().outcome().words() + "."
-                : Say.of(" It changes the time by %+.3f s.", smoothness.timeLost());
+                : Say.of(
+                        smoothness.timeLost() >= 0 ? " It costs %.3f s." : " It saves %.3f s.",
+                        Math.abs(smoothness.timeLost()));
         return Picture.of(
                 "What an unsteady foot costs: " + Say.where(study),
                 foot

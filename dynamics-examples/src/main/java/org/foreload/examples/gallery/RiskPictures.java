@@ -64,7 +64,7 @@ public final class RiskPictures {
                             Say.plan(one.plan())))
                     .orElse(Say.of(" No plan keeps failures within %.1f %%.", PERCENT * accepted));
         }
-        return Picture.of("How sure a release is: " + Say.where(study), words, panels.toArray(Panel[]::new));
+        return Picture.of("How often a release fails: " + Say.where(study), words, panels.toArray(Panel[]::new));
     }
 
     private static BarChart endings(Risk risk) {

@@ -124,10 +124,10 @@ public final class SetupPictures {
         String unit = balance.axis().parameter().unit();
         XyChart chart = XyChart.of(
                         Axis.of(words(name), unit.isEmpty() ? "–" : unit), Axis.of("time of the best entry", "s"))
-                .heading("Time, and how often a small scatter fails")
+                .heading("Time, and whether a small scatter is safe")
                 .tall(360);
         chart = rows(chart, "", balance, row -> row.made(), Style.FIRST);
-        chart = rows(chart, "fails within 10 %", balance, BalanceRow::steady, Style.points(Ink.BLUE, Marker.DISC));
+        chart = rows(chart, "fails at most 1 in 10", balance, BalanceRow::steady, Style.points(Ink.BLUE, Marker.DISC));
         chart = rows(
                 chart,
                 "fails more often",

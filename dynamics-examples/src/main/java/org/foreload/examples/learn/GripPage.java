@@ -217,7 +217,7 @@ public record GripPage(
                 100 * (now / capacity.applyAsDouble(setting.withDeceleration(0).of(car)) - 1);
         return String.format(
                 Locale.ROOT,
-                "%s: can give %.0f N sideways, %.1f %% %s than without the brake. It uses %.0f %% of its grip.",
+                "%s: can give %.0f N sideways, %.1f %% %s than without the brake. It uses %.0f\u00a0%% of its grip.",
                 name,
                 now,
                 Math.abs(change),

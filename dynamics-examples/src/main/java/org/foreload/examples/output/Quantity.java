@@ -75,6 +75,8 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("utilisation", "grip used"),
             Map.entry("build up", "build-up"),
             Map.entry("cg", "CG"),
+            Map.entry("roll center", "roll-centre"),
+            Map.entry("(tracking bandwidth|steering rate) radps", "$1"),
             Map.entry("peak friction x", "peak longitudinal friction"),
             Map.entry("peak friction y", "peak lateral friction")));
 

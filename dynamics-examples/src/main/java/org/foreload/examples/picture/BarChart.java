@@ -94,8 +94,10 @@ public record BarChart(String heading, Axis axis, List<Bar> bars) implements Pan
                         new Style(Ink.BLACK, Dash.THIN, Marker.BAR));
                 most = bar.high();
             }
-            XyChart.Side side = end < 0 ? XyChart.Side.LEFT : XyChart.Side.RIGHT;
-            chart = chart.label(most, i, bar.words(), side);
+            // An interval up to the end of an axis that is fixed leaves its number no room at the right.
+            boolean full = most > end && most > axis.high() - ROOM * (axis.high() - low);
+            XyChart.Side side = end < 0 || full ? XyChart.Side.LEFT : XyChart.Side.RIGHT;
+            chart = chart.label(full ? bar.low() : most, i, bar.words(), side);
         }
         return chart;
     }

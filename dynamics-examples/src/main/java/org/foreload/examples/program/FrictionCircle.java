@@ -61,7 +61,7 @@ public final class FrictionCircle {
             say("%18.0f  %12.2f  %30.1f  %14.2f", 100 * share, share * grip, 100 * left(share), left(share) * grip);
         }
         say(
-                "%nIt is a circle, not a straight line: with half the grip on the brake, %.0f %% are left for cornering. And coming",
+                "%nIt is a circle, not a straight line: with half the grip on the brake, %.0f %% is left for cornering. And coming",
                 100 * left(0.5));
         say(
                 "off the brake from full, the first tenth of the pedal gives back %.0f %% of the cornering at once.",

@@ -108,6 +108,6 @@ public final class TooMuch {
     private static String told(EntryResult entry) {
         String time =
                 Double.isNaN(entry.time()) ? "" : String.format(java.util.Locale.ROOT, " in %.2f s", entry.time());
-        return entry.outcome().words() + time + "; " + entry.cause();
+        return entry.outcome().words() + time + (entry.made() ? "" : "; " + entry.cause());
     }
 }

@@ -60,13 +60,13 @@ final class Columns {
         for (int i = 0; i < headers.size(); i++) {
             int index = i;
             boolean free = taken.values().stream().noneMatch(column -> column.index() == index);
-            Header header = Header.of(headers.get(i));
+            Header header = header(quantity, headers.get(i));
             String unit = unitOf(header, units.get(i));
             boolean fits = unit.isEmpty() || Units.factor(quantity, unit).isPresent();
             if (free && fits && quantity.named(header.name())) {
                 Column column = column(quantity, i, headers, units, "", true);
                 boolean better = best == null
-                        || unitOf(Header.of(best.header()), units.get(best.index()))
+                        || unitOf(header(quantity, best.header()), units.get(best.index()))
                                         .isEmpty()
                                 && !unit.isEmpty();
                 best = better ? column : best;
@@ -75,13 +75,26 @@ final class Columns {
         return Optional.ofNullable(best);
     }
 
+    /**
+     * A header read so that it names the quantity, if it can: {@code Lat g} does as a whole, {@code Speed km/h} less
+     * its unit.
+     */
+    private static Header header(Quantity quantity, String text) {
+        Header whole = Header.of(text);
+        Header spaced = Header.spaced(text);
+        boolean better = !quantity.named(whole.name())
+                && quantity.named(spaced.name())
+                && Units.factor(quantity, spaced.unit()).isPresent();
+        return better ? spaced : whole;
+    }
+
     private static String unitOf(Header header, String below) {
         return header.unit().isEmpty() ? below.strip() : header.unit();
     }
 
     private static Column column(
             Quantity quantity, int index, List<String> headers, List<String> units, String said, boolean guessed) {
-        Header header = Header.of(headers.get(index));
+        Header header = header(quantity, headers.get(index));
         boolean minus = said.startsWith("-");
         String wanted = minus ? said.substring(1) : said;
         String unit = wanted.isEmpty() ? unitOf(header, units.get(index)) : wanted;

@@ -57,6 +57,14 @@ record Header(String text, String name, String unit) {
         return new Header(whole, plain(small), "");
     }
 
+    /** The same where the last word is a unit, {@code Speed km/h}; the whole as the name where it is none. */
+    static Header spaced(String text) {
+        String whole = text.strip();
+        int blank = whole.lastIndexOf(' ');
+        String last = whole.substring(blank + 1);
+        return blank > 0 && Units.known(last) ? new Header(whole, plain(whole.substring(0, blank)), last) : of(text);
+    }
+
     private static String plain(String name) {
         // A capital inside a word begins a new one: BrakePressure.
         String words = name.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ").toLowerCase(Locale.ROOT);

@@ -14,6 +14,7 @@ import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.SweepMemory;
 import org.foreload.study.Sweep;
 
 /** All that is on the sheet of a car and a corner: computed here, drawn and written elsewhere. */
@@ -57,7 +58,7 @@ public final class Sheet {
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
         ReleaseSweep releases = new ReleaseSweep(study, request.releases());
-        Exploration exploration = ShapeRanking.refine(releases, releases.run(sweep), sweep);
+        Exploration exploration = ShapeRanking.refine(releases, releases.coarse(sweep, SweepMemory.NONE), sweep);
         Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
         if (best.isEmpty() || !exploration.complete()) {
             return Optional.empty();

@@ -1,5 +1,6 @@
 package org.foreload.examples.sheet;
 
+import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.Template;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
@@ -161,9 +163,19 @@ public record SheetPage(
 
     /** The page as HTML. */
     public String html() {
-        Template template = Mustache.compiler().escapeHTML(true).compile(resource("sheet.html"));
+        Template template = Mustache.compiler()
+                .withEscaper(text -> Escapers.HTML.escape(unbroken(text)))
+                .compile(resource("sheet.html"));
         return template.execute(this);
     }
+
+    /** A text in which no line ends between a number and its unit. */
+    private static String unbroken(String text) {
+        return NUMBER_AND_UNIT.matcher(text).replaceAll("$1\u00a0$2");
+    }
+
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("(\\d) ((?:m/s²|m/s|km/h|mph|kN|ms|m|s|g|N|%)(?![\\p{L}\\d/]))");
 
     private static List<String> summary(Sheet sheet) {
         EntryResult plan = sheet.plan().entry();
@@ -251,6 +263,7 @@ public record SheetPage(
         var allowance = sheet.study().allowance();
         return "Made with foreload " + version + ". Margin: at most " + Numbers.shortest(allowance.drift())
                 + " m off the line, " + Numbers.shortest(allowance.edge()) + " m to the edge, "
+                + Numbers.shortest(allowance.inHand()) + " m in hand, "
                 + Words.percent(allowance.front()) + " and " + Words.percent(allowance.rear())
                 + " of the friction of front and rear axle kept.";
     }

@@ -174,7 +174,7 @@
   function verdict(name, now, none, locked, use) {
     if (locked) { return name + ': a wheel locks and no longer corners. The other one can give ' + fixed(now, 0) + ' N sideways.'; }
     var change = 100 * (now / none - 1);
-    var words = name + ': can give ' + fixed(now, 0) + ' N sideways, ' + fixed(Math.abs(change), 1) + ' % ' + (change < 0 ? 'less' : 'more') + ' than without the brake. It uses ' + fixed(100 * use, 0) + ' % of its grip';
+    var words = name + ': can give ' + fixed(now, 0) + ' N sideways, ' + fixed(Math.abs(change), 1) + ' % ' + (change < 0 ? 'less' : 'more') + ' than without the brake. It uses ' + fixed(100 * use, 0) + '\u00a0% of its grip';
     return words + (use > 1 ? ', more than it has: it slides.' : '.');
   }
 

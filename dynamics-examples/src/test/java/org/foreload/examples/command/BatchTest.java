@@ -44,6 +44,11 @@ class BatchTest {
         assertEquals(found.get("brake_point_m"), latest.get("brake_point_m"));
         assertEquals(found.get("time_s"), latest.get("time_s"));
         assertEquals(found.get("in_hand_m"), latest.get("in_hand_m"));
+        assertFalse(latest.has("margin_cost_s"));
+        JsonNode costed = answers("", List.of("{\"release_end_m\": 30, \"margin_cost\": true}"))
+                .get(0);
+        assertEquals(found.get("margin_cost_s"), costed.get("margin_cost_s"));
+        assertTrue(costed.get("margin_cost_s").isNumber());
     }
 
     @Test

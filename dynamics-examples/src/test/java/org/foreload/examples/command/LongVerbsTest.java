@@ -67,6 +67,7 @@ class LongVerbsTest {
                 "2",
                 "--accept",
                 "0.1");
+        assertTrue(answer.get("margin_cost_s").asDouble() >= 0);
         List<JsonNode> steps = rows(answer, "steps");
         assertTrue(steps.size() >= 1);
         for (JsonNode step : steps) {
@@ -98,7 +99,7 @@ class LongVerbsTest {
     void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
         JsonNode risk = answer(
                 "risk", CORNER, "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
-        for (String field : List.of("pick_up_m", "in_hand_m", "margins")) {
+        for (String field : List.of("pick_up_m", "in_hand_m", "margins", "margin_cost_s")) {
             assertTrue(risk.has(field), field);
         }
         List<JsonNode> curve = rows(risk, "curve");

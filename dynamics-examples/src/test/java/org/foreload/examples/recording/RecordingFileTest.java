@@ -89,6 +89,7 @@ class RecordingFileTest {
                 "Time (ms);GPS Speed (mph);Brake (%);G Lat (g)", ";", true, 1000, 3600 / 1609.344, 1, 1 / 9.80665)));
         assertPlain(read(table("t\tv\tBrakePos\tLateralG (m/s^2)", "\t", true, 1, 1, 1, 1)));
         assertPlain(read(table("Time|Speed|Brake|AccelY", "|", false, 1, 1, 1, 1)));
+        assertPlain(read(table("Time s;Speed km/h;Brake bar;LatAcc g", ";", false, 1, 3.6, 1, 1 / 9.80665)));
     }
 
     @Test

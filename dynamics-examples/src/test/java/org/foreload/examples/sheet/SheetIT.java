@@ -94,7 +94,12 @@ class SheetIT {
 
     /** Text of what is shown of the elements of a selector, words one space apart. */
     private static String shown(String css) {
-        return String.join(" ", ofShown(css, "innerText")).replaceAll("\\s+", " ");
+        return plainSpaces(String.join(" ", ofShown(css, "innerText"))).replaceAll("\\s+", " ");
+    }
+
+    /** The page keeps a number and its unit together; here any space is a space. */
+    private static String plainSpaces(String text) {
+        return text.replace('\u00a0', ' ');
     }
 
     private static List<String> shownCharts() {
@@ -164,8 +169,8 @@ class SheetIT {
             }
             assertEquals(i == sheet.planned(), !numbers.contains("this release"));
             String said = browser.driver().findElement(By.id("said")).getText();
-            assertEquals(said, slider().getDomAttribute("aria-valuetext"));
-            assertEquals(said, peak().getDomAttribute("aria-valuetext"));
+            assertEquals(said, plainSpaces(slider().getDomAttribute("aria-valuetext")));
+            assertEquals(said, plainSpaces(peak().getDomAttribute("aria-valuetext")));
             double end = Math.abs(entry.plan().release().end());
             boolean down = said.contains("brake off " + (long) Math.floor(end) + " m ");
             boolean up = said.contains("brake off " + (long) Math.ceil(end) + " m ");

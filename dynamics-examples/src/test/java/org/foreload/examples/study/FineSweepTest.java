@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The best release against sweeps of sixty-one times the releases of the standard one, every demo car and corner. */
+/**
+ * The best release against sweeps of a hundred and twenty times the releases of the standard one, every demo car and
+ * corner.
+ */
 @Tag("long")
 class FineSweepTest {
 
@@ -26,7 +29,7 @@ class FineSweepTest {
     void isNoWorseThanAFineSweep(String car, String corner) {
         CornerStudy study = CornerStudy.of(
                 Demos.car("", car).value(), Demos.corner("", corner).value());
-        Exploration fine = new ReleaseSweep(study, SweepPlan.withResolution(5)).run(Sweep.quiet());
+        Exploration fine = new ReleaseSweep(study, SweepPlan.withResolution(7)).run(Sweep.quiet());
         double swept = fine.best().orElseThrow().entry().time();
         double best = BestRelease.STANDARD.find(study).entry().orElseThrow().time();
         StudyLog.line(

@@ -9,7 +9,7 @@ import org.foreload.conventions.Checks;
  * @param timeError largest difference between their times, s
  * @param failing largest share of entries that may fail after a change
  * @param leastGain least predicted gain worth a word, s
- * @param most items for each corner
+ * @param most single changes for each corner
  * @param samples entries that are driven for a failure probability
  * @param seed of those
  */

@@ -22,7 +22,7 @@ import org.foreload.vehicle.Car;
  * Looks for what a driver could do otherwise in a recorded corner. The corner is driven again in the simulator, on the
  * line that was recorded, with a car that has the limits that were recorded; if that comes close enough to the
  * recording, each {@link Change} is tried by some amounts, alone, and those that gain most without failing too often
- * are given.
+ * are given; and with them the two that gain clearly more together, if there are such.
  */
 public final class Adviser {
 
@@ -70,7 +70,8 @@ public final class Adviser {
      *
      * @param scatters of the driver, one for each corner
      * @param sweep on how many threads; the answer is the same with any number. Its progress counts corners driven
-     *     again, then changes tried, then changes driven by the driver who scatters
+     *     again, then changes tried, then changes driven by the driver who scatters, then corners where two are tried
+     *     together
      * @return as many as there are corners; where a stop came first, the reason is that
      */
     public List<CornerAdvice> all(List<Scatter> scatters, Sweep sweep) {
@@ -148,7 +149,7 @@ public final class Adviser {
                         settings.timeError()));
     }
 
-    private record Tried(Change change, double amount, BrakePlan plan, double gain) {}
+    private record Tried(List<Step> steps, BrakePlan plan, double gain) {}
 
     /** A corner that is being worked on; its advice is null until there is a reason for none. */
     private static final class Case {
@@ -181,16 +182,27 @@ public final class Adviser {
             return advice;
         }
 
-        CornerAdvice answer() {
+        Step step(int item) {
+            return items.get(item).steps().get(0);
+        }
+
+        /** Puts the item that gains most first; says whether there is more than one. */
+        boolean ranked() {
             items.sort(Comparator.comparingDouble(one -> -one.gain().value()));
+            return items.size() > 1;
+        }
+
+        CornerAdvice answer() {
+            ranked();
             return new CornerAdvice(
                     did.bend().number(), scatter, Optional.of(fitted.likeness()), items, Optional.empty());
         }
 
         void tried(List<Tried> all) {
             for (Change change : Change.values()) {
-                List<Tried> gains = new ArrayList<>(
-                        all.stream().filter(one -> one.change() == change).toList());
+                List<Tried> gains = new ArrayList<>(all.stream()
+                        .filter(one -> one.steps().get(0).change() == change)
+                        .toList());
                 gains.sort(Comparator.comparingDouble(one -> -one.gain()));
                 if (!gains.isEmpty()) {
                     changes.add(gains);
@@ -200,8 +212,8 @@ public final class Adviser {
         }
     }
 
-    /** One change to one corner. */
-    private record Trial(Case of, Change change, double amount, BrakePlan plan) {}
+    /** A plan with some steps made, for one corner. */
+    private record Trial(Case of, List<Step> steps, BrakePlan plan) {}
 
     /** The amounts of one change to one corner. */
     private record Round(Case of, List<Tried> gains) {}
@@ -212,7 +224,8 @@ public final class Adviser {
             BrakePlan plan = one.fitted.likeness().plan();
             for (Change change : Change.values()) {
                 for (double amount : change.amounts()) {
-                    change.made(plan, amount).ifPresent(other -> trials.add(new Trial(one, change, amount, other)));
+                    Step step = new Step(change, amount);
+                    step.made(plan).ifPresent(other -> trials.add(new Trial(one, List.of(step), other)));
                 }
             }
         }
@@ -233,6 +246,11 @@ public final class Adviser {
                 found.get(i).flatMap(item -> item).ifPresent(rounds.get(i).of().items::add);
             }
             rounds = rounds(open);
+        }
+        List<Case> several = open.stream().filter(Case::ranked).toList();
+        List<Optional<Optional<Advice>>> pairs = sweep.run(several, this::both);
+        for (int i = 0; i < several.size(); i++) {
+            pairs.get(i).flatMap(pair -> pair).ifPresent(several.get(i).items::add);
         }
     }
 
@@ -267,25 +285,68 @@ public final class Adviser {
         Replica.Drive base = trial.of().band.base();
         boolean kept = drive.made() && drive.drift() <= base.drift() + MORE_DRIFT;
         double gain = kept ? base.time() - drive.time() : Double.NEGATIVE_INFINITY;
-        return new Tried(trial.change(), trial.amount(), trial.plan(), gain);
+        return new Tried(trial.steps(), trial.plan(), gain);
     }
 
     /** The amount that gains most among those that seldom fail. */
     private Optional<Advice> safe(Round round) {
-        Replica replica = round.of().fitted.replica();
-        for (Tried one : round.gains()) {
-            if (replica.mixedUse(one.plan(), limits) > MIXED_MORE * Math.max(MIXED_SAFE, limits.mixedUse())) {
-                continue;
-            }
-            Estimate gain = round.of().band.of(one.change(), one.amount(), one.gain());
-            if (!(gain.low() > 0)) {
-                continue;
-            }
-            Proportion failed = replica.failures(one.plan(), round.of().scatter, settings.samples(), settings.seed());
-            if (failed.value() <= settings.failing()) {
-                return Optional.of(new Advice(one.change(), one.amount(), one.plan(), gain, failed));
+        return round.gains().stream()
+                .flatMap(one -> safe(round.of(), one).stream())
+                .findFirst();
+    }
+
+    /** What was tried as advice, if it is certain to gain, stays within what was shown and seldom fails. */
+    private Optional<Advice> safe(Case of, Tried one) {
+        Replica replica = of.fitted.replica();
+        if (replica.mixedUse(one.plan(), limits) > MIXED_MORE * Math.max(MIXED_SAFE, limits.mixedUse())) {
+            return Optional.empty();
+        }
+        Estimate gain = of.band.of(one.steps(), one.gain());
+        if (!(gain.low() > 0)) {
+            return Optional.empty();
+        }
+        Proportion failed = replica.failures(one.plan(), of.scatter, settings.samples(), settings.seed());
+        return failed.value() <= settings.failing()
+                ? Optional.of(new Advice(one.steps(), one.plan(), gain, failed))
+                : Optional.empty();
+    }
+
+    /**
+     * Two changes that belong together: the best pair of those that are advice alone, one of them by another amount if
+     * that is better. The first of the two is always one that is advice alone, since it will be driven alone first.
+     * What the pair gains more than the best single change is above zero even at the low end of its interval.
+     */
+    private Optional<Advice> both(Case of) {
+        List<Tried> pairs = new ArrayList<>();
+        for (int i = 0; i < of.items.size(); i++) {
+            for (int j = i + 1; j < of.items.size(); j++) {
+                tried(of, List.of(of.step(i), of.step(j))).ifPresent(pairs::add);
             }
         }
-        return Optional.empty();
+        Comparator<Tried> mostFirst = Comparator.comparingDouble(one -> -one.gain());
+        Optional<Tried> best = pairs.stream().min(mostFirst);
+        best.ifPresent(pair -> {
+            Step first = pair.steps().get(0);
+            Step second = pair.steps().get(1);
+            second.otherAmounts()
+                    .forEach(other -> tried(of, List.of(first, other)).ifPresent(pairs::add));
+            first.otherAmounts()
+                    .forEach(other -> tried(of, List.of(second, other)).ifPresent(pairs::add));
+        });
+        Advice single = of.items.get(0);
+        double alone = single.gain().value();
+        return pairs.stream()
+                .filter(one -> one.gain() > alone
+                        && of.band
+                                        .more(one.steps(), one.gain(), single.steps(), alone)
+                                        .low()
+                                > 0)
+                .sorted(mostFirst)
+                .flatMap(one -> safe(of, one).stream())
+                .findFirst();
+    }
+
+    private Optional<Tried> tried(Case of, List<Step> steps) {
+        return Step.all(steps, of.fitted.likeness().plan()).map(plan -> tried(new Trial(of, steps, plan)));
     }
 }

@@ -10,7 +10,7 @@ import org.foreload.risk.Scatter;
  * @param number of the corner
  * @param scatter of the driver in this corner
  * @param likeness how well the simulator drives again what was recorded; empty where it could not be tried
- * @param items the most to be gained first; each a change by itself: gains of two do not add up
+ * @param items the most to be gained first; gains of two do not add up. At most one is two changes together
  * @param withheld why there is no advice; empty where there is, or where nothing was found to gain
  */
 public record CornerAdvice(
@@ -21,7 +21,7 @@ public record CornerAdvice(
         items = List.copyOf(items);
     }
 
-    /** The most that one change gains, s; zero if there is none. */
+    /** The most that an item gains, s; zero if there is none. */
     public double best() {
         return items.isEmpty() ? 0 : items.get(0).gain().value();
     }

@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
 import org.foreload.envelope.FrictionEnvelope;
@@ -47,8 +48,8 @@ final class GainBand {
             return new Variant(replica, plan, replica.quickly(plan));
         }
 
-        double gain(Change change, double amount) {
-            return change.made(plan, amount)
+        double gain(List<Step> steps) {
+            return Step.all(steps, plan)
                     .map(other -> drive.time() - replica.quickly(other).time())
                     .orElse(Double.NaN);
         }
@@ -88,13 +89,35 @@ final class GainBand {
     /**
      * A gain with its interval.
      *
-     * @param gain of the change over {@link #base}, s
+     * @param gain of the steps over {@link #base}, s
      */
-    Estimate of(Change change, double amount, double gain) {
-        double share = change == Change.SHAPE ? SHAPE_SHARE : SHARE;
+    Estimate of(List<Step> steps, double gain) {
+        return band(reshaped(steps), gain, variant -> variant.gain(steps));
+    }
+
+    /**
+     * What some steps gain more than others, with its interval: what both are wrong by alike is not in it.
+     *
+     * @param gain of the steps over {@link #base}, s
+     * @param other the steps that are compared with
+     * @param otherGain theirs, s
+     */
+    Estimate more(List<Step> steps, double gain, List<Step> other, double otherGain) {
+        return band(
+                reshaped(steps) != reshaped(other),
+                gain - otherGain,
+                variant -> variant.gain(steps) - variant.gain(other));
+    }
+
+    private static boolean reshaped(List<Step> steps) {
+        return steps.stream().anyMatch(step -> step.change() == Change.SHAPE);
+    }
+
+    private Estimate band(boolean reshaped, double gain, ToDoubleFunction<Variant> again) {
+        double share = reshaped ? SHAPE_SHARE : SHARE;
         double square = share * share * gain * gain + LEAST * LEAST;
         for (Variant variant : variants) {
-            double off = variant.gain(change, amount) - gain;
+            double off = again.applyAsDouble(variant) - gain;
             // A variant that does not make the corner says no more than that the gain may be none.
             double counted = Double.isNaN(off) ? gain / 2 : off;
             square += counted * counted;

@@ -1,7 +1,9 @@
 package org.foreload.examples.answer;
 
+import java.util.Locale;
 import org.foreload.advice.Advice;
 import org.foreload.advice.Likeness;
+import org.foreload.advice.Step;
 import org.foreload.braking.BrakePlan;
 import org.foreload.examples.output.Numbers;
 
@@ -10,23 +12,35 @@ final class AdviceWords {
 
     private AdviceWords() {}
 
-    /** One sentence. */
+    /** One sentence for one change; for two, what to do first, and what then. */
     static String sentence(Advice advice, Likeness likeness) {
-        return deed(advice, likeness.plan()) + ": about "
-                + Numbers.rounded(advice.gain().value(), 2) + " s quicker.";
+        BrakePlan before = likeness.plan();
+        Step first = advice.steps().get(0);
+        String gain = "about " + Numbers.rounded(advice.gain().value(), 2) + " s quicker";
+        if (!advice.combined()) {
+            return deed(first, before, advice.plan()) + ": " + gain + ".";
+        }
+        BrakePlan between = first.made(before).orElseThrow();
+        return "Two changes, one at a time. First: " + lower(deed(first, before, between))
+                + ". Once that is at home, also: " + lower(deed(advice.steps().get(1), between, advice.plan()))
+                + ". Both together: " + gain + ".";
     }
 
-    private static String deed(Advice advice, BrakePlan before) {
-        BrakePlan plan = advice.plan();
-        String metres = Numbers.rounded(Math.abs(advice.amount()), 0) + " m";
-        String way = advice.amount() > 0 ? " later" : " earlier";
-        return switch (advice.change()) {
+    private static String lower(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    /** What to do otherwise: one step from a plan to the next. */
+    private static String deed(Step step, BrakePlan before, BrakePlan plan) {
+        String metres = Numbers.rounded(Math.abs(step.amount()), 0) + " m";
+        String way = step.amount() > 0 ? " later" : " earlier";
+        return switch (step.change()) {
             case BRAKE_POINT ->
                 "Brake " + metres + way + ", " + Words.brakeBoard(plan.brakePoint())
                         + ", just as hard, with release point and brake off as now";
             case PEAK ->
                 "Brake " + Numbers.rounded(Math.abs(100 * (plan.peakDeceleration() / before.peakDeceleration() - 1)), 0)
-                        + " % " + (advice.amount() > 0 ? "harder" : "less hard") + " from the same place";
+                        + " % " + (step.amount() > 0 ? "harder" : "less hard") + " from the same place";
             case RELEASE_POINT ->
                 "Start to ease " + metres + way + " (release point "
                         + Words.board(plan.release().start()) + "), with brake off as now";

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.Likeness;
+import org.foreload.advice.Step;
 import org.foreload.comparison.Alignment;
 import org.foreload.comparison.Comparison;
 import org.foreload.comparison.CornerGap;
@@ -188,9 +190,26 @@ public final class CompareAnswer {
                 .map(item -> new Report()
                         .with(
                                 "change",
-                                item.change().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                        .with("amount", item.amount())
-                        .with("unit", item.change().unit())
+                                item.steps().stream().map(CompareAnswer::name).collect(Collectors.joining("+")))
+                        .with(
+                                "amount",
+                                item.combined()
+                                        ? Double.NaN
+                                        : item.steps().get(0).amount())
+                        .with(
+                                "unit",
+                                item.combined()
+                                        ? null
+                                        : item.steps().get(0).change().unit())
+                        .with(
+                                "steps",
+                                "",
+                                item.steps().stream()
+                                        .map(step -> new Report()
+                                                .with("change", name(step))
+                                                .with("amount", step.amount())
+                                                .with("unit", step.change().unit()))
+                                        .toList())
                         .with("shape", item.plan().release().shape().name())
                         .with("predicted_gain_s", item.gain().value())
                         .with("low_s", item.gain().low())
@@ -200,6 +219,10 @@ public final class CompareAnswer {
                                 "sentence",
                                 AdviceWords.sentence(item, advice.likeness().orElseThrow())))
                 .toList();
+    }
+
+    private static String name(Step step) {
+        return step.change().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Report scatter(Scatter scatter) {

@@ -46,10 +46,11 @@ public record AdvisedRun(LapAdvice advice, List<Item> items) {
         public String line() {
             return String.format(
                     java.util.Locale.ROOT,
-                    "corner %d, %s %+.1f: told %.3f (%.3f to %.3f) s, truly %.3f s, fails %.2f, %s",
+                    "corner %d, %s: told %.3f (%.3f to %.3f) s, truly %.3f s, fails %.2f, %s",
                     corner + 1,
-                    told.change(),
-                    told.amount(),
+                    told.steps().stream()
+                            .map(step -> String.format(java.util.Locale.ROOT, "%s %+.1f", step.change(), step.amount()))
+                            .collect(java.util.stream.Collectors.joining(" and ")),
                     told.gain().value(),
                     told.gain().low(),
                     told.gain().high(),

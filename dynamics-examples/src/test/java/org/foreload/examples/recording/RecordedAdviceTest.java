@@ -1,11 +1,13 @@
 package org.foreload.examples.recording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.foreload.advice.Advice;
 import org.foreload.advice.AdviceSettings;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.DriverScatter;
@@ -69,7 +71,41 @@ class RecordedAdviceTest {
                 assertTrue(item.failed().value() <= AdviceSettings.STANDARD.failing());
                 before = item.gain().value();
             }
-            assertTrue(corner.items().size() <= AdviceSettings.STANDARD.most());
+            long pairs = corner.items().stream().filter(Advice::combined).count();
+            assertTrue(pairs <= 1);
+            assertTrue(corner.items().size() - pairs <= AdviceSettings.STANDARD.most());
+        }
+    }
+
+    /**
+     * Two changes together stand in the list only where they gain more than any single one beyond doubt, and the first
+     * of them is an item of its own. The true car gains more by both than by the first alone.
+     */
+    @Test
+    void twoChangesTogetherGainMoreThanEither() {
+        AdvisedRun run = AdvisedRun.of(stages, 5, 50, 3, Optional.empty());
+        List<AdvisedRun.Item> pairs =
+                run.items().stream().filter(item -> item.told().combined()).toList();
+        assertFalse(pairs.isEmpty());
+        for (AdvisedRun.Item pair : pairs) {
+            List<AdvisedRun.Item> single = run.items().stream()
+                    .filter(item ->
+                            item.corner() == pair.corner() && !item.told().combined())
+                    .toList();
+            double best = single.stream()
+                    .mapToDouble(item -> item.told().gain().value())
+                    .max()
+                    .orElseThrow();
+            assertTrue(pair.told().gain().value() > best, pair.line());
+            AdvisedRun.Item first = single.stream()
+                    .filter(item -> item.told()
+                            .steps()
+                            .get(0)
+                            .equals(pair.told().steps().get(0)))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(pair.truth() > first.truth(), pair.line());
+            assertTrue(pair.near() && pair.held(), pair.line());
         }
     }
 

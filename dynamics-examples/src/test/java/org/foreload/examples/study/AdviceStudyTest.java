@@ -57,16 +57,26 @@ class AdviceStudyTest {
             }
             items.addAll(run.items());
         }
+        StudyLog.line("advice: %d corners, %d without", corners, withheld);
+        assertTrue(withheld <= 0.2 * corners, withheld + " of " + corners + " withheld");
+        List<Item> single =
+                items.stream().filter(item -> !item.told().combined()).toList();
+        assertTrue(single.size() >= DRIVERS, single.size() + " items");
+        hold("single changes", single);
+        hold(
+                "two changes together",
+                items.stream().filter(item -> item.told().combined()).toList());
+    }
+
+    private static void hold(String name, List<Item> items) {
         long made = items.stream().filter(item -> !Double.isNaN(item.truth())).count();
         long near = items.stream().filter(Item::near).count();
         long held = items.stream().filter(Item::held).count();
         long gained = items.stream().filter(item -> item.truth() > 0).count();
         StudyLog.line(
-                "advice: %d corners, %d without, %d items; the true car makes %d of them, is quicker in %d, predictions near"
-                        + " in %d, intervals hold in %d",
-                corners, withheld, items.size(), made, gained, near, held);
-        assertTrue(items.size() >= DRIVERS, items.size() + " items");
-        assertTrue(withheld <= 0.2 * corners, withheld + " of " + corners + " withheld");
+                "advice, %s: %d items; the true car makes %d of them, is quicker in %d, predictions near in %d, intervals"
+                        + " hold in %d",
+                name, items.size(), made, gained, near, held);
         assertTrue(made >= 0.95 * items.size(), made + " made of " + items.size());
         assertTrue(near >= 0.8 * items.size(), near + " near of " + items.size());
         assertTrue(held >= 0.85 * items.size(), held + " held of " + items.size());

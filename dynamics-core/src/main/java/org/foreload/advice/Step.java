@@ -1,0 +1,39 @@
+package org.foreload.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+
+/**
+ * A change by an amount.
+ *
+ * @param change what
+ * @param amount by how much, in the unit of the change
+ */
+public record Step(Change change, double amount) {
+
+    /** A plan with this step and nothing else; empty where there is no such plan. */
+    public Optional<BrakePlan> made(BrakePlan plan) {
+        return change.made(plan, amount);
+    }
+
+    /** A plan with all of these steps, one after the other; empty where one of them leaves no plan. */
+    static Optional<BrakePlan> all(List<Step> steps, BrakePlan plan) {
+        Optional<BrakePlan> made = Optional.of(plan);
+        for (Step step : steps) {
+            made = made.flatMap(step::made);
+        }
+        return made;
+    }
+
+    /** The same change, the same way, by each other amount that is tried. */
+    List<Step> otherAmounts() {
+        boolean counted = change == Change.SHAPE;
+        return counted
+                ? List.of()
+                : change.amounts().stream()
+                        .filter(other -> other != amount && other * amount > 0)
+                        .map(other -> new Step(change, other))
+                        .toList();
+    }
+}

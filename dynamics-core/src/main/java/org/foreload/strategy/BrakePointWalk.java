@@ -53,7 +53,7 @@ final class BrakePointWalk {
     private static final double SLOWER = 1e-3;
 
     /** Trials after which the quickest brake point is known well enough. */
-    private static final int MOST_BETWEEN = 6;
+    private static final int MOST_BETWEEN = 10;
 
     private final Braking braking;
     private final Function<BrakePlan, Trial> question;
@@ -121,7 +121,7 @@ final class BrakePointWalk {
 
     /** The quickest that keeps the margin: the last, or an earlier one where that is quicker. */
     Trial quickest(int guess) {
-        Trial found = found(guess, true);
+        Trial found = found(guess, false);
         return found.met() ? quickestFrom(found) : found;
     }
 
@@ -298,7 +298,8 @@ final class BrakePointWalk {
                     && trial.made()
                     && !trial.met()
                     && trial.entry().time() < best.entry().time()) {
-                return solid(narrowed(low, best, trial, false)); // The margin decides, and not time.
+                Trial edge = solid(narrowed(low, best, trial, false)); // The margin decides, and not time.
+                return quicker(edge, best) ? edge : best;
             }
             if (quicker(trial, best)) {
                 low = later ? best : low;
@@ -348,7 +349,7 @@ final class BrakePointWalk {
     }
 
     /** Time, s, that a crease between three brake points may hide. */
-    private static final double CREASE = 4e-3;
+    private static final double CREASE = 1e-3;
 
     /**
      * Share of what braking a metre earlier must cost at which the latest brake point is as good as sure the quickest.

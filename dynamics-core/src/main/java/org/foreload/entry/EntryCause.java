@@ -21,14 +21,14 @@ final class EntryCause {
         return switch (entry.outcome()) {
             case MADE_IT ->
                 entry.longestLock() > 0
-                        ? first + seconds(", turning again within %.2f s, and held to the exit", entry)
-                        : "held to the exit";
+                        ? first + seconds(", turning again within %.2f s, and on its line to the exit", entry)
+                        : "on its line to the exit";
             case LOCKED_UP ->
                 entry.event(Kind.STOPPED).isPresent()
                         ? first + ", then " + last(entry, Kind.STOPPED)
                         : first + seconds(", wheels stopped for %.2f s", entry);
             case STOPPED -> last(entry, Kind.STOPPED);
-            case RAN_WIDE -> then(first, last(entry, Kind.TRACK_EDGE));
+            case RAN_WIDE -> then(first, offTheTrack(entry));
             case SPUN -> then(first, last(entry, Kind.SPIN));
         };
     }
@@ -39,6 +39,12 @@ final class EntryCause {
 
     private static String then(String first, String last) {
         return first.isEmpty() ? last : first + ", then " + last;
+    }
+
+    private static String offTheTrack(EntryResult entry) {
+        return entry.event(Kind.TRACK_EDGE)
+                .map(edge -> String.format(Locale.ROOT, "off the track at %.1f m", edge.station()))
+                .orElse("");
     }
 
     /** What ended it; each of these kinds happens once at most. */

@@ -44,7 +44,7 @@ class EntryCauseTest {
                         event(Kind.REAR_LOCKS, 30, 5.5),
                         event(Kind.SPIN, 60, 6)));
         assertEquals(
-                "rear axle saturates at 20.0 m, then track edge at 60.0 m",
+                "rear axle saturates at 20.0 m, then off the track at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
                         0.4,
@@ -57,7 +57,7 @@ class EntryCauseTest {
     @Test
     void whatIsFullOnTheStraightIsNoCause() {
         assertEquals(
-                "front axle saturates at 9.0 m, then track edge at 60.0 m",
+                "front axle saturates at 9.0 m, then off the track at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
                         0,
@@ -69,9 +69,9 @@ class EntryCauseTest {
     @Test
     void locksAreTold() {
         EntryEvent lock = event(Kind.FRONT_LOCKS, -100, 2);
-        assertEquals("held to the exit", cause(Outcome.MADE_IT, 0, event(Kind.FRONT_SATURATES, 20, 5)));
+        assertEquals("on its line to the exit", cause(Outcome.MADE_IT, 0, event(Kind.FRONT_SATURATES, 20, 5)));
         assertEquals(
-                "front wheel locks at -100.0 m, turning again within 0.35 s, and held to the exit",
+                "front wheel locks at -100.0 m, turning again within 0.35 s, and on its line to the exit",
                 cause(Outcome.MADE_IT, 0.35, lock));
         assertEquals("front wheel locks at -100.0 m, wheels stopped for 2.80 s", cause(Outcome.LOCKED_UP, 2.8, lock));
         assertEquals(

@@ -77,7 +77,7 @@ class EntryEndingTest {
         assertEquals(
                 String.format(
                         Locale.ROOT,
-                        "front axle saturates at %.1f m, then track edge at %.1f m",
+                        "front axle saturates at %.1f m, then off the track at %.1f m",
                         full.station(),
                         edge.station()),
                 entry.cause());

@@ -56,7 +56,7 @@ class EntryRecordTest {
     @Test
     void theCornerIsMade() {
         assertEquals(Outcome.MADE_IT, entry.outcome());
-        assertEquals("held to the exit", entry.cause());
+        assertEquals("on its line to the exit", entry.cause());
         assertTrue(entry.braked());
     }
 

@@ -112,12 +112,14 @@ class JarIT {
                         "explore",
                         "--shapes",
                         "linear",
+                        "--resolution",
+                        "3",
                         "--checkpoint",
                         checkpoint.toString())
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();
-        while (process.isAlive() && !Files.readString(err).contains(" of 60 releases")) {
+        while (process.isAlive() && !Files.readString(err).contains(" releases")) {
             Thread.sleep(50);
         }
         assertTrue(process.isAlive(), Files.readString(err));
@@ -126,9 +128,7 @@ class JarIT {
         String text = Files.readString(out);
         assertTrue(text.contains("Incomplete: stopped after "), text);
         assertTrue(text.endsWith("every digit.\n"), text);
-        assertTrue(
-                Files.readString(err).lines().allMatch(line -> line.endsWith(" of 60 releases")),
-                Files.readString(err));
+        assertTrue(Files.readString(err).lines().allMatch(line -> line.endsWith(" releases")), Files.readString(err));
         assertTrue(Files.readString(checkpoint).endsWith("}\n"));
     }
 }

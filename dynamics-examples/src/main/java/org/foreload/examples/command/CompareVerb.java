@@ -42,7 +42,8 @@ import picocli.CommandLine.Parameters;
             "In the answer: the second file is the reference. Gaps are in seconds, positive where the first is slower. The "
                     + "distance axes are aligned bend by bend, by curvature or, where only positions are known, by those; "
                     + "where neither is, by the shape of speed, and then there are no corners. A corner begins where the one before ends, and ends "
-                    + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself; gains "
+                    + "halfway between its bend and where the next is braked for. Each line of advice is one change by itself, or two that "
+                    + "gain clearly more together, to be made one at a time; gains "
                     + "do not add up. Low and high hold the true gain nine times in ten; fails is the share of entries that would "
                     + "not make the corner for a driver who scatters as the first does from lap to lap (a practised one's scatter "
                     + "with fewer than three laps).",

@@ -23,7 +23,9 @@ final class PlaceOptions {
     enum Line {
         /** That of the corner. */
         GIVEN,
-        /** The one that perfect hands and feet find for this car. */
+        /** The one that perfect hands and feet take within 0.15 m of it. */
+        NEAR,
+        /** The one that they find for this car anywhere on the road. */
         QUICKEST
     }
 
@@ -39,9 +41,9 @@ final class PlaceOptions {
             paramLabel = "<name>",
             defaultValue = "given",
             description =
-                    "The line to drive: given, that of the corner; or quickest, the one that perfect hands and feet find for "
-                            + "this car anywhere on the road, which takes some seconds more. 'limit --line-out' keeps it in a "
-                            + "file. Default: ${DEFAULT-VALUE}.")
+                    "The line to drive: given, that of the corner; near, the one that perfect hands and feet take within 0.15 m "
+                            + "of it; or quickest, the one that they find for this car anywhere on the road. The latter two take "
+                            + "some seconds more; 'limit --line-out' keeps them in a file. Default: ${DEFAULT-VALUE}.")
     private Line line;
 
     @Spec(Spec.Target.MIXEE)
@@ -56,7 +58,7 @@ final class PlaceOptions {
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
         return new Blame(carOptions, cornerOptions)
-                .compute(() -> question.apply(car, line == Line.QUICKEST ? quickest(console, car, corner) : corner));
+                .compute(() -> question.apply(car, line == Line.GIVEN ? corner : found(console, car, corner)));
     }
 
     /**
@@ -69,25 +71,25 @@ final class PlaceOptions {
         return ask(console, (car, corner) -> question.apply(made.apply(car, corner)));
     }
 
-    /** The quickest line of the road as a corner of its own, with its own stations. */
-    private Corner quickest(Console console, Car car, Corner corner) {
+    /** The line of perfect hands and feet as a corner of its own, with its own stations. */
+    private Corner found(Console console, Car car, Corner corner) {
         boolean quiet = verb.commandLine().getParseResult().hasMatchedOption("--quiet");
         LimitOptions options = LimitOptions.STANDARD;
         try (ShownProgress progress = console.progress(quiet, "steps")) {
-            LineRun run = new LineStudy(
-                            car,
-                            corner,
-                            Hands.practised(Limit.peakDeceleration(car, corner)),
-                            options,
-                            LimitBeside.watcher(progress, options))
-                    .optimal();
+            LineStudy study = new LineStudy(
+                    car,
+                    corner,
+                    Hands.practised(Limit.peakDeceleration(car, corner)),
+                    options,
+                    LimitBeside.watcher(progress, options));
+            LineRun run = line == Line.NEAR ? study.given() : study.optimal();
+            String name = Choices.word(line) + " line";
             if (!run.converged()) {
                 throw new ComputationException(
-                        "no quickest line was found for this car on this road: the search for it "
-                                + "did not converge");
+                        "no " + name + " was found for this car on this road: the search for it did not converge");
             }
             return new Corner(
-                    corner.name() + ", quickest line",
+                    corner.name() + ", " + name,
                     corner.approachSpeed(),
                     run.corner().path());
         }

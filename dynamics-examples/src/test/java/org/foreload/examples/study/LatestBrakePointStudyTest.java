@@ -34,8 +34,11 @@ class LatestBrakePointStudyTest {
     /** Seconds by which none may be quicker. */
     private static final double QUICKER = 0.002;
 
-    /** Without margin one in so many may be missed. */
+    /** Without margin one in so many may be missed: a wheel that stands for just a tenth of a second comes and goes. */
     private static final int FEW = 15;
+
+    /** With margin one in so many: windows of a few decimetres at which weak, slow releases just keep it. */
+    private static final int FEW_WITH_MARGIN = 50;
 
     @ParameterizedTest
     @CsvSource({
@@ -72,8 +75,7 @@ class LatestBrakePointStudyTest {
                 counts[2],
                 counts[3]);
         assertTrue(counts[0] > 0);
-        // With nothing in hand a wheel that stands for just the tenth of a second that counts comes and goes.
-        int excused = margin ? 0 : counts[0] / FEW;
+        int excused = counts[0] / (margin ? FEW_WITH_MARGIN : FEW);
         assertTrue(counts[1] <= excused, "a later brake point keeps the margin");
         assertTrue(counts[2] <= excused, "another brake point is quicker");
     }

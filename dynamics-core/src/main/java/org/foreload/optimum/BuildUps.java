@@ -14,8 +14,8 @@ import org.foreload.strategy.CornerStudy;
  */
 final class BuildUps {
 
-    /** Lateral acceleration, m/s², up to which a line counts as straight for the brake: a twentieth of g. */
-    private static final double STRAIGHT = 0.5;
+    /** Lateral acceleration, m/s², up to which a line counts as straight for the brake: a tenth of g. */
+    private static final double STRAIGHT = 1;
 
     /** Longer build-ups that are worth a try, s: each close enough to the next that the one between gains little. */
     private static final double[] LONGER = {0.5, 0.7, 0.95, 1.3};

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.FrictionEnvelope;
@@ -222,7 +223,7 @@ public final class Adviser {
         List<Trial> trials = new ArrayList<>();
         for (Case one : open) {
             BrakePlan plan = one.fitted.likeness().plan();
-            for (Change change : Change.values()) {
+            for (Change change : judged()) {
                 for (double amount : change.amounts()) {
                     Step step = new Step(change, amount);
                     step.made(plan).ifPresent(other -> trials.add(new Trial(one, List.of(step), other)));
@@ -252,6 +253,17 @@ public final class Adviser {
         for (int i = 0; i < several.size(); i++) {
             pairs.get(i).flatMap(pair -> pair).ifPresent(several.get(i).items::add);
         }
+    }
+
+    /**
+     * The changes that can be judged. What another shape is worth hangs on how the car bears brake and cornering
+     * together, and a car that is fitted to a single corner has not shown that.
+     */
+    private List<Change> judged() {
+        boolean shown = car.isPresent() || corners.size() > 1;
+        return Stream.of(Change.values())
+                .filter(change -> shown || change != Change.SHAPE)
+                .toList();
     }
 
     private List<Round> rounds(List<Case> open) {

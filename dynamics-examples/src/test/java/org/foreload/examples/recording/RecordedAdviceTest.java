@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.advice.Advice;
 import org.foreload.advice.AdviceSettings;
+import org.foreload.advice.Change;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.DriverScatter;
 import org.foreload.advice.Likeness;
@@ -74,6 +75,18 @@ class RecordedAdviceTest {
             long pairs = corner.items().stream().filter(Advice::combined).count();
             assertTrue(pairs <= 1);
             assertTrue(corner.items().size() - pairs <= AdviceSettings.STANDARD.most());
+        }
+    }
+
+    /** A car that is fitted to one corner does not know what another shape is worth. */
+    @Test
+    void aSingleCornerGetsNoAdviceOnShape() {
+        for (MadeRun.Stage alone : stages) {
+            List<AdvisedRun.Item> items =
+                    AdvisedRun.of(List.of(alone), 5, 50, 1, Optional.empty()).items();
+            assertTrue(items.stream()
+                    .flatMap(item -> item.told().steps().stream())
+                    .noneMatch(step -> step.change() == Change.SHAPE));
         }
     }
 

@@ -116,7 +116,7 @@ class RecordedLawsTest {
         }
     }
 
-    /** Half the samples, and a part cut out: what is measured stays within both intervals. */
+    /** Half the samples, and a part cut out: what is measured changes by no more than its intervals say. */
     @Property(tries = 10)
     void fewerSamplesAndACutChangeNothingBeyondTheIntervals(@ForAll("plans") BrakePlan plan) {
         Recording recording = logged(plan);
@@ -135,14 +135,21 @@ class RecordedLawsTest {
         alike(whole, corner(part, Cleaning.STANDARD), begun);
     }
 
+    /**
+     * Intervals hold nine times in ten, and some hundred pairs are compared: none may be farther apart than twice what
+     * both intervals reach.
+     */
+    private static final double FARTHEST = 2;
+
     private static void alike(RecordedCorner one, RecordedCorner other, double later) {
         for (Measure measure : Measure.values()) {
             if (PLACES.contains(measure) || OTHERS.contains(measure)) {
                 double moved = PLACES.contains(measure) ? later : 0;
                 Estimate a = one.get(measure);
                 Estimate b = other.get(measure);
-                boolean overlap = a.low() <= b.high() + moved && b.low() + moved <= a.high();
-                assertTrue(overlap, () -> measure.field() + ": " + a + ", " + b + " later by " + moved);
+                double apart = Math.abs(a.value() - b.value() - moved);
+                boolean alike = apart <= FARTHEST * (a.high() - a.low() + b.high() - b.low()) / 2;
+                assertTrue(alike, () -> measure.field() + ": " + a + ", " + b + " later by " + moved);
             }
         }
     }

@@ -57,25 +57,37 @@ public final class Throttle {
     }
 
     /**
-     * Drive force after the pick-up point, N; that of a closed throttle where the grip leaves nothing.
+     * Drive force after the pick-up point where the corner does not open yet, N: that of {@link #exit}, and no more
+     * than closes up to the speed with which the rest of the corner can be driven.
+     *
+     * @param view what the driver sees and feels of the car
+     * @param wheels loads and forces as they are
+     * @param hands what the line and the corrections ask of the axles at this moment
+     */
+    public double pickUp(DriverView view, WheelForces wheels, Steering hands) {
+        return drive(SPEED_GAIN * (exit.speed(view.station) - view.speed), view, wheels, hands);
+    }
+
+    /**
+     * Drive force where the corner opens, N; that of a closed throttle where the grip leaves nothing.
      *
      * @param view what the driver sees and feels of the car
      * @param wheels loads and forces as they are
      * @param hands what the line and the corrections ask of the axles at this moment
      */
     public double exit(DriverView view, WheelForces wheels, Steering hands) {
+        return drive(Double.POSITIVE_INFINITY, view, wheels, hands);
+    }
+
+    private double drive(double most, DriverView view, WheelForces wheels, Steering hands) {
         double speed = view.speed;
         hands.lookForDrive(view, foot.lag());
         double front = hands.askedFront(view);
         double rear = hands.askedRear();
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
-        double aimed = frontLeaves(speed, wheels, front);
-        if (view.station < exit.opening()) {
-            aimed = Math.min(aimed, SPEED_GAIN * (exit.speed(view.station) - speed));
-        }
-        double wanted = mass * aimed + resistance;
-        double most = Math.min(power(speed), traction(wheels, front, rear));
-        return Math.max(closed(), Math.min(wanted, most));
+        double wanted = mass * Math.min(most, frontLeaves(speed, wheels, front)) + resistance;
+        double held = Math.min(power(speed), traction(wheels, front, rear));
+        return Math.max(closed(), Math.min(wanted, held));
     }
 
     private double power(double speed) {

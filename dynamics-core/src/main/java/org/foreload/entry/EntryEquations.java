@@ -39,6 +39,7 @@ final class EntryEquations {
         FLAT_OUT,
         BRAKING,
         COASTING,
+        PICKING_UP,
         DRIVING
     }
 
@@ -213,7 +214,7 @@ final class EntryEquations {
 
     /** What the left foot asks of the brake, m/s²: from brake on until the right foot picks up. */
     private double brakeDemand(double station, double[] x, double speed, WheelForces wheels) {
-        if (foot == Foot.FLAT_OUT || foot == Foot.DRIVING) {
+        if (foot == Foot.FLAT_OUT || foot == Foot.PICKING_UP || foot == Foot.DRIVING) {
             return 0;
         }
         double planned = foot == Foot.BRAKING ? plan.demand(station, x[TIME] - timeOfBrake) : 0;
@@ -226,6 +227,7 @@ final class EntryEquations {
         return switch (foot) {
             case FLAT_OUT -> throttle.flatOut(speed, wheels);
             case BRAKING, COASTING -> throttle.closed();
+            case PICKING_UP -> throttle.pickUp(view, wheels, steering);
             case DRIVING -> throttle.exit(view, wheels, steering);
         };
     }

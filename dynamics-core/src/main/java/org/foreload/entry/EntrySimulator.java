@@ -202,10 +202,11 @@ public final class EntrySimulator {
     /** Where the equations switch, in order: between one and the next they are smooth. */
     private double[] pieces(BrakePlan plan, double expectedUpTo) {
         double[] kinks = plan.release().kinks();
-        double[] stations = Arrays.copyOf(joints, joints.length + kinks.length + 3);
+        double[] stations = Arrays.copyOf(joints, joints.length + kinks.length + 4);
         int count = joints.length;
         count = add(stations, count, plan.brakePoint());
         count = add(stations, count, plan.drivenFrom());
+        count = add(stations, count, exit.opening());
         count = add(stations, count, expectedUpTo);
         for (double kink : kinks) {
             count = add(stations, count, kink);
@@ -244,7 +245,10 @@ public final class EntrySimulator {
         if (station < plan.release().end()) {
             return station < plan.brakePoint() ? EntryEquations.Foot.FLAT_OUT : EntryEquations.Foot.BRAKING;
         }
-        return station < plan.drivenFrom() ? EntryEquations.Foot.COASTING : EntryEquations.Foot.DRIVING;
+        if (station < plan.drivenFrom()) {
+            return EntryEquations.Foot.COASTING;
+        }
+        return station < exit.opening() ? EntryEquations.Foot.PICKING_UP : EntryEquations.Foot.DRIVING;
     }
 
     /** Straight ahead at the approach speed, throttle open, load settled. */

@@ -181,7 +181,7 @@ class ThrottleTest {
         Throttle foot = new Throttle(car, EXIT, FOOT);
         assertEquals(-640, foot.closed());
         Motion tooFast = straight(15, 60);
-        assertEquals(-640, foot.exit(tooFast.view, tooFast.wheels, tooFast.hands));
+        assertEquals(-640, foot.pickUp(tooFast.view, tooFast.wheels, tooFast.hands));
         Motion full = new Motion(100, 60, 26, Turn.LEFT);
         assertEquals(-640, new Throttle(car, ALL, FOOT).exit(full.view, full.wheels, full.hands));
         assertEquals(0, foot(DrivenAxle.REAR, EXIT).closed(), 1e-12);
@@ -194,9 +194,9 @@ class ThrottleTest {
     void beforeTheCornerOpensThePlanIsFollowed() {
         Throttle foot = foot(DrivenAxle.REAR, EXIT);
         Motion planned = straight(15, 10);
-        assertEquals(drag(10), foot.exit(planned.view, planned.wheels, planned.hands), 1e-6);
+        assertEquals(drag(10), foot.pickUp(planned.view, planned.wheels, planned.hands), 1e-6);
         Motion slower = straight(15, 9.2);
-        assertEquals(MASS * 2 * 0.8 + drag(9.2), foot.exit(slower.view, slower.wheels, slower.hands), 1e-6);
+        assertEquals(MASS * 2 * 0.8 + drag(9.2), foot.pickUp(slower.view, slower.wheels, slower.hands), 1e-6);
     }
 
     /** Once it opens, the foot takes all that grip and engine give, even where the car is faster than the plan. */

@@ -215,14 +215,20 @@ class EntryEquationsTest {
         assertEquals(drive(-DRAG), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
         equations.foot(Foot.BRAKING, 3);
         assertEquals(drive(-DRAG), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
-        equations.foot(Foot.DRIVING, 5);
+        equations.foot(Foot.PICKING_UP, 5);
         double slowing = -(wheels.accelerationX() * VX + wheels.accelerationY() * VY) / speed;
         DriverView view = view(OFFSET, HEADING, alone, slowing);
         Steering hands = new Steering(CAR, PATH, driver.hands());
         hands.angle(view, wheels);
+        double pickUp = throttle.pickUp(view, wheels, hands);
+        assertEquals(drive(pickUp), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        equations.foot(Foot.DRIVING, 6);
         double exit = throttle.exit(view, wheels, hands);
-        assertTrue(exit > 0 && exit < throttle.flatOut(speed, wheels) - 100, "nothing to tell apart: " + exit);
         assertEquals(drive(exit), perSecond(equations, state())[EntryState.DRIVE], 1e-9);
+        double flatOut = throttle.flatOut(speed, wheels);
+        assertTrue(
+                0 < pickUp && pickUp < Math.min(exit, flatOut) - 100 && Math.abs(exit - flatOut) > 10,
+                "nothing to tell apart: " + pickUp + ", " + exit + " and " + flatOut);
     }
 
     private static double[] perMetre(EntryEquations equations, double station, double[] state) {

@@ -113,6 +113,7 @@ class EntryTwinTest {
         private final BrakePlan plan;
         private final Steering steering;
         private final Throttle throttle;
+        private final SpeedPlan exit;
         private double pieceStart;
         private double pieceEnd;
         private double timeOfBrake = Double.NaN;
@@ -126,11 +127,13 @@ class EntryTwinTest {
             this.plan = plan;
             this.steering = new Steering(car, path, driver.hands());
             this.throttle = new Throttle(car, exit, driver.rightFoot());
+            this.exit = exit;
         }
 
         /** Stations between which nothing jumps. */
         double[] joints() {
-            DoubleStream own = DoubleStream.of(path.start(), plan.brakePoint(), 0, plan.drivenFrom(), path.end());
+            DoubleStream own =
+                    DoubleStream.of(path.start(), plan.brakePoint(), 0, plan.drivenFrom(), exit.opening(), path.end());
             DoubleStream drawn = DoubleStream.concat(
                     DoubleStream.of(path.kinks()),
                     DoubleStream.of(plan.release().kinks()));
@@ -191,11 +194,14 @@ class EntryTwinTest {
             double wanted = steering.angle(view, wheels);
             boolean before = middle < plan.brakePoint();
             boolean braking = !before && middle < plan.release().end();
-            boolean driving = middle > plan.drivenFrom();
+            boolean pickedUp = middle > plan.drivenFrom();
+            boolean open = pickedUp && middle > exit.opening();
             double brake = braking ? plan.demand(s, x[EntryState.TIME] - timeOfBrake) : 0;
             double drive = before
                     ? throttle.flatOut(speed, wheels)
-                    : driving ? throttle.exit(view, wheels, steering) : throttle.closed();
+                    : open
+                            ? throttle.exit(view, wheels, steering)
+                            : pickedUp ? throttle.pickUp(view, wheels, steering) : throttle.closed();
             double quickest = driver.hands().rate();
             double gap = wanted - x[EntryState.STEER];
             rate[EntryState.TIME] = 1;

@@ -272,6 +272,16 @@ final class BrakePointWalk {
         return trial.met() ? found : trial;
     }
 
+    /** Whether the margin is kept from a point, in decimetres, and from a metre before it. */
+    boolean isSolid(int point) {
+        return at(point).met() && solid(at(point)).met();
+    }
+
+    /** First brake point that is tried, dm. */
+    int earliest() {
+        return earliest;
+    }
+
     /** Earlier and earlier as long as that is quicker, then between the neighbours of the quickest. */
     private Trial quickestFrom(Trial found) {
         Trial best = found;

@@ -172,10 +172,10 @@ public final class CornerStudy {
         return new BrakePointSearch(bound, simulator, allowance);
     }
 
-    /** The entry from the latest brake point, driven with full accuracy, and what it has in hand. */
+    /** The entry from the last of all brake points, driven with full accuracy, and what it has in hand. */
     public Finding latest(Braking braking) {
         BrakePointSearch search = search();
-        return search.confirmed(search.latest(braking));
+        return search.confirmed(search.lastOfAll(braking));
     }
 
     /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */

@@ -207,8 +207,8 @@ public final class BrakePointSearch {
     }
 
     /**
-     * The answer of the search driven with full accuracy. Where the corner is made by so little that the coarser trial
-     * made what this does not, a little earlier is tried.
+     * The answer of the search, and the entry from a metre earlier, driven with full accuracy. Where the corner is made
+     * by so little that the coarser trial made what this does not, a little earlier is tried.
      *
      * @return not found if the search has no answer or none that keeps its margin at full accuracy
      */
@@ -219,16 +219,31 @@ public final class BrakePointSearch {
             return new Finding(entry, false, Double.NaN);
         }
         int point = BrakePointWalk.decimetre(latest.point());
-        for (int back = 1; !allowance.met(entry) && back <= MOST_BACK; back *= 2) {
+        boolean met = isSolid(entry);
+        for (int back = 1; !met && back <= MOST_BACK; back *= 2) {
             point -= back;
             entry = simulator.run(braking.from(point / 10.0));
+            met = isSolid(entry);
         }
-        if (!allowance.met(entry)) {
+        if (!met) {
             return new Finding(entry, false, Double.NaN);
         }
         double inHand = inHand(entry.plan());
         return inHand >= allowance.inHand() ? new Finding(entry, true, inHand) : new Finding(entry, false, Double.NaN);
     }
+
+    private boolean isSolid(EntryResult entry) {
+        if (!allowance.met(entry)) {
+            return false;
+        }
+        BrakePlan plan = entry.plan();
+        double earlier = Math.max(
+                simulator.corner().path().start() + SHORTEST_APPROACH, plan.brakePoint() - BrakePointWalk.SOLID);
+        return allowance.met(simulator.run(plan.withBrakePoint(earlier)));
+    }
+
+    /** Distance of the earliest brake point that is tried from the start of the line, m. */
+    private static final double SHORTEST_APPROACH = 0.1;
 
     /** Longest single step back, in decimetres, to confirm an answer. */
     private static final int MOST_BACK = 16;

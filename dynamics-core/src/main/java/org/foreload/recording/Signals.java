@@ -82,10 +82,15 @@ record Signals(Recording recording, double[] time) {
         return moved;
     }
 
-    double[] curvatures(double[] speed) {
+    /**
+     * Curvature at each row, 1/m.
+     *
+     * @param speed m/s
+     * @param lateral acceleration without its offset, m/s²; null where it was not recorded
+     */
+    double[] curvatures(double[] speed, double[] lateral) {
         double[] curvature = new double[time.length];
-        if (recording.has(Channel.LATERAL)) {
-            double[] lateral = levelled(Channel.LATERAL);
+        if (lateral != null) {
             for (int i = 0; i < curvature.length; i++) {
                 curvature[i] = speed[i] > SLOWEST ? lateral[i] / (speed[i] * speed[i]) : 0;
             }

@@ -3,6 +3,7 @@ package org.foreload.recording;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.foreload.conventions.InvalidValueException;
@@ -61,7 +62,7 @@ public final class Run {
         this.curvature = Series.smooth(time, curvatureRaw, half);
         if (recording.has(Channel.DISTANCE)) {
             this.station = Signals.rising(signals.filled(Channel.DISTANCE));
-            this.scale = new Signals.Scale(1, 0);
+            this.scale = Signals.Scale.without(1, 0);
         } else {
             double[] distance = Signals.integrated(time, measured);
             this.scale = Signals.Scale.of(recording, cleaning, distance, curvature);
@@ -123,6 +124,12 @@ public final class Run {
         return ofSpeed(recording, cleaning);
     }
 
+    /**
+     * Length by speed over length by positions, or the other way round, that no sensor is wrong by, but a unit is: km/h
+     * and knots, the nearest two that cars are logged in, are 1.85 apart, m/s and ft/s 3.3.
+     */
+    private static final double ANOTHER_UNIT = 1.25;
+
     private static boolean knowsCourse(Recording recording) {
         return recording.has(Channel.YAW_RATE) || recording.has(Channel.LATERAL) || recording.hasPosition();
     }
@@ -138,6 +145,13 @@ public final class Run {
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
                     Channel.DISTANCE.field(), length, "a run of more than a metre and less than 1000 km");
+        }
+        double positions = run.scale.measured();
+        if (recording.has(Channel.SPEED) && (positions < 1 / ANOTHER_UNIT || positions > ANOTHER_UNIT)) {
+            throw new InvalidValueException(
+                    Channel.SPEED.field(),
+                    String.format(Locale.ROOT, "%.3g times what the positions say", 1 / positions),
+                    "within a quarter of that: look at the units of speed and time");
         }
         return run;
     }

@@ -65,7 +65,7 @@ final class CompareVerb extends ReportVerb {
     private RecordingOptions recording;
 
     @Option(
-            names = "--reference-lap",
+            names = RecordingOptions.REFERENCE_LAP,
             paramLabel = "<number>",
             description = "The reference's lap. Default: its quickest.")
     private Long referenceLap;

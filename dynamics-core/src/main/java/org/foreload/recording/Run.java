@@ -150,7 +150,7 @@ public final class Run {
         if (recording.has(Channel.SPEED) && (positions < 1 / ANOTHER_UNIT || positions > ANOTHER_UNIT)) {
             throw new InvalidValueException(
                     Channel.SPEED.field(),
-                    String.format(Locale.ROOT, "%.3g times what the positions say", 1 / positions),
+                    String.format(Locale.ROOT, "%.2g times what the positions say", 1 / positions),
                     "within a quarter of that: look at the units of speed and time");
         }
         return run;

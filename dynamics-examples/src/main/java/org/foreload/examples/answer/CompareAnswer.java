@@ -61,10 +61,8 @@ public final class CompareAnswer {
                 .with("alignment_error_m", comparison.alignment().error());
         Report people = people(title, mine, theirs, comparison, advice);
         List<RecordedFile> files = first.name().equals(second.name()) ? List.of(first) : List.of(first, second);
-        for (RecordedFile file : files) {
-            for (String sentence : ReadWords.sentences(file)) {
-                people = people.note(sentence);
-            }
+        for (String sentence : ReadWords.sentences(files)) {
+            people = people.note(sentence);
         }
         return report.shownAs(people.note(CAUTION));
     }
@@ -88,10 +86,12 @@ public final class CompareAnswer {
         List<CornerGap> ranked = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(corner -> -corner.gap().value()))
                 .toList();
-        Report report = new Report(title)
-                .headline(same(mine, theirs) ? SAME : sentence(comparison.gap(), ranked))
-                .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
-        report = report.withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
+        boolean same = same(mine, theirs);
+        Report report = new Report(title).headline(same ? SAME : sentence(comparison.gap(), ranked));
+        report = same
+                ? report.withAll("deeds", "What the driver did; places in metres from turn-in", deedsOfFirst(ranked))
+                : report.withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked))
+                        .withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
         List<CornerGap> most = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(
                         corner -> -advised(mine, corner, advice).best()))
@@ -123,8 +123,8 @@ public final class CompareAnswer {
                             + " m (standard deviation): the gap is "
                             + RecordingAnswer.spread(comparison.gap(), 0, 2) + " s.");
         }
-        return report.note("± is half the interval that holds the true number nine times in ten. Positive: slower than "
-                + "the reference.");
+        return report.note("± is half the interval that holds the true number nine times in ten."
+                + (same ? "" : " Positive: slower than the reference."));
     }
 
     private static final String SAME = "The two are one and the same lap: there is no gap. What could be changed in it "
@@ -315,10 +315,14 @@ public final class CompareAnswer {
         return rows;
     }
 
+    private static List<Report> deedsOfFirst(List<CornerGap> corners) {
+        return corners.stream().map(corner -> deed(corner, "", corner.first())).toList();
+    }
+
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
         double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
-                .with("corner", corner.number() + " " + who)
+                .with("corner", (corner.number() + " " + who).strip())
                 .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
                 .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))

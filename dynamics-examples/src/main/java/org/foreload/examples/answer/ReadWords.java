@@ -1,7 +1,9 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.foreload.examples.recording.RecordedFile;
 
@@ -13,23 +15,36 @@ final class ReadWords {
 
     private ReadWords() {}
 
-    static List<String> sentences(RecordedFile file) {
+    /** For all files of an answer; what is alike in them is said once. */
+    static List<String> sentences(List<RecordedFile> files) {
         List<String> sentences = new ArrayList<>();
-        if (file.channels().stream().anyMatch(RecordedFile.FoundChannel::guessed)) {
-            sentences.add(file.name() + ", as guessed from names and units: "
-                    + file.channels().stream()
-                            .filter(RecordedFile.FoundChannel::guessed)
-                            .map(ReadWords::column)
-                            .collect(Collectors.joining(", "))
-                    + "; --columns says otherwise.");
+        Map<String, String> guesses = new LinkedHashMap<>();
+        for (RecordedFile file : files) {
+            if (file.channels().stream().anyMatch(RecordedFile.FoundChannel::guessed)) {
+                guesses.merge(guesses(file), file.name(), (one, other) -> one + " and " + other);
+            }
         }
-        if (!file.leftOut().isEmpty()) {
-            String more = file.leftOut().size() > MOST ? "; and more, which recording lists" : "";
-            sentences.add(file.name() + ", not used: "
-                    + file.leftOut().stream().limit(MOST).map(ReadWords::lines).collect(Collectors.joining("; "))
-                    + more + ".");
+        guesses.forEach((guess, names) ->
+                sentences.add(names + ", as guessed from names and units: " + guess + "; --columns says otherwise."));
+        for (RecordedFile file : files) {
+            if (!file.leftOut().isEmpty()) {
+                String more = file.leftOut().size() > MOST ? "; and more, which recording lists" : "";
+                sentences.add(file.name() + ", not used: "
+                        + file.leftOut().stream()
+                                .limit(MOST)
+                                .map(ReadWords::lines)
+                                .collect(Collectors.joining("; "))
+                        + more + ".");
+            }
         }
         return sentences;
+    }
+
+    private static String guesses(RecordedFile file) {
+        return file.channels().stream()
+                .filter(RecordedFile.FoundChannel::guessed)
+                .map(ReadWords::column)
+                .collect(Collectors.joining(", "));
     }
 
     /** {@code speed is Speed (km/h)}; with the unit behind it where the header does not say it. */

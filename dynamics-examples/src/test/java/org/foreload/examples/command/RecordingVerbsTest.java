@@ -179,7 +179,7 @@ class RecordingVerbsTest {
         Files.writeString(wrong, Files.readString(straight).replaceFirst("speed_mps", "speed_kph"));
         Run.of("compare", wrong.toString(), trailing.toString())
                 .refusedWith(
-                        wrong + ": lap 1, speed_mps: 0.27 times what the positions say: must be within a quarter of "
+                        wrong + ": lap 1, speed_mps: 0.26 times what the positions say: must be within a quarter of "
                                 + "that: look at the units of speed and time");
         Run.of("compare", straight.toString(), trailing.toString(), "--reference-lap", "9")
                 .refusedWith(trailing + ": --reference-lap: 9: no such lap; there are 1 to 5");

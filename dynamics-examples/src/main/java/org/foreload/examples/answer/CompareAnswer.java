@@ -127,8 +127,8 @@ public final class CompareAnswer {
                 + (same ? "" : " Positive: slower than the reference."));
     }
 
-    private static final String SAME = "The two are one and the same lap: there is no gap. What could be changed in it "
-            + "rests on no other lap.";
+    private static final String SAME =
+            "Both are the same lap, so there is no gap. Any advice below stands on this lap alone.";
 
     /** Whether two laps have the same rows. */
     private static boolean same(MeasuredLap mine, MeasuredLap theirs) {
@@ -141,13 +141,13 @@ public final class CompareAnswer {
                                         first.get(i).values(), second.get(i).values()));
     }
 
-    /** A gap of which the recordings cannot even tell the sign is not called one. */
+    /** A gap whose interval reaches over zero is called level. */
     private static String sentence(Estimate gap, List<CornerGap> ranked) {
         String seconds = Numbers.rounded(Math.abs(gap.value()), 2) + " s";
         String whole = seconds + (gap.value() >= 0 ? " slower" : " quicker") + " than the reference";
         if (gap.low() <= 0 && gap.high() >= 0) {
-            whole = "Level with the reference as far as the recordings can tell: " + RecordingAnswer.spread(gap, 0, 2)
-                    + " s";
+            whole = "Level with the reference, within the accuracy of the recordings: "
+                    + RecordingAnswer.spread(gap, 0, 2) + " s";
         }
         if (ranked.isEmpty()) {
             return whole + ".";

@@ -139,12 +139,12 @@ class RecordingVerbsTest {
         assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
     }
 
-    /** One lap beside itself is called that, and nobody is called slower. */
+    /** A lap compared with itself is called that, and nobody is called slower. */
     @Test
     void aLapAgainstItselfClaimsNoDifference() {
         String file = trailing.toString();
         Run people = Run.of("compare", file, file, "--no-advice");
-        assertTrue(people.out().contains("one and the same lap"), people.out());
+        assertTrue(people.out().contains("Both are the same lap, so there is no gap."), people.out());
         assertFalse(people.out().contains("slower"), people.out());
         assertFalse(people.out().contains("reference"), people.out());
     }

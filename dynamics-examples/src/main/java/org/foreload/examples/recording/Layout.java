@@ -56,7 +56,7 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
 
     /**
      * What may be wrong with lines that have no layout, for an error: commas that separate and commas before decimals
-     * cannot be told apart, and then a line of numbers has up to twice as many cells as the names above it.
+     * look alike, and then a line of numbers has up to twice as many cells as the names above it.
      */
     static Optional<String> suspicion(List<String> lines) {
         for (int i = 0; i + 1 < lines.size(); i++) {
@@ -66,9 +66,8 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
             boolean letters = lines.get(i).chars().filter(Character::isLetter).count() >= names;
             boolean doubled = names >= 3 && cells > names + 1 && cells <= 2 * names;
             if (letters && doubled && DIGITS_AND_COMMAS.matcher(below).matches()) {
-                return Optional.of(
-                        "line " + (i + 1) + " names " + names + " columns and the line below has " + cells
-                                + ": commas that separate cannot be told from decimal commas; write semicolons between columns");
+                return Optional.of("line " + (i + 1) + " names " + names + " columns and the line below has " + cells
+                        + ": separating commas and decimal commas look alike; write semicolons between columns");
             }
         }
         return Optional.empty();

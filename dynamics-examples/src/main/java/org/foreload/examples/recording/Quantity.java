@@ -14,7 +14,7 @@ public enum Quantity {
             "time( ?stamp)?|t|((session|run|log(ger)?|elapsed|total|gps|gnss|utc) )time|elapsed|time (since|from) start|"
                     + "timestamp|seconds|(lauf)?zeit|temps",
             "",
-            "lap ?time|time (in|of) lap",
+            "lap ?time|time (in|of) lap|clock( time)?|time of day|utc|uhrzeit",
             ""),
     /** Distance along the run or the lap. */
     DISTANCE(

@@ -56,6 +56,8 @@ class GuessedColumnsTest {
         guessed(Quantity.TIME, "Session time [s]", 1);
         guessed(Quantity.TIME, "Time since start (ms)", 1e-3);
         guessed(Quantity.TIME, "Lap time s", 1);
+        guessed(Quantity.TIME, "Clock", 1);
+        guessed(Quantity.TIME, "Time of day", 1);
         guessed(Quantity.DISTANCE, "Distance in lap [m]", 1);
         guessed(Quantity.DISTANCE, "GPS Distance km", 1000);
         guessed(Quantity.LAP, "Lap #", 1);
@@ -103,7 +105,6 @@ class GuessedColumnsTest {
                 "Throttle map",
                 "Yaw [deg]",
                 "Lap delta",
-                "Time of day",
                 "Steer torque [Nm]",
                 "Damper pos FL [mm]");
         assertEquals(Map.of(), found);

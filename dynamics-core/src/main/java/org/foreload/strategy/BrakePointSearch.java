@@ -76,10 +76,10 @@ public final class BrakePointSearch {
     }
 
     /**
-     * The last of all brake points that keep the margin and have in hand what is asked for: what a driver is told, and
-     * what takes some hundreds of trials. Keeping the margin may come and go with the brake point: beyond the answer of
-     * {@link #latest(Braking)} every decimetre is tried, {@value #FAR_ON} m on; where that finds none, every one from
-     * {@value #FAR_BACK} m before the {@link #estimate} to {@value #FAR_BEYOND} m beyond it.
+     * The last of all brake points that keep the margin and have in hand what is asked for: for a plan that is handed
+     * over, and what takes some hundreds of trials. Keeping the margin may come and go with the brake point: beyond the
+     * answer of {@link #latest(Braking)} every decimetre is tried, {@value #FAR_ON} m on; where that finds none, every
+     * one from {@value #FAR_BACK} m before the {@link #estimate} to {@value #FAR_BEYOND} m beyond it.
      *
      * @param braking how the driver brakes
      * @return the entry from there, computed coarsely; if there is none, the one that came closest

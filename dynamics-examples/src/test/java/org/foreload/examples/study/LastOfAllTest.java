@@ -17,8 +17,8 @@ import org.foreload.strategy.InHand;
 import org.foreload.strategy.Trial;
 import org.junit.jupiter.api.Test;
 
-/** What a driver is told of a brake point, where keeping the margin comes and goes with it. */
-class ToldBrakePointTest {
+/** The last of all brake points, where keeping the margin comes and goes with it. */
+class LastOfAllTest {
 
     private static final CornerStudy STUDY = CornerStudy.of(
             Demos.car("", "light").value(), Demos.corner("", "medium").value());

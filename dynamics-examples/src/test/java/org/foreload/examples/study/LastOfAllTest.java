@@ -20,8 +20,12 @@ import org.junit.jupiter.api.Test;
 /** The last of all brake points, where keeping the margin comes and goes with it. */
 class LastOfAllTest {
 
+    /** Two metres in hand: with more, the window that is passed over has closed. */
+    private static final Allowance MARGIN = new Allowance(0.5, 0.5, 0.01, 0.05, 2);
+
     private static final CornerStudy STUDY = CornerStudy.of(
-            Demos.car("", "light").value(), Demos.corner("", "medium").value());
+                    Demos.car("", "light").value(), Demos.corner("", "medium").value())
+            .with(MARGIN);
 
     /** A search by steps passes over a window of less than two metres in which a weak release keeps the margin. */
     @Test

@@ -18,33 +18,32 @@ import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.study.LowDiscrepancy;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 
 /**
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
  * <p>First a coarse sweep of the simple shapes and of those that the ideal entry uses; then the best of each shape,
- * searched for from its best coarse releases; then several searches over free shapes from the best of these, and as
- * many again from the best of those, each wide first and then nearby. The same numbers give the same release, bit for
- * bit, on any number of threads.
+ * searched for from its best coarse release; then several searches over free shapes from the best of these, and as many
+ * again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they promise
+ * most. The same numbers give the same release, bit for bit, on any number of threads.
  *
- * @param seed of the random draws; each search has its own, made from this one
- * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
- *     simple ones, which is several times quicker
- * @param evaluations entries tried by each of them; each search within a simple shape looks at a seventh as many
+ * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
+ *     this one
+ * @param restarts searches over free shapes in each of two rounds, in turn from the best three starts; 0 to stay with
+ *     the simple ones, which is several times quicker
+ * @param evaluations entries tried by each of them; each search within a simple shape looks at a third as many
  * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
  *     slower feet are tried, too
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /**
-     * Two restarts of 1200 entries in each of two rounds, a foot that takes a quarter of a second. For the light demo
-     * car and a margin, half as many lose 45 to 58 ms, twice as many gain 2 ms at most.
-     */
-    public static final BestRelease STANDARD = new BestRelease(1, 2, 1200, 0.25);
+    /** Three restarts of 300 entries in each of two rounds, a foot that takes a quarter of a second. */
+    public static final BestRelease STANDARD = new BestRelease(1, 3, 300, 0.25);
 
     /** Simple shapes only. */
-    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 1200, 0.25);
+    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 300, 0.25);
 
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
@@ -70,28 +69,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final double SHORTEST = 0.1;
 
     /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
-    private static final int SIMPLE_PART = 7;
-
-    /**
-     * Searches within each simple shape from as many of its coarse releases; one more sets out from the quickest of all
-     * shapes. The best lies in one of many valleys.
-     */
-    private static final int STARTS_WITHIN = 2;
-
-    /** Spread of the first generation within a simple shape, in the units of the space. */
-    private static final double WIDE_SIMPLE = 1;
-
-    /** Spread of the first generation of the first round, in the units of the space: the start is good already. */
-    private static final double WIDE = 0.5;
-
-    /**
-     * The same of the second round, which sets out from the best of the first: valleys next to each other differ
-     * little.
-     */
-    private static final double NARROW = 0.3;
+    private static final int SIMPLE_PART = 3;
 
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
-    private static final int STARTS_USED = 2;
+    private static final int STARTS_USED = 3;
 
     private static final int LEAST_EVALUATIONS = 20;
 
@@ -150,9 +131,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Releases that it will look at, about. */
     int total() {
         int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
-        return coarse
-                + ((STARTS_WITHIN + 1) * SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
-                + 2 * restarts * evaluations;
+        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + 2 * restarts * evaluations;
     }
 
     private int simpleEvaluations() {
@@ -161,23 +140,17 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Searches, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
+        double hardest = new LockReserve(study).hardest(buildUpTime);
         List<Braking> coarse = coarse(study);
-        coarse.addAll(IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)));
+        coarse.addAll(IdealRelease.all(study, buildUpTime, hardest));
         List<Tried> tried = rounds.run(coarse, braking -> first(study, braking, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
-                .flatMap(shape -> tried.stream()
-                        .filter(one -> one.shape().equals(shape) && !Double.isNaN(one.time()))
-                        .sorted(Comparator.comparingDouble(Tried::time))
-                        .limit(STARTS_WITHIN))
+                .flatMap(shape ->
+                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
-        List<Tried> own = rounds.run(starts, one -> within(study, one, rounds));
-        List<Tried> likeBest = rounds.run(like(own), braking -> first(study, braking, rounds)).stream()
-                .filter(one -> !Double.isNaN(one.time()))
-                .toList();
-        List<Tried> more = rounds.run(likeBest, one -> within(study, one, rounds));
-        List<Tried> simple = Stream.of(own, more).flatMap(List::stream).toList();
+        List<Tried> simple = found(rounds.run(starts, one -> within(study, one, hardest, rounds)));
         List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
@@ -185,29 +158,20 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> wide = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), WIDE, draws(i), rounds));
+        List<Tried> wide =
+                rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), hardest, draws(i), rounds));
         List<Tried> second = wide.stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
                 .toList();
         List<Tried> free = rounds.run(
                 second.isEmpty() ? List.of() : numbers,
-                i -> free(study, second.get(i % second.size()), NARROW, draws(restarts + i), rounds));
+                i -> free(study, second.get(i % second.size()), hardest, draws(restarts + i), rounds));
         return answer(study, simple.isEmpty() ? tried : simple, wide, free, rounds.complete());
     }
 
-    /** The release that is the quickest so far, in each of the other simple shapes. */
-    private static List<Braking> like(List<Tried> tried) {
-        return quickest(tried.stream()).stream()
-                .flatMap(best -> SIMPLE.stream()
-                        .filter(shape -> !shape.equals(best.shape()))
-                        .map(shape -> best.plan()
-                                .braking()
-                                .with(new Release(
-                                        shape,
-                                        best.plan().release().start(),
-                                        best.plan().release().end()))))
-                .toList();
+    private static List<Tried> found(List<Optional<Tried>> searched) {
+        return searched.stream().flatMap(Optional::stream).toList();
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -314,22 +278,34 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return tried;
     }
 
-    private static Tried of(Braking braking, Nearby found) {
+    private static Tried of(Braking braking, Neighbourhood.Best found) {
         return new Tried(braking.release().shape(), found.plan(), found.time());
     }
 
-    /** The best of one simple shape. */
-    private Tried within(CornerStudy study, Tried start, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        return of(start, Nearby.wide(cost, WIDE_SIMPLE, simpleEvaluations(), seed, rounds));
+    /** The best of one simple shape; empty if none was found that keeps all that is asked. */
+    private Optional<Tried> within(CornerStudy study, Tried start, double hardest, Rounds rounds) {
+        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.of(start.shape()));
+        return searched(study, start, start.plan(), space, simpleEvaluations(), seed, rounds);
     }
 
-    private Tried free(CornerStudy study, Tried start, double reach, long ownSeed, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
-        return of(start, Nearby.wide(cost, reach, evaluations, ownSeed, rounds));
+    private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
+        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
+        return searched(study, start, RestOfRelease.of(start.plan()), space, evaluations, ownSeed, rounds)
+                .filter(found -> found.time() < start.time())
+                .orElse(start);
     }
 
-    private static Tried of(Tried start, Nearby found) {
-        return new Tried(start.shape(), found.plan(), found.time());
+    private static Optional<Tried> searched(
+            CornerStudy study,
+            Tried start,
+            BrakePlan from,
+            ReleaseSpace space,
+            int entries,
+            long ownSeed,
+            Rounds rounds) {
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
+        return new SurfaceSearch(driver, entries, ownSeed, rounds)
+                .from(from)
+                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time()));
     }
 }

@@ -31,7 +31,7 @@ import org.foreload.study.Sweep;
  *
  * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
  *     this one
- * @param restarts searches over free shapes in each of two rounds, in turn from the best three starts; 0 to stay with
+ * @param restarts searches over free shapes in each of two rounds, in turn from the best four starts; 0 to stay with
  *     the simple ones, which is several times quicker
  * @param evaluations entries tried by each of them; each search within a simple shape looks at a third as many
  * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
@@ -39,8 +39,8 @@ import org.foreload.study.Sweep;
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /** Three restarts of 300 entries in each of two rounds, a foot that takes a quarter of a second. */
-    public static final BestRelease STANDARD = new BestRelease(1, 3, 300, 0.25);
+    /** Four restarts of 300 entries in each of two rounds, a foot that takes a quarter of a second. */
+    public static final BestRelease STANDARD = new BestRelease(1, 4, 300, 0.25);
 
     /** Simple shapes only. */
     public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 300, 0.25);
@@ -71,8 +71,11 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
     private static final int SIMPLE_PART = 3;
 
+    /** Rounds of searches over free shapes. */
+    private static final int ROUNDS = 2;
+
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
-    private static final int STARTS_USED = 3;
+    private static final int STARTS_USED = 4;
 
     private static final int LEAST_EVALUATIONS = 20;
 
@@ -89,7 +92,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double time) {}
+    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {}
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -131,7 +134,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Releases that it will look at, about. */
     int total() {
         int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
-        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + 2 * restarts * evaluations;
+        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + ROUNDS * restarts * evaluations;
     }
 
     private int simpleEvaluations() {
@@ -158,16 +161,20 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> wide =
-                rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), hardest, draws(i), rounds));
-        List<Tried> second = wide.stream()
-                .sorted(Comparator.comparingDouble(Tried::time))
-                .limit(STARTS_USED)
-                .toList();
-        List<Tried> free = rounds.run(
-                second.isEmpty() ? List.of() : numbers,
-                i -> free(study, second.get(i % second.size()), hardest, draws(restarts + i), rounds));
-        return answer(study, simple.isEmpty() ? tried : simple, wide, free, rounds.complete());
+        List<Tried> all = new ArrayList<>(simple);
+        List<Tried> round = ranked;
+        List<Tried> last = List.of();
+        for (int i = 0; i < ROUNDS && !ranked.isEmpty(); i++) {
+            int first = i * restarts;
+            List<Tried> from = round;
+            List<Tried> to = rounds.run(
+                    numbers,
+                    number -> free(study, from.get(number % from.size()), hardest, draws(first + number), rounds));
+            all.addAll(to);
+            round = to.isEmpty() ? round : byTime(to).limit(STARTS_USED).toList();
+            last = to;
+        }
+        return answer(study, simple.isEmpty() ? tried : simple, all, last, rounds.complete());
     }
 
     private static List<Tried> found(List<Optional<Tried>> searched) {
@@ -181,8 +188,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     private static final long MOST_DRAWS = 2001;
 
-    private Optimum answer(
-            CornerStudy study, List<Tried> simple, List<Tried> wide, List<Tried> free, boolean complete) {
+    private Optimum answer(CornerStudy study, List<Tried> simple, List<Tried> all, List<Tried> free, boolean complete) {
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
@@ -193,17 +199,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             best = quicker(best, finding);
         }
         families.sort(Comparator.comparingDouble(family -> family.entry().time()));
-        List<Restart> restarted = new ArrayList<>();
-        for (int i = 0; i < free.size(); i++) {
-            restarted.add(new Restart(
-                    draws(restarts + i), free.get(i).shape().name(), free.get(i).time()));
-        }
-        List<Tried> byTime = Stream.of(free, wide, simple)
-                .flatMap(List::stream)
-                .filter(one -> !Double.isNaN(one.time()))
-                .sorted(Comparator.comparingDouble(Tried::time))
+        List<Restart> restarted = free.stream()
+                .map(one -> new Restart(one.seed(), one.shape().name(), one.time()))
                 .toList();
-        for (Tried one : byTime) {
+        for (Tried one : byTime(all).toList()) {
             if (best.isPresent() && best.get().entry().time() <= one.time()) {
                 break;
             }
@@ -249,6 +248,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .toList();
     }
 
+    private static Stream<Tried> byTime(List<Tried> tried) {
+        return tried.stream().filter(one -> !Double.isNaN(one.time())).sorted(Comparator.comparingDouble(Tried::time));
+    }
+
     private static Optional<Tried> quickest(Stream<Tried> tried) {
         return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
     }
@@ -279,33 +282,29 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     private static Tried of(Braking braking, Neighbourhood.Best found) {
-        return new Tried(braking.release().shape(), found.plan(), found.time());
+        return new Tried(braking.release().shape(), found.plan(), found.time(), 0);
     }
 
     /** The best of one simple shape; empty if none was found that keeps all that is asked. */
     private Optional<Tried> within(CornerStudy study, Tried start, double hardest, Rounds rounds) {
         ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.of(start.shape()));
-        return searched(study, start, start.plan(), space, simpleEvaluations(), seed, rounds);
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
+        return new SurfaceSearch(driver, simpleEvaluations(), seed, rounds)
+                .from(start.plan())
+                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time(), seed));
     }
 
+    /** The best free shape near a release; that release itself if none is quicker. */
     private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
         ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
-        return searched(study, start, RestOfRelease.of(start.plan()), space, evaluations, ownSeed, rounds)
-                .filter(found -> found.time() < start.time())
-                .orElse(start);
-    }
-
-    private static Optional<Tried> searched(
-            CornerStudy study,
-            Tried start,
-            BrakePlan from,
-            ReleaseSpace space,
-            int entries,
-            long ownSeed,
-            Rounds rounds) {
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
-        return new SurfaceSearch(driver, entries, ownSeed, rounds)
-                .from(from)
-                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time()));
+        Optional<EntryAtPoint> found = new SurfaceSearch(driver, evaluations, ownSeed, rounds)
+                .from(RestOfRelease.of(start.plan()))
+                .filter(one -> one.time() < start.time());
+        return new Tried(
+                start.shape(),
+                found.map(one -> driver.plan(one.x())).orElse(start.plan()),
+                found.map(EntryAtPoint::time).orElse(start.time()),
+                ownSeed);
     }
 }

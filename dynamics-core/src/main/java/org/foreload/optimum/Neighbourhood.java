@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.conventions.Checks;
+import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
@@ -26,7 +27,7 @@ public final class Neighbourhood {
     private final double hardest;
     private final double limit;
     private final BrakePlan known;
-    private final double shift;
+    private final BrakePointSearch search;
     private final int entries;
     private final Optional<EntryAtPoint> found;
     private final List<EntryAtPoint> around;
@@ -51,27 +52,21 @@ public final class Neighbourhood {
         Checks.within("entries", entries, 1, 1_000_000);
         this.entries = entries;
         this.known = RestOfRelease.of(plan);
-        this.shift = known.brakePoint() - study.search().estimate(known.braking());
+        this.search = study.search();
         this.limit = study.lockLimit();
         this.hardest = new LockReserve(study).hardest(known.buildUpTime());
         ReleaseSpace space = ReleaseSpace.of(study, hardest, known.buildUpTime(), Optional.empty());
         Rounds rounds = rounds();
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
-        SurfaceSearch search = new SurfaceSearch(driver, FIRST_PART * entries, SEED, rounds);
-        this.found = search.from(known);
-        this.around = List.copyOf(search.known());
-        this.best = best(study, driver, found, known);
+        SurfaceSearch first = new SurfaceSearch(driver, FIRST_PART * entries, SEED, rounds);
+        this.found = first.from(known);
+        this.around = List.copyOf(first.known());
+        this.best = found.map(one -> new Best(driver.plan(one.x()), one.time()))
+                .orElseGet(() -> new Best(known, search.trial(known).entry().time()));
     }
 
     private Rounds rounds() {
         return new Rounds(1, Sweep.Progress.SILENT, FIRST_PART * entries);
-    }
-
-    private static Best best(
-            CornerStudy study, EntryAtPoint.Driver driver, Optional<EntryAtPoint> found, BrakePlan otherwise) {
-        return found.map(one -> new Best(driver.plan(one.x()), one.time()))
-                .orElseGet(() -> new Best(
-                        otherwise, study.search().trial(otherwise).entry().time()));
     }
 
     /** The best release of the study itself; the known one if none is found that keeps all that is asked. */
@@ -90,13 +85,32 @@ public final class Neighbourhood {
         double share = new LockReserve(there).hardest(buildUpTime) / hardest;
         ReleaseSpace space = ReleaseSpace.of(there, limit * share, hardest * share, buildUpTime);
         Rounds rounds = rounds();
+        BrakePlan start = scaled(there, known, share, buildUpTime);
+        BrakePlan bestStart = scaled(there, best.plan(), share, buildUpTime);
+        Optional<Best> again = found.flatMap(one -> {
+                    EntryAtPoint.Driver driver = new EntryAtPoint.Driver(there, space, rounds);
+                    return new SurfaceSearch(driver, entries, SEED, rounds)
+                            .near(around, one.x())
+                            .map(to -> new Best(driver.plan(to.x()), to.time()));
+                })
+                .or(() -> whole(there, space, bestStart, rounds))
+                .or(() -> whole(there, space, start, rounds));
+        return again.orElseGet(
+                () -> new Best(start, there.search().trial(start).entry().time()));
+    }
+
+    /** The whole search, where what is known of the first study does not help. */
+    private Optional<Best> whole(CornerStudy there, ReleaseSpace space, BrakePlan start, Rounds rounds) {
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(there, space, rounds);
-        Braking scaled = Braking.of(share * known.peakDeceleration(), buildUpTime, known.release());
-        BrakePlan start = scaled.from(there.search().estimate(scaled) + shift);
-        Optional<EntryAtPoint> again = found.isPresent()
-                ? new SurfaceSearch(driver, entries, SEED, rounds)
-                        .near(around, found.get().x())
-                : new SurfaceSearch(driver, FIRST_PART * entries, SEED, rounds).from(start);
-        return best(there, driver, again, start);
+        return new SurfaceSearch(driver, FIRST_PART * entries, SEED, rounds)
+                .from(start)
+                .map(to -> new Best(driver.plan(to.x()), to.time()));
+    }
+
+    /** A plan of the first study with its peak as a share of the hardest, and as far from its estimate. */
+    private BrakePlan scaled(CornerStudy there, BrakePlan plan, double share, double buildUpTime) {
+        Braking braking = Braking.of(share * plan.peakDeceleration(), buildUpTime, plan.release());
+        double shift = plan.brakePoint() - search.estimate(plan.braking());
+        return braking.from(there.search().estimate(braking) + shift);
     }
 }

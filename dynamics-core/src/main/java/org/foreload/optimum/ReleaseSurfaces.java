@@ -24,13 +24,13 @@ final class ReleaseSurfaces {
     private static final double PRICE = 0.5;
 
     /** Steps in search of the lowest point of the surfaces, at most. */
-    private static final int STEPS = 15;
+    private static final int STEPS = 25;
 
     /** Steps within the region begin at half of it, and end at this share of it. */
-    private static final double SMALLEST_STEP = 0.05;
+    private static final double SMALLEST_STEP = 0.02;
 
     /** Seconds; a step on the surfaces that gains less has arrived. */
-    private static final double ARRIVED = 1e-5;
+    private static final double ARRIVED = 1e-6;
 
     /** The brake point may move so many times as far as the others: its slopes are the surest. */
     private static final double BRAKE_POINT_ROOM = 3;

@@ -25,7 +25,7 @@ final class SearchOptions {
     @Option(
             names = "--restarts",
             paramLabel = "<n>",
-            defaultValue = "3",
+            defaultValue = "4",
             description =
                     "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and "
                             + "is several times quicker. Default: ${DEFAULT-VALUE}.")

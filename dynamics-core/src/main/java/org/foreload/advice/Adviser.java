@@ -15,7 +15,6 @@ import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
 import org.foreload.risk.Scatter;
-import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -71,8 +70,8 @@ public final class Adviser {
      *
      * @param scatters of the driver, one for each corner
      * @param sweep on how many threads; the answer is the same with any number. Its progress counts corners driven
-     *     again, then changes tried, then changes driven by the driver who scatters, then corners where two are tried
-     *     together
+     *     again, then changes tried by a little, then those tried by more, then changes driven by the driver who
+     *     scatters, then corners where two are tried together
      * @return as many as there are corners; where a stop came first, the reason is that
      */
     public List<CornerAdvice> all(List<Scatter> scatters, Sweep sweep) {
@@ -220,25 +219,7 @@ public final class Adviser {
     private record Round(Case of, List<Tried> gains) {}
 
     private void weigh(List<Case> open, Sweep sweep) {
-        List<Trial> trials = new ArrayList<>();
-        for (Case one : open) {
-            BrakePlan plan = one.fitted.likeness().plan();
-            for (Change change : judged()) {
-                for (double amount : change.amounts()) {
-                    Step step = new Step(change, amount);
-                    step.made(plan).ifPresent(other -> trials.add(new Trial(one, List.of(step), other)));
-                }
-            }
-        }
-        List<Optional<Tried>> tried = sweep.run(trials, this::tried);
-        for (Case one : open) {
-            one.tried(IntStream.range(0, trials.size())
-                    .filter(i -> trials.get(i).of() == one)
-                    .mapToObj(tried::get)
-                    .flatMap(Optional::stream)
-                    .filter(gained -> gained.gain() >= settings.leastGain())
-                    .toList());
-        }
+        tryChanges(open, sweep);
         // As many changes at once as a corner lacks items: none is driven that one thread would not have driven.
         List<Round> rounds = rounds(open);
         while (!rounds.isEmpty()) {
@@ -253,6 +234,42 @@ public final class Adviser {
         for (int i = 0; i < several.size(); i++) {
             pairs.get(i).flatMap(pair -> pair).ifPresent(several.get(i).items::add);
         }
+    }
+
+    /** Drives each change by its smallest amounts, and by a larger one where the smaller one gains. */
+    private void tryChanges(List<Case> open, Sweep sweep) {
+        List<Trial> trials = new ArrayList<>();
+        for (Case one : open) {
+            for (Change change : judged()) {
+                change.smallest()
+                        .forEach(amount -> trial(one, new Step(change, amount)).ifPresent(trials::add));
+            }
+        }
+        List<Optional<Tried>> tried = new ArrayList<>(sweep.run(trials, this::tried));
+        List<Trial> larger = new ArrayList<>();
+        for (int i = 0; i < trials.size(); i++) {
+            if (tried.get(i).filter(one -> one.gain() > 0).isPresent()) {
+                Trial smaller = trials.get(i);
+                smaller.steps()
+                        .get(0)
+                        .otherAmounts()
+                        .forEach(step -> trial(smaller.of(), step).ifPresent(larger::add));
+            }
+        }
+        tried.addAll(sweep.run(larger, this::tried));
+        trials.addAll(larger);
+        for (Case one : open) {
+            one.tried(IntStream.range(0, trials.size())
+                    .filter(i -> trials.get(i).of() == one)
+                    .mapToObj(tried::get)
+                    .flatMap(Optional::stream)
+                    .filter(gained -> gained.gain() >= settings.leastGain())
+                    .toList());
+        }
+    }
+
+    private static Optional<Trial> trial(Case of, Step step) {
+        return step.made(of.fitted.likeness().plan()).map(plan -> new Trial(of, List.of(step), plan));
     }
 
     /**
@@ -317,10 +334,8 @@ public final class Adviser {
         if (!(gain.low() > 0)) {
             return Optional.empty();
         }
-        Proportion failed = replica.failures(one.plan(), of.scatter, settings.samples(), settings.seed());
-        return failed.value() <= settings.failing()
-                ? Optional.of(new Advice(one.steps(), one.plan(), gain, failed))
-                : Optional.empty();
+        return replica.failures(one.plan(), of.scatter, settings)
+                .map(failed -> new Advice(one.steps(), one.plan(), gain, failed));
     }
 
     /**
@@ -348,12 +363,12 @@ public final class Adviser {
         Advice single = of.items.get(0);
         double alone = single.gain().value();
         return pairs.stream()
-                .filter(one -> one.gain() > alone
-                        && of.band
-                                        .more(one.steps(), one.gain(), single.steps(), alone)
-                                        .low()
-                                > 0)
+                .filter(one -> one.gain() > alone)
                 .sorted(mostFirst)
+                .filter(one -> of.band
+                                .more(one.steps(), one.gain(), single.steps(), alone)
+                                .low()
+                        > 0)
                 .flatMap(one -> safe(of, one).stream())
                 .findFirst();
     }

@@ -107,6 +107,14 @@ public enum Change {
         return list;
     }
 
+    /** The least amount either way; of the shapes all. */
+    List<Double> smallest() {
+        double least = amounts().stream().mapToDouble(Math::abs).min().orElseThrow();
+        return amounts().stream()
+                .filter(amount -> this == SHAPE || Math.abs(amount) == least)
+                .toList();
+    }
+
     /** A plan with this change and nothing else; empty where there is no such plan. */
     abstract Optional<BrakePlan> made(BrakePlan plan, double amount);
 }

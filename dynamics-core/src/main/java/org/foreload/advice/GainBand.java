@@ -1,6 +1,8 @@
 package org.foreload.advice;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
@@ -41,14 +43,22 @@ final class GainBand {
     private final List<Variant> variants;
     private final Variant fitted;
 
-    /** A car with a plan and the time that it takes. */
-    private record Variant(Replica replica, BrakePlan plan, Replica.Drive drive) {
+    /**
+     * A car with a plan and the time that it takes.
+     *
+     * @param gains that were asked for already: a single change is compared with several pairs
+     */
+    private record Variant(Replica replica, BrakePlan plan, Replica.Drive drive, Map<List<Step>, Double> gains) {
 
         static Variant of(Replica replica, BrakePlan plan) {
-            return new Variant(replica, plan, replica.quickly(plan));
+            return new Variant(replica, plan, replica.quickly(plan), new ConcurrentHashMap<>());
         }
 
         double gain(List<Step> steps) {
+            return gains.computeIfAbsent(steps, this::driven);
+        }
+
+        private double driven(List<Step> steps) {
             return Step.all(steps, plan)
                     .map(other -> drive.time() - replica.quickly(other).time())
                     .orElse(Double.NaN);

@@ -1,5 +1,6 @@
 package org.foreload.advice;
 
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.RightFoot;
@@ -96,8 +97,9 @@ final class Replica {
                 entry.time(), entry.made(), entry.cause(), entry.farthestOffset(), new double[0], new double[0]);
     }
 
-    /** How often a plan fails for a driver who scatters. */
-    Proportion failures(BrakePlan plan, Scatter scatter, int samples, long seed) {
-        return new RiskStudy(study, scatter, samples, seed).of(plan).failed();
+    /** How often a plan fails for a driver who scatters; empty where that is more than a share allowed. */
+    Optional<Proportion> failures(BrakePlan plan, Scatter scatter, AdviceSettings settings) {
+        return new RiskStudy(study, scatter, settings.samples(), settings.seed())
+                .seldomFailing(plan, settings.failing());
     }
 }

@@ -3,11 +3,13 @@ package org.foreload.envelope;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Run;
+import org.foreload.study.Sweep;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
@@ -58,7 +60,20 @@ public final class FrictionEnvelope {
      * @throws InvalidValueException if the car is worked in too few moments
      */
     public static FrictionEnvelope of(List<Run> laps, EnvelopeSettings settings) {
-        List<Moments> moments = laps.stream().map(Moments::of).toList();
+        return of(laps, settings, 1);
+    }
+
+    /**
+     * The same on several threads, which changes no number.
+     *
+     * @param laps of one car on one road
+     * @param settings how
+     * @param threads 1 or more
+     * @throws InvalidValueException if the car is worked in too few moments
+     */
+    public static FrictionEnvelope of(List<Run> laps, EnvelopeSettings settings, int threads) {
+        Sweep sweep = new Sweep(threads, Sweep.Progress.SILENT);
+        List<Moments> moments = all(sweep.run(laps, Moments::of));
         Moments all = Moments.joined(moments);
         if (!(all.size() >= FEWEST_MOMENTS)) {
             throw new InvalidValueException(
@@ -67,16 +82,22 @@ public final class FrictionEnvelope {
         List<Moments> blocks = moments.size() >= FEWEST_LAPS ? moments : stretches(all);
         Ellipse ellipse = EllipseFit.of(all, settings.quantile());
         SplittableRandom random = new SplittableRandom(settings.seed());
-        List<Ellipse> again = new ArrayList<>();
+        List<List<Moments>> resamples = new ArrayList<>();
         for (int k = 0; k < settings.resamples(); k++) {
             List<Moments> drawn = new ArrayList<>();
             for (int i = 0; i < blocks.size(); i++) {
                 drawn.add(blocks.get(random.nextInt(blocks.size())));
             }
-            again.add(EllipseFit.near(ellipse, Moments.joined(drawn), settings.quantile()));
+            resamples.add(drawn);
         }
+        List<Ellipse> again = all(
+                sweep.run(resamples, drawn -> EllipseFit.near(ellipse, Moments.joined(drawn), settings.quantile())));
         double times = new NormalDistribution().inverseCumulativeProbability((1 + settings.coverage()) / 2);
         return new FrictionEnvelope(ellipse, again, times, all.speed(), mixedUse(ellipse, moments));
+    }
+
+    private static <T> List<T> all(List<Optional<T>> results) {
+        return results.stream().map(Optional::orElseThrow).toList();
     }
 
     /** Median over the laps of the most that a lap shows; zero where fewer than half show any. */

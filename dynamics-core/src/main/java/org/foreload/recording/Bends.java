@@ -41,11 +41,10 @@ final class Bends {
         double[] raw = run.station();
         int rows = (int) ((run.last() - run.first()) / STEP) + 1;
         double[] axis = new double[rows];
-        double[] curvature = new double[rows];
         for (int i = 0; i < rows; i++) {
             axis[i] = run.first() + i * STEP;
-            curvature[i] = Series.at(raw, run.curvature(), axis[i]);
         }
+        double[] curvature = Series.places(raw, axis).read(run.curvature());
         double[] smooth = Series.smooth(axis, curvature, HALF_WIDTH);
         List<double[]> stretches = new ArrayList<>();
         int i = 0;

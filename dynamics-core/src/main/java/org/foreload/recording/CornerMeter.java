@@ -26,9 +26,6 @@ final class CornerMeter {
     /** Share of the peak by which a brake must rise again to count as pressed again. */
     private static final double AGAIN = 0.06;
 
-    /** Share of the throttle's range from which it is asked for. */
-    private static final double ASKED = 0.05;
-
     /** Combined acceleration, m/s², below which the car is not being worked. */
     private static final double WORKED = 2;
 
@@ -236,13 +233,8 @@ final class CornerMeter {
 
     private void pickUp(Map<Measure, Double> numbers, int released) {
         double[] throttle = run.throttle();
-        if (throttle == null) {
-            return;
-        }
-        double least = Series.quantile(throttle, 0.02);
-        double most = Series.quantile(throttle, 0.98);
-        double asked = least + ASKED * (most - least);
-        for (int i = released; i <= to && most > least; i++) {
+        double asked = run.throttleAsked();
+        for (int i = released; i <= to && !Double.isNaN(asked); i++) {
             if (throttle[i] > asked && (i == to || throttle[i + 1] > asked)) {
                 numbers.put(Measure.PICK_UP, i > 0 ? (s[i] + s[i - 1]) / 2 : s[i]);
                 return;

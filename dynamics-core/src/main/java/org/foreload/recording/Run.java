@@ -3,6 +3,7 @@ package org.foreload.recording;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.foreload.conventions.InvalidValueException;
@@ -29,6 +30,8 @@ public final class Run {
     private final double[] brake;
     private final double[] brakeRaw;
     private final double[] throttle;
+    private final double throttleAsked;
+    private final double courseNoise;
     private final double[] along;
     private final double[] across;
     private final double[] curvature;
@@ -54,11 +57,12 @@ public final class Run {
         this.delay = like == null ? Signals.Delays.ofSpeed(signals) : like.delay;
         double[] measured = signals.ahead(signals.speeds(half), delay);
         this.speed = Series.smooth(time, measured, half);
-        this.curvatureRaw = signals.curvatures(speed);
+        double[] lateral = recording.has(Channel.LATERAL) ? signals.levelled(Channel.LATERAL) : null;
+        this.curvatureRaw = signals.curvatures(speed, lateral);
         this.curvature = Series.smooth(time, curvatureRaw, half);
         if (recording.has(Channel.DISTANCE)) {
             this.station = Signals.rising(signals.filled(Channel.DISTANCE));
-            this.scale = new Signals.Scale(1, 0);
+            this.scale = Signals.Scale.without(1, 0);
         } else {
             double[] distance = Signals.integrated(time, measured);
             this.scale = Signals.Scale.of(recording, cleaning, distance, curvature);
@@ -67,16 +71,31 @@ public final class Run {
         this.along = recording.has(Channel.LONGITUDINAL)
                 ? Series.smooth(time, signals.filled(Channel.LONGITUDINAL), half)
                 : Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH));
-        this.across = recording.has(Channel.LATERAL)
-                ? Series.smooth(time, signals.levelled(Channel.LATERAL), half)
-                : Signals.product(curvature, speed);
+        this.across = lateral != null ? Series.smooth(time, lateral, half) : Signals.product(curvature, speed);
         this.brakeRaw = recording.has(Channel.BRAKE)
                 ? Series.rested(signals.filled(Channel.BRAKE), RESTING)
                 : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
         this.brake = Series.smooth(time, brakeRaw, half / 2);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
+        this.throttleAsked = throttle == null ? Double.NaN : asked(throttle);
+        this.courseNoise = courseNoise(recording);
         this.east = like == null && recording.hasPosition() ? placed(signals, Channel.X) : null;
         this.north = like == null && recording.hasPosition() ? placed(signals, Channel.Y) : null;
+    }
+
+    /**
+     * Quantiles of the throttle at which it is shut and open, and the share between them from which it is asked for.
+     */
+    private static final double SHUT = 0.02;
+
+    private static final double OPEN = 0.98;
+
+    private static final double ASKED = 0.05;
+
+    private static double asked(double[] throttle) {
+        double least = Series.quantile(throttle, SHUT);
+        double most = Series.quantile(throttle, OPEN);
+        return most > least ? least + ASKED * (most - least) : Double.NaN;
     }
 
     private double[] placed(Signals signals, Channel channel) {
@@ -105,6 +124,12 @@ public final class Run {
         return ofSpeed(recording, cleaning);
     }
 
+    /**
+     * Length by speed over length by positions, or the other way round, that no sensor is wrong by, but a unit is: km/h
+     * and knots, the nearest two that cars are logged in, are 1.85 apart, m/s and ft/s 3.3.
+     */
+    private static final double ANOTHER_UNIT = 1.25;
+
     private static boolean knowsCourse(Recording recording) {
         return recording.has(Channel.YAW_RATE) || recording.has(Channel.LATERAL) || recording.hasPosition();
     }
@@ -120,6 +145,13 @@ public final class Run {
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
                     Channel.DISTANCE.field(), length, "a run of more than a metre and less than 1000 km");
+        }
+        double positions = run.scale.measured();
+        if (recording.has(Channel.SPEED) && (positions < 1 / ANOTHER_UNIT || positions > ANOTHER_UNIT)) {
+            throw new InvalidValueException(
+                    Channel.SPEED.field(),
+                    String.format(Locale.ROOT, "%.2g times what the positions say", 1 / positions),
+                    "within a quarter of that: look at the units of speed and time");
         }
         return run;
     }
@@ -247,25 +279,18 @@ public final class Run {
         for (int i = 0; i < rows; i++) {
             axis[i] = first() + i * step;
         }
+        Series.Places places = Series.places(station, axis);
         columns.add(new Trace.Column(Channel.DISTANCE.field(), "m", axis));
-        columns.add(column(Channel.TIME.field(), "s", axis, time));
-        columns.add(column(Channel.SPEED.field(), "m/s", axis, speed));
-        columns.add(column(Channel.BRAKE.field(), "", axis, brake));
+        columns.add(new Trace.Column(Channel.TIME.field(), "s", places.read(time)));
+        columns.add(new Trace.Column(Channel.SPEED.field(), "m/s", places.read(speed)));
+        columns.add(new Trace.Column(Channel.BRAKE.field(), "", places.read(brake)));
         if (throttle != null) {
-            columns.add(column(Channel.THROTTLE.field(), "", axis, throttle));
+            columns.add(new Trace.Column(Channel.THROTTLE.field(), "", places.read(throttle)));
         }
-        columns.add(column(Channel.LONGITUDINAL.field(), "m/s²", axis, along));
-        columns.add(column(Channel.LATERAL.field(), "m/s²", axis, across));
-        columns.add(column("curvature_per_m", "1/m", axis, curvature));
+        columns.add(new Trace.Column(Channel.LONGITUDINAL.field(), "m/s²", places.read(along)));
+        columns.add(new Trace.Column(Channel.LATERAL.field(), "m/s²", places.read(across)));
+        columns.add(new Trace.Column("curvature_per_m", "1/m", places.read(curvature)));
         return new Trace(columns);
-    }
-
-    private Trace.Column column(String name, String unit, double[] axis, double[] values) {
-        double[] read = new double[axis.length];
-        for (int i = 0; i < read.length; i++) {
-            read[i] = Series.at(station, values, axis[i]);
-        }
-        return new Trace.Column(name, unit, read);
     }
 
     /** Standard deviation of the scale of distances, a plain number. */
@@ -287,13 +312,17 @@ public final class Run {
         double v = Math.max(1, speedAt(s));
         double samples = Math.max(1, 2 * cleaning.halfWidth() / period);
         if (recording.has(Channel.LATERAL)) {
-            return noiseOf(Channel.LATERAL) / (v * v) / Math.sqrt(samples);
+            return courseNoise / (v * v) / Math.sqrt(samples);
         }
-        return recording.has(Channel.YAW_RATE) ? noiseOf(Channel.YAW_RATE) / v / Math.sqrt(samples) : 0;
+        return courseNoise / v / Math.sqrt(samples);
     }
 
-    private double noiseOf(Channel channel) {
-        return Series.noise(Series.known(recording.columns().get(channel)));
+    /** Standard deviation of the noise of the channel that curvature is made of; zero where that is the positions. */
+    private static double courseNoise(Recording recording) {
+        Channel channel = recording.has(Channel.LATERAL) ? Channel.LATERAL : Channel.YAW_RATE;
+        return recording.has(channel)
+                ? Series.noise(Series.known(recording.columns().get(channel)))
+                : 0;
     }
 
     double period() {
@@ -324,6 +353,11 @@ public final class Run {
     /** Throttle; null if it was not recorded. */
     double[] throttle() {
         return throttle;
+    }
+
+    /** Throttle from which it is asked for; NaN where it was not recorded, or never moves. */
+    double throttleAsked() {
+        return throttleAsked;
     }
 
     double[] along() {

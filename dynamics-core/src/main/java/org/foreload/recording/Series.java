@@ -34,6 +34,43 @@ final class Series {
         return values[i] * (1 - share) + values[i + 1] * share;
     }
 
+    /**
+     * Where many places lie on an axis: looked up once for all columns.
+     *
+     * @param rows row before each place
+     * @param shares of the way to the next row
+     */
+    record Places(int[] rows, double[] shares) {
+
+        /** What {@link Series#at} gives for each place. */
+        double[] read(double[] values) {
+            double[] read = new double[rows.length];
+            for (int k = 0; k < read.length; k++) {
+                int i = rows[k];
+                double share = shares[k];
+                read[k] = share == 0 ? values[i] : values[i] * (1 - share) + values[i + 1] * share;
+            }
+            return read;
+        }
+    }
+
+    /** Where places that rise lie on an axis. */
+    static Places places(double[] axis, double[] rising) {
+        int last = axis.length - 1;
+        int[] rows = new int[rising.length];
+        double[] shares = new double[rising.length];
+        int i = 0;
+        for (int k = 0; k < rising.length; k++) {
+            double at = rising[k];
+            while (i < last && axis[i + 1] <= at) {
+                i++;
+            }
+            rows[k] = i;
+            shares[k] = i < last && at > axis[i] ? (at - axis[i]) / (axis[i + 1] - axis[i]) : 0;
+        }
+        return new Places(rows, shares);
+    }
+
     /** First index of the greatest value in a stretch, both ends included. */
     static int highest(double[] values, int from, int to) {
         int highest = from;

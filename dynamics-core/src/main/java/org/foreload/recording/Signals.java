@@ -82,10 +82,15 @@ record Signals(Recording recording, double[] time) {
         return moved;
     }
 
-    double[] curvatures(double[] speed) {
+    /**
+     * Curvature at each row, 1/m.
+     *
+     * @param speed m/s
+     * @param lateral acceleration without its offset, m/s²; null where it was not recorded
+     */
+    double[] curvatures(double[] speed, double[] lateral) {
         double[] curvature = new double[time.length];
-        if (recording.has(Channel.LATERAL)) {
-            double[] lateral = levelled(Channel.LATERAL);
+        if (lateral != null) {
             for (int i = 0; i < curvature.length; i++) {
                 curvature[i] = speed[i] > SLOWEST ? lateral[i] / (speed[i] * speed[i]) : 0;
             }
@@ -193,8 +198,14 @@ record Signals(Recording recording, double[] time) {
      *
      * @param factor length by position over length by speed
      * @param error its standard deviation
+     * @param measured length by positions over length by speed, as it was found; NaN where there is none
      */
-    record Scale(double factor, double error) {
+    record Scale(double factor, double error, double measured) {
+
+        /** Distance made of speed, or recorded, that no position has a say in. */
+        static Scale without(double factor, double error) {
+            return new Scale(factor, error, Double.NaN);
+        }
 
         /** Chords between positions are about this long, m: long against the noise, short against a corner. */
         private static final double CHORD = 25;
@@ -212,7 +223,7 @@ record Signals(Recording recording, double[] time) {
         static Scale of(Recording recording, Cleaning cleaning, double[] distance, double[] curvature) {
             double prior = cleaning.speedScaleError();
             if (!recording.hasPosition()) {
-                return new Scale(1, prior);
+                return without(1, prior);
             }
             double[] x = recording.columns().get(Channel.X);
             double[] y = recording.columns().get(Channel.Y);
@@ -236,16 +247,26 @@ record Signals(Recording recording, double[] time) {
                 }
             }
             if (!(predicted > 2 * CHORD)) {
-                return new Scale(1, prior);
+                double apart = Math.hypot(spread(x), spread(y));
+                double length = distance[distance.length - 1] - distance[0];
+                return new Scale(1, prior, apart > 4 * CHORD ? apart / length : Double.NaN);
             }
             double white = Math.hypot(Series.noise(Series.known(x)), Series.noise(Series.known(y)));
             double error = Math.hypot(WANDER, white) / predicted;
             if (!(prior > 0)) {
-                return new Scale(1, 0);
+                return new Scale(1, 0, measured / predicted);
             }
             double weight = prior * prior / (prior * prior + error * error);
             double factor = 1 + weight * (measured / predicted - 1);
-            return new Scale(factor, Math.sqrt(weight) * error);
+            return new Scale(factor, Math.sqrt(weight) * error, measured / predicted);
+        }
+
+        private static double spread(double[] values) {
+            double[] known = Series.known(values);
+            return known.length == 0
+                    ? 0
+                    : known[Series.highest(known, 0, known.length - 1)]
+                            - known[Series.lowest(known, 0, known.length - 1)];
         }
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.risk;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -15,6 +16,7 @@ import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.LowDiscrepancy;
+import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -130,6 +132,47 @@ public final class RiskStudy {
                 IntStream.range(0, points.size())
                         .mapToObj(i -> drive(plan, expected, points.get(i)))
                         .toList());
+    }
+
+    /**
+     * How often a plan fails, where that is seldom enough; on the calling thread and with fewer entries than
+     * {@link #of}. The draws that miss the plan by most are driven first. It ends when more have failed than may; and
+     * where none of the half that misses by most has failed, the other half, which misses by less, counts as made.
+     *
+     * @param plan with its brake point
+     * @param allowed largest share that may fail, 0 to 1
+     * @return empty where more fail
+     */
+    public Optional<Proportion> seldomFailing(BrakePlan plan, double allowed) {
+        SpeedPlan expected = expected(plan);
+        List<double[]> farthestFirst = points.stream()
+                .sorted(Comparator.comparingDouble(point -> -missedBy(point)))
+                .toList();
+        int outer = (points.size() + 1) / 2;
+        int failed = 0;
+        for (int i = 0; i < points.size() && (i < outer || failed > 0); i++) {
+            failed += drive(plan, expected, farthestFirst.get(i)).made() ? 0 : 1;
+            if (failed > allowed * points.size()) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Proportion(failed, points.size()));
+    }
+
+    /** Square of the distance of a draw from the plan, each deviation in units of its own standard deviation. */
+    private double missedBy(double[] point) {
+        double[] scatters = new double[FREQUENCY];
+        scatters[BRAKE_POINT] = scatter.brakePoint();
+        scatters[PEAK] = scatter.peak();
+        scatters[TIMING] = scatter.releaseTiming();
+        scatters[RIPPLE] = scatter.ripple();
+        scatters[GRIP] = scatter.grip();
+        double square = 0;
+        for (int k = 0; k < scatters.length; k++) {
+            double deviation = scatters[k] == 0 ? 0 : LowDiscrepancy.normal(point[k]);
+            square += deviation * deviation;
+        }
+        return square;
     }
 
     private static Risk risk(BrakePlan plan, List<EntryResult> entries) {

@@ -78,6 +78,73 @@ public final class BrakePointSearch {
     }
 
     /**
+     * The last of all brake points that keep the margin and have in hand what is asked for: for a plan that is handed
+     * over, and what takes some hundreds of trials. Keeping the margin may come and go with the brake point: beyond the
+     * answer of {@link #latest(Braking)} every decimetre is tried, {@value #FAR_ON} m on; where that finds none, every
+     * one from {@value #FAR_BACK} m before the {@link #estimate} to {@value #FAR_BEYOND} m beyond it.
+     *
+     * @param braking how the driver brakes
+     * @return the entry from there, computed coarsely; if there is none, the one that came closest
+     */
+    public Trial lastOfAll(Braking braking) {
+        Trial latest = latest(braking);
+        BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
+        double from = latest.met() ? latest.point() : estimate(braking) - FAR_BACK;
+        double to = latest.met() ? latest.point() + FAR_ON : estimate(braking) + FAR_BEYOND;
+        int end = Math.max(walk.earliest(), BrakePointWalk.decimetre(from));
+        for (int point = Math.min(last(braking), BrakePointWalk.decimetre(to)); point > end; point--) {
+            if (walk.isSolid(point)
+                    && InHand.forgives(simulator, walk.at(point).entry().plan(), allowance.inHand())) {
+                return walk.at(point);
+            }
+        }
+        return latest;
+    }
+
+    /**
+     * Brake points before that of a plan at which the margin is missed, between two that keep it: where keeping it
+     * comes and goes.
+     *
+     * @param from the first of them, m
+     * @param to the last, m
+     */
+    public record Missed(double from, double to) {}
+
+    /**
+     * The nearest stretch, within {@value #FAR_ON} m before the brake point of a plan that keeps the margin, that
+     * misses it, whatever it has in hand; looked for in half metres.
+     */
+    public Optional<Missed> missedBefore(BrakePlan plan) {
+        double first = simulator.corner().path().start();
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (double back = HALF; back <= FAR_ON && plan.brakePoint() - back > first; back += HALF) {
+            double point = plan.brakePoint() - back;
+            boolean met = trial(plan.withBrakePoint(point)).met();
+            if (met && !Double.isNaN(to)) {
+                return Optional.of(new Missed(from, to));
+            }
+            if (!met) {
+                from = point;
+                to = Double.isNaN(to) ? point : to;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Step, m, in which missed stretches are looked for: no driver aims finer. */
+    private static final double HALF = 0.5;
+
+    /** How far beyond its answer the last of all is looked for, m. */
+    private static final double FAR_ON = 12;
+
+    /** How far before the estimate one is looked for where the search finds none, m: cars that crawl round. */
+    private static final double FAR_BACK = 80;
+
+    /** How far beyond the estimate one is looked for then, m. */
+    private static final double FAR_BEYOND = 40;
+
+    /**
      * The quickest brake point that keeps the margin and has in hand what is asked for: the latest, but where the last
      * decimetres of drift cost more time on the way out than the later brake gains on the way in. It is looked for up
      * to where braking earlier than the {@link #estimate} alone costs {@value #WORTH_LOOKING} s.
@@ -142,8 +209,8 @@ public final class BrakePointSearch {
     }
 
     /**
-     * The answer of the search driven with full accuracy. Where the corner is made by so little that the coarser trial
-     * made what this does not, a little earlier is tried.
+     * The answer of the search, and the entry from a metre earlier, driven with full accuracy. Where the corner is made
+     * by so little that the coarser trial made what this does not, a little earlier is tried.
      *
      * @return not found if the search has no answer or none that keeps its margin at full accuracy
      */
@@ -154,16 +221,31 @@ public final class BrakePointSearch {
             return new Finding(entry, false, Double.NaN);
         }
         int point = BrakePointWalk.decimetre(latest.point());
-        for (int back = 1; !allowance.met(entry) && back <= MOST_BACK; back *= 2) {
+        boolean met = isSolid(entry);
+        for (int back = 1; !met && back <= MOST_BACK; back *= 2) {
             point -= back;
             entry = simulator.run(braking.from(point / 10.0));
+            met = isSolid(entry);
         }
-        if (!allowance.met(entry)) {
+        if (!met) {
             return new Finding(entry, false, Double.NaN);
         }
         double inHand = inHand(entry.plan());
         return inHand >= allowance.inHand() ? new Finding(entry, true, inHand) : new Finding(entry, false, Double.NaN);
     }
+
+    private boolean isSolid(EntryResult entry) {
+        if (!allowance.met(entry)) {
+            return false;
+        }
+        BrakePlan plan = entry.plan();
+        double earlier = Math.max(
+                simulator.corner().path().start() + SHORTEST_APPROACH, plan.brakePoint() - BrakePointWalk.SOLID);
+        return allowance.met(simulator.run(plan.withBrakePoint(earlier)));
+    }
+
+    /** Distance of the earliest brake point that is tried from the start of the line, m. */
+    private static final double SHORTEST_APPROACH = 0.1;
 
     /** Longest single step back, in decimetres, to confirm an answer. */
     private static final int MOST_BACK = 16;

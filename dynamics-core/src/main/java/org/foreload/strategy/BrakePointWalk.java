@@ -49,9 +49,6 @@ final class BrakePointWalk {
     /** Time, s, by which an earlier brake point must be quicker to be preferred. */
     private static final double QUICKER = 5e-4;
 
-    /** Time, s, by which a later brake point must be slower for the search to turn round. */
-    private static final double SLOWER = 1e-3;
-
     /** Trials after which the quickest brake point is known well enough. */
     private static final int MOST_BETWEEN = 10;
 
@@ -116,39 +113,39 @@ final class BrakePointWalk {
 
     /** The last that keeps the margin, looked for from a guess, in decimetres. */
     Trial latest(int guess) {
-        return found(guess, false);
+        return found(guess);
     }
 
     /** The quickest that keeps the margin: the last, or an earlier one where that is quicker. */
     Trial quickest(int guess) {
-        Trial found = found(guess, false);
+        Trial found = found(guess);
         return found.met() ? quickestFrom(found) : found;
     }
 
-    private Trial found(int guess, boolean quickest) {
+    private Trial found(int guess) {
         Trial first = first(guess);
         if (first.met()) {
-            return later(first, quickest);
+            return later(first);
         }
         if (!first.made() && !first.stopped()) {
-            return earlier(first, MOST_IDLE, quickest);
+            return earlier(first, MOST_IDLE);
         }
-        Trial found = earlier(first, 1, quickest);
+        Trial found = earlier(first, 1);
         if (!found.met()) {
-            found = fromTooEarly(found, first, quickest);
+            found = fromTooEarly(found, first);
         }
-        return found.met() ? found : earlier(first, MOST_IDLE, quickest);
+        return found.met() ? found : earlier(first, MOST_IDLE);
     }
 
     /** The guess may be too early, as of a car that crawls round: later and later, as long as the corner is made. */
-    private Trial fromTooEarly(Trial best, Trial first, boolean quickest) {
+    private Trial fromTooEarly(Trial best, Trial first) {
         Trial closest = best;
         int at = decimetre(first.point());
         for (double step = FIRST_EARLIER; at < last; step = Math.min(LONGEST_STEP, GROWS * step)) {
             at = Math.min(last, at + (int) (10 * step));
             Trial trial = at(at);
             if (trial.met()) {
-                return later(trial, quickest);
+                return later(trial);
             }
             if (trial.excess().largest() > closest.excess().largest()) {
                 return closest;
@@ -158,24 +155,19 @@ final class BrakePointWalk {
         return closest;
     }
 
-    /** The guess keeps the margin: later and later until one fails or, if that is asked, is slower. */
-    private Trial later(Trial first, boolean quickest) {
+    /** The guess keeps the margin: later and later until one fails. */
+    private Trial later(Trial first) {
         Trial before = first;
         Trial low = first;
         while (decimetre(low.point()) < last) {
             Trial trial = at(Math.min(last, decimetre(low.point()) + stepLater(before, low)));
-            if (!trial.met() || quickest && slower(trial, low)) {
-                return solid(narrowed(before, low, trial, quickest));
+            if (!trial.met()) {
+                return solid(narrowed(before, low, trial));
             }
             before = low;
             low = trial;
         }
         return low;
-    }
-
-    /** Whether a later brake point makes the corner, with the margin or without, and is slower. */
-    private static boolean slower(Trial trial, Trial than) {
-        return trial.made() && trial.entry().time() > than.entry().time() + SLOWER;
     }
 
     /** How many decimetres later the first limit is reached, and a little more. */
@@ -190,7 +182,7 @@ final class BrakePointWalk {
     }
 
     /** The guess fails: earlier and earlier until one keeps the margin, or nothing says that one will. */
-    private Trial earlier(Trial first, int mostIdle, boolean quickest) {
+    private Trial earlier(Trial first, int mostIdle) {
         Trial closest = first;
         Trial beyond = first;
         Trial high = first;
@@ -201,7 +193,7 @@ final class BrakePointWalk {
         while (!high.lockedStraight() && idle < mostIdle && !high.stopped() && decimetre(high.point()) > end) {
             Trial trial = at(Math.max(end, decimetre(high.point()) - stepEarlier(beyond, high, step)));
             if (trial.met()) {
-                Trial found = solid(narrowed(trial, trial, high, quickest));
+                Trial found = solid(narrowed(trial, trial, high));
                 if (found.met()) {
                     return found;
                 }
@@ -233,11 +225,8 @@ final class BrakePointWalk {
         return (int) Math.ceil(10 * there);
     }
 
-    /**
-     * Closes in on the change from keeping the margin to failing it; where the quickest is asked for, no longer than
-     * time falls on the way there.
-     */
-    private Trial narrowed(Trial before, Trial met, Trial failed, boolean quickest) {
+    /** Closes in on the change from keeping the margin to failing it. */
+    private Trial narrowed(Trial before, Trial met, Trial failed) {
         Trial inner = before;
         Trial low = met;
         Trial high = failed;
@@ -251,7 +240,7 @@ final class BrakePointWalk {
                 share = low.excess().stepsToGo(inner.excess()) * made * 10 / gap;
             }
             boolean known = share < 1;
-            if (gap <= 1 || gap <= LINEAR && share * gap < SURE || quickest && slower(high, low)) {
+            if (gap <= 1 || gap <= LINEAR && share * gap < SURE) {
                 return low;
             }
             int inside = (int) ((slow >= MOST_SLOW || !known ? 0.5 : share) * gap);
@@ -270,6 +259,16 @@ final class BrakePointWalk {
     private Trial solid(Trial found) {
         Trial trial = at(Math.max(earliest, decimetre(found.point()) - decimetre(SOLID)));
         return trial.met() ? found : trial;
+    }
+
+    /** Whether the margin is kept from a point, in decimetres, and from a metre before it. */
+    boolean isSolid(int point) {
+        return at(point).met() && solid(at(point)).met();
+    }
+
+    /** First brake point that is tried, dm. */
+    int earliest() {
+        return earliest;
     }
 
     /** Earlier and earlier as long as that is quicker, then between the neighbours of the quickest. */
@@ -298,7 +297,7 @@ final class BrakePointWalk {
                     && trial.made()
                     && !trial.met()
                     && trial.entry().time() < best.entry().time()) {
-                Trial edge = solid(narrowed(low, best, trial, false)); // The margin decides, and not time.
+                Trial edge = solid(narrowed(low, best, trial)); // The margin decides, and not time.
                 return quicker(edge, best) ? edge : best;
             }
             if (quicker(trial, best)) {

@@ -1,6 +1,7 @@
 package org.foreload.strategy;
 
 import org.foreload.braking.Braking;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
@@ -21,11 +22,11 @@ import org.foreload.vehicle.Chassis;
  */
 public final class CornerStudy {
 
-    private final IdealProfile bound;
+    private final Bound bound;
     private final EntrySimulator simulator;
     private final Allowance allowance;
 
-    private CornerStudy(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
+    private CornerStudy(Bound bound, EntrySimulator simulator, Allowance allowance) {
         this.bound = bound;
         this.simulator = simulator;
         this.allowance = allowance;
@@ -50,7 +51,7 @@ public final class CornerStudy {
      */
     public static CornerStudy of(
             Car car, Corner corner, DriverSettings driver, SimulationSettings settings, Allowance allowance) {
-        IdealProfile bound = IdealEntry.solve(car, corner);
+        Bound bound = new Bound(car, corner);
         SpeedPlan exit = exitPlan(car, corner, driver);
         return new CornerStudy(
                 bound, new EntrySimulator(withYawInertia(car), corner, driver, exit, settings), allowance);
@@ -143,7 +144,7 @@ public final class CornerStudy {
      * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
      */
     public IdealProfile bound() {
-        return bound;
+        return bound.profile();
     }
 
     /** The simulator. */
@@ -169,18 +170,69 @@ public final class CornerStudy {
 
     /** The search for brake points that keep the margin. */
     public BrakePointSearch search() {
-        return new BrakePointSearch(bound, simulator, allowance);
+        return new BrakePointSearch(bound.profile(), simulator, allowance);
     }
 
-    /** The entry from the latest brake point, driven with full accuracy, and what it has in hand. */
+    /** The entry from the last of all brake points, driven with full accuracy, and what it has in hand. */
     public Finding latest(Braking braking) {
         BrakePointSearch search = search();
-        return search.confirmed(search.latest(braking));
+        Finding last = search.confirmed(search.lastOfAll(braking));
+        return last.found() ? last : search.confirmed(search.latest(braking));
     }
 
     /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */
     public Finding latest(Braking braking, double guess) {
         BrakePointSearch search = search();
         return search.confirmed(search.latest(braking, guess));
+    }
+
+    /**
+     * The fastest quasi-steady entry, solved when it is first asked for: who only drives plans never asks. That there
+     * is one is known from the start. Many threads may ask.
+     */
+    private static final class Bound {
+
+        /**
+         * Share of the approach speed above which an entry that exists on coarse steps leaves no doubt about fine ones.
+         */
+        private static final double BEYOND_DOUBT = 1.02;
+
+        /** Coarse steps, m. */
+        private static final double COARSE = 4;
+
+        private final Car car;
+        private final Corner corner;
+        private IdealProfile profile;
+
+        /**
+         * A bound.
+         *
+         * @throws InvalidValueException if the car comes faster than any braking can slow it
+         */
+        Bound(Car car, Corner corner) {
+            this.car = car;
+            this.corner = corner;
+            if (!beyondDoubt(car, corner)) {
+                profile();
+            }
+        }
+
+        private static boolean beyondDoubt(Car car, Corner corner) {
+            try {
+                Corner faster = new Corner(corner.name(), BEYOND_DOUBT * corner.approachSpeed(), corner.path());
+                IdealEntry.solve(car, faster, IdealOptions.DEFAULT.withStep(COARSE));
+                return true;
+            } catch (InvalidValueException close) {
+                return false;
+            }
+        }
+
+        /** The entry. */
+        synchronized IdealProfile profile() {
+            if (profile == null) {
+                profile = IdealEntry.solve(car, corner);
+            }
+            return profile;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.recording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -18,6 +19,8 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.InvalidValueException;
+import org.junit.jupiter.api.Test;
 
 /** What a measure must not depend on: when the clock began, where the map lies, which way the road turns. */
 class RecordedLawsTest {
@@ -68,6 +71,27 @@ class RecordedLawsTest {
 
     private static double[] each(double[] values, double factor, double added) {
         return Arrays.stream(values).map(x -> factor * x + added).toArray();
+    }
+
+    /**
+     * Speed or time in another unit than was said: positions show it; 3.6, 1.609 and 1.852 by definition (SI Brochure).
+     */
+    @Test
+    void aWrongUnitIsRefused() {
+        Recording right = logged(
+                Braking.of(6, 0.2, new Release(ReleaseShapes.LINEAR, -10, 20)).from(-115));
+        assertTrue(Run.of(right, QUICK).last() > 400);
+        for (double factor : new double[] {3.6, 1 / 3.6, 1.609, 1 / 1.609, 1.852, 1 / 1.852}) {
+            Recording wrong =
+                    changed(right, (channel, values) -> channel == Channel.SPEED ? each(values, factor, 0) : values);
+            InvalidValueException refused = assertThrows(InvalidValueException.class, () -> Run.of(wrong, QUICK));
+            assertEquals("speed_mps", refused.field());
+        }
+        for (double factor : new double[] {1e-3, 1e3, 60}) {
+            Recording wrong =
+                    changed(right, (channel, values) -> channel == Channel.TIME ? each(values, factor, 0) : values);
+            assertThrows(InvalidValueException.class, () -> Run.of(wrong, QUICK));
+        }
     }
 
     @Property(tries = 20)

@@ -3,6 +3,7 @@ package org.foreload.risk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -101,6 +102,25 @@ class RiskStudyTest {
             held += seen.low() <= truth && truth <= seen.high() ? 1 : 0;
         }
         assertTrue(held >= 18, held + " of " + repetitions);
+    }
+
+    /** Who only asks whether a plan fails seldom enough gets the answer of the full count, for fewer entries. */
+    @Test
+    void seldomFailingAgreesWithTheFullCount() {
+        int enough = 0;
+        int tooMany = 0;
+        for (double scatter : new double[] {0.1, 0.3, 0.6, 1}) {
+            for (int seed = 0; seed < 4; seed++) {
+                RiskStudy risks = new RiskStudy(STUDY, Scatter.NOVICE.times(scatter), Reaction.NONE, 32, seed);
+                Proportion all = risks.of(LATEST).failed();
+                boolean seldom = all.value() <= 0.05;
+                assertEquals(seldom ? Optional.of(all) : Optional.empty(), risks.seldomFailing(LATEST, 0.05));
+                assertEquals(Optional.of(all), risks.seldomFailing(LATEST, 1));
+                enough += seldom ? 1 : 0;
+                tooMany += seldom ? 0 : 1;
+            }
+        }
+        assertTrue(enough >= 3 && tooMany >= 3, enough + " fail seldom, " + tooMany + " do not");
     }
 
     /** Braking far too early is slow and no failure, unlike the same plan followed to the letter. */

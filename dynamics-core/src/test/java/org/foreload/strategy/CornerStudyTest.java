@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,11 +11,15 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.entry.SampleEntries;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.path.Corner;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.study.Sweep;
+import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
 /** The main job: latest brake points, and the whole story of a sweep. */
@@ -45,6 +50,42 @@ class CornerStudyTest {
                 || InHand.of(STUDY.simulator(), later.plan()) < Allowance.STANDARD.inHand());
         assertTrue(InHand.forgives(STUDY.simulator(), entry.plan(), finding.inHand()));
         assertFalse(InHand.forgives(STUDY.simulator(), entry.plan(), 2 * finding.inHand()));
+    }
+
+    /**
+     * A study throws where no braking slows the car, to the last part in a thousand; the bound's own solve says where.
+     */
+    @Test
+    void whoComesTooFastIsRefusedAtOnce() {
+        for (Corner corner : List.of(SampleEntries.hairpin(45), SampleEntries.medium(45), SampleEntries.sweeper(58))) {
+            for (Car car : List.of(SampleEntries.ROAD, SampleEntries.LIGHT)) {
+                double made = corner.approachSpeed();
+                double tooFast = 4 * made;
+                while (tooFast - made > 1e-3 * made) {
+                    double middle = (made + tooFast) / 2;
+                    boolean slowed = solved(car, corner, middle);
+                    made = slowed ? middle : made;
+                    tooFast = slowed ? tooFast : middle;
+                }
+                double above = tooFast;
+                Corner last = new Corner(corner.name(), made, corner.path());
+                assertEquals(
+                        IdealEntry.solve(car, last).time(),
+                        CornerStudy.of(car, last).bound().time());
+                assertThrows(
+                        InvalidValueException.class,
+                        () -> CornerStudy.of(car, new Corner(corner.name(), above, corner.path())));
+            }
+        }
+    }
+
+    private static boolean solved(Car car, Corner corner, double speed) {
+        try {
+            IdealEntry.solve(car, new Corner(corner.name(), speed, corner.path()));
+            return true;
+        } catch (InvalidValueException tooFast) {
+            return false;
+        }
     }
 
     @Test

@@ -27,6 +27,7 @@ public final class BestAnswer {
      * The report.
      *
      * @param study car, corner and driver
+     * @param line that the plan is for, as {@code --line} names it
      * @param optimum with a best entry
      * @param baseline the best straight-line braking, if it makes the corner
      * @param remainder what the time above the bound is made of, if that was asked for
@@ -36,6 +37,7 @@ public final class BestAnswer {
      */
     public static Report of(
             CornerStudy study,
+            String line,
             Optimum optimum,
             Optional<EntryResult> baseline,
             Optional<Remainder> remainder,
@@ -47,6 +49,7 @@ public final class BestAnswer {
         Optional<TimeSplit> split = baseline.map(other ->
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
         Report programs = limit.on(EntryAnswer.latest(study, finding, handover, false, units))
+                .with("line", line)
                 .with(
                         "release_table",
                         "The release",
@@ -76,11 +79,13 @@ public final class BestAnswer {
             programs = programs.with(
                     "above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
-        return programs.shownAs(handover.on(people(study, optimum, split, baseline, remainder, limit, units), units));
+        return programs.shownAs(
+                handover.on(people(study, line, optimum, split, baseline, remainder, limit, units), units));
     }
 
     private static Report people(
             CornerStudy study,
+            String line,
             Optimum optimum,
             Optional<TimeSplit> split,
             Optional<EntryResult> baseline,
@@ -96,7 +101,7 @@ public final class BestAnswer {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
         }
-        people = people.headline(limit.sentence());
+        people = MissedBefore.on(people.headline(limit.sentence()), study, plan);
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
         }
@@ -122,6 +127,11 @@ public final class BestAnswer {
                 .with("families", "The best of each simple shape", families(optimum));
         if (remainder.isPresent()) {
             people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
+        }
+        if (!line.equals("given")) {
+            people = people.note(
+                    "The plan is for the " + line + " line, and its stations are metres along that line: entry, "
+                            + "risk and steps drive it with --line " + line + ".");
         }
         return people.note(Words.BRAKE_POINT)
                 .note(Words.TRAIL_SHARE)

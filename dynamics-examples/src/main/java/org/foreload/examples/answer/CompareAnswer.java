@@ -1,6 +1,7 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.Likeness;
@@ -53,9 +55,25 @@ public final class CompareAnswer {
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
                 .with("limits", "Limits shown", limits(advice))
+                .with("first_file", read(first))
+                .with("second_file", read(second))
                 .with("aligned_by", comparison.alignment().basis().name().toLowerCase(Locale.ROOT))
                 .with("alignment_error_m", comparison.alignment().error());
-        return report.shownAs(people(title, mine, comparison, advice));
+        Report people = people(title, mine, theirs, comparison, advice);
+        List<RecordedFile> files = first.name().equals(second.name()) ? List.of(first) : List.of(first, second);
+        for (String sentence : ReadWords.sentences(files)) {
+            people = people.note(sentence);
+        }
+        return report.shownAs(people.note(CAUTION));
+    }
+
+    private static final String CAUTION = "It says where time went, not what to do: a closed track, local rules and a "
+            + "qualified instructor come first.";
+
+    private static Report read(RecordedFile file) {
+        return new Report()
+                .with("channels", "", RecordingAnswer.channels(file))
+                .with("rows_left_out", "", RecordingAnswer.leftOut(file));
     }
 
     /** The advice for a corner of the comparison. */
@@ -63,14 +81,17 @@ public final class CompareAnswer {
         return advice.corners().get(mine.corners().indexOf(corner.first()));
     }
 
-    private static Report people(String title, MeasuredLap mine, Comparison comparison, LapAdvice advice) {
+    private static Report people(
+            String title, MeasuredLap mine, MeasuredLap theirs, Comparison comparison, LapAdvice advice) {
         List<CornerGap> ranked = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(corner -> -corner.gap().value()))
                 .toList();
-        Report report = new Report(title)
-                .headline(sentence(comparison.gap(), ranked))
-                .withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked));
-        report = report.withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
+        boolean same = same(mine, theirs);
+        Report report = new Report(title).headline(same ? SAME : sentence(comparison.gap(), ranked));
+        report = same
+                ? report.withAll("deeds", "What the driver did; places in metres from turn-in", deedsOfFirst(ranked))
+                : report.withAll("gaps", "Gap by corner and phase, s, most lost first", gaps(ranked))
+                        .withAll("deeds", "What each driver did; places in metres from turn-in", deeds(ranked));
         List<CornerGap> most = comparison.corners().stream()
                 .sorted(Comparator.comparingDouble(
                         corner -> -advised(mine, corner, advice).best()))
@@ -102,24 +123,40 @@ public final class CompareAnswer {
                             + " m (standard deviation): the gap is "
                             + RecordingAnswer.spread(comparison.gap(), 0, 2) + " s.");
         }
-        return report.note(
-                        "± is half the interval that holds the true number nine times in ten. Positive: slower than the "
-                                + "reference.")
-                .note("It says where time went, not what to do: a closed track, local rules and a qualified instructor "
-                        + "come first.");
+        return report.note("± is half the interval that holds the true number nine times in ten."
+                + (same ? "" : " Positive: slower than the reference."));
     }
 
+    private static final String SAME =
+            "Both are the same lap, so there is no gap. Any advice below stands on this lap alone.";
+
+    /** Whether two laps have the same rows. */
+    private static boolean same(MeasuredLap mine, MeasuredLap theirs) {
+        List<Trace.Column> first = mine.run().recording().trace().columns();
+        List<Trace.Column> second = theirs.run().recording().trace().columns();
+        return first.size() == second.size()
+                && IntStream.range(0, first.size())
+                        .allMatch(i -> first.get(i).name().equals(second.get(i).name())
+                                && Arrays.equals(
+                                        first.get(i).values(), second.get(i).values()));
+    }
+
+    /** A gap whose interval reaches over zero is called level. */
     private static String sentence(Estimate gap, List<CornerGap> ranked) {
-        String whole = Numbers.rounded(Math.abs(gap.value()), 2) + " s " + (gap.value() >= 0 ? "slower" : "quicker")
-                + " than the reference";
+        String seconds = Numbers.rounded(Math.abs(gap.value()), 2) + " s";
+        String whole = seconds + (gap.value() >= 0 ? " slower" : " quicker") + " than the reference";
+        if (gap.low() <= 0 && gap.high() >= 0) {
+            whole = "Level with the reference, within the accuracy of the recordings: "
+                    + RecordingAnswer.spread(gap, 0, 2) + " s";
+        }
         if (ranked.isEmpty()) {
             return whole + ".";
         }
         CornerGap most = ranked.get(0);
-        return most.gap().value() > 0
+        return most.gap().low() > 0
                 ? whole + "; most is lost in corner " + most.number() + ": "
                         + Numbers.rounded(most.gap().value(), 2) + " s."
-                : whole + "; nothing is lost in any corner.";
+                : whole + "; nothing is surely lost in any corner.";
     }
 
     private static List<Report> curve(Comparison comparison) {
@@ -278,10 +315,14 @@ public final class CompareAnswer {
         return rows;
     }
 
+    private static List<Report> deedsOfFirst(List<CornerGap> corners) {
+        return corners.stream().map(corner -> deed(corner, "", corner.first())).toList();
+    }
+
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
         double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
-                .with("corner", corner.number() + " " + who)
+                .with("corner", (corner.number() + " " + who).strip())
                 .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
                 .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))

@@ -143,7 +143,7 @@ public final class RecordingAnswer {
         return file.channels().stream().noneMatch(found -> found.name().equals(quantity.word()));
     }
 
-    private static List<Report> channels(RecordedFile file) {
+    static List<Report> channels(RecordedFile file) {
         return file.channels().stream()
                 .map(channel -> new Report()
                         .with("name", channel.name())
@@ -154,7 +154,7 @@ public final class RecordingAnswer {
                 .toList();
     }
 
-    private static List<Report> leftOut(RecordedFile file) {
+    static List<Report> leftOut(RecordedFile file) {
         return file.leftOut().stream()
                 .map(lines -> new Report()
                         .withCount("first_line", lines.firstLine())

@@ -40,6 +40,10 @@ import picocli.CommandLine.Option;
                     + "searching again; a cause below zero makes the car quicker. The limit: perfect hands and feet within "
                     + "0.15 m of the line, as 'limit' solves for them; where no optimum is found there is no number.",
             "",
+            "--no-margin asks for the quickest of all, and the middle of the road is not it: if you name no --line, the "
+                    + "plan is for the line near it. Its stations are metres along that line; entry, risk and steps "
+                    + "drive it with --line near.",
+            "",
             "Example:  foreload best --demo-car road --demo-corner hairpin",
             "",
             Cautions.FIRST,
@@ -63,6 +67,9 @@ final class BestVerb extends ReportVerb {
     Report report(Console console) {
         searchOptions.check();
         studyOptions.check();
+        if (studyOptions.noMargin()) {
+            placeOptions.unlessNamed(PlaceOptions.Line.NEAR);
+        }
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
@@ -83,7 +90,8 @@ final class BestVerb extends ReportVerb {
             common().picture()
                     .draw(() -> SweepPictures.best(study, optimum, baseline, remainder, limit)
                             .plus(handover.caption(common().units())));
-            return BestAnswer.of(study, optimum, baseline, remainder, limit, handover, common().units());
+            return BestAnswer.of(
+                    study, placeOptions.lineWord(), optimum, baseline, remainder, limit, handover, common().units());
         });
     }
 

@@ -65,7 +65,7 @@ final class CompareVerb extends ReportVerb {
     private RecordingOptions recording;
 
     @Option(
-            names = "--reference-lap",
+            names = RecordingOptions.REFERENCE_LAP,
             paramLabel = "<number>",
             description = "The reference's lap. Default: its quickest.")
     private Long referenceLap;
@@ -94,7 +94,8 @@ final class CompareVerb extends ReportVerb {
                 .toList();
         RecordedFile second = both.get(1);
         RecordedFile first = both.get(0).inPlaneOf(second.origin());
-        List<ChosenLap> chosen = ChosenLap.of(List.of(first, second), sweep);
+        List<RecordedFile> files = List.of(first, second);
+        List<ChosenLap> chosen = noAdvice ? ChosenLap.quickest(files, sweep) : ChosenLap.of(files, sweep);
         MeasuredLap mine = chosen.get(0).lap();
         MeasuredLap theirs = chosen.get(1).lap();
         Comparison comparison = compared(first.name(), mine, theirs);

@@ -49,6 +49,18 @@ final class PlaceOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec verb;
 
+    /** Takes this line where the user names none. */
+    void unlessNamed(Line other) {
+        if (!verb.commandLine().getParseResult().hasMatchedOption("--line")) {
+            line = other;
+        }
+    }
+
+    /** The line that is driven, as {@code --line} names it. */
+    String lineWord() {
+        return Choices.word(line);
+    }
+
     /**
      * Reads car and corner, prints their warnings, and asks; what the core refuses is blamed on what the user wrote.
      *

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
 import org.foreload.examples.recording.RecordedFile;
@@ -27,10 +28,7 @@ final class RecordingOptions {
     @Option(names = "--to", paramLabel = "<m>", description = "Last station of each lap, m.")
     private Double to;
 
-    @Option(
-            names = "--lap",
-            paramLabel = "<number>",
-            description = "Only this lap, as the file counts them, or from 1.")
+    @Option(names = LAP, paramLabel = "<number>", description = "Only this lap, as the file counts them, or from 1.")
     private Long lap;
 
     /** The columns that the user names. */
@@ -71,11 +69,25 @@ final class RecordingOptions {
 
     /** Reads another lap of a file to compare it. */
     RecordedFile readToCompare(Path file, Long number) {
-        return RecordingFile.readToCompare(file, columns(), cut(number));
+        return named(() -> RecordingFile.readToCompare(file, columns(), cut(number)));
     }
 
     /** Cuts another lap. */
     RecordedFile cut(RecordedFile made, Long number) {
-        return made.cut(cut(number));
+        return named(() -> made.cut(cut(number)));
     }
+
+    /** A lap that is not there is refused under the name of the option that asked for it. */
+    private static RecordedFile named(Supplier<RecordedFile> reading) {
+        try {
+            return reading.get();
+        } catch (InputException e) {
+            throw LAP.equals(e.field()) ? new InputException(e.file(), REFERENCE_LAP, e.value(), e.getMessage()) : e;
+        }
+    }
+
+    private static final String LAP = "--lap";
+
+    /** The option for the reference's lap. */
+    static final String REFERENCE_LAP = "--reference-lap";
 }

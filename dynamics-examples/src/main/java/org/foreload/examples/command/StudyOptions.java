@@ -85,6 +85,11 @@ final class StudyOptions {
         Options.within("--tolerance", tolerance, 1e-13, 1e-2, "");
     }
 
+    /** Whether nothing is to be in hand. */
+    boolean noMargin() {
+        return noMargin;
+    }
+
     double buildUpTime() {
         return buildUpTime;
     }

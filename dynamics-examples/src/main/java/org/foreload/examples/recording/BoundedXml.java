@@ -46,9 +46,12 @@ final class BoundedXml {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         try {
-            this.xml = factory.createXMLStreamReader(this.in);
+            // Decoded here: about bytes that are no text the parser would complain on the console by itself.
+            this.xml = factory.createXMLStreamReader(TextEncoding.reader(this.in));
         } catch (XMLStreamException e) {
             throw refused(e);
+        } catch (IOException e) {
+            throw new InputException(file, null, null, "cannot be read");
         }
     }
 

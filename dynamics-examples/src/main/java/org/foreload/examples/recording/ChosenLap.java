@@ -12,7 +12,7 @@ import org.foreload.study.Sweep;
  * The quickest whole lap of a file, measured with intervals, and all its laps without.
  *
  * @param lap the quickest
- * @param all laps in the order of the file
+ * @param all laps in the order of the file; where only the quickest was asked for, without corners
  */
 public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
 
@@ -25,16 +25,30 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
     }
 
     /**
-     * The quickest laps of some files.
+     * The quickest laps of some files, and all laps of the first: how its driver scatters is read from those.
      *
      * @param sweep on how many threads
      * @throws InputException if a lap cannot be used; it names file and lap
      */
     public static List<ChosenLap> of(List<RecordedFile> files, Sweep sweep) {
+        return of(files, files.subList(0, 1), sweep);
+    }
+
+    /**
+     * The quickest laps of some files, and no more.
+     *
+     * @param sweep on how many threads
+     * @throws InputException if a lap cannot be used; it names file and lap
+     */
+    public static List<ChosenLap> quickest(List<RecordedFile> files, Sweep sweep) {
+        return of(files, List.of(), sweep);
+    }
+
+    private static List<ChosenLap> of(List<RecordedFile> files, List<RecordedFile> whole, Sweep sweep) {
         List<Task> every = new ArrayList<>();
         for (RecordedFile file : files) {
             for (RecordedFile.Lap lap : file.laps()) {
-                every.add(new Task(file, lap, Cleaning.STANDARD.withoutResamples()));
+                every.add(new Task(file, lap, Cleaning.STANDARD.withoutResamples(), whole.contains(file)));
             }
         }
         List<MeasuredLap> measured = measured(every, sweep);
@@ -45,7 +59,7 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
             List<MeasuredLap> laps = measured.subList(from, from + file.laps().size());
             from += laps.size();
             all.add(laps);
-            best.add(new Task(file, file.laps().get(quickest(laps)), Cleaning.STANDARD));
+            best.add(new Task(file, file.laps().get(quickest(laps)), Cleaning.STANDARD, true));
         }
         List<MeasuredLap> chosen = measured(best, sweep);
         List<ChosenLap> found = new ArrayList<>();
@@ -56,11 +70,11 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
     }
 
     /** A lap to be measured. */
-    private record Task(RecordedFile file, RecordedFile.Lap lap, Cleaning cleaning) {
+    private record Task(RecordedFile file, RecordedFile.Lap lap, Cleaning cleaning, boolean corners) {
 
         MeasuredLap measured() {
             try {
-                return MeasuredLap.of(lap, cleaning);
+                return corners ? MeasuredLap.of(lap, cleaning) : MeasuredLap.cleaned(lap, cleaning);
             } catch (InvalidValueException e) {
                 throw InputException.of(file.name(), "lap " + lap.number() + ", " + e.field(), e);
             }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.foreload.file.InputException;
 
 /** Which column of a file holds what: as the user says, and for the rest a guess from names and units. */
@@ -53,51 +54,56 @@ final class Columns {
         return found;
     }
 
-    /** The column whose name fits and whose unit is one of the quantity's; one with a unit rather than one without. */
+    /** The column that fits best; of two that fit alike one with a unit, then the first. */
     private static Optional<Column> guess(
             Quantity quantity, List<String> headers, List<String> units, Map<Quantity, Column> taken) {
-        Column best = null;
+        int best = -1;
+        int most = 0;
         for (int i = 0; i < headers.size(); i++) {
             int index = i;
             boolean free = taken.values().stream().noneMatch(column -> column.index() == index);
             Header header = header(quantity, headers.get(i));
-            String unit = unitOf(header, units.get(i));
+            String unit = unitOf(quantity, header, units.get(i));
             boolean fits = unit.isEmpty() || Units.factor(quantity, unit).isPresent();
-            if (free && fits && quantity.named(header.name())) {
-                Column column = column(quantity, i, headers, units, "", true);
-                boolean better = best == null
-                        || unitOf(header(quantity, best.header()), units.get(best.index()))
-                                        .isEmpty()
-                                && !unit.isEmpty();
-                best = better ? column : best;
+            Quantity.Fit fit = free && fits ? quantity.fit(header.name(), unit) : Quantity.Fit.NONE;
+            int rank = fit == Quantity.Fit.NONE ? 0 : 2 * fit.ordinal() + (unit.isEmpty() ? 0 : 1);
+            if (rank > most) {
+                best = i;
+                most = rank;
             }
         }
-        return Optional.ofNullable(best);
+        return best < 0 ? Optional.empty() : Optional.of(column(quantity, best, headers, units, "", true));
+    }
+
+    /** A header read so that it names the quantity, if it can: {@code Speed km/h} does less its unit. */
+    private static Header header(Quantity quantity, String text) {
+        Header spaced = Header.spaced(text);
+        boolean better = Units.factor(quantity, spaced.unit()).isPresent()
+                && quantity.fit(spaced.name(), spaced.unit()) != Quantity.Fit.NONE;
+        return better ? spaced : Header.of(text);
     }
 
     /**
-     * A header read so that it names the quantity, if it can: {@code Lat g} does as a whole, {@code Speed km/h} less
-     * its unit.
+     * The unit in a header, or else in the row below, or else in the name: who calls an acceleration g means shares.
      */
-    private static Header header(Quantity quantity, String text) {
-        Header whole = Header.of(text);
-        Header spaced = Header.spaced(text);
-        boolean better = !quantity.named(whole.name())
-                && quantity.named(spaced.name())
-                && Units.factor(quantity, spaced.unit()).isPresent();
-        return better ? spaced : whole;
+    private static String unitOf(Quantity quantity, Header header, String below) {
+        String unit = header.unit().isEmpty() ? below.strip() : header.unit();
+        boolean acceleration = quantity == Quantity.LATERAL || quantity == Quantity.LONGITUDINAL;
+        return unit.isEmpty()
+                        && acceleration
+                        && SHARE_OF_GRAVITY.matcher(header.name()).find()
+                ? "g"
+                : unit;
     }
 
-    private static String unitOf(Header header, String below) {
-        return header.unit().isEmpty() ? below.strip() : header.unit();
-    }
+    private static final Pattern SHARE_OF_GRAVITY = Pattern.compile("^g|\\bg\\b");
 
     private static Column column(
             Quantity quantity, int index, List<String> headers, List<String> units, String said, boolean guessed) {
         Header header = header(quantity, headers.get(index));
         boolean minus = said.startsWith("-");
         String wanted = minus ? said.substring(1) : said;
-        String unit = wanted.isEmpty() ? unitOf(header, units.get(index)) : wanted;
+        String unit = wanted.isEmpty() ? unitOf(quantity, header, units.get(index)) : wanted;
         double factor = Units.factor(quantity, unit).orElse(unit(quantity));
         String known = Units.factor(quantity, unit).isPresent() ? unit : quantity.unit();
         boolean slowing = quantity == Quantity.LONGITUDINAL && header.name().equals("deceleration");

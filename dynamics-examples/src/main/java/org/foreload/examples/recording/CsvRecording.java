@@ -26,8 +26,9 @@ final class CsvRecording {
                         file,
                         null,
                         null,
-                        "has no line of column names with numbers below it within the first " + Layout.MOST_LINES
-                                + " lines"));
+                        Layout.suspicion(head)
+                                .orElse("has no line of column names with numbers below it within the first "
+                                        + Layout.MOST_LINES + " lines")));
         Map<Quantity, Columns.Column> columns = Columns.find(file, layout.headers(), layout.units(), wish);
         require(file, columns, layout.headers(), course);
         LeftOut leftOut = new LeftOut();

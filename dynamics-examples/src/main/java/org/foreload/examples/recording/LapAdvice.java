@@ -56,7 +56,7 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
         FrictionEnvelope limits;
         try {
             limits = FrictionEnvelope.of(
-                    chosen.all().stream().map(MeasuredLap::run).toList(), EnvelopeSettings.STANDARD);
+                    chosen.all().stream().map(MeasuredLap::run).toList(), EnvelopeSettings.STANDARD, sweep.threads());
         } catch (InvalidValueException e) {
             return none(chosen, "the car is not worked hard enough for its limits to be seen");
         }

@@ -54,6 +54,27 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         return Optional.ofNullable(best);
     }
 
+    /**
+     * What may be wrong with lines that have no layout, for an error: commas that separate and commas before decimals
+     * look alike, and then a line of numbers has up to twice as many cells as the names above it.
+     */
+    static Optional<String> suspicion(List<String> lines) {
+        for (int i = 0; i + 1 < lines.size(); i++) {
+            int names = lines.get(i).split(",", -1).length;
+            String below = lines.get(i + 1);
+            int cells = below.split(",", -1).length;
+            boolean letters = lines.get(i).chars().filter(Character::isLetter).count() >= names;
+            boolean doubled = names >= 3 && cells > names + 1 && cells <= 2 * names;
+            if (letters && doubled && DIGITS_AND_COMMAS.matcher(below).matches()) {
+                return Optional.of("line " + (i + 1) + " names " + names + " columns and the line below has " + cells
+                        + ": separating commas and decimal commas look alike; write semicolons between columns");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static final Pattern DIGITS_AND_COMMAS = Pattern.compile("[\\d,\\s+-]+");
+
     private static Layout of(List<String> lines, CSVFormat format, char separator) {
         List<List<String>> rows = new ArrayList<>();
         for (String line : lines) {

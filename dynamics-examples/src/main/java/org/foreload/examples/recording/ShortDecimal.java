@@ -1,22 +1,24 @@
 package org.foreload.examples.recording;
 
 /**
- * Decimal numbers of few digits, as loggers write them, read exactly and quickly: up to fifteen digits are a whole
+ * Decimal numbers of few digits, as loggers write them, read exactly and quickly: up to 2^53 their digits are a whole
  * number without rounding, so are the powers of ten to the twenty-second, and a division rounds once (W. D. Clinger,
  * How to read floating point numbers accurately, PLDI 1990, from memory).
  */
 final class ShortDecimal {
 
-    private static final int MOST_DIGITS = 15;
+    private static final long MOST = 1L << 53;
 
     private static final double[] POWERS = {
-        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19,
+        1e20, 1e21, 1e22
     };
 
     private ShortDecimal() {}
 
     /**
-     * The number; NaN if the text is not one of at most fifteen digits with a sign and a separator at most.
+     * The number; NaN if the text is not one of digits up to 2^53, at most 22 of them behind the separator, with a sign
+     * at most.
      *
      * @param separator between whole and fraction
      */
@@ -42,7 +44,7 @@ final class ShortDecimal {
             } else {
                 return Double.NaN;
             }
-            if (digits > MOST_DIGITS) {
+            if (whole > MOST || fraction >= POWERS.length) {
                 return Double.NaN;
             }
         }

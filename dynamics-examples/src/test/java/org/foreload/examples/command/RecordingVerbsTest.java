@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.RecordedFile;
@@ -136,6 +137,52 @@ class RecordingVerbsTest {
             assertFalse(corner.get("advice_withheld").asText().isBlank());
         }
         assertEquals(0, json.get("gap_s").asDouble(), 1e-9);
+    }
+
+    /** A lap compared with itself is called that, and nobody is called slower. */
+    @Test
+    void aLapAgainstItselfClaimsNoDifference() {
+        String file = trailing.toString();
+        Run people = Run.of("compare", file, file, "--no-advice");
+        assertTrue(people.out().contains("Both are the same lap, so there is no gap."), people.out());
+        assertFalse(people.out().contains("slower"), people.out());
+        assertFalse(people.out().contains("reference"), people.out());
+    }
+
+    /** What was guessed and what could not be used is shown, in a comparison too. */
+    @Test
+    void aComparisonShowsWhatWasGuessedAndLeftOut() throws IOException {
+        List<String> lines = new ArrayList<>(Files.readAllLines(straight));
+        String[] cells = lines.get(200).split(",");
+        cells[List.of(lines.get(0).split(",")).indexOf("speed_mps")] = "fast";
+        lines.set(200, String.join(",", cells));
+        Path spoiled = Files.write(directory.resolve("spoiled.csv"), lines);
+        Run people = Run.of("compare", spoiled.toString(), trailing.toString(), "--no-advice");
+        String out = people.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("as guessed from names and units: time is time_s, speed is speed_mps in m/s"), out);
+        assertTrue(out.contains("not used: line 201, speed that is no number: read as missing."), out);
+        JsonNode json = Run.json("compare", spoiled.toString(), trailing.toString(), "--no-advice", "--format", "json");
+        assertEquals(
+                201,
+                json.get("first_file")
+                        .get("rows_left_out")
+                        .get(0)
+                        .get("first_line")
+                        .asLong());
+        assertTrue(json.get("second_file").get("channels").size() > 5);
+    }
+
+    /** One mistake, one line: a unit that the positions belie, and a lap of the reference that is not there. */
+    @Test
+    void aMistakeIsOneClearLine() throws IOException {
+        Path wrong = directory.resolve("wrong.csv");
+        Files.writeString(wrong, Files.readString(straight).replaceFirst("speed_mps", "speed_kph"));
+        Run.of("compare", wrong.toString(), trailing.toString())
+                .refusedWith(
+                        wrong + ": lap 1, speed_mps: 0.26 times what the positions say: must be within a quarter of "
+                                + "that: look at the units of speed and time");
+        Run.of("compare", straight.toString(), trailing.toString(), "--reference-lap", "9")
+                .refusedWith(trailing + ": --reference-lap: 9: no such lap; there are 1 to 5");
     }
 
     /** Who asks for no advice need not be told so for each corner. */

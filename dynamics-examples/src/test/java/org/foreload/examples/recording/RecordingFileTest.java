@@ -92,6 +92,16 @@ class RecordingFileTest {
         assertPlain(read(table("Time s;Speed km/h;Brake bar;LatAcc g", ";", false, 1, 3.6, 1, 1 / 9.80665)));
     }
 
+    /** Commas between columns and before decimals: nobody can read that, and the refusal says why. */
+    @Test
+    void commasThatMeanTwoThingsAreRefusedForThat() {
+        InputException refused = assertThrows(
+                InputException.class,
+                () -> read("Test day\n" + table("Time,Speed,Brake,Lat Acc", ",", true, 1, 1, 1, 1)));
+        assertTrue(
+                refused.line().startsWith("run.csv: line 2 names 4 columns and the line below has 8"), refused.line());
+    }
+
     @Test
     void aRowOfUnitsAndLinesBeforeTheHeaderAreUnderstood() {
         String text = "Session,Tarnhollow\nDriver,\"A, B\"\n\nTime,Speed,Brake,Lat Acc\n\"s\",\"km/h\",\"bar\",\"g\"\n";

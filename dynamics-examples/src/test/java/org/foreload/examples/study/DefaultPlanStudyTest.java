@@ -39,6 +39,9 @@ class DefaultPlanStudyTest {
 
     private static final int ENTRIES = 512;
 
+    /** Share of entries that may fail, of a driver to whom the plan is handed: what the command line accepts. */
+    private static final double ACCEPTED = 0.05;
+
     @ParameterizedTest
     @CsvSource({
         "road, hairpin", "road, medium", "road, fast",
@@ -75,6 +78,7 @@ class DefaultPlanStudyTest {
             StudyLog.line(
                     "plan of the sweep, %s %s: of a driver %s %.1f %% of entries fail",
                     car, cornerName, driver.name(), 100 * failed);
+            assertTrue(failed <= ACCEPTED, driver.name() + " fails in " + failed);
         }
     }
 

@@ -1,0 +1,62 @@
+package org.foreload.examples.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.foreload.examples.recording.RecordedFile;
+
+/** What was read of a file, in sentences: which columns were guessed, and what could not be used. */
+final class ReadWords {
+
+    /** Reasons that are named at most. */
+    private static final int MOST = 3;
+
+    private ReadWords() {}
+
+    /** For all files of an answer; what is alike in them is said once. */
+    static List<String> sentences(List<RecordedFile> files) {
+        List<String> sentences = new ArrayList<>();
+        Map<String, String> guesses = new LinkedHashMap<>();
+        for (RecordedFile file : files) {
+            if (file.channels().stream().anyMatch(RecordedFile.FoundChannel::guessed)) {
+                guesses.merge(guesses(file), file.name(), (one, other) -> one + " and " + other);
+            }
+        }
+        guesses.forEach((guess, names) ->
+                sentences.add(names + ", as guessed from names and units: " + guess + "; --columns says otherwise."));
+        for (RecordedFile file : files) {
+            if (!file.leftOut().isEmpty()) {
+                String more = file.leftOut().size() > MOST ? "; and more, which recording lists" : "";
+                sentences.add(file.name() + ", not used: "
+                        + file.leftOut().stream()
+                                .limit(MOST)
+                                .map(ReadWords::lines)
+                                .collect(Collectors.joining("; "))
+                        + more + ".");
+            }
+        }
+        return sentences;
+    }
+
+    private static String guesses(RecordedFile file) {
+        return file.channels().stream()
+                .filter(RecordedFile.FoundChannel::guessed)
+                .map(ReadWords::column)
+                .collect(Collectors.joining(", "));
+    }
+
+    /** {@code speed is Speed (km/h)}; with the unit behind it where the header does not say it. */
+    private static String column(RecordedFile.FoundChannel channel) {
+        boolean said = channel.unit().isEmpty() || channel.column().contains(channel.unit());
+        return channel.name() + " is " + channel.column() + (said ? "" : " in " + channel.unit());
+    }
+
+    private static String lines(RecordedFile.Unused unused) {
+        String lines = unused.firstLine() == unused.lastLine()
+                ? "line " + unused.firstLine()
+                : "lines " + unused.firstLine() + " to " + unused.lastLine();
+        return lines + ", " + unused.reason();
+    }
+}

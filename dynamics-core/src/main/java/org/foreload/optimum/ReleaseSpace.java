@@ -7,6 +7,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.SplineRelease;
+import org.foreload.strategy.CornerStudy;
 
 /**
  * Brake plans as points, one unit of each variable about as far as the next: peak, start, length, and the shape as the
@@ -27,11 +28,14 @@ final class ReleaseSpace {
 
     private static final int SHAPE = 4;
 
+    /** One unit of the brake point, m. */
+    static final double SHIFT_UNIT = 0.4;
+
     /**
      * One unit: of the peak as a share of the locking limit, of start and length as shares of the way to the apex, and
      * of the brake point in metres.
      */
-    private static final double[] UNITS = {0.05, 0.15, 0.15, 0.4};
+    private static final double[] UNITS = {0.05, 0.15, 0.15, SHIFT_UNIT};
 
     /** One unit of the logarithm of a step. */
     private static final double STEP_UNIT = 0.4;
@@ -54,6 +58,34 @@ final class ReleaseSpace {
     private final int size;
 
     /**
+     * The space of the releases of a study.
+     *
+     * @param study car, corner, driver and margin
+     * @param hardest highest peak, m/s²: with more, a wheel would stop in a straight line
+     * @param buildUpTime time in which the foot reaches the peak, s
+     * @param fixed the shape, where the search is within one family; empty for a free one
+     */
+    static ReleaseSpace of(CornerStudy study, double hardest, double buildUpTime, Optional<ReleaseShape> fixed) {
+        return of(study, study.lockLimit(), hardest, buildUpTime, fixed);
+    }
+
+    /** The same for free shapes, with peaks counted as shares of another deceleration, m/s², than the locking limit. */
+    static ReleaseSpace of(CornerStudy study, double whole, double hardest, double buildUpTime) {
+        return of(study, whole, hardest, buildUpTime, Optional.empty());
+    }
+
+    private static ReleaseSpace of(
+            CornerStudy study, double whole, double hardest, double buildUpTime, Optional<ReleaseShape> fixed) {
+        return new ReleaseSpace(
+                whole,
+                Math.max(whole, hardest),
+                study.simulator().apex(),
+                -study.bound().brakePoint().orElse(0),
+                buildUpTime,
+                fixed);
+    }
+
+    /**
      * @param limit deceleration at which a wheel locks in a straight line, m/s²
      * @param hardest highest peak, m/s²: with more, a wheel would stop in a straight line
      * @param apex distance from turn-in to the apex, m
@@ -62,7 +94,7 @@ final class ReleaseSpace {
      * @param buildUpTime time in which the foot reaches the peak, s
      * @param fixed the shape, where the search is within one family; empty for a free one
      */
-    ReleaseSpace(
+    private ReleaseSpace(
             double limit,
             double hardest,
             double apex,

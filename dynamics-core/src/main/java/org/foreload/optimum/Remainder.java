@@ -9,6 +9,7 @@ import org.foreload.braking.Braking;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.Tyre;
@@ -53,10 +54,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     private static final double WHOLE = 0.999;
 
     /** Most entries tried in each search from a neighbour's release. */
-    private static final int EVALUATIONS = 250;
+    private static final int EVALUATIONS = 120;
 
-    /** A search for each case that is long enough for most: one restart in each round, six hundred entries long. */
-    public static final BestRelease EACH = new BestRelease(1, 1, 600, 0);
+    /** A search for each case that is long enough for most: one restart in each round, two hundred entries long. */
+    public static final BestRelease EACH = new BestRelease(1, 1, 200, 0);
 
     /** Gap between entry and bound, s. */
     public double gap() {
@@ -88,12 +89,12 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         int most = Math.min(EVALUATIONS, each.evaluations());
         int total = variants.size() * (each.total() + most) + 2 * (variants.size() - 1) * most;
         Rounds rounds = new Rounds(threads, progress, total);
-        Nearby known = new Nearby(entry.plan(), entry.time());
-        List<Nearby> own = rounds.run(variants, variant -> own(variant, each, known, rounds.within()));
-        List<Nearby> first = rounds.run(
+        Neighbourhood.Best known = new Neighbourhood.Best(entry.plan(), entry.time());
+        List<Neighbourhood.Best> own = rounds.run(variants, variant -> own(variant, each, known, rounds.within()));
+        List<Neighbourhood.Best> first = rounds.run(
                 numbers(own),
                 i -> better(variants.get(i), own.get(i), List.of(i == 0 ? known : own.get(i)), most, rounds));
-        List<Nearby> found = rounds.run(
+        List<Neighbourhood.Best> found = rounds.run(
                 numbers(first), i -> better(variants.get(i), first.get(i), neighbours(first, i), most, rounds));
         List<Part> parts = new ArrayList<>();
         double last = entry.time();
@@ -107,7 +108,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         return new Remainder(study.bound().time(), entry.time(), parts, rounds.complete());
     }
 
-    private static List<Integer> numbers(List<Nearby> found) {
+    private static List<Integer> numbers(List<Neighbourhood.Best> found) {
         return IntStream.range(0, found.size()).boxed().toList();
     }
 
@@ -115,18 +116,18 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      * What a case comes to by itself: a car without a cause may want a release that is nowhere near the one with it.
      * Where its search finds nothing, or nothing better for the car as it is, the release that is known.
      */
-    private static Nearby own(Variant variant, BestRelease each, Nearby known, Rounds rounds) {
+    private static Neighbourhood.Best own(Variant variant, BestRelease each, Neighbourhood.Best known, Rounds rounds) {
         return each.withBuildUpTime(variant.buildUpTime())
                 .find(variant.study(), rounds)
                 .entry()
-                .map(entry -> new Nearby(entry.plan(), entry.time()))
+                .map(entry -> new Neighbourhood.Best(entry.plan(), entry.time()))
                 .filter(found -> !variant.asGiven() || found.time() < known.time())
                 .orElse(known);
     }
 
     /** What the searches with one cause more and with one cause less came to: good places to begin, both. */
-    private static List<Nearby> neighbours(List<Nearby> found, int i) {
-        List<Nearby> neighbours = new ArrayList<>();
+    private static List<Neighbourhood.Best> neighbours(List<Neighbourhood.Best> found, int i) {
+        List<Neighbourhood.Best> neighbours = new ArrayList<>();
         if (i > 0) {
             neighbours.add(found.get(i - 1));
         }
@@ -136,10 +137,11 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         return neighbours;
     }
 
-    private static Nearby better(Variant variant, Nearby found, List<Nearby> neighbours, int most, Rounds rounds) {
-        Nearby best = found;
-        for (Nearby neighbour : neighbours) {
-            Nearby again = search(variant, List.of(neighbour, found), most, rounds);
+    private static Neighbourhood.Best better(
+            Variant variant, Neighbourhood.Best found, List<Neighbourhood.Best> neighbours, int most, Rounds rounds) {
+        Neighbourhood.Best best = found;
+        for (Neighbourhood.Best neighbour : neighbours) {
+            Neighbourhood.Best again = search(variant, List.of(neighbour, found), most, rounds);
             best = again.time() < best.time() ? again : best;
         }
         return best;
@@ -163,27 +165,34 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
                 new Variant("margin kept on the exit", study.with(rigid, wholeExit), sudden));
     }
 
-    private static Nearby search(Variant variant, List<Nearby> from, int most, Rounds rounds) {
-        BrakePlan start = start(variant, from);
-        ReleaseCost cost = new ReleaseCost(variant.study(), start, Optional.empty());
-        return Nearby.search(cost, cost.start(), most, rounds);
+    private static Neighbourhood.Best search(Variant variant, List<Neighbourhood.Best> from, int most, Rounds rounds) {
+        BrakePlan start = RestOfRelease.of(start(variant, from));
+        double hardest = new LockReserve(variant.study()).hardest(variant.buildUpTime());
+        ReleaseSpace space = ReleaseSpace.of(variant.study(), hardest, start.buildUpTime(), Optional.empty());
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(variant.study(), space, rounds);
+        return new SurfaceSearch(driver, most, SEED, rounds)
+                .from(start)
+                .map(found -> new Neighbourhood.Best(driver.plan(found.x()), found.time()))
+                .orElseGet(() -> new Neighbourhood.Best(start, Double.POSITIVE_INFINITY));
     }
+
+    private static final long SEED = 1;
 
     /** Shares of the peak that a search tries to begin with: what was hard braking before may lock a wheel now. */
     private static final double[] PEAKS = {1, 0.95, 0.88, 0.8};
 
     /** The quickest of a few plans to begin with: those given with their peak or less, and the ideal's own. */
-    private static BrakePlan start(Variant variant, List<Nearby> from) {
+    private static BrakePlan start(Variant variant, List<Neighbourhood.Best> from) {
         QuickStart quick = new QuickStart(variant.study());
         BrakePlan best = from.get(0).plan();
         double least = Double.POSITIVE_INFINITY;
-        for (Nearby one : from) {
+        for (Neighbourhood.Best one : from) {
             BrakePlan before = one.plan();
             double shift = before.brakePoint() - quick.estimate(before.braking());
             for (double share : PEAKS) {
                 Braking braking =
                         Braking.of(before.peakDeceleration() * share, variant.buildUpTime(), before.release());
-                Nearby found = quick.latest(braking, quick.estimate(braking) + shift);
+                Neighbourhood.Best found = quick.latest(braking, quick.estimate(braking) + shift);
                 if (found.time() < least) {
                     least = found.time();
                     best = found.plan();
@@ -192,7 +201,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         }
         double hardest = new LockReserve(variant.study()).hardest(variant.buildUpTime());
         for (Braking ideal : IdealRelease.all(variant.study(), variant.buildUpTime(), hardest)) {
-            Nearby found = quick.latest(ideal);
+            Neighbourhood.Best found = quick.latest(ideal);
             if (found.time() < least) {
                 least = found.time();
                 best = found.plan();

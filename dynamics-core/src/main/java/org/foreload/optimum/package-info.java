@@ -2,14 +2,16 @@
  * The best release of a car in a corner, and what the time left above the ideal bound is made of.
  *
  * <p><b>Key idea.</b> A release is only as good as its own brake point, and the latest one is seldom the quickest. So
- * the brake point is a variable like the others, counted from where a car of constant brake force would have to brake;
- * what the corner does not allow has a price that rises from nothing. The answer is driven again with full accuracy,
- * and from its latest brake point too. The shape is a monotone spline, which no family limits.
+ * the brake point is a variable like the others, counted from where a car of constant brake force would have to brake.
+ * Time and each limit are smooth functions of the variables for most of the way: surfaces through the entries that have
+ * been driven say where to drive next. The answer is driven again with full accuracy, and from its latest brake point
+ * too. The shape is a monotone spline, which no family limits.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.optimum.BestRelease} searches and gives an
  * {@link org.foreload.optimum.Optimum}; {@link org.foreload.optimum.Remainder} splits what is left above the bound by
  * its causes, each switched off in turn and the release found again; {@link org.foreload.optimum.ShapeRanking} goes
- * down from the best of each shape of a sweep, so that shapes and not grids are compared.
+ * down from the best of each shape of a sweep, so that shapes and not grids are compared;
+ * {@link org.foreload.optimum.Neighbourhood} finds the best release of studies much like one that is known.
  *
  * <p><b>Valid when</b> some simple release makes the corner: the search starts from the best of these. <b>Neglects</b>
  * a second application of the brake, and that a driver may not repeat the optimum, which can lie on the edge of

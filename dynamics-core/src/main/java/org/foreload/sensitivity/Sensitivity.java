@@ -4,14 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Margins;
 import org.foreload.entry.Outcome;
-import org.foreload.optimum.LockReserve;
-import org.foreload.optimum.Nearby;
+import org.foreload.optimum.Neighbourhood;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 
@@ -34,7 +31,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     private static final double STEADY_TIME = 0.0004;
 
     /** Entries tried in each search for the best release of a changed setup: it begins near it. */
-    public static final int ENTRIES = 600;
+    public static final int ENTRIES = 40;
 
     /** Copies the rows. */
     public Sensitivity {
@@ -219,22 +216,16 @@ public record Sensitivity(List<Row> rows, boolean complete) {
     private static final class Around {
         private final CornerStudy study;
         private final Setup setup;
-        private final double peakShare;
-        private final double shift;
-        private final int entries;
+        private final Neighbourhood nearby;
         private final Point asPlanned;
         private final Point asSearched;
 
         Around(CornerStudy study, EntryResult entry, int entries) {
-            this.entries = entries;
             this.study = study;
             this.setup = setup(study, entry);
-            this.peakShare = setup.plan().peakDeceleration()
-                    / new LockReserve(study).hardest(setup.plan().buildUpTime());
-            this.shift = setup.plan().brakePoint()
-                    - study.search().estimate(setup.plan().braking());
+            this.nearby = new Neighbourhood(study, entry.plan(), entries);
             this.asPlanned = Point.of(entry, entry.time());
-            this.asSearched = best(study, setup.plan());
+            this.asSearched = point(study, nearby.best());
         }
 
         Row row(Knob knob) {
@@ -278,16 +269,13 @@ public record Sensitivity(List<Row> rows, boolean complete) {
                         turned.driver(),
                         study.simulator().settings(),
                         study.allowance());
-                return best(there, turned.plan());
+                return point(there, nearby.in(there, turned.plan().buildUpTime()));
             } catch (InvalidValueException impossible) {
                 return Point.NONE; // No such car, or none that could come at this speed.
             }
         }
 
-        private Point best(CornerStudy there, BrakePlan plan) {
-            double hardest = new LockReserve(there).hardest(plan.buildUpTime());
-            Braking scaled = plan.braking().withPeakDeceleration(peakShare * hardest);
-            Nearby best = Nearby.search(there, scaled, there.search().estimate(scaled) + shift, entries);
+        private static Point point(CornerStudy there, Neighbourhood.Best best) {
             return Point.of(there.simulator().run(best.plan()), best.time());
         }
     }

@@ -3,10 +3,9 @@
  *
  * <p><b>Key idea.</b> The best release lies on the edge of sliding or of stopping a wheel, so with a changed car the
  * same release falls over that edge to one side. For each changed car, corner or driver the best release is therefore
- * found again, from the known one, whose peak is first held as a share of what locks a wheel: local searches, and then
- * one that looks around what these have come to. Numbers of the plan are turned without a search: they say what missing
- * the plan costs, each side by itself, since the best plan stands on an edge: slower to one side, it may be a spin to
- * the other.
+ * found again, from the known one, whose peak is first held as a share of what locks a wheel, and from what is known of
+ * the releases near it. Numbers of the plan are turned without a search: they say what missing the plan costs, each
+ * side by itself, since the best plan stands on an edge: slower to one side, it may be a spin to the other.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.sensitivity.Sensitivity} turns every
  * {@link org.foreload.sensitivity.Knob} that {@link org.foreload.sensitivity.Knobs} finds in a

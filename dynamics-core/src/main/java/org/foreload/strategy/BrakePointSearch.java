@@ -1,5 +1,7 @@
 package org.foreload.strategy;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
@@ -265,6 +267,18 @@ public final class BrakePointSearch {
             }
         }
         return left;
+    }
+
+    /**
+     * The plan with each error that it must forgive, held against making the corner and no more; none where nothing
+     * must be in hand.
+     */
+    public List<Trial> slips(BrakePlan plan) {
+        return allowance.inHand() > 0
+                ? Arrays.stream(Slip.values())
+                        .map(slip -> slip.trial(simulator, plan, allowance.inHand()))
+                        .toList()
+                : List.of();
     }
 
     /** Metres in hand of a plan: see {@link InHand}. */

@@ -14,6 +14,7 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 

@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
             "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
                     + "agree, the spread is small. The answer says how much quicker the release is than straight-line braking, "
                     + "where along the line, what makes up the time above the ideal bound, and where the entry loses to perfect "
-                    + "hands and feet, which are bound by the same lags. Takes a few minutes; --restarts 0 and --no-why are quicker. Ctrl-C stops the search and "
+                    + "hands and feet, which are bound by the same lags. --restarts 0 and --no-why are quicker. Ctrl-C stops the search and "
                     + "shows the best so far."
         },
         optionListHeading = "%nOptions:%n",

@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
                     + "speed, brake point and many more, the largest effect first.",
             "",
             "The best release is searched for first. Then each number of car, tyres, corner and driver is moved up and "
-                    + "down, and the best release is searched for again near the known one, with a third of the --evaluations; each "
+                    + "down, and the best release is searched for again near the known one, with an eighth of the --evaluations; each "
                     + "number of the plan is changed with all else kept: what it costs to miss it, either way, and how the entry "
                     + "ends."
         },
@@ -29,7 +29,7 @@ import picocli.CommandLine.Mixin;
             "In the answer: time change is for more of each number; front and rear margin are the shares of each axle's grip "
                     + "left unused up to the apex. Not proportional by: how far twice the effect of half the change is from the "
                     + "effect of the whole, ms, because another limit takes over or because a search only comes so close to the best. "
-                    + "--evaluations 360 gives a quick look; a few effects are then off by a fifth. A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
+                    + "A friction scale of 0.01 is 1 %% more grip everywhere; grade (uphill) and banking (left edge lower) are "
                     + "added to those of the line.",
             "",
             "Example:  foreload sensitivity --demo-car road --restarts 0",

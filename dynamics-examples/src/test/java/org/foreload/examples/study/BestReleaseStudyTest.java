@@ -45,9 +45,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("long")
 class BestReleaseStudyTest {
 
-    /** Twice the entries of the standard search. */
+    /** Three times as many searches as the standard, each with twice the entries. */
     private static BestRelease thorough(long seed) {
-        return new BestRelease(seed, 2, 3600, 0.25);
+        return new BestRelease(seed, 12, 600, 0.25);
     }
 
     private static Optimum best(CornerStudy study, BestRelease search) {
@@ -70,7 +70,7 @@ class BestReleaseStudyTest {
     void aPointMassFollowsTheIdeal(double speed, double way, double radius, double share) {
         Corner corner = smooth(speed, way, radius);
         CornerStudy study = pointMass(corner, 0.03);
-        Optimum optimum = best(study, new BestRelease(1, 2, 3600, AT_ONCE));
+        Optimum optimum = best(study, new BestRelease(1, 12, 600, AT_ONCE));
         Nearness near = near(study, optimum.entry().orElseThrow(), "best", corner.name());
         assertTrue(optimum.aboveBound() > 0 && optimum.aboveBound() < 0.005, "above by " + optimum.aboveBound());
         assertTrue(near.share() >= share, near.toString());
@@ -135,7 +135,7 @@ class BestReleaseStudyTest {
     @CsvSource({"hairpin", "medium"})
     void aPointMassComesNearTheIdealWhereItsReleaseEndsWithAKink(String corner) {
         CornerStudy study = pointMass(Demos.corner("", corner).value(), 0.1);
-        Optimum optimum = best(study, new BestRelease(1, 2, 3600, AT_ONCE));
+        Optimum optimum = best(study, new BestRelease(1, 12, 600, AT_ONCE));
         EntryResult entry = optimum.entry().orElseThrow();
         EntryResult ideal = study.latest(idealBraking(study)).entry();
         assertTrue(study.allowance().met(ideal), "the ideal's own release does not make the corner");

@@ -28,7 +28,7 @@ class SensitivityStudyTest {
     private static final CornerStudy STUDY = CornerStudy.of(
             Demos.car("", "road").value(), Demos.corner("", "hairpin").value());
 
-    private static final EntryResult BEST = best(STUDY, new BestRelease(1, 2, 3600, 0.25));
+    private static final EntryResult BEST = best(STUDY, new BestRelease(1, 12, 600, 0.25));
 
     private static EntryResult best(CornerStudy study, BestRelease search) {
         return search.find(study, Runtime.getRuntime().availableProcessors(), Sweep.Progress.SILENT)

@@ -1,15 +1,13 @@
-package org.foreload.optimum;
+package org.foreload.study;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
-import org.foreload.study.Sweep;
 
 /** Several sweeps one after another under one count of evaluations, with one stop for all. */
-final class Rounds {
+public final class Rounds {
 
     private final int threads;
     private final Sweep.Progress progress;
@@ -17,7 +15,12 @@ final class Rounds {
     private final AtomicInteger done;
     private final AtomicBoolean complete;
 
-    Rounds(int threads, Sweep.Progress progress, int total) {
+    /**
+     * @param threads number of threads
+     * @param progress hears of the evaluations, and may stop them
+     * @param total evaluations that there will be, about
+     */
+    public Rounds(int threads, Sweep.Progress progress, int total) {
         this(threads, progress, total, new AtomicInteger(), new AtomicBoolean(true));
     }
 
@@ -30,12 +33,12 @@ final class Rounds {
     }
 
     /** The same count and the same stop for sweeps that run within one case of a sweep: on its thread. */
-    Rounds within() {
+    public Rounds within() {
         return new Rounds(1, progress, total, done, complete);
     }
 
     /** Runs a computation for each case; what a stop left out is missing from the results. */
-    <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
+    public <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
         if (cases.isEmpty()) {
             return List.of();
         }
@@ -57,7 +60,8 @@ final class Rounds {
         return results.stream().flatMap(Optional::stream).toList();
     }
 
-    boolean stopped() {
+    /** Whether to stop, which also makes this incomplete. */
+    public boolean stopped() {
         boolean stopped = progress.stopped();
         if (stopped) {
             complete.set(false);
@@ -65,27 +69,21 @@ final class Rounds {
         return stopped;
     }
 
-    boolean complete() {
+    /** Whether nothing was left out so far. */
+    public boolean complete() {
         return complete.get();
     }
 
-    void count() {
+    /** Counts one evaluation. */
+    public void count() {
         progress.update(Math.min(total, done.incrementAndGet()), total);
     }
 
     /** Counts evaluations that will not be needed; after a stop, nothing counts any more. */
-    void skip(int evaluations) {
+    public void skip(int evaluations) {
         if (stopped()) {
             return;
         }
         progress.update(Math.min(total, done.addAndGet(evaluations)), total);
-    }
-
-    ToDoubleFunction<double[]> counting(ToDoubleFunction<double[]> cost) {
-        return point -> {
-            double value = cost.applyAsDouble(point);
-            count();
-            return value;
-        };
     }
 }

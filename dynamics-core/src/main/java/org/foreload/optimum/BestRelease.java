@@ -77,6 +77,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
     private static final int STARTS_USED = 4;
 
+    /** Free shapes from which the next round goes on. */
+    private static final int KEPT = 2;
+
     private static final int LEAST_EVALUATIONS = 20;
 
     /** Checks the numbers. */
@@ -171,7 +174,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                     numbers,
                     number -> free(study, from.get(number % from.size()), hardest, draws(first + number), rounds));
             all.addAll(to);
-            round = to.isEmpty() ? round : byTime(to).limit(STARTS_USED).toList();
+            round = to.isEmpty() ? round : byTime(to).limit(KEPT).toList();
             last = to;
         }
         return answer(study, simple.isEmpty() ? tried : simple, all, last, rounds.complete());

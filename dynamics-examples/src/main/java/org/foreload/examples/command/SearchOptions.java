@@ -19,7 +19,8 @@ final class SearchOptions {
             names = "--seed",
             paramLabel = "<n>",
             defaultValue = "1",
-            description = "Seed of the places where little is known: the same seed gives the same answer. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "Seed of the places where little is known: the same seed gives the same answer. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
     @Option(

@@ -1,6 +1,7 @@
 package org.foreload.optimum;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Rounds;
+import org.foreload.study.Search;
 import org.foreload.study.Sweep;
 
 /**
@@ -80,6 +82,18 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Free shapes from which the next round goes on. */
     private static final int KEPT = 2;
 
+    /** Times as many entries as one search drives, to polish one of the best. */
+    private static final int POLISHING = 4;
+
+    /** How far around it the first of them lie, in units of the space. */
+    private static final double POLISHED_AROUND = 0.3;
+
+    /** Seconds that an excess of one counts as while polishing. */
+    private static final double PRICE = 0.5;
+
+    /** What an entry that does not make the corner counts as, s: more than any that does. */
+    private static final double NOT_MADE = 1e3;
+
     private static final int LEAST_EVALUATIONS = 20;
 
     /** Checks the numbers. */
@@ -137,7 +151,14 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Releases that it will look at, about. */
     int total() {
         int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
-        return coarse + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations() + ROUNDS * restarts * evaluations;
+        return coarse
+                + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
+                + ROUNDS * restarts * evaluations
+                + (restarts > 0 ? KEPT * polishing() : 0);
+    }
+
+    private int polishing() {
+        return POLISHING * evaluations;
     }
 
     private int simpleEvaluations() {
@@ -176,6 +197,14 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             all.addAll(to);
             round = to.isEmpty() ? round : byTime(to).limit(KEPT).toList();
             last = to;
+        }
+        if (restarts > 0 && !(study.allowance().inHand() > 0)) {
+            List<Tried> best = byTime(all).limit(KEPT).toList();
+            List<Integer> places = IntStream.range(0, best.size()).boxed().toList();
+            all.addAll(rounds.run(
+                    places, i -> polished(study, best.get(i), hardest, draws(ROUNDS * restarts + i), rounds)));
+        } else if (restarts > 0) {
+            rounds.skip(KEPT * polishing());
         }
         return answer(study, simple.isEmpty() ? tried : simple, all, last, rounds.complete());
     }
@@ -309,5 +338,43 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 found.map(one -> driver.plan(one.x())).orElse(start.plan()),
                 found.map(EntryAtPoint::time).orElse(start.time()),
                 ownSeed);
+    }
+
+    /**
+     * The best free shape close to one of the best, with prices on what goes beyond a limit: surfaces end where a limit
+     * bends, and a crowd of entries finds its way along the bend. Prices know nothing of errors that must be forgiven;
+     * where there are any, this gains nothing. The release itself if none is quicker.
+     */
+    private Tried polished(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
+        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
+        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
+        Search search = new Search(space.low(), space.high(), polishing(), rounds::stopped);
+        double[] spread = new double[space.size()];
+        Arrays.fill(spread, POLISHED_AROUND);
+        Tried[] best = {start};
+        search.wide(
+                x -> {
+                    EntryAtPoint entry = driver.at(x, best[0].time());
+                    if (entry.allowed() && entry.time() < best[0].time()) {
+                        best[0] = new Tried(start.shape(), driver.plan(x), entry.time(), ownSeed);
+                    }
+                    return priced(entry);
+                },
+                driver.point(RestOfRelease.of(start.plan())),
+                spread,
+                ownSeed);
+        rounds.skip(Math.max(0, polishing() - driver.driven()));
+        return best[0];
+    }
+
+    private static double priced(EntryAtPoint entry) {
+        if (!entry.made()) {
+            return NOT_MADE;
+        }
+        double beyond = 0;
+        for (double limit : entry.limits()) {
+            beyond += Math.max(0, limit);
+        }
+        return entry.time() + PRICE * Math.max(beyond, entry.verdict());
     }
 }

@@ -12,6 +12,8 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.MultivariateOptimizer;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
 import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
+import org.hipparchus.random.Well19937c;
 
 /**
  * Searches for the lowest cost within a box, without derivatives. What was found so far is never lost: neither by a
@@ -75,6 +77,28 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
     }
 
     /**
+     * Searches wide: covariance matrix adaptation evolution strategy (N. Hansen and A. Ostermeier, Completely
+     * derandomized self-adaptation in evolution strategies, Evolutionary Computation 9(2), 2001, from memory), as in
+     * Hipparchus.
+     *
+     * @param cost finite for each point of the box
+     * @param start where it starts
+     * @param spread standard deviation of the first generation, per variable
+     * @param seed of its random draws
+     */
+    public Found wide(ToDoubleFunction<double[]> cost, double[] start, double[] spread, long seed) {
+        int population = 4 + (int) (3 * Math.log(start.length));
+        MultivariateOptimizer optimizer =
+                new CMAESOptimizer(Integer.MAX_VALUE, 0, true, 0, 0, new Well19937c(seed), false, null);
+        return run(
+                optimizer,
+                cost,
+                start,
+                new CMAESOptimizer.Sigma(spread.clone()),
+                new CMAESOptimizer.PopulationSize(population));
+    }
+
+    /**
      * Searches nearby: a quadratic model in a shrinking region (M. J. D. Powell, The BOBYQA algorithm for bound
      * constrained optimization without derivatives, Cambridge DAMTP 2009/NA06, from memory), as in Hipparchus.
      *
@@ -89,7 +113,11 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         return run(new BOBYQAOptimizer(2 * start.length + 1, radius, radius * SMALLEST_RADIUS), cost, start);
     }
 
-    private Found run(MultivariateOptimizer optimizer, ToDoubleFunction<double[]> cost, double[] start) {
+    private Found run(
+            MultivariateOptimizer optimizer,
+            ToDoubleFunction<double[]> cost,
+            double[] start,
+            org.hipparchus.optim.OptimizationData... own) {
         Memory memory = new Memory(cost);
         double[] inside = start.clone();
         for (int i = 0; i < inside.length; i++) {
@@ -97,12 +125,14 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         }
         try {
             memory.cost(inside);
-            optimizer.optimize(
-                    MaxEval.unlimited(),
-                    new ObjectiveFunction(memory::cost),
-                    GoalType.MINIMIZE,
-                    new InitialGuess(inside),
-                    new SimpleBounds(low, high));
+            org.hipparchus.optim.OptimizationData[] data = new org.hipparchus.optim.OptimizationData[5 + own.length];
+            data[0] = MaxEval.unlimited();
+            data[1] = new ObjectiveFunction(memory::cost);
+            data[2] = GoalType.MINIMIZE;
+            data[3] = new InitialGuess(inside);
+            data[4] = new SimpleBounds(low, high);
+            System.arraycopy(own, 0, data, 5, own.length);
+            optimizer.optimize(data);
         } catch (Enough stop) {
             // Stopped, or all evaluations used: the best so far is the answer.
         } catch (MathRuntimeException givenUp) {

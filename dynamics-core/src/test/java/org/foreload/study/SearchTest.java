@@ -14,6 +14,7 @@ class SearchTest {
     private static final double[] LOW = {-5, -5, -5};
     private static final double[] HIGH = {5, 5, 5};
     private static final double[] START = {-3, 4, 1};
+    private static final double[] SPREAD = {1, 1, 1};
 
     /** A bowl whose lowest point is known by construction. */
     private static double bowl(double[] x) {
@@ -37,40 +38,55 @@ class SearchTest {
     }
 
     @Test
-    void findsTheBottomOfABowl() {
+    void bothFindTheBottomOfABowl() {
         double[] bottom = {1, -2, 0.5};
+        assertArrayEquals(
+                bottom, search(3000).wide(SearchTest::bowl, START, SPREAD, 1).point(), 0.05);
         assertArrayEquals(bottom, search(500).nearby(SearchTest::bowl, START, 1).point(), 0.02);
     }
 
     @Test
+    void theWideSearchClimbsOutOfDips() {
+        assertTrue(search(6000)
+                        .wide(SearchTest::dips, START, new double[] {3, 3, 3}, 4)
+                        .cost()
+                < 1.5);
+        assertTrue(search(6000).nearby(SearchTest::dips, START, 0.1).cost() > 1.5);
+    }
+
+    @Test
     void theBottomMayLieOnTheEdge() {
-        double[] bottom = search(500)
-                .nearby(x -> x[0] + x[1] * x[1] + x[2] * x[2], START, 1)
+        double[] bottom = search(3000)
+                .wide(x -> x[0] + x[1] * x[1] + x[2] * x[2], START, SPREAD, 1)
                 .point();
         assertArrayEquals(new double[] {-5, 0, 0}, bottom, 0.05);
     }
 
     @Test
-    void findsTheSamePointToTheBit() {
-        double[] once = search(40).nearby(SearchTest::dips, START, 1).point();
-        assertArrayEquals(once, search(40).nearby(SearchTest::dips, START, 1).point());
+    void theSameSeedFindsTheSamePointToTheBit() {
+        double[] once = search(400).wide(SearchTest::dips, START, SPREAD, 3).point();
+        double[] again = search(400).wide(SearchTest::dips, START, SPREAD, 3).point();
+        double[] other = search(400).wide(SearchTest::dips, START, SPREAD, 5).point();
+        assertArrayEquals(once, again);
+        assertTrue(once[0] != other[0], "another seed draws other points");
     }
 
     @Test
     void neverUsesMoreThanItsEvaluationsAndKeepsTheBest() {
         AtomicInteger count = new AtomicInteger();
         double[] least = {Double.POSITIVE_INFINITY};
-        Search.Found found = search(17)
-                .nearby(
+        Search.Found found = search(57)
+                .wide(
                         x -> {
                             count.incrementAndGet();
                             least[0] = Math.min(least[0], dips(x));
                             return dips(x);
                         },
                         START,
+                        SPREAD,
                         1);
-        assertEquals(17, count.get());
-        assertEquals(17, found.evaluations());
+        assertEquals(57, count.get());
+        assertEquals(57, found.evaluations());
         assertEquals(least[0], found.cost());
         assertEquals(least[0], dips(found.point()));
     }

@@ -50,7 +50,6 @@ class GuessedColumnsTest {
     void speedsAndAxes() {
         guessed(Quantity.SPEED, "V GPS km/h", 1 / 3.6);
         guessed(Quantity.SPEED, "Speed GPS [km/h]", 1 / 3.6);
-        guessed(Quantity.SPEED, "vCar [kph]", 1 / 3.6);
         guessed(Quantity.SPEED, "Road speed (mph)", 1609.344 / 3600);
         guessed(Quantity.SPEED, "Fahrgeschwindigkeit [km/h]", 1 / 3.6);
         guessed(Quantity.TIME, "Session time [s]", 1);

@@ -31,7 +31,7 @@ public final class FirstStudy {
         CornerStudy study = CornerStudy.of(car, corner);
         double apex = study.simulator().apex();
         double peak = 0.8 * study.lockLimit();
-        Release trailed = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.7 * apex);
+        Release trailed = new Release(ReleaseShapes.PROGRESSIVE, 0, 0.6 * apex);
         Release straight = new Release(ReleaseShapes.ABRUPT, 0, 0);
         EntryResult best = study.latest(Braking.of(peak, 0.25, trailed)).entry();
         EntryResult plain = study.latest(Braking.of(peak, 0.25, straight)).entry();

@@ -79,7 +79,7 @@ class SheetsIT {
                 hairpin.approachSpeed(),
                 hairpin.path());
         SweepPlan one =
-                new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.87), List.of(-0.5), List.of(0.7), 0.25);
+                new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.8), List.of(-0.5), List.of(0.7), 0.25);
         SheetRequest request = new SheetRequest(one, Scatter.NOVICE, 8, 1, MOST_STEPS, 0.5);
         Sheet sheet =
                 Sheet.of(CornerStudy.of(car, corner), request, Sweep.quiet()).orElseThrow();

@@ -176,8 +176,9 @@ public final class CornerStudy {
     /** The entry from the last of all brake points, driven with full accuracy, and what it has in hand. */
     public Finding latest(Braking braking) {
         BrakePointSearch search = search();
-        Finding last = search.confirmed(search.lastOfAll(braking));
-        return last.found() ? last : search.confirmed(search.latest(braking));
+        Trial last = search.lastOfAll(braking);
+        Finding finding = search.confirmed(last);
+        return finding.found() || !last.met() ? finding : search.confirmed(search.latest(braking));
     }
 
     /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */

@@ -101,7 +101,7 @@ public final class BestAnswer {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
         }
-        people = MissedBefore.on(people.headline(limit.sentence()), study, plan);
+        people = MissedBefore.of(study, best, true).on(people.headline(limit.sentence()));
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
         }

@@ -36,7 +36,6 @@ public final class EntryAnswer {
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand())
                 .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
-        report = finding.found() ? MissedBefore.fields(report, study, entry.plan()) : report;
         return faces(study, handover, finding.found(), report, all, verdict(study, finding, units), units);
     }
 
@@ -183,7 +182,8 @@ public final class EntryAnswer {
             Units units) {
         EntryResult entry = handover.entry();
         Report people = handover.on(plain(study, entry, kept).headline(Words.sentence(verdict)), units);
-        people = kept && entry.braked() ? MissedBefore.on(people, study, entry.plan()) : people;
+        MissedBefore missed = MissedBefore.of(study, entry, kept);
+        people = missed.on(people);
         List<Report> rows = shownProfile(entry);
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
@@ -192,7 +192,7 @@ public final class EntryAnswer {
         if (entry.made() && Double.isFinite(handover.inHand())) {
             people = people.note(Words.IN_HAND);
         }
-        return lists(report, entry).shownAs(people.note(BOUND));
+        return lists(missed.fields(report), entry).shownAs(people.note(BOUND));
     }
 
     private static final String BOUND =

@@ -1,19 +1,25 @@
 package org.foreload.examples.answer;
 
 import java.util.Optional;
-import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.BrakePointSearch.Missed;
 import org.foreload.strategy.CornerStudy;
 
 /** Says where a plan's margin comes and goes with the brake point. */
-final class MissedBefore {
+record MissedBefore(Optional<Missed> missed) {
 
-    private MissedBefore() {}
+    /**
+     * Looks before the brake point of an entry.
+     *
+     * @param kept whether the entry keeps its margin; otherwise there is nothing to say
+     */
+    static MissedBefore of(CornerStudy study, EntryResult entry, boolean kept) {
+        return new MissedBefore(kept && entry.braked() ? study.search().missedBefore(entry.plan()) : Optional.empty());
+    }
 
     /** A report for programs with {@code missed_before}, null where the margin does not come and go. */
-    static Report fields(Report report, CornerStudy study, BrakePlan plan) {
-        Optional<Missed> missed = study.search().missedBefore(plan);
+    Report fields(Report report) {
         return missed.isPresent()
                 ? report.with(
                         "missed_before",
@@ -24,11 +30,9 @@ final class MissedBefore {
     }
 
     /** A report for people with a headline where the margin comes and goes. */
-    static Report on(Report report, CornerStudy study, BrakePlan plan) {
-        return study.search()
-                .missedBefore(plan)
-                .map(missed -> report.headline("Braking earlier is not always safer: from "
-                        + Words.place(missed.from()) + " to " + Words.place(missed.to())
+    Report on(Report report) {
+        return missed.map(stretch -> report.headline("Braking earlier is not always safer: from "
+                        + Words.place(stretch.from()) + " to " + Words.place(stretch.to())
                         + " the margin is missed, and before that it is kept again."))
                 .orElse(report);
     }

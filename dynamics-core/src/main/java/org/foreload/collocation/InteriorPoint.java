@@ -72,6 +72,7 @@ final class InteriorPoint {
     private final PointValues trialValues;
     private final QuadraticStep newton;
     private final Residual residual;
+    private final Violation violation;
     private final Filter filter = new Filter();
     private double shift;
     private double lastShift;
@@ -113,6 +114,7 @@ final class InteriorPoint {
         this.trialSlack = new double[count * bounds];
         this.trialDefect = new double[count * states];
         this.residual = new Residual(mesh, equations);
+        this.violation = new Violation(mesh, equations);
         this.newton = new QuadraticStep(mesh, equations, freeStart);
     }
 
@@ -130,12 +132,13 @@ final class InteriorPoint {
                 dual[p * bounds + i] = barrier / slack[p * bounds + i];
             }
         }
+        evaluate();
+        violation.weigh(values);
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
         boolean done;
         Stillness stillness = new Stillness();
         while (true) {
-            evaluate();
             residual.measure(values, multiplier, defect, slack, dual);
             error = residual.greatest(0);
             stillness.add(objective(0));
@@ -154,6 +157,7 @@ final class InteriorPoint {
             }
             watcher.accept(iteration, error);
             take(accepted[0], accepted[1], barrier);
+            evaluate();
             iteration++;
         }
         return new OptimalControl.Ending(done, error, iteration, start, unknowns);
@@ -280,8 +284,8 @@ final class InteriorPoint {
 
     private double violation() {
         double sum = 0;
-        for (double d : defect) {
-            sum += Math.abs(d);
+        for (int p = 0; p < count; p++) {
+            sum += violation.ofEquations(p, defect);
         }
         for (int b = 0; b < slack.length; b++) {
             sum += Math.abs(values[b / bounds].room()[b % bounds] - slack[b]);
@@ -315,7 +319,7 @@ final class InteriorPoint {
         double least = Math.max(LEAST_FRACTION, 1 - barrier);
         double longest = fraction(slack, slackChange, least);
         double dualLength = fraction(dual, dualChange, least);
-        double violation = violation();
+        double violated = violation();
         double objective = objective(barrier);
         double descent = 0;
         for (int p = 0; p < count; p++) {
@@ -326,21 +330,20 @@ final class InteriorPoint {
                 descent -= barrier / slack[p * bounds + i] * slackChange[p * bounds + i];
             }
         }
-        double small = 1e-4 * Math.max(1, violation);
+        double small = 1e-4 * Math.max(1, violated);
         double length = longest;
         while (length > SMALLEST_STEP * longest) {
             if (trial(length, barrier) && filter.passes(trialViolation, trialObjective)) {
-                boolean armijo = descent < 0
-                        && length * Math.pow(-descent, 2.3) > Math.pow(violation, 1.1)
-                        && violation <= small;
+                boolean armijo =
+                        descent < 0 && length * Math.pow(-descent, 2.3) > Math.pow(violated, 1.1) && violated <= small;
                 double rounding = 1e-13 * Math.abs(objective);
                 if (armijo) {
                     if (trialObjective <= objective + 1e-8 * length * descent + rounding) {
                         return new double[] {length, dualLength};
                     }
-                } else if (trialViolation <= (1 - Filter.MARGIN) * violation
-                        || trialObjective <= objective - Filter.MARGIN * violation + rounding) {
-                    filter.add(violation, objective);
+                } else if (trialViolation <= (1 - Filter.MARGIN) * violated
+                        || trialObjective <= objective - Filter.MARGIN * violated + rounding) {
+                    filter.add(violated, objective);
                     return new double[] {length, dualLength};
                 }
             }
@@ -362,9 +365,7 @@ final class InteriorPoint {
             equations.values(p, trialUnknowns, trialValues);
             defect(p, trialUnknowns, trialStart, trialValues, trialDefect);
             trialObjective += mesh.weight(p) * trialValues.cost();
-            for (int i = 0; i < states; i++) {
-                trialViolation += Math.abs(trialDefect[p * states + i]);
-            }
+            trialViolation += violation.ofEquations(p, trialDefect);
             for (int i = 0; i < bounds; i++) {
                 int b = p * bounds + i;
                 double s = slack[b] + length * slackChange[b];

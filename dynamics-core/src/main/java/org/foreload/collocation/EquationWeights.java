@@ -3,13 +3,13 @@ package org.foreload.collocation;
 import java.util.Arrays;
 
 /**
- * By how much the equations are broken at a point, in one number that a step has to bring down. An equation whose right
- * side answers a unit of an unknown with much more than a unit is stiff: its residual is large where the unknowns are
- * nearly right, and it alone would decide which steps are taken. Such equations are divided by their largest slope (A.
- * Wächter, L. T. Biegler, Mathematical Programming 106(1), 2006, section 3.8, from memory), at the start and once for
- * all, so that all steps are held against the same measure.
+ * How the equations count where a step is judged by how much they are broken. An equation whose right side answers a
+ * unit of an unknown with much more than a unit is stiff: its residual is large where the unknowns are nearly right,
+ * and it alone would decide which steps are taken. Such equations are divided by their largest slope (A. Wächter, L. T.
+ * Biegler, Mathematical Programming 106(1), 2006, section 3.8, from memory), at the start and once for all, so that all
+ * steps are held against the same measure.
  */
-final class Violation {
+final class EquationWeights {
 
     /** Change of an equation for a unit of an unknown above which it is divided: seldom one of an ordinary car. */
     private static final double STEEPEST = 10;
@@ -19,14 +19,14 @@ final class Violation {
     private final double[] weight;
 
     /** All equations count alike until they are weighed. */
-    Violation(Mesh mesh, StageEquations equations) {
+    EquationWeights(Mesh mesh, StageEquations equations) {
         this.mesh = mesh;
         this.equations = equations;
         this.weight = new double[mesh.points() * equations.states()];
         Arrays.fill(weight, 1);
     }
 
-    /** Sets the weights by the slopes of the equations. */
+    /** Sets the weights by the slopes of the equations at a place. */
     void weigh(PointValues[] values) {
         int states = equations.states();
         int all = states + equations.controls();
@@ -44,8 +44,8 @@ final class Violation {
         }
     }
 
-    /** Sum over the equations of a point. */
-    double ofEquations(int point, double[] defect) {
+    /** By how much the equations of a point are broken. */
+    double violation(int point, double[] defect) {
         int states = equations.states();
         double sum = 0;
         for (int i = point * states; i < (point + 1) * states; i++) {

@@ -26,7 +26,7 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, kept), entry)
                 .with("in_hand_m", handover.inHand())
                 .with("margin_cost_s", Double.NaN);
-        return faces(study, handover, kept, report, all, verdict(study, entry, kept, units), units);
+        return faces(study, handover, kept, report, all, List.of(verdict(study, entry, kept, units)), units);
     }
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
@@ -36,7 +36,9 @@ public final class EntryAnswer {
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand())
                 .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
-        return faces(study, handover, finding.found(), report, all, verdict(study, finding, units), units);
+        QuickerEarlier quicker = QuickerEarlier.of(study, finding);
+        List<String> headlines = quicker.after(verdict(study, finding, units));
+        return faces(study, handover, finding.found(), quicker.fields(report), all, headlines, units);
     }
 
     private static String verdict(CornerStudy study, Finding finding, Units units) {
@@ -69,6 +71,7 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand());
+        report = QuickerEarlier.of(study, finding).fields(report);
         return along ? lists(report, entry) : report;
     }
 
@@ -178,10 +181,14 @@ public final class EntryAnswer {
             boolean kept,
             Report report,
             boolean all,
-            String verdict,
+            List<String> headlines,
             Units units) {
         EntryResult entry = handover.entry();
-        Report people = handover.on(plain(study, entry, kept).headline(Words.sentence(verdict)), units);
+        Report people = plain(study, entry, kept);
+        for (String headline : headlines) {
+            people = people.headline(Words.sentence(headline));
+        }
+        people = handover.on(people, units);
         MissedBefore missed = MissedBefore.of(study, entry, kept);
         people = missed.on(people);
         List<Report> rows = shownProfile(entry);

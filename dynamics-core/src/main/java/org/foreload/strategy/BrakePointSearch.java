@@ -105,9 +105,9 @@ public final class BrakePointSearch {
 
     /**
      * The quickest of all brake points up to the last that keeps the margin: with drift on the way out, or where weak
-     * brakes leave the car to crawl, an earlier one may be quicker. Every decimetre is tried, {@value #FAR_ON} m back;
-     * from there to where braking earlier alone costs {@value #WORTH_LOOKING} s, every half metre, and the decimetres
-     * around the quickest of these.
+     * brakes leave the car to crawl, an earlier one may be quicker. It is looked for {@value #FAR_ON} m back, and on to
+     * where braking earlier alone costs {@value #WORTH_LOOKING} s: in half metres, and in decimetres around those that
+     * are less than {@value #NEARLY} s slower than the quickest, whether they keep the margin or not.
      *
      * @param last the {@link #lastOfAll}, which keeps the margin
      * @return {@code last} itself where none is quicker
@@ -116,23 +116,32 @@ public final class BrakePointSearch {
         Braking braking = last.entry().plan().braking();
         BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
         int latest = BrakePointWalk.decimetre(last.point());
-        int near = latest - (int) (10 * FAR_ON);
-        Trial best = quickestOf(walk, latest - 1, near, 1, last);
-        int far = latest - (int) (10 * Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts()));
+        double back = Math.max(FAR_ON, Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts()));
+        int first = Math.max(walk.earliest(), latest - (int) (10 * back));
         int step = (int) (10 * HALF);
-        Trial farther = quickestOf(walk, near - step, far, step, best);
-        int around = BrakePointWalk.decimetre(farther.point());
-        return farther == best ? best : quickestOf(walk, around + step - 1, around - step + 1, 1, farther);
-    }
-
-    private Trial quickestOf(BrakePointWalk walk, int from, int to, int step, Trial before) {
-        Trial best = before;
-        for (int point = from; point >= Math.max(walk.earliest(), to); point -= step) {
-            boolean quicker = walk.at(point).entry().time() < best.entry().time();
-            best = quicker && keepsAll(walk, point) ? walk.at(point) : best;
+        Trial best = last;
+        for (int point = latest - step; point >= first; point -= step) {
+            best = quicker(walk, point, best);
+        }
+        double nearly = best.entry().time() + NEARLY;
+        for (int middle = latest; middle >= first; middle -= step) {
+            if (walk.at(middle).made() && walk.at(middle).entry().time() < nearly) {
+                int end = Math.max(first, middle - step);
+                for (int point = Math.min(latest, middle + step) - 1; point > end; point--) {
+                    best = quicker(walk, point, best);
+                }
+            }
         }
         return best;
     }
+
+    private Trial quicker(BrakePointWalk walk, int point, Trial than) {
+        boolean quicker = walk.at(point).entry().time() < than.entry().time();
+        return quicker && keepsAll(walk, point) ? walk.at(point) : than;
+    }
+
+    /** Time, s, that half a metre of brake point may win. */
+    private static final double NEARLY = 0.02;
 
     private boolean keepsAll(BrakePointWalk walk, int point) {
         return walk.isSolid(point)

@@ -64,6 +64,11 @@ final class BestVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return noWhy;
+    }
+
+    @Override
     Report report(Console console) {
         searchOptions.check();
         studyOptions.check();

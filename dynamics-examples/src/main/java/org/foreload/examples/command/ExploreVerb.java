@@ -114,6 +114,11 @@ final class ExploreVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return !why && gridOptions.isBrief();
+    }
+
+    @Override
     Report report(Console console) {
         return report(console, common(), sweepOptions, Optional.empty());
     }

@@ -66,18 +66,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
     /** Drives at points of one space. */
     static final class Driver {
 
-        /** Distance, m, by which a driver may be early and must still keep the margin. */
-        private static final double EARLY = 1;
-
-        /**
-         * Share of the reserve before a wheel stops that the search itself keeps: the entry with a hard foot has the
-         * last word.
-         */
-        private static final double RESERVE_KEPT = 0.9;
-
         private final BrakePointSearch search;
         private final ReleaseSpace space;
-        private final double reserve;
+        private final KeptLimits kept;
         private final Rounds rounds;
         private int driven;
 
@@ -87,9 +78,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
          * @param rounds counts the entries
          */
         Driver(CornerStudy study, ReleaseSpace space, Rounds rounds) {
-            this.search = study.search();
+            this.kept = new KeptLimits(study);
+            this.search = kept.search();
             this.space = space;
-            this.reserve = RESERVE_KEPT * new LockReserve(study).wanted();
             this.rounds = rounds;
         }
 
@@ -120,21 +111,19 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
          */
         EntryAtPoint at(double[] x, double than) {
             BrakePlan plan = plan(x);
-            Trial trial = trial(plan);
-            Excess excess = trial.excess();
-            double lock = Excess.SHARE_WEIGHT * (reserve - trial.entry().lockReserve());
-            double[] limits = {
-                capped(excess.drift()),
-                capped(excess.edge()),
-                capped(excess.front()),
-                capped(excess.rear()),
-                capped(lock)
-            };
-            double verdict = trial.made() ? capped(Math.max(excess.largest(), lock)) : FAR;
+            count();
+            Trial trial = search.trial(plan);
+            double[] limits = kept.of(trial);
+            double largest = Math.max(trial.excess().largest(), limits[limits.length - 1]);
+            double verdict = trial.made() ? capped(largest) : FAR;
+            for (int i = 0; i < limits.length; i++) {
+                limits[i] = capped(limits[i]);
+            }
             double time = trial.entry().time();
             double[] slips = {};
             if (verdict <= 0 && time < than) {
-                if (!trial(plan.withBrakePoint(plan.brakePoint() - EARLY)).met()) {
+                count();
+                if (!kept.early(plan).met()) {
                     verdict = UNFORGIVING;
                 } else {
                     List<Trial> all = search.slips(plan);
@@ -144,11 +133,6 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
                 }
             }
             return new EntryAtPoint(x, trial.made(), time, limits, verdict, slips);
-        }
-
-        private Trial trial(BrakePlan plan) {
-            count();
-            return search.trial(plan);
         }
 
         private void count() {

@@ -31,14 +31,25 @@ public final class EntryAnswer {
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
     public static Report latest(CornerStudy study, Finding finding, Handover handover, boolean all, Units units) {
+        boolean found = finding.found();
+        double cost = found ? study.marginCost(finding.entry()) : Double.NaN;
+        QuickerEarlier quicker = QuickerEarlier.of(study, finding);
+        Report report = quicker.fields(described(study, finding, cost));
+        List<String> headlines = quicker.after(verdict(study, finding, units));
+        return faces(study, handover, found, report, all, headlines, units);
+    }
+
+    /** An entry that was found, for programs only, with its profile. */
+    static Report found(CornerStudy study, Finding finding, MissedBefore missed, double marginCost) {
+        return lists(missed.fields(described(study, finding, marginCost)), finding.entry());
+    }
+
+    private static Report described(CornerStudy study, Finding finding, double marginCost) {
         EntryResult entry = finding.entry();
-        Report report = described(plain(study, entry, finding.found()), entry)
+        return described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand())
-                .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
-        QuickerEarlier quicker = QuickerEarlier.of(study, finding);
-        List<String> headlines = quicker.after(verdict(study, finding, units));
-        return faces(study, handover, finding.found(), quicker.fields(report), all, headlines, units);
+                .with("margin_cost_s", marginCost);
     }
 
     private static String verdict(CornerStudy study, Finding finding, Units units) {
@@ -76,12 +87,12 @@ public final class EntryAnswer {
     }
 
     /** An entry of a sweep, for programs only. */
-    static Report swept(CornerStudy study, Candidate candidate) {
+    static Report swept(CornerStudy study, Candidate candidate, MissedBefore missed) {
         EntryResult entry = candidate.entry();
         Report report = described(plain(study, entry, candidate.made()), entry)
                 .with("in_hand_m", candidate.inHand())
                 .with("margin_cost_s", candidate.made() ? study.marginCost(entry) : Double.NaN);
-        return lists(report, entry);
+        return lists(missed.fields(report), entry);
     }
 
     private static Report described(Report report, EntryResult entry) {

@@ -373,6 +373,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         for (double limit : entry.limits()) {
             beyond += Math.max(0, limit);
         }
-        return entry.time() + KeptLimits.PRICE * Math.max(beyond, entry.verdict());
+        return entry.time() + EntryAtPoint.PRICE * Math.max(beyond, entry.verdict());
     }
 }

@@ -26,6 +26,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
     /** Farther within a limit, or beyond one, than this says nothing of what happens where it is reached. */
     private static final double FAR = 1;
 
+    /** Seconds that an excess of one counts as while searching: more than it can gain. */
+    static final double PRICE = 0.5;
+
     /** Verdict on an entry that keeps its limits and does not forgive what it must. */
     private static final double UNFORGIVING = 0.3;
 
@@ -68,7 +71,7 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
 
         private final BrakePointSearch search;
         private final ReleaseSpace space;
-        private final KeptLimits kept;
+        private final LockReserve reserve;
         private final Rounds rounds;
         private int driven;
 
@@ -78,8 +81,8 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
          * @param rounds counts the entries
          */
         Driver(CornerStudy study, ReleaseSpace space, Rounds rounds) {
-            this.kept = new KeptLimits(study);
-            this.search = kept.search();
+            this.reserve = new LockReserve(study);
+            this.search = study.search();
             this.space = space;
             this.rounds = rounds;
         }
@@ -113,7 +116,7 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
             BrakePlan plan = plan(x);
             count();
             Trial trial = search.trial(plan);
-            double[] limits = kept.of(trial);
+            double[] limits = reserve.limits(trial);
             double largest = Math.max(trial.excess().largest(), limits[limits.length - 1]);
             double verdict = trial.made() ? capped(largest) : FAR;
             for (int i = 0; i < limits.length; i++) {
@@ -123,7 +126,7 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
             double[] slips = {};
             if (verdict <= 0 && time < than) {
                 count();
-                if (!kept.early(plan).met()) {
+                if (!search.early(plan).met()) {
                     verdict = UNFORGIVING;
                 } else {
                     List<Trial> all = search.slips(plan);

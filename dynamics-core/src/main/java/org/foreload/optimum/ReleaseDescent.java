@@ -57,9 +57,12 @@ final class ReleaseDescent {
 
     private static final double LEAST_SLOPE = 0.02;
 
+    /** From this limit on they are about grip: rear axle, and wheels that stop. */
+    private static final int OF_GRIP = 3;
+
     private final BrakePointSearch search;
     private final ReleaseSpace space;
-    private final KeptLimits kept;
+    private final LockReserve reserve;
     private final double[] low;
     private final double[] high;
     private final BrakePlan start;
@@ -118,8 +121,8 @@ final class ReleaseDescent {
      * @param entries tried, about at most
      */
     ReleaseDescent(CornerStudy study, BrakePlan start, int entries) {
-        this.kept = new KeptLimits(study);
-        this.search = kept.search();
+        this.reserve = new LockReserve(study);
+        this.search = study.search();
         this.start = start;
         this.space = ReleaseSpace.of(
                 study,
@@ -202,14 +205,14 @@ final class ReleaseDescent {
     private Tried at(double[] x) {
         left--;
         Trial trial = search.trial(plan(x));
-        return new Tried(x, trial, kept.of(trial));
+        return new Tried(x, trial, reserve.limits(trial));
     }
 
     /** Whether who is early keeps the margin, too, and the plan has in hand what is asked for. */
     private boolean forgives(Tried tried) {
         BrakePlan plan = tried.trial().entry().plan();
         left -= 4;
-        return kept.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
+        return search.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
     }
 
     /**
@@ -260,7 +263,7 @@ final class ReleaseDescent {
         }
         double[] aimed = here.limits().clone();
         for (int j = 0; j < aimed.length; j++) {
-            aimed[j] = Math.min(0, aimed[j] + AIM + (j >= KeptLimits.OF_GRIP ? tighter : 0));
+            aimed[j] = Math.min(0, aimed[j] + AIM + (j >= OF_GRIP ? tighter : 0));
         }
         return LinearStep.of(slopes.time(), aimed, slopes.limits(), least, most)
                 .filter(step -> -along(slopes.time(), step) > ARRIVED);

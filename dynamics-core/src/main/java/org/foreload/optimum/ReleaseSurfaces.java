@@ -89,7 +89,7 @@ final class ReleaseSurfaces {
         double[] values = at(x);
         double cost = values[0];
         for (int i = 1; i < values.length; i++) {
-            cost += KeptLimits.PRICE * Math.max(0, values[i] + aim);
+            cost += EntryAtPoint.PRICE * Math.max(0, values[i] + aim);
         }
         return cost;
     }

@@ -59,6 +59,11 @@ public final class BrakePointSearch {
         return allowance.trial(simulator.probe(plan));
     }
 
+    /** The same with the foot a metre early: who is a little early must keep the margin, too. */
+    public Trial early(BrakePlan plan) {
+        return trial(plan.withBrakePoint(plan.brakePoint() - BrakePointWalk.SOLID));
+    }
+
     /** The latest brake point that keeps the margin, found from the {@link #estimate}. */
     public Trial latest(Braking braking) {
         return latest(braking, estimate(braking));

@@ -11,6 +11,8 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.recording.AdvisedRun;
 import org.foreload.examples.recording.AdvisedRun.Item;
@@ -19,6 +21,7 @@ import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
+import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Tag;
@@ -45,7 +48,8 @@ class AdviceStudyTest {
         int corners = 0;
         int withheld = 0;
         for (int driver = FIRST; driver < FIRST + DRIVERS; driver++) {
-            AdvisedRun run = AdvisedRun.of(stages(driver), 5, 50, 1000L * driver, Optional.empty());
+            AdvisedRun run =
+                    AdvisedRun.of(stages(driver, Nearness.WITH_MARGIN), 5, 50, 1000L * driver, Optional.empty());
             for (var corner : run.advice().corners()) {
                 corners++;
                 withheld += corner.withheld().isPresent() ? 1 : 0;
@@ -82,18 +86,34 @@ class AdviceStudyTest {
         assertTrue(held >= 0.85 * items.size(), held + " held of " + items.size());
     }
 
-    private static List<MadeRun.Stage> stages(long driver) {
+    /**
+     * How near to the last brake point drivers brake.
+     *
+     * @param allowance what that brake point leaves in hand
+     * @param least how much earlier than that they brake at least, m; negative is later
+     * @param most how much earlier at most, m
+     */
+    record Nearness(Allowance allowance, double least, double most) {
+
+        /** With a margin that people keep, and some metres more. */
+        static final Nearness WITH_MARGIN = new Nearness(Allowance.STANDARD, 1, 10);
+
+        /** Nothing in hand: some brake later than ever makes the corner within half a metre of the line. */
+        static final Nearness AT_THE_LIMIT = new Nearness(Allowance.NO_MARGIN, -0.3, 0.7);
+    }
+
+    static List<MadeRun.Stage> stages(long driver, Nearness nearness) {
         SplittableRandom random = new SplittableRandom(driver);
         Car car = Demos.car("car", random.nextInt(2) == 0 ? "light" : "road").value();
         List<MadeRun.Stage> stages = new ArrayList<>();
         while (stages.size() < 2) {
-            stage(car, random).ifPresent(stages::add);
+            stage(car, random, nearness).ifPresent(stages::add);
         }
         return stages;
     }
 
-    /** A corner and a driver who brakes a few metres early; nothing if that release makes the corner from nowhere. */
-    private static Optional<MadeRun.Stage> stage(Car car, SplittableRandom random) {
+    /** A corner and a driver there; nothing if that release makes the corner from nowhere. */
+    private static Optional<MadeRun.Stage> stage(Car car, SplittableRandom random, Nearness nearness) {
         double radius = 25 + 75 * random.nextDouble();
         double angle = Math.toRadians(60 + 90 * random.nextDouble());
         double spiral = radius * (0.4 + 0.4 * random.nextDouble());
@@ -107,14 +127,19 @@ class AdviceStudyTest {
                         Segment.spiralOut(spiral, radius, turn)),
                 200,
                 6);
-        CornerStudy study = CornerStudy.of(car, new Corner("a corner", 45 + 10 * random.nextDouble(), path));
+        CornerStudy study = CornerStudy.of(
+                car,
+                new Corner("a corner", 45 + 10 * random.nextDouble(), path),
+                DriverSettings.practised(),
+                SimulationSettings.STANDARD,
+                nearness.allowance());
         double apex = study.simulator().apex();
         double peak = (0.6 + 0.2 * random.nextDouble()) * study.lockLimit();
         double start = -25 * random.nextDouble();
         double end = 3 + 0.6 * apex * random.nextDouble();
         ReleaseShape shape = SHAPES.get(random.nextInt(SHAPES.size()));
         var latest = study.latest(Braking.of(peak, 0.2, new Release(shape, start, end)));
-        double early = 1 + 9 * random.nextDouble();
+        double early = nearness.least() + (nearness.most() - nearness.least()) * random.nextDouble();
         BrakePlan plan = latest.entry().plan();
         BrakePlan driven = plan.withBrakePoint(plan.brakePoint() - early);
         return latest.found() && study.simulator().probe(driven).made()

@@ -109,6 +109,9 @@ public final class Adviser {
             return Case.closed(
                     none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend"));
         }
+        if (Waiting.atTheLimit(run, did, limits)) {
+            return Case.closed(none(did, scatter, Optional.empty(), AT_THE_LIMIT));
+        }
         DrivenLine line = DrivenLine.of(run, did, from, to);
         Car begun = car.orElseGet(() -> FittedCar.of(limits, run, line.first(), line.last()));
         ReplicaFit.Fitted fitted;
@@ -122,6 +125,10 @@ public final class Adviser {
                 .map(why -> Case.closed(none(did, scatter, Optional.of(likeness), why)))
                 .orElseGet(() -> new Case(null, did, scatter, fitted, new GainBand(did, fitted, limits)));
     }
+
+    /** Why there is no advice for a driver who waits for the car. */
+    static final String AT_THE_LIMIT =
+            "between brake off and pick-up the car is at its limit already: who comes faster waits longer for the throttle";
 
     private static double begins(RecordedCorner corner) {
         double turnIn = corner.get(Measure.TURN_IN).value();

@@ -48,7 +48,7 @@ final class ReplicaFit {
     private static final SimulationSettings SEARCHING = new SimulationSettings(1e-5, 2);
 
     /** A pick-up this near to the end of the release, m, is no coasting. */
-    private static final double AT_ONCE = 6;
+    static final double AT_ONCE = 6;
 
     /** Distance between the stations at which speeds are compared, m. */
     private static final double STEP = 4;

@@ -34,7 +34,7 @@ final class ReplicaFit {
     private static final double[] GUESS = {0.88, 1.01};
 
     /** Share of the friction that a driver uses on the way out at most; common practice, no source. */
-    private static final double MOST_USE = 0.97;
+    static final double MOST_USE = 0.97;
 
     /** Steps in which the friction along is raised until no wheel stops, and how often. */
     private static final double FIRMER = 1.04;

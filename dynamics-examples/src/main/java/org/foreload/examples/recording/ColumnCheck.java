@@ -51,8 +51,8 @@ final class ColumnCheck {
             return values + unreadable;
         }
 
-        boolean constant() {
-            return least == most;
+        boolean changes() {
+            return least < most;
         }
 
         boolean text() {
@@ -197,7 +197,7 @@ final class ColumnCheck {
             case TIME, DISTANCE, LAP -> true;
             // A straight road may lie along an axis: positions stand still where both coordinates do.
             case X, Y, LATITUDE, LONGITUDE -> moves;
-            default -> !tally.constant();
+            default -> tally.changes();
         };
         return changes
                 ? null
@@ -206,7 +206,7 @@ final class ColumnCheck {
     }
 
     private boolean moves(Quantity one, Quantity other) {
-        return !tallies[one.ordinal()].constant() || !tallies[other.ordinal()].constant();
+        return tallies[one.ordinal()].changes() || tallies[other.ordinal()].changes();
     }
 
     /** The number that a column holds throughout, in the unit of the file; null if there is none. */
@@ -227,6 +227,8 @@ final class ColumnCheck {
             case SPEED ->
                 "; name another by --columns, or leave it out by --columns speed=, if it can be made from time with "
                         + "distance or position";
+            case DISTANCE ->
+                "; name another by --columns, or leave it out by --columns distance=, and it is made from speed";
             default -> "; name another by --columns";
         };
     }

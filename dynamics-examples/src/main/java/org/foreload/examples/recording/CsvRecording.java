@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.foreload.file.InputException;
 
 /** Reads a logger's table line by line. */
@@ -48,7 +49,11 @@ final class CsvRecording {
             }
             line = number < head.size() ? head.get((int) number) : lines.next();
         }
-        ColumnCheck.Verdict verdict = check.verdict(used, collector.read(), need.of(columns.keySet()));
+        Set<Quantity> needed = need.of(columns.keySet());
+        if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {
+            needed.add(Quantity.DISTANCE);
+        }
+        ColumnCheck.Verdict verdict = check.verdict(used, collector.read(), needed);
         if (need.course()) {
             check.requireCourse(verdict);
         }

@@ -253,6 +253,24 @@ class RecordingFileTest {
         assertTrue(lateral.startsWith("run.csv: lateral: column lateral_acceleration_mps2 never changes"), lateral);
     }
 
+    /** A receiver without a fix writes one and the same place; a straight along a meridian is none. */
+    @Test
+    void positionsThatStandStillAreIgnored() {
+        StringBuilder still = new StringBuilder(HEADER + ",lat,lon\n");
+        StringBuilder north = new StringBuilder(HEADER + ",lat,lon\n");
+        for (String line : table("", ",", false, 1, 1, 1, 1).strip().split("\n")) {
+            still.append(line).append(",48,20\n");
+            north.append(line)
+                    .append(",")
+                    .append(48 + 2e-4 * Double.parseDouble(line.substring(0, 5)))
+                    .append(",20\n");
+        }
+        RecordedFile stuck = read(still.toString());
+        assertEquals(2, stuck.ignored().size());
+        assertFalse(stuck.laps().get(0).recording().hasPosition());
+        assertEquals(List.of(), read(north.toString()).ignored());
+    }
+
     /** The brake may be left out, and so may what nobody needs. */
     @Test
     void whatIsNotNeededIsIgnoredWithAWord() {

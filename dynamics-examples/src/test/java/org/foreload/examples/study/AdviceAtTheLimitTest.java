@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  */
 class AdviceAtTheLimitTest {
 
-    private static final int DRIVER = 207;
+    private static final int DRIVER = 210;
 
     /** What 2 m later would be worth if nothing were lost later on: at 30 m/s and 8 m/s² some 0.1 s. */
     private static final double NEXT_TO_NOTHING = 0.02;

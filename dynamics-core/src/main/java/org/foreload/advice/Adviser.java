@@ -58,29 +58,29 @@ public final class Adviser {
      * Advice for a corner, on the calling thread.
      *
      * @param index of the corner in the list
-     * @param scatter of the driver there
+     * @param habit of the driver there
      */
-    public CornerAdvice of(int index, Scatter scatter) {
-        return of(List.of(index), List.of(scatter), new Sweep(1, Sweep.Progress.SILENT))
+    public CornerAdvice of(int index, Habit habit) {
+        return of(List.of(index), List.of(habit), new Sweep(1, Sweep.Progress.SILENT))
                 .get(0);
     }
 
     /**
      * Advice for every corner.
      *
-     * @param scatters of the driver, one for each corner
+     * @param habits of the driver, one for each corner
      * @param sweep on how many threads; the answer is the same with any number. Its progress counts corners driven
      *     again, then changes tried by a little, then those tried by more, then changes driven by the driver who
      *     scatters, then corners where two are tried together
      * @return as many as there are corners; where a stop came first, the reason is that
      */
-    public List<CornerAdvice> all(List<Scatter> scatters, Sweep sweep) {
-        return of(IntStream.range(0, corners.size()).boxed().toList(), scatters, sweep);
+    public List<CornerAdvice> all(List<Habit> habits, Sweep sweep) {
+        return of(IntStream.range(0, corners.size()).boxed().toList(), habits, sweep);
     }
 
-    private List<CornerAdvice> of(List<Integer> indices, List<Scatter> scatters, Sweep sweep) {
+    private List<CornerAdvice> of(List<Integer> indices, List<Habit> habits, Sweep sweep) {
         List<Optional<Case>> cases = sweep.run(
-                IntStream.range(0, indices.size()).boxed().toList(), i -> begun(indices.get(i), scatters.get(i)));
+                IntStream.range(0, indices.size()).boxed().toList(), i -> begun(indices.get(i), habits.get(i)));
         List<Case> open = cases.stream()
                 .flatMap(Optional::stream)
                 .filter(one -> one.advice() == null)
@@ -89,7 +89,7 @@ public final class Adviser {
         List<CornerAdvice> all = new ArrayList<>();
         for (int i = 0; i < indices.size(); i++) {
             RecordedCorner did = corners.get(indices.get(i));
-            Scatter scatter = scatters.get(i);
+            Scatter scatter = habits.get(i).scatter();
             all.add(cases.get(i)
                     .map(one -> one.advice() == null ? one.answer() : one.advice())
                     .orElseGet(() -> none(did, scatter, Optional.empty(), "it was stopped before")));
@@ -98,7 +98,8 @@ public final class Adviser {
     }
 
     /** The corner driven again, ready to be changed; or the advice, where there is none. */
-    private Case begun(int index, Scatter scatter) {
+    private Case begun(int index, Habit habit) {
+        Scatter scatter = habit.scatter();
         RecordedCorner did = corners.get(index);
         double from = index == 0 ? run.first() : corners.get(index - 1).bend().end();
         double to = index + 1 == corners.size() ? run.last() : begins(corners.get(index + 1));
@@ -108,6 +109,9 @@ public final class Adviser {
         if (!DrivenLine.possible(run, did, from, to)) {
             return Case.closed(
                     none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend"));
+        }
+        if (habit.atTheLimit()) {
+            return Case.closed(none(did, scatter, Optional.empty(), AT_THE_LIMIT));
         }
         DrivenLine line = DrivenLine.of(run, did, from, to);
         Car begun = car.orElseGet(() -> FittedCar.of(limits, run, line.first(), line.last()));
@@ -122,6 +126,10 @@ public final class Adviser {
                 .map(why -> Case.closed(none(did, scatter, Optional.of(likeness), why)))
                 .orElseGet(() -> new Case(null, did, scatter, fitted, new GainBand(did, fitted, limits)));
     }
+
+    /** Why there is no advice for a driver who waits for the car. */
+    static final String AT_THE_LIMIT =
+            "between brake off and pick-up the car is at its limit already: who comes faster waits longer for the throttle";
 
     private static double begins(RecordedCorner corner) {
         double turnIn = corner.get(Measure.TURN_IN).value();

@@ -120,12 +120,12 @@ record DrivenLine(Corner corner, double turnIn, double bendEnd, double seconds) 
         double[][] columns = new double[2][knots.size()];
         for (int i = 0; i < knots.size(); i++) {
             columns[0][i] = knots.get(i)[0];
-            columns[1][i] = knots.get(i)[1];
         }
+        columns[1] = fitted(run, columns[0], sign);
         return columns;
     }
 
-    /** Points over which a curvature is averaged around a knot. */
+    /** Points in a step at which the recorded curvature is read. */
     private static final int POINTS = 9;
 
     private static double mean(Run run, double at, double step) {
@@ -134,5 +134,43 @@ record DrivenLine(Corner corner, double turnIn, double bendEnd, double seconds) 
             sum += run.curvatureAt(at + step * ((k + 0.5) / POINTS - 0.5)) / POINTS;
         }
         return sum;
+    }
+
+    /**
+     * Curvature at the knots so that the straight lines between them lie on the recorded one in least squares, zero at
+     * both ends: a mean around each knot would round off where a line bends most, and the simulated driver would turn
+     * in on an easier line than the recorded one. The normal equations have three diagonals.
+     */
+    private static double[] fitted(Run run, double[] knots, double sign) {
+        int n = knots.length;
+        double[] own = new double[n];
+        double[] next = new double[n];
+        double[] right = new double[n];
+        for (int i = 0; i + 1 < n; i++) {
+            double step = knots[i + 1] - knots[i];
+            for (int k = 0; k < POINTS; k++) {
+                double share = (k + 0.5) / POINTS;
+                double curvature = sign * run.curvatureAt(knots[i] + share * step);
+                own[i] += step * (1 - share) * (1 - share);
+                own[i + 1] += step * share * share;
+                next[i] += step * share * (1 - share);
+                right[i] += step * (1 - share) * curvature;
+                right[i + 1] += step * share * curvature;
+            }
+        }
+        // Both ends are known to be zero: only the knots between them are solved for, forwards and back.
+        for (int i = 2; i < n - 1; i++) {
+            double factor = next[i - 1] / own[i - 1];
+            own[i] -= factor * next[i - 1];
+            right[i] -= factor * right[i - 1];
+        }
+        double[] fitted = new double[n];
+        for (int i = n - 2; i > 0; i--) {
+            fitted[i] = (right[i] - next[i] * fitted[i + 1]) / own[i];
+        }
+        for (int i = 1; i < n - 1; i++) {
+            fitted[i] = Math.max(FLAT, fitted[i]);
+        }
+        return fitted;
     }
 }

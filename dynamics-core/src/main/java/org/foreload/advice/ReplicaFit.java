@@ -34,7 +34,7 @@ final class ReplicaFit {
     private static final double[] GUESS = {0.88, 1.01};
 
     /** Share of the friction that a driver uses on the way out at most; common practice, no source. */
-    private static final double MOST_USE = 0.97;
+    static final double MOST_USE = 0.97;
 
     /** Steps in which the friction along is raised until no wheel stops, and how often. */
     private static final double FIRMER = 1.04;
@@ -48,7 +48,7 @@ final class ReplicaFit {
     private static final SimulationSettings SEARCHING = new SimulationSettings(1e-5, 2);
 
     /** A pick-up this near to the end of the release, m, is no coasting. */
-    private static final double AT_ONCE = 6;
+    static final double AT_ONCE = 6;
 
     /** Distance between the stations at which speeds are compared, m. */
     private static final double STEP = 4;

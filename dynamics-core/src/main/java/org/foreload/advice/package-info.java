@@ -10,7 +10,8 @@
  * <p><b>Ready pieces.</b> {@link org.foreload.advice.Adviser} gives {@link org.foreload.advice.CornerAdvice} for a
  * corner of a {@link org.foreload.recording.Run}: its {@link org.foreload.advice.Likeness}, and each
  * {@link org.foreload.advice.Advice} a {@link org.foreload.advice.Change} with gain, interval and failure probability,
- * or why there is none. {@link org.foreload.advice.DriverScatter} measures the scatter over laps.
+ * or why there is none. {@link org.foreload.advice.DriverScatter} measures the scatter over laps; a
+ * {@link org.foreload.advice.Habit} is that and how far the driver waits for a car at its limit.
  *
  * <p><b>Valid when</b> the recorded run is reproduced within what {@link org.foreload.advice.AdviceSettings} allow, and
  * the changes are small. <b>Neglects</b> the edges of the road, which no recording shows, its slopes, and what a fitted

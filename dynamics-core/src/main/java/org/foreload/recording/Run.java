@@ -25,6 +25,8 @@ public final class Run {
     private final Recording recording;
     private final Cleaning cleaning;
     private final double[] time;
+    private final Series.Windows wide;
+    private final Series.Windows narrow;
     private final double[] station;
     private final double[] speed;
     private final double[] brake;
@@ -52,14 +54,17 @@ public final class Run {
         this.cleaning = cleaning;
         Signals signals = Signals.of(recording);
         this.time = signals.time();
-        this.period = Series.median(Signals.differences(time));
         double half = cleaning.halfWidth();
+        boolean sameClock = like != null && like.time == time;
+        this.period = sameClock ? like.period : Series.median(Signals.differences(time));
+        this.wide = sameClock ? like.wide : Series.Windows.of(time, half);
+        this.narrow = sameClock ? like.narrow : Series.Windows.of(time, half / 2);
         this.delay = like == null ? Signals.Delays.ofSpeed(signals) : like.delay;
         double[] measured = signals.ahead(signals.speeds(half), delay);
-        this.speed = Series.smooth(time, measured, half);
+        this.speed = wide.smooth(measured);
         double[] lateral = recording.has(Channel.LATERAL) ? signals.levelled(Channel.LATERAL) : null;
         this.curvatureRaw = signals.curvatures(speed, lateral);
-        this.curvature = Series.smooth(time, curvatureRaw, half);
+        this.curvature = wide.smooth(curvatureRaw);
         if (recording.has(Channel.DISTANCE)) {
             this.station = Signals.rising(signals.filled(Channel.DISTANCE));
             this.scale = Signals.Scale.without(1, 0);
@@ -69,13 +74,13 @@ public final class Run {
             this.station = Signals.scaled(distance, scale.factor(), recording.origin());
         }
         this.along = recording.has(Channel.LONGITUDINAL)
-                ? Series.smooth(time, signals.filled(Channel.LONGITUDINAL), half)
+                ? wide.smooth(signals.filled(Channel.LONGITUDINAL))
                 : Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH));
-        this.across = lateral != null ? Series.smooth(time, lateral, half) : Signals.product(curvature, speed);
+        this.across = lateral != null ? wide.smooth(lateral) : Signals.product(curvature, speed);
         this.brakeRaw = recording.has(Channel.BRAKE)
                 ? Series.rested(signals.filled(Channel.BRAKE), RESTING)
                 : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
-        this.brake = Series.smooth(time, brakeRaw, half / 2);
+        this.brake = narrow.smooth(brakeRaw);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
         this.throttleAsked = throttle == null ? Double.NaN : asked(throttle);
         this.courseNoise = courseNoise(recording);

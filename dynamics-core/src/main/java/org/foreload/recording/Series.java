@@ -89,56 +89,102 @@ final class Series {
         return lowest;
     }
 
+    /**
+     * The samples around each row of an axis through which a straight line is fitted. They and their sums over the axis
+     * are the same for every column, so they are looked up once.
+     *
+     * @param axis rising
+     * @param from first sample around each row
+     * @param to last one
+     * @param sum of the distances from the row
+     * @param spread count times the sum of their squares less the square of their sum
+     */
+    record Windows(double[] axis, int[] from, int[] to, double[] sum, double[] spread) {
+
+        /**
+         * A window is wider by this share, so that a sample on its very edge is inside whatever the clock started at.
+         */
+        private static final double EDGE = 1e-6;
+
+        /**
+         * Samples to either side at most: a tenth of a second at 5 kHz. More of them would cost time and add nothing.
+         */
+        private static final int MOST_SAMPLES = 500;
+
+        /**
+         * Windows on an axis.
+         *
+         * @param halfWidth of each; at least one sample to either side is in it
+         */
+        static Windows of(double[] axis, double halfWidth) {
+            double half = halfWidth * (1 + EDGE);
+            int n = axis.length;
+            Windows windows = new Windows(axis, new int[n], new int[n], new double[n], new double[n]);
+            int low = 0;
+            int high = 0;
+            for (int i = 0; i < n; i++) {
+                while (axis[low] < axis[i] - half) {
+                    low++;
+                }
+                high = Math.max(high, i);
+                while (high + 1 < n && axis[high + 1] <= axis[i] + half) {
+                    high++;
+                }
+                int first = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
+                int last = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
+                double sx = 0;
+                double sxx = 0;
+                for (int k = first; k <= last; k++) {
+                    double x = axis[k] - axis[i];
+                    sx += x;
+                    sxx += x * x;
+                }
+                windows.from[i] = first;
+                windows.to[i] = last;
+                windows.sum[i] = sx;
+                windows.spread[i] = (last - first + 1) * sxx - sx * sx;
+            }
+            return windows;
+        }
+
+        /** Value at each row of the straight line that fits the samples around it best. */
+        double[] smooth(double[] values) {
+            return fitted(values, false);
+        }
+
+        /** Slope at each row of that line. */
+        double[] slope(double[] values) {
+            return fitted(values, true);
+        }
+
+        private double[] fitted(double[] values, boolean slope) {
+            double[] fitted = new double[values.length];
+            for (int i = 0; i < fitted.length; i++) {
+                int last = to[i];
+                double middle = axis[i];
+                double sy = 0;
+                double sxy = 0;
+                for (int k = from[i]; k <= last; k++) {
+                    double y = values[k];
+                    sy += y;
+                    sxy += (axis[k] - middle) * y;
+                }
+                int count = last - from[i] + 1;
+                double rise = spread[i] > 0 ? (count * sxy - sum[i] * sy) / spread[i] : 0;
+                fitted[i] = slope ? rise : (sy - rise * sum[i]) / count;
+            }
+            return fitted;
+        }
+    }
+
     /** Value at each row of the straight line that fits the samples around it best. */
     static double[] smooth(double[] axis, double[] values, double half) {
-        return fitted(axis, values, half, false);
+        return Windows.of(axis, half).smooth(values);
     }
 
     /** Slope at each row of the straight line that fits the samples around it best. */
     static double[] slope(double[] axis, double[] values, double half) {
-        return fitted(axis, values, half, true);
-    }
-
-    /** A window is wider by this share, so that a sample on its very edge is inside whatever the clock started at. */
-    private static final double EDGE = 1e-6;
-
-    /** Samples to either side at most: a tenth of a second at 5 kHz. More of them would cost time and add nothing. */
-    private static final int MOST_SAMPLES = 500;
-
-    private static double[] fitted(double[] axis, double[] values, double halfWidth, boolean slope) {
-        double half = halfWidth * (1 + EDGE);
-        int n = axis.length;
-        double[] fitted = new double[n];
-        int low = 0;
-        int high = 0;
-        for (int i = 0; i < n; i++) {
-            while (axis[low] < axis[i] - half) {
-                low++;
-            }
-            high = Math.max(high, i);
-            while (high + 1 < n && axis[high + 1] <= axis[i] + half) {
-                high++;
-            }
-            int from = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
-            int to = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
-            double middle = axis[i];
-            double sx = 0;
-            double sy = 0;
-            double sxx = 0;
-            double sxy = 0;
-            for (int k = from; k <= to; k++) {
-                double x = axis[k] - middle;
-                sx += x;
-                sy += values[k];
-                sxx += x * x;
-                sxy += x * values[k];
-            }
-            int count = to - from + 1;
-            double spread = count * sxx - sx * sx;
-            double rise = spread > 0 ? (count * sxy - sx * sy) / spread : 0;
-            fitted[i] = slope ? rise : (sy - rise * sx) / count;
-        }
-        return fitted;
+        return Windows.of(axis, half).slope(values);
     }
 
     /**

@@ -6,6 +6,7 @@ import org.foreload.examples.output.Format;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
 import org.foreload.examples.recording.MeasuredLap;
+import org.foreload.examples.recording.Need;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RecordingFile;
 import org.foreload.file.InputException;
@@ -22,7 +23,7 @@ public final class RecordingFuzz {
     public static void fuzzerTestOneInput(byte[] data) {
         var path = Scratch.write("run.csv", data);
         try {
-            RecordedFile read = RecordingFile.read(path, ColumnWish.NONE, Cut.NONE);
+            RecordedFile read = RecordingFile.read(path, ColumnWish.NONE, Cut.NONE, Need.CORNERS);
             var laps =
                     read.laps().stream().map(lap -> MeasuredLap.of(lap, QUICK)).toList();
             if (Format.JSON.render(RecordingAnswer.of(read, laps)).isBlank()) {

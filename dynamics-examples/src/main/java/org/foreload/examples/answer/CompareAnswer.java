@@ -73,6 +73,7 @@ public final class CompareAnswer {
     private static Report read(RecordedFile file) {
         return new Report()
                 .with("channels", "", RecordingAnswer.channels(file))
+                .with("columns_ignored", "", RecordingAnswer.ignored(file))
                 .with("rows_left_out", "", RecordingAnswer.leftOut(file));
     }
 

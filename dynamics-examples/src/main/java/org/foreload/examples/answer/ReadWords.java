@@ -27,6 +27,11 @@ final class ReadWords {
         guesses.forEach((guess, names) ->
                 sentences.add(names + ", as guessed from names and units: " + guess + "; --columns says otherwise."));
         for (RecordedFile file : files) {
+            file.ignored()
+                    .forEach(one ->
+                            sentences.add(file.name() + ", " + one.name() + ": " + one.reason() + "; it is not used."));
+        }
+        for (RecordedFile file : files) {
             if (!file.leftOut().isEmpty()) {
                 String more = file.leftOut().size() > MOST ? "; and more, which recording lists" : "";
                 sentences.add(file.name() + ", not used: "
@@ -57,6 +62,7 @@ final class ReadWords {
         String lines = unused.firstLine() == unused.lastLine()
                 ? "line " + unused.firstLine()
                 : "lines " + unused.firstLine() + " to " + unused.lastLine();
-        return lines + ", " + unused.reason();
+        return lines + ", " + unused.reason()
+                + (unused.text().isEmpty() ? "" : ", \"" + unused.text() + "\" in column " + unused.column());
     }
 }

@@ -33,6 +33,7 @@ public final class RecordingAnswer {
         Report report = new Report(file.name())
                 .with("corners", "Corners", corners)
                 .with("channels", "Channels", channels(file))
+                .with("columns_ignored", "Ignored", ignored(file))
                 .withCount("rows_read", file.rows())
                 .with("rows_left_out", "Left out", leftOut(file))
                 .with("rate_hz", rate)
@@ -42,7 +43,8 @@ public final class RecordingAnswer {
                 .withCount("rows_read", file.rows())
                 .with("rate_hz", rate)
                 .with("channels", "Channels", channels(file))
-                .with("rows_left_out", "Lines that could not be used", leftOut(file))
+                .withAll("columns_ignored", "Columns that are not used", ignored(file))
+                .with("rows_left_out", "Lines, or cells in them, that could not be used", leftOut(file))
                 .withAll("places", "Where, metres from turn-in", places)
                 .withAll("manners", "How", manners);
         people = corners.isEmpty()
@@ -150,7 +152,17 @@ public final class RecordingAnswer {
                         .with("column", channel.column())
                         .with("unit", channel.unit())
                         .with("guessed", channel.guessed())
-                        .withCount("missing_values", channel.missing()))
+                        .withCount("missing_values", channel.missing())
+                        .withCount("unreadable_values", channel.unreadable()))
+                .toList();
+    }
+
+    static List<Report> ignored(RecordedFile file) {
+        return file.ignored().stream()
+                .map(one -> new Report()
+                        .with("name", one.name())
+                        .with("column", one.column())
+                        .with("reason", one.reason()))
                 .toList();
     }
 
@@ -159,7 +171,9 @@ public final class RecordingAnswer {
                 .map(lines -> new Report()
                         .withCount("first_line", lines.firstLine())
                         .withCount("last_line", lines.lastLine())
-                        .with("reason", lines.reason()))
+                        .with("reason", lines.reason())
+                        .with("column", lines.column().isEmpty() ? null : lines.column())
+                        .with("text", lines.text().isEmpty() ? null : lines.text()))
                 .toList();
     }
 }

@@ -115,7 +115,9 @@ final class CompareVerb extends ReportVerb {
     /** The run and the reference, each read or made when it is asked for. */
     private List<Supplier<RecordedFile>> sources() {
         if (file != null) {
-            return List.of(() -> recording.readToCompare(file), () -> recording.readToCompare(reference, referenceLap));
+            return List.of(
+                    () -> recording.readToCompare(file, !noAdvice),
+                    () -> recording.readReference(reference, referenceLap));
         }
         DemoRuns demo = new DemoRuns();
         return List.of(

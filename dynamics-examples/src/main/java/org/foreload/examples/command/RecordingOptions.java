@@ -6,6 +6,7 @@ import java.util.OptionalLong;
 import java.util.function.Supplier;
 import org.foreload.examples.recording.ColumnWish;
 import org.foreload.examples.recording.Cut;
+import org.foreload.examples.recording.Need;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RecordingFile;
 import org.foreload.file.InputException;
@@ -17,9 +18,10 @@ final class RecordingOptions {
     @Option(
             names = "--columns",
             paramLabel = "<columns>",
-            description = "Which column holds what: speed=Speed:km/h,brake=P front:bar, or a JSON file "
-                    + "{\"speed\": {\"column\": \"Speed\", \"unit\": \"km/h\"}}. A minus before a unit flips the sign. What "
-                    + "is not named is guessed from names and units, and the guess is shown.")
+            description =
+                    "Which column holds what: speed=Speed:km/h,brake=P front:bar, or a JSON file "
+                            + "{\"speed\": {\"column\": \"Speed\", \"unit\": \"km/h\"}}. A minus before a unit flips the sign; "
+                            + "brake= takes no column. What is not named is guessed from names and units, and the guess is shown.")
     private String columns;
 
     @Option(names = "--from", paramLabel = "<m>", description = "First station of each lap, m.")
@@ -54,7 +56,7 @@ final class RecordingOptions {
 
     /** Reads a file. */
     RecordedFile read(Path file) {
-        return RecordingFile.read(file, columns(), cut());
+        return RecordingFile.read(file, columns(), cut(), Need.CORNERS);
     }
 
     /** Cuts a run made here as a file would be. */
@@ -62,14 +64,14 @@ final class RecordingOptions {
         return made.cut(cut());
     }
 
-    /** Reads a file to compare it. */
-    RecordedFile readToCompare(Path file) {
-        return RecordingFile.readToCompare(file, columns(), cut());
+    /** Reads a file to compare it, and perhaps to advise its driver. */
+    RecordedFile readToCompare(Path file, boolean advise) {
+        return RecordingFile.read(file, columns(), cut(), advise ? Need.ADVICE : Need.TIMES);
     }
 
-    /** Reads another lap of a file to compare it. */
-    RecordedFile readToCompare(Path file, Long number) {
-        return named(() -> RecordingFile.readToCompare(file, columns(), cut(number)));
+    /** Reads another lap of a file to compare with. */
+    RecordedFile readReference(Path file, Long number) {
+        return named(() -> RecordingFile.read(file, columns(), cut(number), Need.TIMES));
     }
 
     /** Cuts another lap. */

@@ -12,7 +12,7 @@ import org.foreload.study.Sweep;
  * The quickest whole lap of a file, measured with intervals, and all its laps without.
  *
  * @param lap the quickest
- * @param all laps in the order of the file; where only the quickest was asked for, without corners
+ * @param all laps in the order of the file; only the quickest where nothing else was asked for
  */
 public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
 
@@ -45,36 +45,36 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
     }
 
     private static List<ChosenLap> of(List<RecordedFile> files, List<RecordedFile> whole, Sweep sweep) {
-        List<Task> every = new ArrayList<>();
+        List<Task> tasks = new ArrayList<>();
         for (RecordedFile file : files) {
+            List<LapPace> paces =
+                    file.laps().stream().map(lap -> LapPace.of(lap.recording())).toList();
+            tasks.add(new Task(file, file.laps().get(quickest(paces)), Cleaning.STANDARD));
+        }
+        for (RecordedFile file : whole) {
             for (RecordedFile.Lap lap : file.laps()) {
-                every.add(new Task(file, lap, Cleaning.STANDARD.withoutResamples(), whole.contains(file)));
+                tasks.add(new Task(file, lap, Cleaning.STANDARD.withoutResamples()));
             }
         }
-        List<MeasuredLap> measured = measured(every, sweep);
-        List<List<MeasuredLap>> all = new ArrayList<>();
-        List<Task> best = new ArrayList<>();
-        int from = 0;
-        for (RecordedFile file : files) {
-            List<MeasuredLap> laps = measured.subList(from, from + file.laps().size());
-            from += laps.size();
-            all.add(laps);
-            best.add(new Task(file, file.laps().get(quickest(laps)), Cleaning.STANDARD, true));
-        }
-        List<MeasuredLap> chosen = measured(best, sweep);
+        List<MeasuredLap> measured = measured(tasks, sweep);
         List<ChosenLap> found = new ArrayList<>();
-        for (int i = 0; i < chosen.size(); i++) {
-            found.add(new ChosenLap(chosen.get(i), all.get(i)));
+        int from = files.size();
+        for (int i = 0; i < files.size(); i++) {
+            boolean all = whole.contains(files.get(i));
+            int laps = all ? files.get(i).laps().size() : 0;
+            MeasuredLap chosen = measured.get(i);
+            found.add(new ChosenLap(chosen, all ? measured.subList(from, from + laps) : List.of(chosen)));
+            from += laps;
         }
         return found;
     }
 
     /** A lap to be measured. */
-    private record Task(RecordedFile file, RecordedFile.Lap lap, Cleaning cleaning, boolean corners) {
+    private record Task(RecordedFile file, RecordedFile.Lap lap, Cleaning cleaning) {
 
         MeasuredLap measured() {
             try {
-                return corners ? MeasuredLap.of(lap, cleaning) : MeasuredLap.cleaned(lap, cleaning);
+                return MeasuredLap.of(lap, cleaning);
             } catch (InvalidValueException e) {
                 throw InputException.of(file.name(), "lap " + lap.number() + ", " + e.field(), e);
             }
@@ -94,26 +94,17 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
         }
     }
 
-    /** Index of the lap of the least time among those that are as long as the longest, but for a hundredth. */
-    private static int quickest(List<MeasuredLap> laps) {
-        double longest = laps.stream().mapToDouble(ChosenLap::length).max().orElse(0);
+    /** Index of the lap of the least time among those that are nearly as long as the longest. */
+    private static int quickest(List<LapPace> laps) {
+        double longest = laps.stream().mapToDouble(LapPace::length).max().orElse(0);
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < laps.size(); i++) {
-            double time = time(laps.get(i));
-            if (length(laps.get(i)) > WHOLE * longest && time < least) {
-                least = time;
+            if (laps.get(i).length() > WHOLE * longest && laps.get(i).time() < least) {
+                least = laps.get(i).time();
                 best = i;
             }
         }
         return best;
-    }
-
-    private static double length(MeasuredLap lap) {
-        return lap.run().last() - lap.run().first();
-    }
-
-    private static double time(MeasuredLap lap) {
-        return lap.run().timeAt(lap.run().last()) - lap.run().timeAt(lap.run().first());
     }
 }

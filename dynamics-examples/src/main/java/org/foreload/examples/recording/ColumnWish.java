@@ -14,7 +14,8 @@ import org.foreload.file.NearestName;
 
 /**
  * Which column the user says holds what: {@code speed=Speed:km/h,brake=P front:bar}, or a JSON file {@code {"speed":
- * {"column": "Speed", "unit": "km/h"}, "brake": "P front"}}. A unit that begins with a minus turns the sign.
+ * {"column": "Speed", "unit": "km/h"}, "brake": "P front"}}. A unit that begins with a minus turns the sign. Nothing
+ * behind the equals sign, or an empty text in the file, says that no column is to be taken.
  *
  * @param columns what the user named
  */
@@ -36,10 +37,16 @@ public record ColumnWish(Map<Quantity, Wanted> columns) {
     /**
      * One column.
      *
-     * @param header as written in the file
+     * @param header as written in the file; empty for no column
      * @param unit as the user wrote it; empty for that of the header
      */
-    public record Wanted(String header, String unit) {}
+    public record Wanted(String header, String unit) {
+
+        /** Whether no column is to be taken. */
+        boolean none() {
+            return header.isEmpty();
+        }
+    }
 
     /**
      * Reads the option's text, or the JSON file that it names.

@@ -36,6 +36,9 @@ final class Columns {
     static Map<Quantity, Column> find(String file, List<String> headers, List<String> units, ColumnWish wish) {
         Map<Quantity, Column> found = new EnumMap<>(Quantity.class);
         wish.columns().forEach((quantity, wanted) -> {
+            if (wanted.none()) {
+                return;
+            }
             int index = headers.indexOf(wanted.header());
             if (index < 0) {
                 throw new InputException(
@@ -47,7 +50,8 @@ final class Columns {
             found.put(quantity, column(quantity, index, headers, units, wanted.unit(), false));
         });
         for (Quantity quantity : Quantity.values()) {
-            if (!found.containsKey(quantity)) {
+            boolean said = wish.columns().containsKey(quantity);
+            if (!said) {
                 guess(quantity, headers, units, found).ifPresent(column -> found.put(quantity, column));
             }
         }

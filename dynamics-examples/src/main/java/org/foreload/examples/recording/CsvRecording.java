@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.foreload.file.InputException;
 
 /** Reads a logger's table line by line. */
@@ -13,7 +14,7 @@ final class CsvRecording {
 
     private CsvRecording() {}
 
-    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, boolean course) throws IOException {
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, Need need) throws IOException {
         LineReader lines = new LineReader(TextEncoding.reader(in));
         List<String> head = new ArrayList<>();
         String line = lines.next();
@@ -30,8 +31,9 @@ final class CsvRecording {
                                 .orElse("has no line of column names with numbers below it within the first "
                                         + Layout.MOST_LINES + " lines")));
         Map<Quantity, Columns.Column> columns = Columns.find(file, layout.headers(), layout.units(), wish);
-        require(file, columns, layout.headers(), course);
+        require(file, columns, layout.headers(), need.course());
         LeftOut leftOut = new LeftOut();
+        ColumnCheck check = new ColumnCheck(file, leftOut);
         LapCollector collector = new LapCollector(file, cut, columns.keySet(), leftOut);
         List<Columns.Column> used = List.copyOf(columns.values());
         double[] values = new double[Quantity.values().length];
@@ -42,12 +44,20 @@ final class CsvRecording {
         while (line != null) {
             number++;
             row.read(line);
-            if (!(row.size() == 1 && row.blank(0)) && fill(values, row, number, used, leftOut)) {
+            if (!(row.size() == 1 && row.blank(0)) && fill(values, row, number, used, check, leftOut)) {
                 collector.add(number, values);
             }
             line = number < head.size() ? head.get((int) number) : lines.next();
         }
-        return collector.result(used);
+        Set<Quantity> needed = need.of(columns.keySet());
+        if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {
+            needed.add(Quantity.DISTANCE);
+        }
+        ColumnCheck.Verdict verdict = check.verdict(used, collector.read(), needed);
+        if (need.course()) {
+            check.requireCourse(verdict);
+        }
+        return collector.result(verdict);
     }
 
     private static void require(
@@ -75,27 +85,48 @@ final class CsvRecording {
         }
     }
 
-    /** Whether there is anything in the row. */
-    private static boolean fill(double[] values, LogRow row, long line, List<Columns.Column> columns, LeftOut leftOut) {
+    /** Reads a row; says whether there is anything in it. */
+    private static boolean fill(
+            double[] values, LogRow row, long line, List<Columns.Column> columns, ColumnCheck check, LeftOut leftOut) {
         Arrays.fill(values, Double.NaN);
         boolean any = false;
         boolean whole = true;
+        boolean readable = true;
         for (Columns.Column column : columns) {
-            whole &= column.index() < row.size();
-            if (column.index() < row.size() && !row.blank(column.index())) {
-                double value = row.number(column.index()) * column.factor();
-                if (Double.isNaN(value)) {
-                    leftOut.add(line, column.quantity().word() + " that is no number: read as missing");
-                }
-                values[column.quantity().ordinal()] = value;
-                any |= !Double.isNaN(value);
+            int cell = column.index();
+            whole &= cell < row.size();
+            if (cell < row.size() && !row.blank(cell)) {
+                double value = row.number(cell) * column.factor();
+                boolean usable = ColumnCheck.possible(column.quantity(), value);
+                readable &= usable;
+                any |= usable;
+                values[column.quantity().ordinal()] = usable ? value : Double.NaN;
             }
         }
         if (!any) {
             leftOut.add(line, "no number in any column that is used");
-        } else if (!whole) {
-            leftOut.add(line, "fewer values than the head line: the rest read as missing");
+            return false;
         }
-        return any;
+        for (Columns.Column column : columns) {
+            double value = values[column.quantity().ordinal()];
+            if (!Double.isNaN(value)) {
+                check.value(column.quantity(), value);
+            } else if (!readable) {
+                unreadable(row, line, column, check);
+            }
+        }
+        if (!whole) {
+            leftOut.add(line, "fewer values than the head line: the rest is missing");
+        }
+        return true;
+    }
+
+    /** Reports a cell without a value, if something stands in it. */
+    private static void unreadable(LogRow row, long line, Columns.Column column, ColumnCheck check) {
+        int cell = column.index();
+        if (cell < row.size() && !ColumnCheck.nothing(row.text(cell))) {
+            boolean number = !Double.isNaN(row.number(cell));
+            check.unreadable(line, column.quantity(), column.header(), row.text(cell), number);
+        }
     }
 }

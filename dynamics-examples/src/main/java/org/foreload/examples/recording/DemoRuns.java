@@ -143,9 +143,10 @@ public final class DemoRuns {
                         column.name(),
                         column.unit(),
                         false,
+                        0,
                         0))
                 .toList();
         String name = driver == Driver.TRAILING ? "demo run, trail braking" : "demo run, straight-line braking";
-        return new RecordedFile(name, laps, channels, rows, List.of(), null);
+        return new RecordedFile(name, laps, channels, List.of(), rows, List.of(), null);
     }
 }

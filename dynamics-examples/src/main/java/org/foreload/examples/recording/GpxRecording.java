@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamConstants;
 import org.foreload.file.DecimalText;
 import org.foreload.file.InputException;
@@ -23,6 +24,7 @@ final class GpxRecording {
 
     private final BoundedXml xml;
     private final LapCollector collector;
+    private final ColumnCheck check;
     private final LeftOut leftOut;
     private final double[] values = new double[Quantity.values().length];
     private final StringBuilder text = new StringBuilder();
@@ -31,9 +33,10 @@ final class GpxRecording {
     private boolean inPoint;
     private boolean timed;
 
-    private GpxRecording(BoundedXml xml, LapCollector collector, LeftOut leftOut) {
+    private GpxRecording(BoundedXml xml, LapCollector collector, ColumnCheck check, LeftOut leftOut) {
         this.xml = xml;
         this.collector = collector;
+        this.check = check;
         this.leftOut = leftOut;
     }
 
@@ -60,12 +63,18 @@ final class GpxRecording {
         Set<Quantity> known =
                 Set.of(Quantity.TIME, Quantity.SPEED, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.LAP);
         LapCollector collector = new LapCollector(file, cut, known, leftOut);
-        new GpxRecording(new BoundedXml(in, file), collector, leftOut).all();
-        return collector.result(List.of(
-                column(Quantity.TIME, "time", "s"),
-                column(Quantity.LATITUDE, "lat", "deg"),
-                column(Quantity.LONGITUDE, "lon", "deg"),
-                column(Quantity.SPEED, "speed", "m/s")));
+        ColumnCheck check = new ColumnCheck(file, leftOut);
+        new GpxRecording(new BoundedXml(in, file), collector, check, leftOut).all();
+        List<Columns.Column> columns = Stream.of(
+                        column(Quantity.TIME, "time", "s"),
+                        column(Quantity.LATITUDE, "lat", "deg"),
+                        column(Quantity.LONGITUDE, "lon", "deg"),
+                        column(Quantity.SPEED, "speed", "m/s"))
+                .filter(column -> check.any(column.quantity()))
+                .toList();
+        // A speed that cannot be used is made from positions.
+        Set<Quantity> needed = Set.of(Quantity.TIME, Quantity.LATITUDE, Quantity.LONGITUDE);
+        return collector.result(check.verdict(columns, collector.read(), needed));
     }
 
     private static Columns.Column column(Quantity quantity, String header, String unit) {
@@ -108,9 +117,9 @@ final class GpxRecording {
             Arrays.fill(values, Double.NaN);
             inPoint = true;
             timed = false;
-            set(Quantity.LATITUDE, number(xml.attribute("lat")));
-            set(Quantity.LONGITUDE, number(xml.attribute("lon")));
-            set(Quantity.LAP, Math.max(1, segments));
+            set(Quantity.LATITUDE, "lat", xml.attribute("lat"));
+            set(Quantity.LONGITUDE, "lon", xml.attribute("lon"));
+            values[Quantity.LAP.ordinal()] = Math.max(1, segments);
         }
     }
 
@@ -129,11 +138,11 @@ final class GpxRecording {
             case "time" -> {
                 // A device may put times of its own into extensions: the point's own comes first.
                 if (!timed) {
-                    set(Quantity.TIME, ClockText.parse(text.toString().strip()));
+                    set(Quantity.TIME, "time", text.toString());
                     timed = true;
                 }
             }
-            case "speed" -> set(Quantity.SPEED, number(text.toString().strip()));
+            case "speed" -> set(Quantity.SPEED, "speed", text.toString());
             case "trkpt" -> {
                 inPoint = false;
                 long line = xml.lineNumber();
@@ -141,6 +150,11 @@ final class GpxRecording {
                         || Double.isNaN(values[Quantity.LONGITUDE.ordinal()])) {
                     leftOut.add(line, "no latitude or longitude");
                 } else {
+                    for (Quantity quantity : READ) {
+                        if (!Double.isNaN(values[quantity.ordinal()])) {
+                            check.value(quantity, values[quantity.ordinal()]);
+                        }
+                    }
                     collector.add(line, values);
                     points++;
                 }
@@ -151,11 +165,21 @@ final class GpxRecording {
         }
     }
 
-    private void set(Quantity quantity, double value) {
-        values[quantity.ordinal()] = value;
+    private static final List<Quantity> READ =
+            List.of(Quantity.TIME, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.SPEED);
+
+    /** Reads a number or, for time, a date; what cannot be read is reported. */
+    private void set(Quantity quantity, String tag, String written) {
+        String bare = written == null ? "" : written.strip();
+        double value = quantity == Quantity.TIME ? ClockText.parse(bare) : number(bare);
+        boolean usable = ColumnCheck.possible(quantity, value);
+        values[quantity.ordinal()] = usable ? value : Double.NaN;
+        if (!usable && !ColumnCheck.nothing(bare)) {
+            check.unreadable(xml.lineNumber(), quantity, tag, bare, !Double.isNaN(value));
+        }
     }
 
     private static double number(String written) {
-        return written == null || written.length() > LONGEST_TEXT ? Double.NaN : DecimalText.parse(written.strip());
+        return written.length() > LONGEST_TEXT ? Double.NaN : DecimalText.parse(written);
     }
 }

@@ -7,6 +7,7 @@ import org.foreload.advice.AdviceSettings;
 import org.foreload.advice.Adviser;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.DriverScatter;
+import org.foreload.advice.Habit;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.EnvelopeSettings;
 import org.foreload.envelope.FrictionEnvelope;
@@ -61,19 +62,30 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
             return none(chosen, "the car is not worked hard enough for its limits to be seen");
         }
         Adviser adviser = new Adviser(lap.run(), lap.corners(), limits, car, AdviceSettings.STANDARD);
-        List<Scatter> scatters = IntStream.range(0, lap.corners().size())
-                .mapToObj(i -> scatter(chosen, i))
+        List<Habit> habits = IntStream.range(0, lap.corners().size())
+                .mapToObj(i -> habit(chosen, i, limits))
                 .toList();
-        return new LapAdvice(Optional.of(limits), adviser.all(scatters, sweep));
+        return new LapAdvice(Optional.of(limits), adviser.all(habits, sweep));
     }
 
-    /** The scatter in a corner over the laps that have the same corners. */
-    private static Scatter scatter(ChosenLap chosen, int corner) {
+    /**
+     * What the driver does in a corner, over the laps that have the same corners. The wait is that of the lap for which
+     * the advice is, or the median of all: who waits most often has nothing in hand even if not in this lap.
+     */
+    private static Habit habit(ChosenLap chosen, int corner, FrictionEnvelope limits) {
         int count = chosen.lap().corners().size();
-        List<RecordedCorner> laps = chosen.all().stream()
+        List<MeasuredLap> alike = chosen.all().stream()
                 .filter(lap -> lap.corners().size() == count)
-                .map(lap -> lap.corners().get(corner))
                 .toList();
-        return DriverScatter.of(chosen.lap().corners().get(corner), laps);
+        List<RecordedCorner> laps =
+                alike.stream().map(lap -> lap.corners().get(corner)).toList();
+        double[] waits = alike.stream()
+                .mapToDouble(lap -> Habit.waits(lap.run(), lap.corners().get(corner), limits))
+                .sorted()
+                .toArray();
+        double median = waits.length == 0 ? 0 : waits[waits.length / 2];
+        RecordedCorner did = chosen.lap().corners().get(corner);
+        double waited = Habit.waits(chosen.lap().run(), did, limits);
+        return new Habit(DriverScatter.of(did, laps), Math.max(median, waited));
     }
 }

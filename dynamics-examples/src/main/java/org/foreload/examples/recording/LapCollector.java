@@ -34,7 +34,6 @@ final class LapCollector {
     private final Set<Quantity> known;
     private final LeftOut leftOut;
     private final List<RecordedFile.Lap> laps = new ArrayList<>();
-    private final long[] missing = new long[Quantity.values().length];
     private LocalPlane plane;
     private Rows rows = new Rows(0, 0);
     private double lastTime = Double.NaN;
@@ -70,20 +69,12 @@ final class LapCollector {
      */
     void add(long line, double[] values) {
         read++;
-        for (Quantity quantity : known) {
-            double value = values[quantity.ordinal()];
-            if (!Double.isNaN(value) && !possible(quantity, value)) {
-                leftOut.add(line, quantity.word() + " that cannot be: read as missing");
-                values[quantity.ordinal()] = Double.NaN;
-            }
-            missing[quantity.ordinal()] += Double.isNaN(values[quantity.ordinal()]) ? 1 : 0;
-        }
         place(values);
         double time = values[Quantity.TIME.ordinal()];
         double distance = values[Quantity.DISTANCE.ordinal()];
         boolean timed = known.contains(Quantity.TIME);
         if (timed ? Double.isNaN(time) : Double.isNaN(distance)) {
-            leftOut.add(line, timed ? "no time" : "no distance");
+            leftOut.add(line, timed ? "no time: the row is not used" : "no distance: the row is not used");
             return;
         }
         String unusable = turn(line, values, time, distance, timed);
@@ -176,20 +167,6 @@ final class LapCollector {
         values[Quantity.Y.ordinal()] = plane.north(latitude);
     }
 
-    /** Whether a number can be meant: far beyond any car, but not beyond reason. */
-    private static boolean possible(Quantity quantity, double value) {
-        return switch (quantity) {
-            case TIME, DISTANCE, X, Y, BRAKE, THROTTLE -> Math.abs(value) < 1e12;
-            case SPEED -> value >= -1 && value <= 200;
-            case LONGITUDINAL, LATERAL -> Math.abs(value) <= 150;
-            case YAW_RATE -> Math.abs(value) <= 20;
-            case STEERING -> Math.abs(value) <= 50;
-            case LATITUDE -> Math.abs(value) < 90;
-            case LONGITUDE -> Math.abs(value) <= 360;
-            case LAP -> Math.abs(value) < 1e9;
-        };
-    }
-
     private void finish() {
         if (rows.size > 0) {
             try {
@@ -213,13 +190,20 @@ final class LapCollector {
         }
     }
 
+    /** Rows that were given. */
+    long read() {
+        return read;
+    }
+
     /**
      * What was read.
      *
+     * @param verdict on the columns
      * @throws InputException if no lap can be used
      */
-    RecordedFile result(List<Columns.Column> columns) {
+    RecordedFile result(ColumnCheck.Verdict verdict) {
         finish();
+        laps.replaceAll(lap -> lap.without(verdict.dropped()));
         if (laps.isEmpty()) {
             refuseLap();
             String why = leftOut.commonest()
@@ -227,21 +211,13 @@ final class LapCollector {
                     .orElse("no rows in the part that is asked for");
             throw new InputException(file, null, null, "has no run that can be used: " + why);
         }
-        List<RecordedFile.FoundChannel> channels = columns.stream()
-                .filter(column -> missing[column.quantity().ordinal()] < read)
-                .map(column -> new RecordedFile.FoundChannel(
-                        column.quantity().word(),
-                        column.header(),
-                        column.unit(),
-                        column.guessed(),
-                        missing[column.quantity().ordinal()]))
-                .toList();
-        List<RecordedFile.Unused> unused = leftOut.ranges().stream()
-                .map(range -> new RecordedFile.Unused(range.first(), range.last(), range.reason()))
+        List<RecordedFile.Unused> left = leftOut.ranges().stream()
+                .map(range -> new RecordedFile.Unused(
+                        range.first(), range.last(), range.column(), range.text(), range.reason()))
                 .toList();
         RecordedFile.GlobePoint origin =
                 plane == null ? null : new RecordedFile.GlobePoint(plane.latitude(), plane.longitude());
-        return new RecordedFile(file, laps, channels, read, unused, origin);
+        return new RecordedFile(file, laps, verdict.channels(), verdict.ignored(), read, left, origin);
     }
 
     /** Growing columns of one lap. */

@@ -158,31 +158,40 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
     /** The number in a cell; NaN if there is none. */
     double number(String cell) {
         double quick = ShortDecimal.parse(cell, decimalComma ? ',' : '.');
-        return Double.isNaN(quick) ? longNumber(cell) : quick;
+        return Double.isNaN(quick) ? longNumber(cell.toCharArray(), 0, cell.length()) : quick;
     }
 
-    /** The same for a cell that is known to hold no {@link ShortDecimal}. */
-    double longNumber(String cell) {
-        String text = cell.strip();
-        if (plain(text)) {
-            try {
-                return NumberInput.parseDouble(decimalComma ? text.replace(',', '.') : text, true);
-            } catch (NumberFormatException e) {
-                return Double.NaN;
-            }
+    /** The same for a cell that is known to hold no {@link ShortDecimal}, as part of a line. */
+    double longNumber(char[] line, int start, int end) {
+        int from = start;
+        int to = end;
+        while (from < to && Character.isWhitespace(line[from])) {
+            from++;
         }
-        return ClockText.parse(text);
+        while (to > from && Character.isWhitespace(line[to - 1])) {
+            to--;
+        }
+        if (!plain(line, from, to)) {
+            return ClockText.parse(new String(line, from, to - from));
+        }
+        try {
+            return decimalComma
+                    ? NumberInput.parseDouble(new String(line, from, to - from).replace(',', '.'), true)
+                    : NumberInput.parseDouble(line, from, to - from, true);
+        } catch (NumberFormatException e) {
+            return Double.NaN;
+        }
     }
 
-    /** Whether a text has nothing but what a decimal number is written with: quicker than a pattern, row by row. */
-    private boolean plain(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
+    /** Whether there is nothing but what a decimal number is written with: quicker than a pattern, row by row. */
+    private boolean plain(char[] line, int from, int to) {
+        for (int i = from; i < to; i++) {
+            char c = line[i];
             boolean digit = c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E';
             if (!digit && !(decimalComma && c == ',')) {
                 return false;
             }
         }
-        return !text.isEmpty();
+        return to > from;
     }
 }

@@ -16,7 +16,7 @@ final class LogRow {
     private final Layout layout;
     private final char separator;
     private final boolean spaces;
-    private String line = "";
+    private char[] line = new char[FIRST];
     private List<String> quoted = List.of();
     private int[] ends = new int[FIRST];
     private int size;
@@ -29,7 +29,6 @@ final class LogRow {
 
     /** Goes on to a line. */
     void read(String next) {
-        line = next;
         if (next.indexOf('"') >= 0) {
             quoted = layout.cells(next);
             size = quoted.size();
@@ -37,12 +36,17 @@ final class LogRow {
         }
         quoted = List.of();
         size = 0;
-        int at = next.indexOf(separator);
-        while (at >= 0) {
-            end(at);
-            at = next.indexOf(separator, at + 1);
+        int length = next.length();
+        if (line.length < length) {
+            line = new char[2 * length];
         }
-        end(next.length());
+        next.getChars(0, length, line, 0);
+        for (int at = 0; at < length; at++) {
+            if (line[at] == separator) {
+                end(at);
+            }
+        }
+        end(length);
     }
 
     private void end(int at) {
@@ -63,7 +67,7 @@ final class LogRow {
             return quoted.get(cell).isBlank();
         }
         for (int i = from(cell); i < ends[cell]; i++) {
-            if (!Character.isWhitespace(line.charAt(i))) {
+            if (!Character.isWhitespace(line[i])) {
                 return false;
             }
         }
@@ -79,7 +83,7 @@ final class LogRow {
         if (!quoted.isEmpty()) {
             return quoted.get(cell);
         }
-        String text = line.substring(from(cell), ends[cell]);
+        String text = new String(line, from(cell), ends[cell] - from(cell));
         return spaces ? text.trim() : text;
     }
 
@@ -87,7 +91,7 @@ final class LogRow {
     double number(int cell) {
         if (quoted.isEmpty()) {
             double quick = ShortDecimal.parse(line, from(cell), ends[cell], layout.decimalComma() ? ',' : '.');
-            return Double.isNaN(quick) ? layout.longNumber(text(cell)) : quick;
+            return Double.isNaN(quick) ? layout.longNumber(line, from(cell), ends[cell]) : quick;
         }
         return layout.number(text(cell));
     }

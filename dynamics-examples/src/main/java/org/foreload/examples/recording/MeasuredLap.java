@@ -26,16 +26,7 @@ public record MeasuredLap(long number, Run run, List<RecordedCorner> corners) {
      * @throws org.foreload.conventions.InvalidValueException if the lap cannot be used
      */
     public static MeasuredLap of(RecordedFile.Lap lap, Cleaning cleaning) {
-        MeasuredLap cleaned = cleaned(lap, cleaning);
-        return new MeasuredLap(lap.number(), cleaned.run(), RecordedCorners.of(cleaned.run()));
-    }
-
-    /**
-     * The same without looking for corners.
-     *
-     * @throws org.foreload.conventions.InvalidValueException if the lap cannot be used
-     */
-    static MeasuredLap cleaned(RecordedFile.Lap lap, Cleaning cleaning) {
-        return new MeasuredLap(lap.number(), Run.ofSpeed(lap.recording(), cleaning), List.of());
+        Run run = Run.ofSpeed(lap.recording(), cleaning);
+        return new MeasuredLap(lap.number(), run, RecordedCorners.of(run));
     }
 }

@@ -13,31 +13,16 @@ public final class RecordingFile {
     private RecordingFile() {}
 
     /**
-     * The same for a comparison, which can do without a course: neither lateral acceleration, yaw rate nor position
-     * need be there.
-     *
-     * @param path where
-     * @param wish which column holds what
-     * @param cut which part is wanted
-     * @throws InputException if there is no such file, or nothing in it can be used
-     */
-    public static RecordedFile readToCompare(Path path, ColumnWish wish, Cut cut) {
-        return read(path, wish, cut, false);
-    }
-
-    /**
      * Reads a file in memory that does not grow with it.
      *
      * @param path where
      * @param wish which column holds what
      * @param cut which part is wanted
-     * @throws InputException if there is no such file, or nothing in it can be used
+     * @param need what the file cannot do without
+     * @throws InputException if there is no such file, or nothing in it can be used, or a column that is needed cannot
+     *     be: text, or one and the same number throughout
      */
-    public static RecordedFile read(Path path, ColumnWish wish, Cut cut) {
-        return read(path, wish, cut, true);
-    }
-
-    private static RecordedFile read(Path path, ColumnWish wish, Cut cut, boolean course) {
+    public static RecordedFile read(Path path, ColumnWish wish, Cut cut, Need need) {
         String file = path.toString();
         if (Files.isDirectory(path)) {
             throw new InputException(file, null, null, "must be a file, but is a directory");
@@ -46,17 +31,17 @@ public final class RecordingFile {
             throw new InputException(file, null, null, "no such file");
         }
         try (InputStream in = Files.newInputStream(path)) {
-            return read(in, file, wish, cut, course);
+            return read(in, file, wish, cut, need);
         } catch (IOException e) {
             throw new InputException(file, null, null, "cannot be read");
         }
     }
 
     /** The same from a stream. */
-    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, boolean course) throws IOException {
+    static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, Need need) throws IOException {
         BufferedInputStream bytes = new BufferedInputStream(in);
         return GpxRecording.looksLike(bytes)
                 ? GpxRecording.read(bytes, file, cut)
-                : CsvRecording.read(bytes, file, wish, cut, course);
+                : CsvRecording.read(bytes, file, wish, cut, need);
     }
 }

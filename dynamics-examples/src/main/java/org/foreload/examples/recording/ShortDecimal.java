@@ -23,18 +23,18 @@ final class ShortDecimal {
      * @param separator between whole and fraction
      */
     static double parse(String text, char separator) {
-        return parse(text, 0, text.length(), separator);
+        return parse(text.toCharArray(), 0, text.length(), separator);
     }
 
-    /** The same for a part of a text. */
-    static double parse(String text, int from, int to, char separator) {
-        boolean signed = to > from && (text.charAt(from) == '-' || text.charAt(from) == '+');
+    /** The same for a part of some characters. */
+    static double parse(char[] text, int from, int to, char separator) {
+        boolean signed = to > from && (text[from] == '-' || text[from] == '+');
         int at = signed ? from + 1 : from;
         long whole = 0;
         int digits = 0;
         int fraction = -1;
         for (int i = at; i < to; i++) {
-            char c = text.charAt(i);
+            char c = text[i];
             if (c >= '0' && c <= '9') {
                 whole = 10 * whole + (c - '0');
                 digits++;
@@ -52,6 +52,6 @@ final class ShortDecimal {
             return Double.NaN;
         }
         double value = whole / POWERS[Math.max(0, fraction)];
-        return text.charAt(from) == '-' ? -value : value;
+        return text[from] == '-' ? -value : value;
     }
 }

@@ -97,9 +97,14 @@ class RecordingVerbsTest {
             sum += parts;
             assertTrue(corner.get("first").get("measures").has("brake_on_m"));
             assertTrue(corner.get("second").get("measures").has("brake_on_m"));
+            boolean withheld = !corner.get("advice_withheld").isNull();
+            // This driver's quickest lap waits for the car at its limit in one corner.
             assertTrue(
-                    corner.get("advice_withheld").isNull(),
+                    !withheld || corner.get("advice_withheld").asText().contains("at its limit already"),
                     corner.get("advice_withheld").asText());
+            if (withheld) {
+                continue;
+            }
             assertTrue(corner.get("speed_error_mps").asDouble() < 0.8);
             for (JsonNode item : corner.get("advice")) {
                 items++;
@@ -160,7 +165,7 @@ class RecordingVerbsTest {
         Run people = Run.of("compare", spoiled.toString(), trailing.toString(), "--no-advice");
         String out = people.out().replaceAll("\\s+", " ");
         assertTrue(out.contains("as guessed from names and units: time is time_s, speed is speed_mps in m/s"), out);
-        assertTrue(out.contains("not used: line 201, speed that is no number: read as missing."), out);
+        assertTrue(out.contains("not used: line 201, speed that is no number, \"fast\" in column speed_mps."), out);
         JsonNode json = Run.json("compare", spoiled.toString(), trailing.toString(), "--no-advice", "--format", "json");
         assertEquals(
                 201,
@@ -169,7 +174,39 @@ class RecordingVerbsTest {
                         .get(0)
                         .get("first_line")
                         .asLong());
+        JsonNode cell = json.get("first_file").get("rows_left_out").get(0);
+        assertEquals("fast", cell.get("text").asText());
+        assertEquals("speed_mps", cell.get("column").asText());
         assertTrue(json.get("second_file").get("channels").size() > 5);
+    }
+
+    /** A brake that never moves is refused where it is needed, and named where it is not. */
+    @Test
+    void aBrakeThatNeverMovesIsRefusedWhereItIsNeeded() throws IOException {
+        List<String> lines = new ArrayList<>(Files.readAllLines(straight));
+        int brake = List.of(lines.get(0).split(",")).indexOf("brake");
+        for (int i = 1; i < lines.size(); i++) {
+            String[] cells = lines.get(i).split(",");
+            cells[brake] = "0.0";
+            lines.set(i, String.join(",", cells));
+        }
+        Path dead = Files.write(directory.resolve("dead.csv"), lines);
+        Run.of("recording", dead.toString()).refusedNaming("brake: 0: column brake never changes");
+        Run.of("compare", dead.toString(), trailing.toString()).refusedNaming("brake: 0: column brake never changes");
+        Run people = Run.of("compare", dead.toString(), trailing.toString(), "--no-advice");
+        assertEquals(0, people.status(), people.err());
+        String out = people.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("brake: column brake never changes: it is 0 in all"), out);
+        JsonNode json = Run.json("compare", trailing.toString(), dead.toString(), "--no-advice", "--format", "json");
+        assertEquals(
+                "brake",
+                json.get("second_file")
+                        .get("columns_ignored")
+                        .get(0)
+                        .get("name")
+                        .asText());
+        Run without = Run.of("recording", dead.toString(), "--columns", "brake=", "--lap", "1");
+        assertEquals(0, without.status(), without.err());
     }
 
     /** One mistake, one line: a unit that the positions belie, and a lap of the reference that is not there. */

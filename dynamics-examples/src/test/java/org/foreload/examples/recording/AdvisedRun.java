@@ -77,7 +77,7 @@ public record AdvisedRun(LapAdvice advice, List<Item> items) {
             recorded.add(new RecordedFile.Lap(
                     lap + 1, Recording.of(Sensors.usual(rate).record(made.get(lap), seed + lap))));
         }
-        RecordedFile file = new RecordedFile("made", recorded, List.of(), 0, List.of(), null);
+        RecordedFile file = new RecordedFile("made", recorded, List.of(), List.of(), 0, List.of(), null);
         Sweep sweep = new Sweep(1, Sweep.Progress.SILENT);
         ChosenLap chosen = ChosenLap.of(List.of(file), sweep).get(0);
         LapAdvice advice = LapAdvice.of(chosen, car, sweep);

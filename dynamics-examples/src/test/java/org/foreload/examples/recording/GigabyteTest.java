@@ -69,7 +69,7 @@ class GigabyteTest {
                 ? new Cut(OptionalDouble.empty(), OptionalDouble.empty(), OptionalLong.of(lap))
                 : Cut.NONE;
         try (InputStream in = EndlessFile.of(kind, size)) {
-            RecordedFile file = RecordingFile.read(in, "big", ColumnWish.NONE, cut, true);
+            RecordedFile file = RecordingFile.read(in, "big", ColumnWish.NONE, cut, Need.CORNERS);
             RecordedFile.Lap read = file.laps().get(0);
             return "lap " + read.number() + ": " + read.recording().rows() + " rows; left out " + file.leftOut();
         } catch (InputException refused) {

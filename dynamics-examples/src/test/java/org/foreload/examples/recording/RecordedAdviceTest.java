@@ -171,7 +171,7 @@ class RecordedAdviceTest {
         MadeRun made = DemoRuns.lap(stages.subList(0, 1), 0, 1);
         RecordedFile.Lap lap =
                 new RecordedFile.Lap(1, Recording.of(Sensors.usual(50).record(made, 1)));
-        RecordedFile file = new RecordedFile("made", List.of(lap), List.of(), 0, List.of(), null);
+        RecordedFile file = new RecordedFile("made", List.of(lap), List.of(), List.of(), 0, List.of(), null);
         Sweep sweep = new Sweep(1, Sweep.Progress.SILENT);
         ChosenLap chosen = ChosenLap.of(List.of(file), sweep).get(0);
         CornerAdvice corner =

@@ -39,7 +39,7 @@ class RecordingFileTest {
 
     private static RecordedFile read(byte[] bytes, ColumnWish wish, Cut cut) {
         try {
-            return RecordingFile.read(new ByteArrayInputStream(bytes), "run.csv", wish, cut, true);
+            return RecordingFile.read(new ByteArrayInputStream(bytes), "run.csv", wish, cut, Need.CORNERS);
         } catch (IOException e) {
             throw new AssertionError(e);
         }
@@ -162,41 +162,138 @@ class RecordingFileTest {
                 .split("\n");
         lines[10] = lines[9];
         lines[20] = "1.0,20,0,0";
-        lines[30] = "n/a,20,0,0";
+        lines[30] = "later,20,0,0";
+        lines[35] = lines[35].replaceFirst(",[^,]*,", ",n/a,");
         lines[40] = lines[40].replaceFirst(",[^,]*,", ",fast,");
+        lines[41] = lines[41].replaceFirst(",[^,]*,", ",fast,");
+        lines[42] = lines[42].replaceFirst(",[^,]*,", ",faster,");
         lines[50] = lines[50].replaceFirst(",[^,]*,", ",9999,");
         lines[60] = ",,,";
         lines[70] = lines[70].replaceFirst(",[^,]*,", ",,");
         lines[80] = lines[80].replaceFirst(",[^,]*$", "");
         RecordedFile file = read(String.join("\n", lines));
         List<String> told = file.leftOut().stream()
-                .map(u -> u.firstLine() + "-" + u.lastLine() + " " + u.reason())
+                .map(u -> u.firstLine() + "-" + u.lastLine() + " " + u.reason() + ": " + u.text())
                 .toList();
         assertEquals(
                 List.of(
-                        "11-11 same time as the row before",
-                        "21-21 time goes back",
-                        "31-31 time that is no number: read as missing",
-                        "31-31 no time",
-                        "41-41 speed that is no number: read as missing",
-                        "51-51 speed that cannot be: read as missing",
-                        "61-61 no number in any column that is used",
-                        "81-81 fewer values than the head line: the rest read as missing"),
+                        "11-11 same time as the row before: ",
+                        "21-21 time goes back: ",
+                        "31-31 time that is no number: later",
+                        "31-31 no time: the row is not used: ",
+                        "41-42 speed that is no number: fast",
+                        "43-43 speed that is no number: faster",
+                        "51-51 speed that cannot be: 9999",
+                        "61-61 no number in any column that is used: ",
+                        "81-81 fewer values than the head line: the rest is missing: "),
                 told);
         assertEquals(296, file.laps().get(0).recording().rows());
-        long missing = file.channels().stream()
+        RecordedFile.FoundChannel speed = file.channels().stream()
                 .filter(channel -> channel.name().equals("speed"))
                 .findFirst()
-                .orElseThrow()
-                .missing();
-        assertEquals(3, missing);
+                .orElseThrow();
+        assertEquals(2, speed.missing(), "empty, and n/a");
+        assertEquals(4, speed.unreadable());
+        assertEquals(
+                List.of("speed_mps"),
+                file.leftOut().stream()
+                        .filter(u -> u.reason().startsWith("speed"))
+                        .map(RecordedFile.Unused::column)
+                        .distinct()
+                        .toList());
+        assertTrue(Double.isNaN(file.laps().get(0).recording().column(Channel.SPEED)[38]));
+    }
+
+    private static final String HEADER = "time_s,speed_mps,brake,lateral_acceleration_mps2";
+
+    /** A table in which every cell of a column is another text. */
+    private static byte[] replaced(int column, String text) {
+        String[] lines = table(HEADER + ",throttle", ",", false, 1, 1, 1, 1).split("\n");
+        for (int i = 1; i < lines.length; i++) {
+            String[] cells = (lines[i] + "," + i % 7).split(",");
+            cells[column] = i == 1 && column == 1 && text.equals("abc") ? "30" : text;
+            lines[i] = String.join(",", cells);
+        }
+        return String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String refusal(byte[] bytes, ColumnWish wish) {
+        return assertThrows(InputException.class, () -> read(bytes, wish, Cut.NONE))
+                .line();
+    }
+
+    @Test
+    void aNeededColumnOfTextIsRefusedInOneLine() {
+        assertEquals(
+                "run.csv: speed: abc: column speed_mps is text: 299 of 300 cells are no number that can be, the first in "
+                        + "line 3; name another by --columns, or leave it out by --columns speed=, if it can be made from "
+                        + "time with distance or position",
+                refusal(replaced(1, "abc"), ColumnWish.NONE));
+        String brake = refusal(replaced(2, "pressed"), ColumnWish.NONE);
+        assertTrue(brake.startsWith("run.csv: brake: pressed: column brake is text: 300 of 300 cells"), brake);
+        String lateral = refusal(replaced(3, "left"), ColumnWish.NONE);
+        assertTrue(
+                lateral.startsWith("run.csv: lateral: column lateral_acceleration_mps2 is text: 300 of 300 cells"),
+                lateral);
+    }
+
+    /** A sensor that is stuck, or was never connected, is no measurement. */
+    @Test
+    void aNeededColumnThatNeverChangesIsRefusedInOneLine() {
+        String brake = refusal(replaced(2, "0"), ColumnWish.NONE);
+        assertEquals(
+                "run.csv: brake: 0: column brake never changes: it is 0 in all 300 rows that have a value; name another by "
+                        + "--columns, or leave it out by --columns brake=, and braking is read from the deceleration",
+                brake);
+        String speed = refusal(replaced(1, "36.7"), ColumnWish.of("speed=speed_mps:km/h"));
+        assertTrue(
+                speed.startsWith("run.csv: speed: 36.7: column speed_mps never changes: it is 36.7 in all 300 rows"),
+                speed);
+        String lateral = refusal(replaced(3, "0.1"), ColumnWish.NONE);
+        assertTrue(lateral.startsWith("run.csv: lateral: column lateral_acceleration_mps2 never changes"), lateral);
+    }
+
+    /** A receiver without a fix writes one and the same place; a straight along a meridian is none. */
+    @Test
+    void positionsThatStandStillAreIgnored() {
+        StringBuilder still = new StringBuilder(HEADER + ",lat,lon\n");
+        StringBuilder north = new StringBuilder(HEADER + ",lat,lon\n");
+        for (String line : table("", ",", false, 1, 1, 1, 1).strip().split("\n")) {
+            still.append(line).append(",48,20\n");
+            north.append(line)
+                    .append(",")
+                    .append(48 + 2e-4 * Double.parseDouble(line.substring(0, 5)))
+                    .append(",20\n");
+        }
+        RecordedFile stuck = read(still.toString());
+        assertEquals(2, stuck.ignored().size());
+        assertFalse(stuck.laps().get(0).recording().hasPosition());
+        assertEquals(List.of(), read(north.toString()).ignored());
+    }
+
+    /** The brake may be left out, and so may what nobody needs. */
+    @Test
+    void whatIsNotNeededIsIgnoredWithAWord() {
+        RecordedFile without = read(replaced(2, "0"), ColumnWish.of("brake="), Cut.NONE);
+        assertFalse(without.laps().get(0).recording().has(Channel.BRAKE));
+        assertEquals(List.of(), without.ignored());
+        for (String stuck : List.of("7", "open", "")) {
+            RecordedFile file = read(replaced(4, stuck), ColumnWish.NONE, Cut.NONE);
+            assertFalse(file.laps().get(0).recording().has(Channel.THROTTLE));
+            assertEquals("throttle", file.ignored().get(0).name());
+            assertTrue(
+                    file.channels().stream().noneMatch(channel -> channel.name().equals("throttle")));
+        }
+        RecordedFile empty = read(replaced(2, "-"), ColumnWish.NONE, Cut.NONE);
+        assertEquals("column brake is empty", empty.ignored().get(0).reason());
+        assertEquals(List.of(), empty.leftOut());
     }
 
     @Test
     void lapsAreTakenApart() {
         StringBuilder text = new StringBuilder("lap,time_s,speed_mps,lateral_acceleration_mps2\n");
         for (int i = 0; i < 300; i++) {
-            text.append(3 + i / 100).append(',').append(0.1 * i).append(",30,0\n");
+            text.append(3 + i / 100).append(',').append(0.1 * i).append(i % 2 == 0 ? ",30,0\n" : ",30.01,1\n");
         }
         RecordedFile file = read(text.toString());
         assertEquals(

@@ -44,7 +44,7 @@ class OwnEntryTest {
             MadeRun made = DemoRuns.lap(demo.plan(driver), 1, 300 + lap);
             RecordedFile.Lap logged =
                     new RecordedFile.Lap(1, Recording.of(Sensors.usual(50).record(made, 300 + lap)));
-            RecordedFile file = new RecordedFile("made", List.of(logged), List.of(), 0, List.of(), null);
+            RecordedFile file = new RecordedFile("made", List.of(logged), List.of(), List.of(), 0, List.of(), null);
             MADE.add(made);
             LOGGED.add(ChosenLap.of(List.of(file), new Sweep(1, Sweep.Progress.SILENT))
                     .get(0));

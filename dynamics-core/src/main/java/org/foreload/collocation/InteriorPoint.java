@@ -37,6 +37,16 @@ final class InteriorPoint {
 
     private static final double ATTEMPT_FACTOR = 100;
 
+    /**
+     * A slack that came to nearly nothing before the equations held lets no step pass. Where none makes progress and
+     * more than this is still broken, slacks are made at least so wide; how often, and how much wider each time.
+     */
+    private static final double BROKEN = 1e-3;
+
+    private static final double WIDE_SLACK = 3e-3;
+    private static final int WIDENINGS = 5;
+    private static final double WIDER = 3;
+
     /** Shortest part of a step that is tried. */
     private static final double SMALLEST_STEP = 1e-6;
 
@@ -99,6 +109,7 @@ final class InteriorPoint {
         weights.weigh(now.values);
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
+        int widened = 0;
         boolean done;
         Stillness stillness = new Stillness();
         while (true) {
@@ -115,7 +126,14 @@ final class InteriorPoint {
                 filter.clear();
             }
             if (!newton.linearise(now.values, now.defect) || !progress(barrier)) {
-                break;
+                if (widened == WIDENINGS || !(now.violation(weights) > BROKEN)) {
+                    break;
+                }
+                now.widen(barrier, WIDE_SLACK * Math.pow(WIDER, widened));
+                widened++;
+                filter.clear();
+                lastShift = 0;
+                continue;
             }
             watcher.accept(iteration, error);
             Iterate left = now;

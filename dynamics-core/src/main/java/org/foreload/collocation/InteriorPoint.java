@@ -1,7 +1,5 @@
 package org.foreload.collocation;
 
-import java.util.Arrays;
-
 /**
  * A primal-dual interior-point method with a filter (A. Wächter, L. T. Biegler, On the implementation of an
  * interior-point filter line-search algorithm for large-scale nonlinear programming, Mathematical Programming 106(1),
@@ -24,8 +22,6 @@ final class InteriorPoint {
     private static final double LEAST_FRACTION = 0.99;
     /** Least slack at the start, in units of the bound. */
     private static final double SMALLEST_SLACK = 1e-3;
-    /** How far a dual may be from the weight over its slack. */
-    private static final double DUAL_SPREAD = 1e10;
     /**
      * Convex shift that is tried first where the model is not convex; what counts as none; how it falls from step to
      * step and rises within one; and the largest.
@@ -41,43 +37,44 @@ final class InteriorPoint {
 
     private static final double ATTEMPT_FACTOR = 100;
 
+    /**
+     * A slack that came to nearly nothing before the equations held lets no step pass. Where none makes progress and
+     * more than this is still broken, slacks are made at least so wide; how often, and how much wider each time.
+     */
+    private static final double BROKEN = 1e-3;
+
+    private static final double WIDE_SLACK = 3e-3;
+    private static final int WIDENINGS = 5;
+    private static final double WIDER = 3;
+
     /** Shortest part of a step that is tried. */
     private static final double SMALLEST_STEP = 1e-6;
 
     private final Mesh mesh;
-    private final StageEquations equations;
-    private final int count;
-    private final PointValues[] values;
-    private final double[] unknowns;
-    private final double[] start;
-    private final double[] slack;
-    private final double[] dual;
-    private final double[] multiplier;
-    private final double[] defect;
-    private final double[] gradient;
-    private final double[][] curvature;
-    private final double[] change;
     private final int states;
     private final int all;
     private final int bounds;
-    private final double[] startChange;
-    private final double[] newMultiplier;
-    private final double[] slackChange;
-    private final double[] dualChange;
+    private final double[] gradient;
+    private final double[][] curvature;
     private final int[] touched;
-    private final double[] trialUnknowns;
-    private final double[] trialStart;
-    private final double[] trialSlack;
-    private final double[] trialDefect;
-    private final PointValues trialValues;
+    private final Iterate.Step step;
     private final QuadraticStep newton;
     private final Residual residual;
+    private final EquationWeights weights;
     private final Filter filter = new Filter();
+
+    /** Where the search stands. */
+    private Iterate now;
+
+    /** Where a part of the step would lead. */
+    private Iterate next;
+
+    /** Whether the last step was taken as it was tried first: with the next, slopes are found at once. */
+    private boolean tookFirst;
+
     private double shift;
     private double lastShift;
     private double leastShift;
-    private double trialViolation;
-    private double trialObjective;
 
     /**
      * @param start the first state, scaled
@@ -85,35 +82,21 @@ final class InteriorPoint {
      * @param guess unknowns at all points, scaled
      */
     InteriorPoint(Mesh mesh, StageEquations equations, double[] start, boolean[] freeStart, double[] guess) {
+        int count = mesh.points();
         this.mesh = mesh;
-        this.equations = equations;
-        this.count = mesh.points();
         this.states = equations.states();
         this.all = states + equations.controls();
         this.bounds = equations.bounds();
-        this.startChange = new double[states];
-        this.trialStart = new double[states];
-        this.trialValues = new PointValues(equations);
-        this.values = new PointValues[count];
-        Arrays.setAll(values, i -> new PointValues(equations));
-        this.unknowns = guess.clone();
-        this.start = start.clone();
-        this.slack = new double[count * bounds];
-        this.dual = new double[count * bounds];
-        this.multiplier = new double[count * states];
-        this.defect = new double[count * states];
         this.gradient = new double[count * all];
         this.curvature = new double[count][all * all];
-        this.change = new double[count * all];
-        this.newMultiplier = new double[count * states];
-        this.slackChange = new double[count * bounds];
-        this.dualChange = new double[count * bounds];
         this.touched = new int[all];
-        this.trialUnknowns = new double[count * all];
-        this.trialSlack = new double[count * bounds];
-        this.trialDefect = new double[count * states];
-        this.residual = new Residual(mesh, equations);
+        this.step = Iterate.Step.of(mesh, equations);
         this.newton = new QuadraticStep(mesh, equations, freeStart);
+        this.residual = new Residual(mesh, equations);
+        this.weights = new EquationWeights(mesh, equations);
+        this.now = new Iterate(mesh, equations);
+        this.next = new Iterate(mesh, equations);
+        now.begin(start, guess, FIRST_BARRIER, SMALLEST_SLACK);
     }
 
     /**
@@ -123,22 +106,16 @@ final class InteriorPoint {
      */
     OptimalControl.Ending solve(double tolerance, int mostIterations, Progress watcher) {
         double barrier = FIRST_BARRIER;
-        for (int p = 0; p < count; p++) {
-            equations.values(p, unknowns, values[p]);
-            for (int i = 0; i < bounds; i++) {
-                slack[p * bounds + i] = Math.max(values[p].room()[i], SMALLEST_SLACK);
-                dual[p * bounds + i] = barrier / slack[p * bounds + i];
-            }
-        }
+        weights.weigh(now.values);
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
+        int widened = 0;
         boolean done;
         Stillness stillness = new Stillness();
         while (true) {
-            evaluate();
-            residual.measure(values, multiplier, defect, slack, dual);
+            residual.measure(now.values, now.multiplier, now.defect, now.slack, now.dual);
             error = residual.greatest(0);
-            stillness.add(objective(0));
+            stillness.add(now.objective(0));
             done = barrier == LAST_BARRIER
                     && (residual.strict() <= tolerance || error <= tolerance && stillness.holds());
             if (done || iteration == mostIterations) {
@@ -148,73 +125,44 @@ final class InteriorPoint {
                 barrier = Math.max(LAST_BARRIER, Math.min(BARRIER_FACTOR * barrier, Math.pow(barrier, BARRIER_POWER)));
                 filter.clear();
             }
-            double[] accepted = newton.linearise(values, defect) ? progress(barrier) : null;
-            if (accepted == null) {
-                break;
+            if (!newton.linearise(now.values, now.defect) || !progress(barrier)) {
+                if (widened == WIDENINGS || !(now.violation(weights) > BROKEN)) {
+                    break;
+                }
+                now.widen(barrier, WIDE_SLACK * Math.pow(WIDER, widened));
+                widened++;
+                filter.clear();
+                lastShift = 0;
+                continue;
             }
             watcher.accept(iteration, error);
-            take(accepted[0], accepted[1], barrier);
+            Iterate left = now;
+            now = next;
+            next = left;
+            if (!now.sloped()) {
+                now.slopes();
+            }
             iteration++;
         }
-        return new OptimalControl.Ending(done, error, iteration, start, unknowns);
+        return new OptimalControl.Ending(done, error, iteration, now.start, now.unknowns);
     }
 
-    /** A step that makes progress, with an ever more convex model where one fails; its lengths, or null. */
-    private double[] progress(double barrier) {
+    /** Finds the next place by a step that makes progress, with an ever more convex model where one fails. */
+    private boolean progress(double barrier) {
         leastShift = 0;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             if (!step(barrier)) {
-                return null;
+                return false;
             }
-            double[] accepted = search(barrier);
-            if (accepted != null) {
-                return accepted;
+            if (search(barrier)) {
+                return true;
             }
             leastShift = Math.max(FIRST_SHIFT, ATTEMPT_FACTOR * shift);
             if (attempt == 0) {
                 filter.clear();
             }
         }
-        return null;
-    }
-
-    private void evaluate() {
-        double[] weights = new double[states];
-        double[] rooms = new double[bounds];
-        for (int p = 0; p < count; p++) {
-            double length = mesh.lengths()[p / mesh.perInterval()];
-            for (int i = 0; i < states; i++) {
-                weights[i] = -multiplier[p * states + i] * (equations.atOnce(i) ? 1 : length);
-            }
-            for (int i = 0; i < bounds; i++) {
-                rooms[i] = -dual[p * bounds + i];
-            }
-            equations.derivatives(p, unknowns, mesh.weight(p), weights, rooms, values[p]);
-        }
-        for (int p = 0; p < count; p++) {
-            defect(p, unknowns, start, values[p], defect);
-        }
-    }
-
-    /** Residuals of the equations at a point. */
-    private void defect(int p, double[] x, double[] first, PointValues at, double[] into) {
-        int points = mesh.perInterval();
-        int k = p / points;
-        int i = p % points;
-        double length = mesh.lengths()[k];
-        for (int row = 0; row < states; row++) {
-            double sum;
-            if (equations.atOnce(row)) {
-                sum = -at.rate()[row];
-            } else {
-                double before = k == 0 ? first[row] : x[(k * points - 1) * all + row];
-                sum = mesh.collocation().slope(i, -1) * before - length * at.rate()[row];
-                for (int j = 0; j < points; j++) {
-                    sum += mesh.collocation().slope(i, j) * x[(k * points + j) * all + row];
-                }
-            }
-            into[p * states + row] = sum;
-        }
+        return false;
     }
 
     /** The Newton step, with a convex shift where it is needed. */
@@ -222,7 +170,7 @@ final class InteriorPoint {
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
-            if (newton.solve(curvature, gradient, change, newMultiplier, startChange)) {
+            if (newton.solve(curvature, gradient, step.unknowns(), step.multiplier(), step.start())) {
                 break;
             }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
@@ -231,23 +179,28 @@ final class InteriorPoint {
             }
         }
         lastShift = shift;
-        for (int p = 0; p < count; p++) {
+        double[] slack = now.slack;
+        double[] dual = now.dual;
+        for (int p = 0; p < mesh.points(); p++) {
+            double[] slope = now.values[p].roomSlope();
             for (int i = 0; i < bounds; i++) {
                 int b = p * bounds + i;
-                double sum = values[p].room()[i] - slack[b];
+                double sum = now.values[p].room()[i] - slack[b];
                 for (int c = 0; c < all; c++) {
-                    sum += values[p].roomSlope()[i * all + c] * change[p * all + c];
+                    sum += slope[i * all + c] * step.unknowns()[p * all + c];
                 }
-                slackChange[b] = sum;
-                dualChange[b] = barrier / slack[b] - dual[b] - dual[b] / slack[b] * sum;
+                step.slack()[b] = sum;
+                step.dual()[b] = barrier / slack[b] - dual[b] - dual[b] / slack[b] * sum;
             }
         }
         return true;
     }
 
     private void model(double barrier) {
-        for (int p = 0; p < count; p++) {
-            PointValues at = values[p];
+        double[] slack = now.slack;
+        double[] dual = now.dual;
+        for (int p = 0; p < mesh.points(); p++) {
+            PointValues at = now.values[p];
             double[] bend = curvature[p];
             System.arraycopy(at.curvature(), 0, bend, 0, bend.length);
             for (int c = 0; c < all; c++) {
@@ -278,26 +231,48 @@ final class InteriorPoint {
         }
     }
 
-    private double violation() {
-        double sum = 0;
-        for (double d : defect) {
-            sum += Math.abs(d);
-        }
-        for (int b = 0; b < slack.length; b++) {
-            sum += Math.abs(values[b / bounds].room()[b % bounds] - slack[b]);
-        }
-        return sum;
-    }
-
-    private double objective(double barrier) {
-        double sum = 0;
-        for (int p = 0; p < count; p++) {
-            sum += mesh.weight(p) * values[p].cost();
-            for (int i = 0; i < bounds; i++) {
-                sum -= barrier * Math.log(slack[p * bounds + i]);
+    /** Finds the next place by a part of the step that makes progress; false if none does. */
+    private boolean search(double barrier) {
+        double least = Math.max(LEAST_FRACTION, 1 - barrier);
+        double longest = fraction(now.slack, step.slack(), least);
+        double dualLength = fraction(now.dual, step.dual(), least);
+        double violation = now.violation(weights);
+        double objective = now.objective(barrier);
+        double descent = 0;
+        for (int p = 0; p < mesh.points(); p++) {
+            for (int c = 0; c < all; c++) {
+                descent += mesh.weight(p) * now.values[p].costSlope()[c] * step.unknowns()[p * all + c];
+            }
+            for (int b = p * bounds; b < (p + 1) * bounds; b++) {
+                descent -= barrier / now.slack[b] * step.slack()[b];
             }
         }
-        return sum;
+        double small = 1e-4 * Math.max(1, violation);
+        double rounding = 1e-13 * Math.abs(objective);
+        boolean slopes = tookFirst;
+        for (double length = longest; length > SMALLEST_STEP * longest; length /= 2) {
+            next.move(now, step, length, dualLength, barrier);
+            next.evaluate(slopes);
+            slopes = false;
+            double nextViolation = next.violation(weights);
+            double nextObjective = next.objective(barrier);
+            tookFirst = length == longest;
+            if (!Double.isFinite(nextViolation + nextObjective) || !filter.passes(nextViolation, nextObjective)) {
+                continue;
+            }
+            boolean falls =
+                    descent < 0 && length * Math.pow(-descent, 2.3) > Math.pow(violation, 1.1) && violation <= small;
+            if (falls) {
+                if (nextObjective <= objective + 1e-8 * length * descent + rounding) {
+                    return true;
+                }
+            } else if (nextViolation <= (1 - Filter.MARGIN) * violation
+                    || nextObjective <= objective - Filter.MARGIN * violation + rounding) {
+                filter.add(violation, objective);
+                return true;
+            }
+        }
+        return false;
     }
 
     private static double fraction(double[] value, double[] change, double least) {
@@ -308,88 +283,5 @@ final class InteriorPoint {
             }
         }
         return most;
-    }
-
-    /** The step lengths of the unknowns and of the duals; null if none makes progress. */
-    private double[] search(double barrier) {
-        double least = Math.max(LEAST_FRACTION, 1 - barrier);
-        double longest = fraction(slack, slackChange, least);
-        double dualLength = fraction(dual, dualChange, least);
-        double violation = violation();
-        double objective = objective(barrier);
-        double descent = 0;
-        for (int p = 0; p < count; p++) {
-            for (int c = 0; c < all; c++) {
-                descent += mesh.weight(p) * values[p].costSlope()[c] * change[p * all + c];
-            }
-            for (int i = 0; i < bounds; i++) {
-                descent -= barrier / slack[p * bounds + i] * slackChange[p * bounds + i];
-            }
-        }
-        double small = 1e-4 * Math.max(1, violation);
-        double length = longest;
-        while (length > SMALLEST_STEP * longest) {
-            if (trial(length, barrier) && filter.passes(trialViolation, trialObjective)) {
-                boolean armijo = descent < 0
-                        && length * Math.pow(-descent, 2.3) > Math.pow(violation, 1.1)
-                        && violation <= small;
-                double rounding = 1e-13 * Math.abs(objective);
-                if (armijo) {
-                    if (trialObjective <= objective + 1e-8 * length * descent + rounding) {
-                        return new double[] {length, dualLength};
-                    }
-                } else if (trialViolation <= (1 - Filter.MARGIN) * violation
-                        || trialObjective <= objective - Filter.MARGIN * violation + rounding) {
-                    filter.add(violation, objective);
-                    return new double[] {length, dualLength};
-                }
-            }
-            length /= 2;
-        }
-        return null;
-    }
-
-    private boolean trial(double length, double barrier) {
-        for (int i = 0; i < unknowns.length; i++) {
-            trialUnknowns[i] = unknowns[i] + length * change[i];
-        }
-        for (int i = 0; i < states; i++) {
-            trialStart[i] = start[i] + length * startChange[i];
-        }
-        trialViolation = 0;
-        trialObjective = 0;
-        for (int p = 0; p < count; p++) {
-            equations.values(p, trialUnknowns, trialValues);
-            defect(p, trialUnknowns, trialStart, trialValues, trialDefect);
-            trialObjective += mesh.weight(p) * trialValues.cost();
-            for (int i = 0; i < states; i++) {
-                trialViolation += Math.abs(trialDefect[p * states + i]);
-            }
-            for (int i = 0; i < bounds; i++) {
-                int b = p * bounds + i;
-                double s = slack[b] + length * slackChange[b];
-                trialObjective -= barrier * Math.log(s);
-                trialViolation += Math.abs(trialValues.room()[i] - s);
-            }
-        }
-        return Double.isFinite(trialViolation) && Double.isFinite(trialObjective);
-    }
-
-    private void take(double length, double dualLength, double barrier) {
-        for (int i = 0; i < unknowns.length; i++) {
-            unknowns[i] += length * change[i];
-        }
-        for (int i = 0; i < states; i++) {
-            start[i] += length * startChange[i];
-        }
-        for (int i = 0; i < slack.length; i++) {
-            slack[i] += length * slackChange[i];
-            dual[i] += dualLength * dualChange[i];
-            double centre = barrier / slack[i];
-            dual[i] = Math.max(centre / DUAL_SPREAD, Math.min(centre * DUAL_SPREAD, dual[i]));
-        }
-        for (int i = 0; i < multiplier.length; i++) {
-            multiplier[i] += length * (newMultiplier[i] - multiplier[i]);
-        }
     }
 }

@@ -88,9 +88,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** How far around it the first of them lie, in units of the space. */
     private static final double POLISHED_AROUND = 0.3;
 
-    /** Seconds that an excess of one counts as while polishing. */
-    private static final double PRICE = 0.5;
-
     /** What an entry that does not make the corner counts as, s: more than any that does. */
     private static final double NOT_MADE = 1e3;
 
@@ -240,6 +237,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             }
             best = quicker(best, checked(study, one.plan()));
         }
+        best = best.map(found -> study.quicker(found).orElse(found));
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
 
@@ -375,6 +373,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         for (double limit : entry.limits()) {
             beyond += Math.max(0, limit);
         }
-        return entry.time() + PRICE * Math.max(beyond, entry.verdict());
+        return entry.time() + EntryAtPoint.PRICE * Math.max(beyond, entry.verdict());
     }
 }

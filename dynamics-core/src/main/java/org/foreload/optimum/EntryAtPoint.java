@@ -26,6 +26,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
     /** Farther within a limit, or beyond one, than this says nothing of what happens where it is reached. */
     private static final double FAR = 1;
 
+    /** Seconds that an excess of one counts as while searching: more than it can gain. */
+    static final double PRICE = 0.5;
+
     /** Verdict on an entry that keeps its limits and does not forgive what it must. */
     private static final double UNFORGIVING = 0.3;
 
@@ -66,18 +69,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
     /** Drives at points of one space. */
     static final class Driver {
 
-        /** Distance, m, by which a driver may be early and must still keep the margin. */
-        private static final double EARLY = 1;
-
-        /**
-         * Share of the reserve before a wheel stops that the search itself keeps: the entry with a hard foot has the
-         * last word.
-         */
-        private static final double RESERVE_KEPT = 0.9;
-
         private final BrakePointSearch search;
         private final ReleaseSpace space;
-        private final double reserve;
+        private final LockReserve reserve;
         private final Rounds rounds;
         private int driven;
 
@@ -87,9 +81,9 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
          * @param rounds counts the entries
          */
         Driver(CornerStudy study, ReleaseSpace space, Rounds rounds) {
+            this.reserve = new LockReserve(study);
             this.search = study.search();
             this.space = space;
-            this.reserve = RESERVE_KEPT * new LockReserve(study).wanted();
             this.rounds = rounds;
         }
 
@@ -120,21 +114,19 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
          */
         EntryAtPoint at(double[] x, double than) {
             BrakePlan plan = plan(x);
-            Trial trial = trial(plan);
-            Excess excess = trial.excess();
-            double lock = Excess.SHARE_WEIGHT * (reserve - trial.entry().lockReserve());
-            double[] limits = {
-                capped(excess.drift()),
-                capped(excess.edge()),
-                capped(excess.front()),
-                capped(excess.rear()),
-                capped(lock)
-            };
-            double verdict = trial.made() ? capped(Math.max(excess.largest(), lock)) : FAR;
+            count();
+            Trial trial = search.trial(plan);
+            double[] limits = reserve.limits(trial);
+            double largest = Math.max(trial.excess().largest(), limits[limits.length - 1]);
+            double verdict = trial.made() ? capped(largest) : FAR;
+            for (int i = 0; i < limits.length; i++) {
+                limits[i] = capped(limits[i]);
+            }
             double time = trial.entry().time();
             double[] slips = {};
             if (verdict <= 0 && time < than) {
-                if (!trial(plan.withBrakePoint(plan.brakePoint() - EARLY)).met()) {
+                count();
+                if (!search.early(plan).met()) {
                     verdict = UNFORGIVING;
                 } else {
                     List<Trial> all = search.slips(plan);
@@ -144,11 +136,6 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
                 }
             }
             return new EntryAtPoint(x, trial.made(), time, limits, verdict, slips);
-        }
-
-        private Trial trial(BrakePlan plan) {
-            count();
-            return search.trial(plan);
         }
 
         private void count() {

@@ -4,8 +4,10 @@ import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Excess;
 import org.foreload.strategy.InHand;
 import org.foreload.strategy.StraightLine;
+import org.foreload.strategy.Trial;
 
 /**
  * How much harder the brake could be before a wheel stops, and what too little of that is made to cost, so that a
@@ -42,6 +44,19 @@ public final class LockReserve {
     double wanted() {
         return wanted;
     }
+
+    /**
+     * How far an entry goes beyond drift, edge, front, rear and lock; below zero what it has left. To a lock it must
+     * keep nearly the reserve: the entry with a hard foot has the last word.
+     */
+    double[] limits(Trial trial) {
+        Excess excess = trial.excess();
+        double lock = Excess.SHARE_WEIGHT * (KEPT * wanted - trial.entry().lockReserve());
+        return new double[] {excess.drift(), excess.edge(), excess.front(), excess.rear(), lock};
+    }
+
+    /** Share of the reserve that {@link #limits} ask for. */
+    private static final double KEPT = 0.9;
 
     /** What an entry that comes too near to a lock counts as slower, s. */
     double price(EntryResult entry) {

@@ -5,7 +5,6 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.Excess;
 import org.foreload.strategy.Trial;
 import org.foreload.study.LinearStep;
 
@@ -58,21 +57,12 @@ final class ReleaseDescent {
 
     private static final double LEAST_SLOPE = 0.02;
 
-    /** Distance, m, by which a driver may be early and must still keep the margin. */
-    private static final double EARLY = 1;
-
-    /**
-     * Share of the reserve before a wheel stops that the search itself keeps: the entry with a hard foot has the last
-     * word.
-     */
-    private static final double RESERVE_KEPT = 0.9;
-
     /** From this limit on they are about grip: rear axle, and wheels that stop. */
     private static final int OF_GRIP = 3;
 
     private final BrakePointSearch search;
     private final ReleaseSpace space;
-    private final double reserve;
+    private final LockReserve reserve;
     private final double[] low;
     private final double[] high;
     private final BrakePlan start;
@@ -131,9 +121,9 @@ final class ReleaseDescent {
      * @param entries tried, about at most
      */
     ReleaseDescent(CornerStudy study, BrakePlan start, int entries) {
+        this.reserve = new LockReserve(study);
         this.search = study.search();
         this.start = start;
-        this.reserve = RESERVE_KEPT * new LockReserve(study).wanted();
         this.space = ReleaseSpace.of(
                 study,
                 study.lockLimit(),
@@ -215,17 +205,14 @@ final class ReleaseDescent {
     private Tried at(double[] x) {
         left--;
         Trial trial = search.trial(plan(x));
-        Excess excess = trial.excess();
-        double lock = Excess.SHARE_WEIGHT * (reserve - trial.entry().lockReserve());
-        return new Tried(x, trial, new double[] {excess.drift(), excess.edge(), excess.front(), excess.rear(), lock});
+        return new Tried(x, trial, reserve.limits(trial));
     }
 
     /** Whether who is early keeps the margin, too, and the plan has in hand what is asked for. */
     private boolean forgives(Tried tried) {
         BrakePlan plan = tried.trial().entry().plan();
         left -= 4;
-        return search.trial(plan.withBrakePoint(plan.brakePoint() - EARLY)).met()
-                && search.leftWithNothingInHand(plan) >= 0;
+        return search.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
     }
 
     /**

@@ -20,9 +20,6 @@ final class ReleaseSurfaces {
     /** Smoothing of the surfaces, in cubed units of the space: limits have kinks. */
     private static final double SMOOTHING = 1e-3;
 
-    /** Seconds that an excess of one counts as: more than it can gain. */
-    private static final double PRICE = 0.5;
-
     /** Steps in search of the lowest point of the surfaces, at most. */
     private static final int STEPS = 25;
 
@@ -92,7 +89,7 @@ final class ReleaseSurfaces {
         double[] values = at(x);
         double cost = values[0];
         for (int i = 1; i < values.length; i++) {
-            cost += PRICE * Math.max(0, values[i] + aim);
+            cost += EntryAtPoint.PRICE * Math.max(0, values[i] + aim);
         }
         return cost;
     }

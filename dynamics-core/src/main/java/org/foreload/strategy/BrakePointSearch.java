@@ -59,6 +59,11 @@ public final class BrakePointSearch {
         return allowance.trial(simulator.probe(plan));
     }
 
+    /** The same with the foot a metre early: who is a little early must keep the margin, too. */
+    public Trial early(BrakePlan plan) {
+        return trial(plan.withBrakePoint(plan.brakePoint() - BrakePointWalk.SOLID));
+    }
+
     /** The latest brake point that keeps the margin, found from the {@link #estimate}. */
     public Trial latest(Braking braking) {
         return latest(braking, estimate(braking));
@@ -72,7 +77,10 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial latest(Braking braking, double guess) {
-        BrakePointWalk nominal = walk(braking, last(braking), FARTHEST, this::trial);
+        return latest(walk(braking, last(braking), FARTHEST, this::trial), braking, guess);
+    }
+
+    private Trial latest(BrakePointWalk nominal, Braking braking, double guess) {
         int from = BrakePointWalk.decimetre(guess);
         return hopeless(nominal, from).orElseGet(() -> withInHand(nominal, braking, nominal.latest(from)));
     }
@@ -87,18 +95,62 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial lastOfAll(Braking braking) {
-        Trial latest = latest(braking);
         BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
+        Trial latest = latest(walk, braking, estimate(braking));
         double from = latest.met() ? latest.point() : estimate(braking) - FAR_BACK;
         double to = latest.met() ? latest.point() + FAR_ON : estimate(braking) + FAR_BEYOND;
         int end = Math.max(walk.earliest(), BrakePointWalk.decimetre(from));
         for (int point = Math.min(last(braking), BrakePointWalk.decimetre(to)); point > end; point--) {
-            if (walk.isSolid(point)
-                    && InHand.forgives(simulator, walk.at(point).entry().plan(), allowance.inHand())) {
+            if (keepsAll(walk, point)) {
                 return walk.at(point);
             }
         }
         return latest;
+    }
+
+    /**
+     * The quickest of all brake points up to the last that keeps the margin: with drift on the way out, or where weak
+     * brakes leave the car to crawl, an earlier one may be quicker. It is looked for {@value #FAR_ON} m back, and on to
+     * where braking earlier alone costs {@value #WORTH_LOOKING} s: in half metres, and in decimetres around those that
+     * are less than {@value #NEARLY} s slower than the quickest, whether they keep the margin or not.
+     *
+     * @param last the {@link #lastOfAll}, which keeps the margin
+     * @return {@code last} itself where none is quicker
+     */
+    public Trial quickestOfAll(Trial last) {
+        Braking braking = last.entry().plan().braking();
+        BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
+        int latest = BrakePointWalk.decimetre(last.point());
+        double back = Math.max(FAR_ON, Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts()));
+        int first = Math.max(walk.earliest(), latest - (int) (10 * back));
+        int step = (int) (10 * HALF);
+        Trial best = last;
+        for (int point = latest - step; point >= first; point -= step) {
+            best = quicker(walk, point, best);
+        }
+        double nearly = best.entry().time() + NEARLY;
+        for (int middle = latest; middle >= first; middle -= step) {
+            if (walk.at(middle).made() && walk.at(middle).entry().time() < nearly) {
+                int end = Math.max(first, middle - step);
+                for (int point = Math.min(latest, middle + step) - 1; point > end; point--) {
+                    best = quicker(walk, point, best);
+                }
+            }
+        }
+        return best;
+    }
+
+    private Trial quicker(BrakePointWalk walk, int point, Trial than) {
+        boolean quicker = walk.at(point).entry().time() < than.entry().time();
+        return quicker && keepsAll(walk, point) ? walk.at(point) : than;
+    }
+
+    /** Time, s, that half a metre of brake point may win. */
+    private static final double NEARLY = 0.02;
+
+    private boolean keepsAll(BrakePointWalk walk, int point) {
+        return walk.isSolid(point)
+                && InHand.forgives(simulator, walk.at(point).entry().plan(), allowance.inHand());
     }
 
     /**

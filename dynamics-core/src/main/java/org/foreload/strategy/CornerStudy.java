@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Optional;
 import org.foreload.braking.Braking;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
@@ -180,6 +181,29 @@ public final class CornerStudy {
         Finding finding = search.confirmed(last);
         return finding.found() || !last.met() ? finding : search.confirmed(search.latest(braking));
     }
+
+    /**
+     * The entry from the quickest of all brake points, where braking earlier than the latest is quicker by
+     * {@value #QUICKER} s or more; driven with full accuracy.
+     *
+     * @param latest what was found as the {@link #latest(Braking)}
+     */
+    public Optional<Finding> quicker(Finding latest) {
+        if (!latest.found()) {
+            return Optional.empty();
+        }
+        BrakePointSearch search = search();
+        Trial quickest = search.quickestOfAll(search.trial(latest.entry().plan()));
+        if (!(quickest.entry().time() <= latest.entry().time() - QUICKER)) {
+            return Optional.empty();
+        }
+        return Optional.of(search.confirmed(quickest))
+                .filter(Finding::found)
+                .filter(one -> one.entry().time() <= latest.entry().time() - QUICKER);
+    }
+
+    /** Time, s, by which an earlier brake point must be quicker to be named. */
+    private static final double QUICKER = 0.002;
 
     /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */
     public Finding latest(Braking braking, double guess) {

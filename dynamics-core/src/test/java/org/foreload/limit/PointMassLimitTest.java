@@ -20,6 +20,7 @@ import org.foreload.vehicle.Driveline;
 import org.foreload.vehicle.Driveline.DrivenAxle;
 import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -119,24 +120,77 @@ class PointMassLimitTest {
         return (against + Math.sqrt(against * against + 2 * MOST * way)) / MOST;
     }
 
+    private static final double UNIT = SPEED * SPEED / MOST;
+
+    private static PrescribedWidth halfTurn(double width, double spirals) {
+        return new PrescribedWidth(car(MOST / GRAVITY, DrivenAxle.ALL), HANDS, width * UNIT, SPEED, spirals);
+    }
+
+    /** The points up to the lane. */
+    private static List<LimitPoint> turn(PrescribedWidth problem, LimitResult result) {
+        assertTrue(result.converged(), "residual " + result.optimality());
+        return result.points().stream()
+                .filter(point -> point.station() <= problem.end() + 1e-6)
+                .toList();
+    }
+
     /**
      * Half a turn of width D·A/v₀², from v₀ back to v₀: the tangent of the acceleration's direction is linear in time.
      * T in v₀/A, derived by an ODE of the same law and by direct optimisation; problem class as above. Agreed accuracy:
-     * 0.3 % in time, 1 % in speed. Of a width of half a unit no optimum is found: the search gives up, and says so.
+     * 0.3 % in time, 1 % in speed. The search starts on lines of that width with more or less of the turn in spirals,
+     * none of which is the quickest: that is found from each of them.
      */
     @ParameterizedTest
-    @CsvSource({"1, 2.47293003, 0.642791", "2, 3.11195038, 0.914039"})
-    void aHalfTurnOfPrescribedWidthFollowsTheLinearTangent(double width, double time, double slowest) {
-        double unit = SPEED * SPEED / MOST;
-        LimitResult result = PrescribedWidth.solve(car(MOST / GRAVITY, DrivenAxle.ALL), HANDS, width * unit, SPEED);
-        double taken = 0;
-        for (LimitPoint point : result.points()) {
-            taken = point.station() <= Math.PI * width * unit / 2 + 1e-6 ? point.time() : taken;
-        }
-        double shape = taken * MOST / SPEED;
-        assertTrue(result.converged(), "residual " + result.optimality());
-        assertEquals(time, shape, 0.003 * time);
+    @CsvSource({
+        "0.5, 1, 2.15930007, 0.355144",
+        "0.5, 0.8, 2.15930007, 0.355144",
+        "1, 1, 2.47293003, 0.642791",
+        "2, 0.3, 3.11195038, 0.914039",
+        "2, 0, 3.11195038, 0.914039"
+    })
+    void aHalfTurnOfPrescribedWidthFollowsTheLinearTangent(double width, double spirals, double time, double slowest) {
+        PrescribedWidth problem = halfTurn(width, spirals);
+        LimitResult result = problem.solve();
+        List<LimitPoint> turn = turn(problem, result);
+        assertEquals(time, turn.get(turn.size() - 1).time() * MOST / SPEED, 0.003 * time);
         assertEquals(slowest, result.minimumSpeed() / SPEED, 0.01 * slowest);
+        double off = turn.stream()
+                .mapToDouble(point -> Math.abs(point.offset()))
+                .max()
+                .orElseThrow();
+        assertTrue(off > 0.03 * width * UNIT, "the line was the quickest already: " + off + " m off it");
+    }
+
+    /** Shares of the time to the slowest point, and there the speed over v₀ and the heading, °. */
+    private static final double[][] RELEASE = {
+        {0.10, 0.931825, 6.1246},
+        {0.25, 0.841372, 16.6121},
+        {0.50, 0.727290, 37.7339},
+        {0.75, 0.662673, 62.7980},
+        {0.90, 0.645892, 79.0009}
+    };
+
+    /**
+     * How the brake is let off in a half turn of width v₀²/A, by the same law. Agreed accuracy: 0.5 %, half a degree.
+     */
+    @Test
+    void theBrakeIsLetOffByTheLinearTangent() {
+        PrescribedWidth problem = halfTurn(1, 1);
+        List<LimitPoint> turn = turn(problem, problem.solve());
+        for (double[] row : RELEASE) {
+            double time = row[0] * turn.get(turn.size() - 1).time() / 2;
+            int i = 1;
+            while (turn.get(i).time() < time) {
+                i++;
+            }
+            LimitPoint from = turn.get(i - 1);
+            LimitPoint to = turn.get(i);
+            double part = (time - from.time()) / (to.time() - from.time());
+            double speed = from.speed() + part * (to.speed() - from.speed());
+            double direction = problem.direction(from) + part * (problem.direction(to) - problem.direction(from));
+            assertEquals(row[1], speed / SPEED, 0.005 * row[1], "speed at " + row[0]);
+            assertEquals(row[2], Math.toDegrees(direction), 0.5, "heading at " + row[0]);
+        }
     }
 
     /** How much larger than in the table all lengths are. */

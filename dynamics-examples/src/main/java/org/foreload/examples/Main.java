@@ -30,7 +30,8 @@ public final class Main {
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop.request(LONGEST_WAIT), "foreload-stop"));
         // The raw streams: text is always UTF-8, and a reader that goes away shows as an exception, not silently.
         Console console = new Console(new FileOutputStream(FileDescriptor.err), () -> isTerminal(STANDARD_ERROR), stop)
-                .reading(System.in);
+                .reading(System.in)
+                .ofOneRun();
         int status = Foreload.run(args, new FileOutputStream(FileDescriptor.out), console);
         stop.answered();
         System.exit(status);

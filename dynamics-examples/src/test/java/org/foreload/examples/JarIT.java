@@ -54,6 +54,14 @@ class JarIT {
         assertTrue(call.out().contains("deceleration m/s²"), call.out());
     }
 
+    /** The virtual machine prints what it leaves out. */
+    @Test
+    void onlyARunThatDrivesForSecondsLeavesTheSecondCompilerOut() throws IOException, InterruptedException {
+        environment.put("JDK_JAVA_OPTIONS", "-XX:+PrintCompilation");
+        assertTrue(call("pedal").out().contains("### Excluding compile: "), "nothing is left out");
+        assertFalse(call("grip").out().contains("### Excluding compile: "), "something is left out");
+    }
+
     @Test
     void itDrawsInBothFormats() throws IOException, InterruptedException {
         for (String name : List.of("picture.svg", "picture.png")) {

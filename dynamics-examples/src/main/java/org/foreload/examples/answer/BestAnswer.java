@@ -21,7 +21,41 @@ public final class BestAnswer {
     /** Places at which a shape is sampled. */
     private static final int SHAPE_PLACES = 20;
 
-    private BestAnswer() {}
+    private final CornerStudy study;
+    private final String line;
+    private final Optimum optimum;
+    private final Finding finding;
+    private final EntryResult best;
+    private final Optional<EntryResult> baseline;
+    private final Optional<TimeSplit> split;
+    private final Optional<Remainder> remainder;
+    private final AgainstLimit limit;
+    private final MissedBefore missed;
+    private final double marginCost;
+    private final Units units;
+
+    private BestAnswer(
+            CornerStudy study,
+            String line,
+            Optimum optimum,
+            Optional<EntryResult> baseline,
+            Optional<Remainder> remainder,
+            AgainstLimit limit,
+            Units units) {
+        this.study = study;
+        this.line = line;
+        this.optimum = optimum;
+        this.finding = optimum.best().orElseThrow();
+        this.best = finding.entry();
+        this.baseline = baseline;
+        this.split = baseline.map(other ->
+                TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
+        this.remainder = remainder;
+        this.limit = limit;
+        this.missed = MissedBefore.of(study, best, true);
+        this.marginCost = study.marginCost(best);
+        this.units = units;
+    }
 
     /**
      * The report.
@@ -44,11 +78,12 @@ public final class BestAnswer {
             AgainstLimit limit,
             Handover handover,
             Units units) {
-        Finding finding = optimum.best().orElseThrow();
-        EntryResult best = finding.entry();
-        Optional<TimeSplit> split = baseline.map(other ->
-                TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
-        Report programs = limit.on(EntryAnswer.latest(study, finding, handover, false, units))
+        BestAnswer answer = new BestAnswer(study, line, optimum, baseline, remainder, limit, units);
+        return answer.programs().shownAs(handover.on(answer.people(), units));
+    }
+
+    private Report programs() {
+        Report programs = limit.on(EntryAnswer.found(study, finding, missed, marginCost))
                 .with("line", line)
                 .with(
                         "release_table",
@@ -79,20 +114,10 @@ public final class BestAnswer {
             programs = programs.with(
                     "above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
-        return programs.shownAs(
-                handover.on(people(study, line, optimum, split, baseline, remainder, limit, units), units));
+        return programs;
     }
 
-    private static Report people(
-            CornerStudy study,
-            String line,
-            Optimum optimum,
-            Optional<TimeSplit> split,
-            Optional<EntryResult> baseline,
-            Optional<Remainder> remainder,
-            AgainstLimit limit,
-            Units units) {
-        EntryResult best = optimum.entry().orElseThrow();
+    private Report people() {
         BrakePlan plan = best.plan();
         Report people = new Report(EntryAnswer.title(study))
                 .headline(Words.sentence(Words.brake(best, units)) + ": " + Words.seconds(best.time()) + ", "
@@ -101,7 +126,7 @@ public final class BestAnswer {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
         }
-        people = MissedBefore.of(study, best, true).on(people.headline(limit.sentence()));
+        people = missed.on(people.headline(limit.sentence()));
         if (!optimum.complete()) {
             people = people.headline("Stopped early: a longer search may find a better one.");
         }
@@ -119,9 +144,9 @@ public final class BestAnswer {
                 .with(
                         "gain_s",
                         baseline.map(other -> other.time() - best.time()).orElse(Double.NaN))
-                .with("in_hand_m", optimum.best().orElseThrow().inHand())
+                .with("in_hand_m", finding.inHand())
                 .with("margins", EntryAnswer.margins(best))
-                .with("margin_cost_s", study.marginCost(best))
+                .with("margin_cost_s", marginCost)
                 .with("restart_spread_s", optimum.spread())
                 .withAll("release_table", "The release", table(plan.release().shape()))
                 .with("families", "The best of each simple shape", families(optimum));

@@ -26,17 +26,30 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, kept), entry)
                 .with("in_hand_m", handover.inHand())
                 .with("margin_cost_s", Double.NaN);
-        return faces(study, handover, kept, report, all, verdict(study, entry, kept, units), units);
+        return faces(study, handover, kept, report, all, List.of(verdict(study, entry, kept, units)), units);
     }
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
     public static Report latest(CornerStudy study, Finding finding, Handover handover, boolean all, Units units) {
+        boolean found = finding.found();
+        double cost = found ? study.marginCost(finding.entry()) : Double.NaN;
+        QuickerEarlier quicker = QuickerEarlier.of(study, finding);
+        Report report = quicker.fields(described(study, finding, cost));
+        List<String> headlines = quicker.after(verdict(study, finding, units));
+        return faces(study, handover, found, report, all, headlines, units);
+    }
+
+    /** An entry that was found, for programs only, with its profile. */
+    static Report found(CornerStudy study, Finding finding, MissedBefore missed, double marginCost) {
+        return lists(missed.fields(described(study, finding, marginCost)), finding.entry());
+    }
+
+    private static Report described(CornerStudy study, Finding finding, double marginCost) {
         EntryResult entry = finding.entry();
-        Report report = described(plain(study, entry, finding.found()), entry)
+        return described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand())
-                .with("margin_cost_s", finding.found() ? study.marginCost(entry) : Double.NaN);
-        return faces(study, handover, finding.found(), report, all, verdict(study, finding, units), units);
+                .with("margin_cost_s", marginCost);
     }
 
     private static String verdict(CornerStudy study, Finding finding, Units units) {
@@ -69,16 +82,17 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, finding.found()), entry)
                 .with("brake_point_found", finding.found())
                 .with("in_hand_m", finding.inHand());
+        report = QuickerEarlier.of(study, finding).fields(report);
         return along ? lists(report, entry) : report;
     }
 
     /** An entry of a sweep, for programs only. */
-    static Report swept(CornerStudy study, Candidate candidate) {
+    static Report swept(CornerStudy study, Candidate candidate, MissedBefore missed) {
         EntryResult entry = candidate.entry();
         Report report = described(plain(study, entry, candidate.made()), entry)
                 .with("in_hand_m", candidate.inHand())
                 .with("margin_cost_s", candidate.made() ? study.marginCost(entry) : Double.NaN);
-        return lists(report, entry);
+        return lists(missed.fields(report), entry);
     }
 
     private static Report described(Report report, EntryResult entry) {
@@ -178,10 +192,14 @@ public final class EntryAnswer {
             boolean kept,
             Report report,
             boolean all,
-            String verdict,
+            List<String> headlines,
             Units units) {
         EntryResult entry = handover.entry();
-        Report people = handover.on(plain(study, entry, kept).headline(Words.sentence(verdict)), units);
+        Report people = plain(study, entry, kept);
+        for (String headline : headlines) {
+            people = people.headline(Words.sentence(headline));
+        }
+        people = handover.on(people, units);
         MissedBefore missed = MissedBefore.of(study, entry, kept);
         people = missed.on(people);
         List<Report> rows = shownProfile(entry);

@@ -34,6 +34,7 @@ public final class ExploreAnswer {
     private final Units units;
     private final Exploration sweep;
     private final List<Candidate> sorted;
+    private final MissedBefore bestMissed;
 
     private ExploreAnswer(
             CornerStudy study,
@@ -47,6 +48,7 @@ public final class ExploreAnswer {
         this.units = units;
         this.sweep = sweep;
         this.sorted = sweep.candidates().stream().sorted(QUICKER).toList();
+        this.bestMissed = missed(sweep.best());
     }
 
     /**
@@ -81,8 +83,8 @@ public final class ExploreAnswer {
 
     private Report programs() {
         Report report = new Report(EntryAnswer.title(study));
-        report = part(report, "best", sweep.best());
-        report = part(report, "straight_line_baseline", sweep.baseline());
+        report = part(report, "best", sweep.best(), bestMissed);
+        report = part(report, "straight_line_baseline", sweep.baseline(), missed(sweep.baseline()));
         report = report.with("gain_s", sweep.gain()).with("bound_time_s", sweep.boundTime());
         if (limit.isPresent()) {
             report = limit.get().on(report);
@@ -93,10 +95,16 @@ public final class ExploreAnswer {
                 .with("entries", "", sorted.stream().map(ExploreAnswer::entry).toList());
     }
 
-    private Report part(Report report, String name, Optional<Candidate> candidate) {
+    private Report part(Report report, String name, Optional<Candidate> candidate, MissedBefore missed) {
         return candidate
-                .map(found -> report.with(name, EntryAnswer.swept(study, found)))
+                .map(found -> report.with(name, EntryAnswer.swept(study, found, missed)))
                 .orElseGet(() -> report.with(name, (String) null));
+    }
+
+    private MissedBefore missed(Optional<Candidate> candidate) {
+        return candidate
+                .map(found -> MissedBefore.of(study, found.entry(), found.made()))
+                .orElse(new MissedBefore(Optional.empty()));
     }
 
     private static Report entry(Candidate candidate) {
@@ -120,6 +128,7 @@ public final class ExploreAnswer {
         for (String headline : headlines()) {
             report = report.headline(headline);
         }
+        report = bestMissed.on(report);
         if (sweep.best().isEmpty()) {
             report = report.withAll(
                     "attempts", "The closest attempts", rows(sorted.subList(0, Math.min(5, sorted.size()))));

@@ -114,6 +114,11 @@ final class BalanceVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         Options.within("--values", values, 2, MOST_VALUES, "");
         sweepOptions.check();

@@ -83,6 +83,11 @@ final class CompareVerb extends ReportVerb {
     private SweepOptions sweepOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         sweepOptions.check();
         if (file != null && reference == null) {

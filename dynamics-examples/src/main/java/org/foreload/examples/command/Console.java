@@ -19,6 +19,7 @@ public final class Console {
     private final BooleanSupplier terminal;
     private final Stop stop;
     private final InputStream in;
+    private final Runnable brief;
 
     /**
      * A console.
@@ -29,20 +30,31 @@ public final class Console {
      * @param stop the wish to stop
      */
     public Console(OutputStream err, BooleanSupplier terminal, Stop stop) {
-        this(err, terminal, stop, InputStream.nullInputStream());
+        this(err, terminal, stop, InputStream.nullInputStream(), () -> {});
     }
 
-    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in) {
+    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in, Runnable brief) {
         this.stream = Objects.requireNonNull(err);
         this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
         this.terminal = Objects.requireNonNull(terminal);
         this.stop = Objects.requireNonNull(stop);
         this.in = Objects.requireNonNull(in);
+        this.brief = brief;
     }
 
     /** The same console, from which questions are read; without this there are none. */
     public Console reading(InputStream questions) {
-        return new Console(stream, terminal, stop, questions);
+        return new Console(stream, terminal, stop, questions, brief);
+    }
+
+    /** The same console of a process that runs one verb and no more, and may be set up for it. */
+    public Console ofOneRun() {
+        return new Console(stream, terminal, stop, in, FirstStage::begin);
+    }
+
+    /** Sets the process up for a run of seconds, if it is there for this run alone. */
+    void brief() {
+        brief.run();
     }
 
     /** Standard input. */

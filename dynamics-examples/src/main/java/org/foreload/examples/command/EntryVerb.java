@@ -61,6 +61,11 @@ final class EntryVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();

@@ -114,6 +114,11 @@ final class ExploreVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return !why && gridOptions.isBrief();
+    }
+
+    @Override
     Report report(Console console) {
         return report(console, common(), sweepOptions, Optional.empty());
     }
@@ -183,8 +188,9 @@ final class ExploreVerb extends ReportVerb {
                     : Optional.empty();
             Optional<AgainstLimit> beside = limit && sweep.complete()
                     ? sweep.best()
-                            .map(best -> LimitBeside.of(
-                                    console, study.simulator(), best.entry(), studyOptions.buildUpTime(), run.quiet()))
+                            .map(best -> LimitBeside.whenAsked(
+                                            console, study.simulator(), studyOptions.buildUpTime(), run.quiet())
+                                    .against(best.entry()))
                     : Optional.empty();
             Optional<Handover> handover = sweep.best().map(best -> handover(study, best, output, workers));
             output.picture().draw(() -> {

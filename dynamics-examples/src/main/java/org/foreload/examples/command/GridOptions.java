@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.file.InputException;
 import org.foreload.strategy.SweepPlan;
@@ -58,6 +59,15 @@ final class GridOptions {
             split = ",",
             description = "Brake-off points to try, in the same shares. Default: ${bundle:default.ends}.")
     private List<Double> ends;
+
+    /** Whether the releases are driven in seconds. */
+    boolean isBrief() {
+        return resolution == 1
+                && Stream.of(shapes, peaks, starts, ends).allMatch(values -> values == null || values.size() <= FEW);
+    }
+
+    /** About as many values of each kind as the sweep has of its own. */
+    private static final int FEW = 6;
 
     /** The sweep; refuses what cannot be, before anything is computed. */
     SweepPlan plan(double buildUpTime) {

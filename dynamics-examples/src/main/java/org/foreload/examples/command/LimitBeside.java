@@ -1,5 +1,7 @@
 package org.foreload.examples.command;
 
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.foreload.collocation.Progress;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
@@ -12,36 +14,77 @@ import org.foreload.limit.Limit;
 import org.foreload.limit.LimitOptions;
 import org.foreload.limit.LimitResult;
 
-/** Perfect hands and feet beside an entry that a verb found. */
-final class LimitBeside {
+/** Perfect hands and feet on the line of a study, beside an entry that a verb finds; solved once. */
+final class LimitBeside implements AutoCloseable {
 
-    private LimitBeside() {}
+    private final Console console;
+    private final EntrySimulator simulator;
+    private final double buildUpTime;
+    private final FutureTask<LimitResult> solving;
+    private volatile boolean closed;
+
+    private LimitBeside(Console console, EntrySimulator simulator, double buildUpTime, boolean quiet) {
+        this.console = console;
+        this.simulator = simulator;
+        this.buildUpTime = buildUpTime;
+        this.solving = new FutureTask<>(() -> solved(quiet));
+    }
+
+    /** Solves when it is asked, showing progress unless quiet. */
+    static LimitBeside whenAsked(Console console, EntrySimulator simulator, double buildUpTime, boolean quiet) {
+        return new LimitBeside(console, simulator, buildUpTime, quiet);
+    }
+
+    /** Begins to solve, without progress, beside what the verb does. */
+    static LimitBeside begun(Console console, EntrySimulator simulator, double buildUpTime) {
+        LimitBeside limit = new LimitBeside(console, simulator, buildUpTime, true);
+        Thread thread = new Thread(limit.solving, "foreload-limit");
+        thread.setDaemon(true);
+        thread.start();
+        return limit;
+    }
 
     /**
-     * Solves for them on the entry's own line, and compares. A stop, or a car that the limit does not know, takes away
-     * this answer and no other.
+     * Compares an entry with them. A stop, or a car that the limit does not know, takes away this answer and no other.
      *
      * @param entry that made the corner, with its profile
      */
-    static AgainstLimit of(
-            Console console, EntrySimulator simulator, EntryResult entry, double buildUpTime, boolean quiet) {
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
-            LimitOptions options = LimitOptions.STANDARD;
-            Hands hands = LossToLimit.hands(simulator.car(), simulator.corner(), simulator.driver(), buildUpTime);
-            LimitResult limit = Limit.solve(
-                    simulator.car(),
-                    simulator.corner(),
-                    LossToLimit.band(),
-                    hands,
-                    options,
-                    watcher(progress, options));
+    AgainstLimit against(EntryResult entry) {
+        solving.run();
+        try {
+            LimitResult limit = solving.get();
             return limit.converged()
                     ? AgainstLimit.of(LossToLimit.of(simulator.apex(), entry, limit))
                     : AgainstLimit.none("the search for it found no optimum");
-        } catch (ComputationException stopped) {
-            return AgainstLimit.none(stopped.getMessage());
-        } catch (InvalidValueException unknown) {
-            return AgainstLimit.none(unknown.getMessage());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return AgainstLimit.none("interrupted");
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof ComputationException || e.getCause() instanceof InvalidValueException) {
+                return AgainstLimit.none(e.getCause().getMessage());
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    /** Ends what was begun and is not asked for any more. */
+    @Override
+    public void close() {
+        closed = true;
+    }
+
+    private LimitResult solved(boolean quiet) {
+        try (ShownProgress progress = console.progress(quiet, "steps")) {
+            LimitOptions options = LimitOptions.STANDARD;
+            Hands hands = LossToLimit.hands(simulator.car(), simulator.corner(), simulator.driver(), buildUpTime);
+            Progress shown = watcher(progress, options);
+            return Limit.solve(
+                    simulator.car(), simulator.corner(), LossToLimit.band(), hands, options, (step, residual) -> {
+                        if (closed) {
+                            throw new ComputationException("not asked for any more");
+                        }
+                        shown.accept(step, residual);
+                    });
         }
     }
 

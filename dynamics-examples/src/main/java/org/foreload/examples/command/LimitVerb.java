@@ -124,6 +124,11 @@ final class LimitVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         Options.within("--axle-share", axleShare, 0.5, 0.995, "");
         Options.positive("--build-up", buildUp, "s");

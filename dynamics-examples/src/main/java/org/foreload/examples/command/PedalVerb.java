@@ -125,6 +125,11 @@ final class PedalVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         Options.within("--attempts", attempts, 2, MOST_ATTEMPTS, "");
         Options.notNegative("--place-error", placeError, "mm");

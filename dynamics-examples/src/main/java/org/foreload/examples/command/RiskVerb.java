@@ -83,6 +83,11 @@ final class RiskVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return scatterOptions.isBrief();
+    }
+
+    @Override
     Report report(Console console) {
         Scatter scatter = scatterOptions.scatter();
         Options.notNegative("--failure-cost", cost, "s");

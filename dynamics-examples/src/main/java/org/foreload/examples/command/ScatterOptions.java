@@ -96,6 +96,13 @@ final class ScatterOptions {
         return accepted;
     }
 
+    /** Whether the samples are driven in seconds. */
+    boolean isBrief() {
+        return samples <= BRIEF;
+    }
+
+    private static final int BRIEF = 256;
+
     int samples() {
         return samples;
     }

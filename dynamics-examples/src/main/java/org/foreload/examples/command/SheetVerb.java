@@ -89,6 +89,11 @@ final class SheetVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return scatterOptions.isBrief();
+    }
+
+    @Override
     Report report(Console console) {
         Options.within("--steps", steps, 1, MOST_STEPS, "");
         WholeFile file = WholeFile.at(OUT, out, ".html");

@@ -127,6 +127,11 @@ final class SmoothnessVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return true;
+    }
+
+    @Override
     Report report(Console console) {
         check();
         planOptions.check();

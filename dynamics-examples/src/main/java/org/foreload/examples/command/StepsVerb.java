@@ -78,6 +78,11 @@ final class StepsVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
+    boolean brief() {
+        return scatterOptions.isBrief();
+    }
+
+    @Override
     Report report(Console console) {
         Options.within("--steps", number, 1, MOST_STEPS, "");
         Scatter scatter = scatterOptions.scatter();

@@ -8,11 +8,13 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.demo.Demos;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.BrakePointSearch.Missed;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.InHand;
 import org.foreload.strategy.Trial;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,33 @@ class LastOfAllTest {
         }
         assertTrue(search.trial(braking.from(missed.from() - 0.5)).met());
         assertTrue(search.trial(braking.from(missed.to() + 0.5)).met());
+    }
+
+    /** With nothing in hand the last decimetres of drift cost more on the way out than they gain on the way in. */
+    @Test
+    void theQuickestOfAllMayBeEarlier() {
+        CornerStudy bare = STUDY.with(Allowance.NO_MARGIN);
+        Braking braking = Braking.of(5.59, 0.25, new Release(ReleaseShapes.PROGRESSIVE, 7.1, 40));
+        Finding latest = bare.latest(braking);
+        EntryResult quicker = bare.quicker(latest).orElseThrow().entry();
+        assertTrue(quicker.plan().brakePoint() < latest.entry().plan().brakePoint());
+        assertTrue(quicker.time() < latest.entry().time() - 0.002);
+        for (int i = 0; i <= 100; i++) {
+            BrakePlan plan = braking.from(latest.entry().plan().brakePoint() - i / 10.0);
+            Trial trial = bare.search().trial(plan);
+            assertTrue(
+                    !trial.met() || trial.entry().time() > quicker.time() - 0.002,
+                    () -> "a quicker one keeps it: " + plan.brakePoint());
+        }
+    }
+
+    /** With four metres in hand the car is far from where drift costs time: then the latest is the quickest. */
+    @Test
+    void withEnoughInHandTheLatestIsTheQuickest() {
+        CornerStudy standard = STUDY.with(Allowance.STANDARD);
+        Finding latest = standard.latest(Braking.of(8, 0.25, new Release(ReleaseShapes.SMOOTH, -5, 40)));
+        assertTrue(latest.found());
+        assertTrue(standard.quicker(latest).isEmpty());
     }
 
     /** A plan whose margin does not come and go has no such stretch. */

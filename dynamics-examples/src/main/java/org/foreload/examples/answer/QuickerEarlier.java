@@ -1,0 +1,38 @@
+package org.foreload.examples.answer;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Report;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
+
+/** Says where an earlier brake point than the latest is quicker, and by how much. */
+record QuickerEarlier(Finding latest, Optional<EntryResult> quicker) {
+
+    /** Looks before the latest brake point of a release. */
+    static QuickerEarlier of(CornerStudy study, Finding latest) {
+        return new QuickerEarlier(latest, study.quicker(latest).map(Finding::entry));
+    }
+
+    /** A report for programs with {@code quickest}, null where the latest brake point is the quickest. */
+    Report fields(Report report) {
+        return quicker.isPresent()
+                ? report.with(
+                        "quickest",
+                        new Report()
+                                .with("brake_point_m", quicker.get().plan().brakePoint())
+                                .with("time_s", quicker.get().time()))
+                : report.with("quickest", (String) null);
+    }
+
+    /** A verdict, and the sentence that goes after it where an earlier brake point is quicker. */
+    List<String> after(String verdict) {
+        return quicker.map(entry -> List.of(
+                        verdict,
+                        "The latest brake point is not the quickest: braking from "
+                                + Words.place(entry.plan().brakePoint()) + " is "
+                                + Words.seconds(latest.entry().time() - entry.time()) + " quicker."))
+                .orElse(List.of(verdict));
+    }
+}

@@ -3,6 +3,7 @@ package org.foreload.examples.answer;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
@@ -28,11 +29,12 @@ record QuickerEarlier(Finding latest, Optional<EntryResult> quicker) {
 
     /** A verdict, and the sentence that goes after it where an earlier brake point is quicker. */
     List<String> after(String verdict) {
-        return quicker.map(entry -> List.of(
-                        verdict,
-                        "The latest brake point is not the quickest: braking from "
-                                + Words.place(entry.plan().brakePoint()) + " is "
-                                + Words.seconds(latest.entry().time() - entry.time()) + " quicker."))
-                .orElse(List.of(verdict));
+        return quicker.map(entry -> List.of(verdict, sentence(entry))).orElse(List.of(verdict));
+    }
+
+    private String sentence(EntryResult entry) {
+        double earlier = latest.entry().plan().brakePoint() - entry.plan().brakePoint();
+        return "The latest brake point is not the quickest: braking " + Numbers.rounded(earlier, 1) + " m earlier is "
+                + Numbers.rounded(latest.entry().time() - entry.time(), 3) + " s quicker.";
     }
 }

@@ -29,6 +29,7 @@ final class FirstStage {
     private static void direct() {
         try {
             Path file = Files.createTempFile("foreload", ".json");
+            file.toFile().deleteOnExit(); // A run may end before this does.
             try {
                 Files.writeString(file, DIRECTIVE);
                 ManagementFactory.getPlatformMBeanServer()
@@ -38,7 +39,7 @@ final class FirstStage {
                                 new Object[] {new String[] {file.toString()}},
                                 new String[] {String[].class.getName()});
             } finally {
-                Files.delete(file);
+                Files.deleteIfExists(file);
             }
         } catch (JMException | IOException | RuntimeException e) {
             // The answer only takes longer.

@@ -4,7 +4,7 @@ import org.foreload.recording.Channel;
 import org.foreload.recording.Recording;
 
 /**
- * How long a lap is, and how long it took, from its rows as they are: enough to tell the quickest of a file, without
+ * How long a lap is, and how long it took, from its rows as they are: enough to find the quickest of a file, without
  * cleaning those that are not wanted.
  *
  * @param length m

@@ -70,7 +70,7 @@ final class EndlessFile extends InputStream {
                     .append(time)
                     .append(',')
                     .append(speed)
-                    .append(",0.125,55.5,-0.3062,")
+                    .append(row % 2 == 0 ? ",0.125,55.5,-0.3062," : ",0.250,44.5,-0.6125,")
                     .append((float) (0.1 * speed))
                     .append('\n');
         }

@@ -102,7 +102,9 @@ final class BestVerb extends ReportVerb {
         }
     }
 
-    /** Beside the search, if the run is short and has threads to spare: it then ends a third sooner. */
+    /**
+     * Beside the search, if the run is short and has more than one thread: alone, the limit leaves all but one idle.
+     */
     private LimitBeside perfect(Console console, CornerStudy study) {
         return noWhy && searchOptions.threads() > 1
                 ? LimitBeside.begun(console, study.simulator(), studyOptions.buildUpTime())

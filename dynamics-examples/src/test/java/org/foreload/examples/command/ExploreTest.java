@@ -91,8 +91,8 @@ class ExploreTest {
     void theDemosTellTheWholeStory(String car, String corner) {
         // A long corner takes a softer and longer release than a tight one.
         String grid = corner.equals("fast") ? "--peaks 0.5,0.7 --ends 0.7,0.9" : "--peaks 0.7,0.87 --ends 0.35,0.7";
-        String options = "--format json --quiet --shapes progressive,smooth --starts -0.1 " + grid + " --demo-car " + car
-                + " --demo-corner " + corner;
+        String options = "--format json --quiet --shapes progressive,smooth --starts -0.1 " + grid + " --demo-car "
+                + car + " --demo-corner " + corner;
         Run run = Run.of(("explore " + options).split(" "));
         assertEquals(0, run.status());
         JsonNode answer = run.json();

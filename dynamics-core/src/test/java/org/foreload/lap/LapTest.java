@@ -41,7 +41,7 @@ class LapTest {
         Lap lap = Lap.of(
                 new Circuit("twice", List.of(corner, corner)),
                 LapTest::study,
-                new BestRelease(1, 0, 20, 0.25),
+                new BestRelease(1, 0, 60, 0.25),
                 2,
                 Sweep.Progress.SILENT);
         assertTrue(lap.complete());

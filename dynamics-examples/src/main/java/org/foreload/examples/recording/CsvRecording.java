@@ -17,10 +17,8 @@ final class CsvRecording {
     static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, Need need) throws IOException {
         LineReader lines = new LineReader(TextEncoding.reader(in));
         List<String> head = new ArrayList<>();
-        String line = lines.next();
-        while (line != null) {
-            head.add(line);
-            line = head.size() < Layout.MOST_LINES ? lines.next() : null;
+        while (head.size() < Layout.MOST_LINES && lines.next()) {
+            head.add(lines.text());
         }
         Layout layout = Layout.of(head)
                 .orElseThrow(() -> new InputException(
@@ -38,16 +36,16 @@ final class CsvRecording {
         List<Columns.Column> used = List.copyOf(columns.values());
         double[] values = new double[Quantity.values().length];
         LogRow row = new LogRow(layout);
-        int before = layout.before();
-        long number = before;
-        line = before < head.size() ? head.get(before) : lines.next();
-        while (line != null) {
-            number++;
-            row.read(line);
+        for (long i = layout.before(); i < head.size() || lines.next(); i++) {
+            if (i < head.size()) {
+                row.read(head.get((int) i));
+            } else {
+                row.read(lines);
+            }
+            long number = i + 1;
             if (!(row.size() == 1 && row.blank(0)) && fill(values, row, number, used, check, leftOut)) {
                 collector.add(number, values);
             }
-            line = number < head.size() ? head.get((int) number) : lines.next();
         }
         Set<Quantity> needed = need.of(columns.keySet());
         if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {

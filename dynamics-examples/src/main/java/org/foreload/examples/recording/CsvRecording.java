@@ -90,27 +90,29 @@ final class CsvRecording {
         boolean any = false;
         boolean whole = true;
         boolean readable = true;
-        for (Columns.Column column : columns) {
+        for (int i = 0; i < columns.size(); i++) {
+            Columns.Column column = columns.get(i);
             int cell = column.index();
-            whole &= cell < row.size();
-            if (cell < row.size() && !row.blank(cell)) {
-                double value = row.number(cell) * column.factor();
-                boolean usable = ColumnCheck.possible(column.quantity(), value);
-                readable &= usable;
-                any |= usable;
-                values[column.quantity().ordinal()] = usable ? value : Double.NaN;
+            if (cell >= row.size()) {
+                whole = false;
+                continue;
+            }
+            double value = row.number(cell) * column.factor();
+            if (ColumnCheck.possible(column.quantity(), value)) {
+                values[column.quantity().ordinal()] = value;
+                check.value(column.quantity(), value);
+                any = true;
+            } else {
+                readable &= row.blank(cell);
             }
         }
         if (!any) {
             leftOut.add(line, "no number in any column that is used");
             return false;
         }
-        for (Columns.Column column : columns) {
-            double value = values[column.quantity().ordinal()];
-            if (!Double.isNaN(value)) {
-                check.value(column.quantity(), value);
-            } else if (!readable) {
-                unreadable(row, line, column, check);
+        for (int i = 0; i < columns.size() && !readable; i++) {
+            if (Double.isNaN(values[columns.get(i).quantity().ordinal()])) {
+                unreadable(row, line, columns.get(i), check);
             }
         }
         if (!whole) {

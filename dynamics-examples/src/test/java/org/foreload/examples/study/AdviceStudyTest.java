@@ -60,6 +60,13 @@ class AdviceStudyTest {
         told.single().hold(0.9, 0.75, 0.8);
     }
 
+    /** Between a margin and the limit. */
+    @Test
+    void driversSomeMetresBeforeTheirLimitGainWhatTheyAreTold() {
+        Told told = told("some metres before the limit", Nearness.SOME_METRES, FIRST + 700);
+        told.single().hold(0.9, 0.6, 0.7);
+    }
+
     /** Who has nothing in hand is told nothing that makes him slower, but for one item in ten corners. */
     @Test
     void driversAtTheirLimitAreNotSentInFaster() {
@@ -167,6 +174,11 @@ class AdviceStudyTest {
 
         /** Hardly a margin: what an axle's last per cents leave, and the edge of the road. */
         static final Nearness LITTLE_IN_HAND = new Nearness(new Allowance(0.5, 0.5, 0.01, 0.05, 0), -0.3, 0.7);
+
+        /**
+         * One to four metres earlier than the last brake point that makes the corner within half a metre of the line.
+         */
+        static final Nearness SOME_METRES = new Nearness(Allowance.NO_MARGIN, 1, 4);
 
         /** Nothing in hand: some brake later than ever makes the corner within half a metre of the line. */
         static final Nearness AT_THE_LIMIT = new Nearness(Allowance.NO_MARGIN, -0.3, 0.7);

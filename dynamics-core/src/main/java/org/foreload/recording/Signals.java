@@ -316,8 +316,9 @@ record Signals(Recording recording, double[] time) {
                 return 0;
             }
             double[] time = signals.time();
-            double[] slope = Series.slope(time, signals.filled(Channel.SPEED), HALF_WIDTH);
-            double[] along = Series.smooth(time, signals.filled(Channel.LONGITUDINAL), HALF_WIDTH);
+            Series.Windows windows = Series.Windows.of(time, HALF_WIDTH);
+            double[] slope = windows.slope(signals.filled(Channel.SPEED));
+            double[] along = windows.smooth(signals.filled(Channel.LONGITUDINAL));
             double delay = behind(time, slope, along);
             return Math.abs(delay) >= LEAST ? delay : 0;
         }
@@ -334,7 +335,8 @@ record Signals(Recording recording, double[] time) {
             for (int i = 0; i < slowing.length; i++) {
                 slowing[i] = Math.max(0, -along[i]);
             }
-            return behind(time, Series.smooth(time, slowing, HALF_WIDTH), Series.smooth(time, brake, HALF_WIDTH));
+            Series.Windows windows = Series.Windows.of(time, HALF_WIDTH);
+            return behind(time, windows.smooth(slowing), windows.smooth(brake));
         }
 
         /** How far the first is behind the second, s; NaN where that cannot be seen. */
@@ -345,12 +347,13 @@ record Signals(Recording recording, double[] time) {
             if (moments < 10 * reach || moments > MOST_MOMENTS) {
                 return Double.NaN;
             }
-            double[] a = new double[moments];
-            double[] b = new double[moments];
+            double[] axis = new double[moments];
             for (int i = 0; i < moments; i++) {
-                a[i] = Series.at(time, first, time[0] + i * STEP);
-                b[i] = Series.at(time, second, time[0] + i * STEP);
+                axis[i] = time[0] + i * STEP;
             }
+            Series.Places places = Series.places(time, axis);
+            double[] a = places.read(first);
+            double[] b = places.read(second);
             double[] alike = new double[2 * reach + 1];
             int best = 0;
             for (int k = 0; k < alike.length; k++) {
@@ -367,7 +370,7 @@ record Signals(Recording recording, double[] time) {
 
         /** Correlation of one channel so many steps later with another. */
         private static double alike(double[] a, double[] b, int later, int margin) {
-            double n = 0;
+            double n = a.length - 2 * margin;
             double sa = 0;
             double sb = 0;
             double saa = 0;
@@ -376,7 +379,6 @@ record Signals(Recording recording, double[] time) {
             for (int i = margin; i < a.length - margin; i++) {
                 double x = a[i + later];
                 double y = b[i];
-                n++;
                 sa += x;
                 sb += y;
                 saa += x * x;

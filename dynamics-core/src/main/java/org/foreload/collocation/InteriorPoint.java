@@ -23,8 +23,8 @@ final class InteriorPoint {
     /** Least slack at the start, in units of the bound. */
     private static final double SMALLEST_SLACK = 1e-3;
     /**
-     * Convex shift that is tried first where the model is not convex; what counts as none; how it falls from step to
-     * step and rises within one; and the largest.
+     * Convex shift that is tried first where the points' convex models do not do; what counts as none; how it falls from
+     * step to step and rises within one; and the largest.
      */
     private static final double FIRST_SHIFT = 1e-4;
 
@@ -46,6 +46,12 @@ final class InteriorPoint {
     private static final double WIDE_SLACK = 3e-3;
     private static final int WIDENINGS = 5;
     private static final double WIDER = 3;
+
+    /**
+     * No step may break equations and bounds by more than the start did, or by this where that is next to nothing: who
+     * trades them for a better cost without end finds no way back to them.
+     */
+    private static final double LEAST_BOUND = 1;
 
     /** Shortest part of a step that is tried. */
     private static final double SMALLEST_STEP = 1e-6;
@@ -71,6 +77,9 @@ final class InteriorPoint {
 
     /** Whether the last step was taken as it was tried first: with the next, slopes are found at once. */
     private boolean tookFirst;
+
+    /** Whether the points' models are made convex. */
+    private boolean turned;
 
     private double shift;
     private double lastShift;
@@ -107,6 +116,7 @@ final class InteriorPoint {
     OptimalControl.Ending solve(double tolerance, int mostIterations, Progress watcher) {
         double barrier = FIRST_BARRIER;
         weights.weigh(now.values);
+        filter.bound(Math.max(LEAST_BOUND, now.violation(weights)));
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
         int widened = 0;
@@ -139,6 +149,7 @@ final class InteriorPoint {
             Iterate left = now;
             now = next;
             next = left;
+            now.useRoom();
             if (!now.sloped()) {
                 now.slopes();
             }
@@ -165,13 +176,24 @@ final class InteriorPoint {
         return false;
     }
 
-    /** The Newton step, with a convex shift where it is needed. */
+    /**
+     * The Newton step. Where the model is not convex, that of each point is made so; where that is not enough, or a step
+     * led nowhere, all are shifted too.
+     */
     private boolean step(double barrier) {
+        turned = leastShift > 0;
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
+            if (turned) {
+                newton.turn(curvature);
+            }
             if (newton.solve(curvature, gradient, step.unknowns(), step.multiplier(), step.start())) {
                 break;
+            }
+            if (!turned) {
+                turned = true;
+                continue;
             }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
             if (shift > LARGEST_SHIFT) {

@@ -23,12 +23,13 @@ final class InteriorPoint {
     /** Least slack at the start, in units of the bound. */
     private static final double SMALLEST_SLACK = 1e-3;
     /**
-     * Convex shift that is tried first where the points' convex models do not do; what counts as none; how it falls from
-     * step to step and rises within one; and the largest.
+     * Convex shift that is tried first; what counts as none; what counts as small: a larger one would hold back the
+     * whole run for one bend somewhere; how it falls from step to step and rises within one; and the largest.
      */
     private static final double FIRST_SHIFT = 1e-4;
 
     private static final double SMALLEST_SHIFT = 1e-6;
+    private static final double SMALL_SHIFT = 1e-2;
     private static final double SHIFT_FALL = 3;
     private static final double SHIFT_RISE = 8;
     private static final double LARGEST_SHIFT = 1e10;
@@ -36,16 +37,6 @@ final class InteriorPoint {
     private static final int ATTEMPTS = 5;
 
     private static final double ATTEMPT_FACTOR = 100;
-
-    /**
-     * A slack that came to nearly nothing before the equations held lets no step pass. Where none makes progress and
-     * more than this is still broken, slacks are made at least so wide; how often, and how much wider each time.
-     */
-    private static final double BROKEN = 1e-3;
-
-    private static final double WIDE_SLACK = 3e-3;
-    private static final int WIDENINGS = 5;
-    private static final double WIDER = 3;
 
     /**
      * No step may break equations and bounds by more than the start did, or by this where that is next to nothing: who
@@ -77,9 +68,6 @@ final class InteriorPoint {
 
     /** Whether the last step was taken as it was tried first: with the next, slopes are found at once. */
     private boolean tookFirst;
-
-    /** Whether the points' models are made convex. */
-    private boolean turned;
 
     private double shift;
     private double lastShift;
@@ -119,7 +107,6 @@ final class InteriorPoint {
         filter.bound(Math.max(LEAST_BOUND, now.violation(weights)));
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
-        int widened = 0;
         boolean done;
         Stillness stillness = new Stillness();
         while (true) {
@@ -136,14 +123,7 @@ final class InteriorPoint {
                 filter.clear();
             }
             if (!newton.linearise(now.values, now.defect) || !progress(barrier)) {
-                if (widened == WIDENINGS || !(now.violation(weights) > BROKEN)) {
-                    break;
-                }
-                now.widen(barrier, WIDE_SLACK * Math.pow(WIDER, widened));
-                widened++;
-                filter.clear();
-                lastShift = 0;
-                continue;
+                break;
             }
             watcher.accept(iteration, error);
             Iterate left = now;
@@ -169,19 +149,17 @@ final class InteriorPoint {
                 return true;
             }
             leastShift = Math.max(FIRST_SHIFT, ATTEMPT_FACTOR * shift);
-            if (attempt == 0) {
-                filter.clear();
-            }
         }
         return false;
     }
 
     /**
-     * The Newton step. Where the model is not convex, that of each point is made so; where that is not enough, or a step
-     * led nowhere, all are shifted too.
+     * The Newton step. Where the model is not convex, the bends of each point that are the wrong way are turned, and
+     * only where that is not enough, or a step led nowhere, is all shifted, too. From the second problem on a small
+     * shift is tried before: along a flat valley it takes longer steps.
      */
     private boolean step(double barrier) {
-        turned = leastShift > 0;
+        boolean turned = leastShift > 0;
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
@@ -191,16 +169,16 @@ final class InteriorPoint {
             if (newton.solve(curvature, gradient, step.unknowns(), step.multiplier(), step.start())) {
                 break;
             }
-            if (!turned) {
-                turned = true;
-                continue;
-            }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
+            if (!turned && (shift > SMALL_SHIFT || barrier == FIRST_BARRIER)) {
+                turned = true;
+                shift = 0;
+            }
             if (shift > LARGEST_SHIFT) {
                 return false;
             }
         }
-        lastShift = shift;
+        lastShift = turned ? Math.max(SMALL_SHIFT, shift) : shift;
         double[] slack = now.slack;
         double[] dual = now.dual;
         for (int p = 0; p < mesh.points(); p++) {

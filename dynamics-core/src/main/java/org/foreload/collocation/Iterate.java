@@ -93,17 +93,6 @@ final class Iterate {
         }
     }
 
-    /** Makes all slacks at least so wide and forgets the multipliers. */
-    void widen(double barrier, double least) {
-        for (int b = 0; b < slack.length; b++) {
-            double room = values[b / bounds].room()[b % bounds];
-            slack[b] = Math.max(room, Math.max(least, slack[b]));
-            dual[b] = barrier / slack[b];
-        }
-        Arrays.fill(multiplier, 0);
-        slopes();
-    }
-
     /** Goes to another place by a part of a step, and of a step of the duals. */
     void move(Iterate from, Step step, double length, double dualLength, double barrier) {
         for (int i = 0; i < unknowns.length; i++) {

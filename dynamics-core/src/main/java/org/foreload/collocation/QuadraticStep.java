@@ -169,8 +169,8 @@ final class QuadraticStep {
 
     /**
      * Makes the model of each point convex: it keeps the directions of its bends and turns those that are the wrong way
-     * (J. Greenstadt, Mathematics of Computation 21, 1967, 360-367, from memory). Unlike a shift of all models it leaves
-     * alone the points and directions that need none.
+     * (J. Greenstadt, Mathematics of Computation 21, 1967, 360-367, from memory). Unlike a shift of all models it
+     * leaves alone the points and directions that need none.
      */
     void turn(double[][] models) {
         for (double[] model : models) {

@@ -55,19 +55,33 @@ public final class EntrySimulator {
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
     public EntrySimulator(Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings) {
+        this(car, corner, driver, exit, settings, apexOf(corner.path()));
+    }
+
+    private EntrySimulator(
+            Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings, double apex) {
         this.car = new BicycleModel(car).car();
         this.corner = corner;
         this.driver = driver;
         this.settings = settings;
         this.exit = exit;
-        this.apex = apexOf(corner.path());
+        this.apex = apex;
         this.joints = joints(corner.path(), apex);
         this.scales = EntryState.scales(car.chassis().mass());
     }
 
     /** The same car in the same corner with another driver, who aims for the same exit. */
     public EntrySimulator with(DriverSettings other) {
-        return new EntrySimulator(car, corner, other, exit, settings);
+        return with(car, other);
+    }
+
+    /**
+     * Another car in the same corner with another driver, who aims for the same exit.
+     *
+     * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
+     */
+    public EntrySimulator with(Car otherCar, DriverSettings other) {
+        return new EntrySimulator(otherCar, corner, other, exit, settings, apex);
     }
 
     /** The car. */
@@ -278,25 +292,26 @@ public final class EntrySimulator {
     private static final int SETTLING_ROUNDS = 12;
 
     private static double apexOf(Path path) {
+        double[] curvatures = new double[APEX_SAMPLES + 1];
+        double step = (path.end() - path.start()) / APEX_SAMPLES;
         double tightest = 0;
-        double first = 0;
-        double last = 0;
-        int samples = 2000;
-        double step = (path.end() - path.start()) / samples;
-        for (int i = 0; i <= samples; i++) {
-            tightest = Math.max(tightest, Math.abs(path.curvature(path.start() + i * step)));
+        for (int i = 0; i < curvatures.length; i++) {
+            curvatures[i] = Math.abs(path.curvature(path.start() + i * step));
+            tightest = Math.max(tightest, curvatures[i]);
         }
-        boolean found = false;
-        for (int i = 0; i <= samples; i++) {
-            double s = path.start() + i * step;
-            if (Math.abs(path.curvature(s)) >= TIGHT_SHARE * tightest) {
-                first = found ? first : s;
-                last = s;
-                found = true;
+        int first = -1;
+        int last = 0;
+        for (int i = 0; i < curvatures.length; i++) {
+            if (curvatures[i] >= TIGHT_SHARE * tightest) {
+                first = first < 0 ? i : first;
+                last = i;
             }
         }
-        return (first + last) / 2;
+        return (path.start() + first * step + (path.start() + last * step)) / 2;
     }
+
+    /** Places at which the line is looked at for its apex. */
+    private static final int APEX_SAMPLES = 2000;
 
     /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
     private static final double TIGHT_SHARE = 0.98;

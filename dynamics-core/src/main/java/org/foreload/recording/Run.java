@@ -41,8 +41,7 @@ public final class Run {
     private final double period;
     private final double delay;
     private final Signals.Scale scale;
-    private final double[] east;
-    private final double[] north;
+    private volatile Places places;
 
     /**
      * A run; one like another, but with other noise, is made quicker: it has that one's delay, and no positions.
@@ -84,8 +83,6 @@ public final class Run {
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
         this.throttleAsked = throttle == null ? Double.NaN : asked(throttle);
         this.courseNoise = courseNoise(recording);
-        this.east = like == null && recording.hasPosition() ? placed(signals, Channel.X) : null;
-        this.north = like == null && recording.hasPosition() ? placed(signals, Channel.Y) : null;
     }
 
     /**
@@ -103,9 +100,23 @@ public final class Run {
         return most > least ? least + ASKED * (most - least) : Double.NaN;
     }
 
-    private double[] placed(Signals signals, Channel channel) {
-        return Series.smooth(
-                time, signals.filled(channel), Math.max(cleaning.halfWidth(), Signals.POSITION_HALF_WIDTH));
+    /** Positions at each row, m, smoothed. */
+    private record Places(double[] east, double[] north) {}
+
+    /** Worked out when they are first asked for: of most laps nobody does. */
+    private Places places() {
+        if (!recording.hasPosition()) {
+            throw new IllegalArgumentException("no positions were recorded");
+        }
+        Places known = places;
+        if (known == null) {
+            Signals signals = Signals.of(recording);
+            Series.Windows windows =
+                    Series.Windows.of(time, Math.max(cleaning.halfWidth(), Signals.POSITION_HALF_WIDTH));
+            known = new Places(windows.smooth(signals.filled(Channel.X)), windows.smooth(signals.filled(Channel.Y)));
+            places = known;
+        }
+        return known;
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -265,10 +276,8 @@ public final class Run {
      * @throws IllegalArgumentException if positions were not recorded
      */
     public Path.Point positionAt(double s) {
-        if (east == null) {
-            throw new IllegalArgumentException("no positions were recorded");
-        }
-        return new Path.Point(Series.at(station, east, s), Series.at(station, north, s));
+        Places known = places();
+        return new Path.Point(Series.at(station, known.east(), s), Series.at(station, known.north(), s));
     }
 
     /**

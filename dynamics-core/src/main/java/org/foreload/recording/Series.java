@@ -157,20 +157,36 @@ final class Series {
             return fitted(values, true);
         }
 
+        /** Rows after which the sums are made anew, so that rounding does not add up. */
+        private static final int FRESH = 64;
+
+        /** The sums over a window are those of the one before, with what has come and without what has gone. */
         private double[] fitted(double[] values, boolean slope) {
             double[] fitted = new double[values.length];
+            double origin = 0;
+            double sy = 0;
+            double sxy = 0;
+            int first = 0;
+            int next = 0;
             for (int i = 0; i < fitted.length; i++) {
-                int last = to[i];
-                double middle = axis[i];
-                double sy = 0;
-                double sxy = 0;
-                for (int k = from[i]; k <= last; k++) {
-                    double y = values[k];
-                    sy += y;
-                    sxy += (axis[k] - middle) * y;
+                if (i % FRESH == 0) {
+                    origin = axis[i];
+                    sy = 0;
+                    sxy = 0;
+                    first = from[i];
+                    next = first;
                 }
-                int count = last - from[i] + 1;
-                double rise = spread[i] > 0 ? (count * sxy - sum[i] * sy) / spread[i] : 0;
+                for (; next <= to[i]; next++) {
+                    sy += values[next];
+                    sxy += (axis[next] - origin) * values[next];
+                }
+                for (; first < from[i]; first++) {
+                    sy -= values[first];
+                    sxy -= (axis[first] - origin) * values[first];
+                }
+                int count = next - first;
+                double about = sxy - (axis[i] - origin) * sy;
+                double rise = spread[i] > 0 ? (count * about - sum[i] * sy) / spread[i] : 0;
                 fitted[i] = slope ? rise : (sy - rise * sum[i]) / count;
             }
             return fitted;

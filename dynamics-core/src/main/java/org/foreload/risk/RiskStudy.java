@@ -203,12 +203,9 @@ public final class RiskStudy {
     private EntrySimulator simulator(Car car) {
         EntrySimulator planned = study.simulator();
         LeftFoot foot = planned.driver().leftFoot();
-        return new EntrySimulator(
+        return planned.with(
                 car,
-                planned.corner(),
-                planned.driver().with(foot.withSlowestBraking(SLOWEST_BRAKING).with(reaction)),
-                planned.exit(),
-                planned.settings());
+                planned.driver().with(foot.withSlowestBraking(SLOWEST_BRAKING).with(reaction)));
     }
 
     /** The plan as the driver happens to carry it out. */

@@ -67,12 +67,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      */
     public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
         List<EntrySimulator> simulators = pedals.stream()
-                .map(pedal -> new EntrySimulator(
-                        simulator.car(),
-                        simulator.corner(),
-                        simulator.driver().with(simulator.driver().leftFoot().withLag(pedal.buildUpLag())),
-                        simulator.exit(),
-                        simulator.settings()))
+                .map(pedal -> simulator.with(
+                        simulator.driver().with(simulator.driver().leftFoot().withLag(pedal.buildUpLag()))))
                 .toList();
         SpeedPlan expected = simulator.expected(plan);
         long[] seeds = new SplittableRandom(seed).longs(attempts).toArray();

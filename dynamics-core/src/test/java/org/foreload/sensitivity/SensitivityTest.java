@@ -31,6 +31,9 @@ class SensitivityTest {
 
     private static final CornerStudy STUDY = SampleStudies.roadCar();
 
+    /** In each search near the known release: as few as the command line lets be asked for. */
+    private static final int ENTRIES = 20;
+
     private static final EntryResult ENTRY = STUDY.latest(
                     Braking.of(0.85 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -8, 18)))
             .entry();
@@ -45,7 +48,7 @@ class SensitivityTest {
             "cg_height_m",
             "banking_deg");
 
-    private static final Sensitivity SENSITIVITY = Sensitivity.of(STUDY, ENTRY, turned(), 40, Sweep.quiet());
+    private static final Sensitivity SENSITIVITY = Sensitivity.of(STUDY, ENTRY, turned(), ENTRIES, Sweep.quiet());
 
     private static List<Knob> turned() {
         List<Knob> knobs = Knobs.of(new Setup(
@@ -107,7 +110,7 @@ class SensitivityTest {
     void bothSidesOfThePlanAreThoseOfItsEntries() {
         Knob metre = Knobs.named(turned(), "brake_point_m").orElseThrow();
         Knob far = new Knob(metre.parameter(), 15, metre.kind());
-        Sensitivity.Row row = Sensitivity.of(STUDY, ENTRY, List.of(far), 40, Sweep.quiet())
+        Sensitivity.Row row = Sensitivity.of(STUDY, ENTRY, List.of(far), ENTRIES, Sweep.quiet())
                 .rows()
                 .get(0);
         BrakePlan plan = ENTRY.plan();

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.validation.subject.Subjects;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -29,6 +30,10 @@ class CatalogueTest {
                 + ", computed " + result.computed() + ", error " + result.error() + ", budget " + check.budget() + " ("
                 + check.source() + ") " + result.failure();
     }
+
+    /** Here, and no class of its own: the catalogue takes half a minute, and is run once for both. */
+    @Nested
+    class TheCommittedReport extends CommittedReport {}
 
     @Test
     void theCatalogueIsLargeAndMostOfItIsReadOrExact() {

@@ -51,7 +51,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BalanceVerb extends ReportVerb {
+final class BalanceVerb extends ReportVerb implements Driving {
 
     /** What can be swept. */
     enum Axis {
@@ -114,7 +114,7 @@ final class BalanceVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

@@ -49,7 +49,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class BestVerb extends ReportVerb {
+final class BestVerb extends ReportVerb implements Driving {
 
     @Mixin
     private SearchOptions searchOptions;
@@ -64,7 +64,7 @@ final class BestVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return noWhy;
     }
 

@@ -53,7 +53,7 @@ import picocli.CommandLine.Parameters;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class CompareVerb extends ReportVerb {
+final class CompareVerb extends ReportVerb implements Driving {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "<file>", description = "The run to compare.")
     private Path file;
@@ -83,7 +83,7 @@ final class CompareVerb extends ReportVerb {
     private SweepOptions sweepOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.examples.sweep.Stop;
@@ -19,7 +20,7 @@ public final class Console {
     private final BooleanSupplier terminal;
     private final Stop stop;
     private final InputStream in;
-    private final Runnable brief;
+    private final Optional<FirstStage> stage;
 
     /**
      * A console.
@@ -30,31 +31,36 @@ public final class Console {
      * @param stop the wish to stop
      */
     public Console(OutputStream err, BooleanSupplier terminal, Stop stop) {
-        this(err, terminal, stop, InputStream.nullInputStream(), () -> {});
+        this(err, terminal, stop, InputStream.nullInputStream(), Optional.empty());
     }
 
-    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in, Runnable brief) {
+    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in, Optional<FirstStage> stage) {
         this.stream = Objects.requireNonNull(err);
         this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
         this.terminal = Objects.requireNonNull(terminal);
         this.stop = Objects.requireNonNull(stop);
         this.in = Objects.requireNonNull(in);
-        this.brief = brief;
+        this.stage = stage;
     }
 
     /** The same console, from which questions are read; without this there are none. */
     public Console reading(InputStream questions) {
-        return new Console(stream, terminal, stop, questions, brief);
+        return new Console(stream, terminal, stop, questions, stage);
     }
 
     /** The same console of a process that runs one verb and no more, and may be set up for it. */
     public Console ofOneRun() {
-        return new Console(stream, terminal, stop, in, FirstStage::begin);
+        return new Console(stream, terminal, stop, in, Optional.of(new FirstStage()));
+    }
+
+    /** Gets ready for what {@link #brief} does, beside whatever else begins. */
+    void mayBeBrief() {
+        stage.ifPresent(FirstStage::prepare);
     }
 
     /** Sets the process up for a run of seconds, if it is there for this run alone. */
     void brief() {
-        brief.run();
+        stage.ifPresent(FirstStage::begin);
     }
 
     /** Standard input. */

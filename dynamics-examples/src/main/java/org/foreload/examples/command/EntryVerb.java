@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class EntryVerb extends ReportVerb {
+final class EntryVerb extends ReportVerb implements Driving {
 
     @Mixin
     private ReleaseOptions releaseOptions;
@@ -61,7 +61,7 @@ final class EntryVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

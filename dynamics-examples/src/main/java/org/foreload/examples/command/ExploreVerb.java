@@ -62,7 +62,7 @@ import picocli.CommandLine.Spec;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class ExploreVerb extends ReportVerb {
+final class ExploreVerb extends ReportVerb implements Driving {
 
     @Mixin
     private GridOptions gridOptions;
@@ -114,7 +114,7 @@ final class ExploreVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return !why && gridOptions.isBrief();
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
@@ -17,21 +18,30 @@ final class FirstStage {
     /** To leave every method out of the second stage, as a compiler directive of the virtual machine. */
     private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]";
 
-    private FirstStage() {}
+    /** Loads what it takes, beside the run: the longer part of it, for which the start has a processor to spare. */
+    void prepare() {
+        beside(ManagementFactory::getPlatformMBeanServer);
+    }
 
     /** Begins to, beside the run. A virtual machine that knows no directives goes on as it does. */
-    static void begin() {
-        Thread thread = new Thread(FirstStage::direct, "foreload-first-stage");
+    void begin() {
+        beside(FirstStage::direct);
+    }
+
+    private static void beside(Runnable task) {
+        Thread thread = new Thread(task, "foreload-first-stage");
         thread.setDaemon(true);
         thread.start();
     }
 
     private static void direct() {
         try {
-            Path file = Files.createTempFile("foreload", ".json");
+            // A name of its own and a file that must be new: a random name would take longer than all the rest.
+            String name = "foreload-" + ProcessHandle.current().pid() + "-" + System.nanoTime() + ".json";
+            Path file = Path.of(System.getProperty("java.io.tmpdir"), name);
             file.toFile().deleteOnExit(); // A run may end before this does.
             try {
-                Files.writeString(file, DIRECTIVE);
+                Files.writeString(file, DIRECTIVE, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                 ManagementFactory.getPlatformMBeanServer()
                         .invoke(
                                 new ObjectName("com.sun.management:type=DiagnosticCommand"),

@@ -111,7 +111,7 @@ public final class Foreload implements Runnable {
         PrintWriter answer = new PrintWriter(new OutputStreamWriter(pipe, StandardCharsets.UTF_8));
         PrintWriter errors = console.writer();
         List<String> words = Arrays.asList(args);
-        CommandLine line = commandLine(words, answer, errors)
+        CommandLine line = commandLine(words, answer, console)
                 .setExecutionStrategy(request -> answered(request, console, answer, pipe))
                 .setParameterExceptionHandler(
                         (e, ignored) -> failed(WRONG, RequestErrors.of(e), e, words, answer, errors))
@@ -164,14 +164,17 @@ public final class Foreload implements Runnable {
     /**
      * The command tree as far as it is needed: where the first word is a verb, that verb. It starts in half the time.
      */
-    private static CommandLine commandLine(List<String> words, PrintWriter out, PrintWriter err) {
+    private static CommandLine commandLine(List<String> words, PrintWriter out, Console console) {
         for (Class<?> verb : Foreload.class.getAnnotation(Command.class).subcommands()) {
             if (!words.isEmpty() && verb.getAnnotation(Command.class).name().equals(words.get(0))) {
+                if (Driving.class.isAssignableFrom(verb)) {
+                    console.mayBeBrief();
+                }
                 CommandSpec top = CommandSpec.create().name(NAME);
-                return prepared(new CommandLine(top).addSubcommand(verb), out, err);
+                return prepared(new CommandLine(top).addSubcommand(verb), out, console.writer());
             }
         }
-        return commandLine(out, err);
+        return commandLine(out, console.writer());
     }
 
     /** A command with the program's own ways to read numbers and files. */

@@ -50,7 +50,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class LimitVerb extends ReportVerb {
+final class LimitVerb extends ReportVerb implements Driving {
 
     private static final String LINE_OUT = "--line-out";
 
@@ -124,7 +124,7 @@ final class LimitVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

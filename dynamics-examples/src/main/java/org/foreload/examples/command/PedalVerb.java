@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class PedalVerb extends ReportVerb {
+final class PedalVerb extends ReportVerb implements Driving {
 
     private static final double MOST_ATTEMPTS = 100_000;
 
@@ -125,7 +125,7 @@ final class PedalVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

@@ -49,7 +49,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class RiskVerb extends ReportVerb {
+final class RiskVerb extends ReportVerb implements Driving {
 
     @Mixin
     private ScatterOptions scatterOptions;
@@ -83,7 +83,7 @@ final class RiskVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return scatterOptions.isBrief();
     }
 

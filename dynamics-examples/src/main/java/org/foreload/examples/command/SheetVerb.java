@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SheetVerb extends ReportVerb {
+final class SheetVerb extends ReportVerb implements Driving {
 
     /** With more of them the sheet would need a third page. */
     private static final int MOST_STEPS = 6;
@@ -89,7 +89,7 @@ final class SheetVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return scatterOptions.isBrief();
     }
 

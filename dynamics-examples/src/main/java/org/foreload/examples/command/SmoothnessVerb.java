@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class SmoothnessVerb extends ReportVerb {
+final class SmoothnessVerb extends ReportVerb implements Driving {
 
     /** What disturbs the pedal. */
     enum Kind {
@@ -127,7 +127,7 @@ final class SmoothnessVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return true;
     }
 

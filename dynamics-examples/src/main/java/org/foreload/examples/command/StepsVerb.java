@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
             Cautions.FIRST,
             Cautions.SECOND
         })
-final class StepsVerb extends ReportVerb {
+final class StepsVerb extends ReportVerb implements Driving {
 
     private static final int MOST_STEPS = 50;
 
@@ -78,7 +78,7 @@ final class StepsVerb extends ReportVerb {
     private PlaceOptions placeOptions;
 
     @Override
-    boolean brief() {
+    public boolean brief() {
         return scatterOptions.isBrief();
     }
 

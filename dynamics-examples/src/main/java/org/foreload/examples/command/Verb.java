@@ -31,16 +31,11 @@ abstract class Verb implements Callable<Integer> {
     @Override
     public final Integer call() {
         common.picture().check();
-        if (brief()) {
+        if (this instanceof Driving run && run.brief()) {
             console.brief();
         }
         out().print(answer(console));
         return Foreload.DONE;
-    }
-
-    /** Whether the run drives entries, but only for seconds: then compiling well costs more than it makes quicker. */
-    boolean brief() {
-        return false;
     }
 
     /** Where the answer goes. */

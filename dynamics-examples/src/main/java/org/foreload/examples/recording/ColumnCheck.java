@@ -92,8 +92,8 @@ final class ColumnCheck {
     void value(Quantity quantity, double value) {
         Tally tally = tallies[quantity.ordinal()];
         tally.values++;
-        tally.least = Math.min(tally.least, value);
-        tally.most = Math.max(tally.most, value);
+        tally.least = value < tally.least ? value : tally.least;
+        tally.most = value > tally.most ? value : tally.most;
     }
 
     /**

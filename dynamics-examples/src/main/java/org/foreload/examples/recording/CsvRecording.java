@@ -17,10 +17,8 @@ final class CsvRecording {
     static RecordedFile read(InputStream in, String file, ColumnWish wish, Cut cut, Need need) throws IOException {
         LineReader lines = new LineReader(TextEncoding.reader(in));
         List<String> head = new ArrayList<>();
-        String line = lines.next();
-        while (line != null) {
-            head.add(line);
-            line = head.size() < Layout.MOST_LINES ? lines.next() : null;
+        while (head.size() < Layout.MOST_LINES && lines.next()) {
+            head.add(lines.text());
         }
         Layout layout = Layout.of(head)
                 .orElseThrow(() -> new InputException(
@@ -38,16 +36,16 @@ final class CsvRecording {
         List<Columns.Column> used = List.copyOf(columns.values());
         double[] values = new double[Quantity.values().length];
         LogRow row = new LogRow(layout);
-        int before = layout.before();
-        long number = before;
-        line = before < head.size() ? head.get(before) : lines.next();
-        while (line != null) {
-            number++;
-            row.read(line);
+        for (long i = layout.before(); i < head.size() || lines.next(); i++) {
+            if (i < head.size()) {
+                row.read(head.get((int) i));
+            } else {
+                row.read(lines);
+            }
+            long number = i + 1;
             if (!(row.size() == 1 && row.blank(0)) && fill(values, row, number, used, check, leftOut)) {
                 collector.add(number, values);
             }
-            line = number < head.size() ? head.get((int) number) : lines.next();
         }
         Set<Quantity> needed = need.of(columns.keySet());
         if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {
@@ -92,27 +90,29 @@ final class CsvRecording {
         boolean any = false;
         boolean whole = true;
         boolean readable = true;
-        for (Columns.Column column : columns) {
+        for (int i = 0; i < columns.size(); i++) {
+            Columns.Column column = columns.get(i);
             int cell = column.index();
-            whole &= cell < row.size();
-            if (cell < row.size() && !row.blank(cell)) {
-                double value = row.number(cell) * column.factor();
-                boolean usable = ColumnCheck.possible(column.quantity(), value);
-                readable &= usable;
-                any |= usable;
-                values[column.quantity().ordinal()] = usable ? value : Double.NaN;
+            if (cell >= row.size()) {
+                whole = false;
+                continue;
+            }
+            double value = row.number(cell) * column.factor();
+            if (ColumnCheck.possible(column.quantity(), value)) {
+                values[column.quantity().ordinal()] = value;
+                check.value(column.quantity(), value);
+                any = true;
+            } else {
+                readable &= row.blank(cell);
             }
         }
         if (!any) {
             leftOut.add(line, "no number in any column that is used");
             return false;
         }
-        for (Columns.Column column : columns) {
-            double value = values[column.quantity().ordinal()];
-            if (!Double.isNaN(value)) {
-                check.value(column.quantity(), value);
-            } else if (!readable) {
-                unreadable(row, line, column, check);
+        for (int i = 0; i < columns.size() && !readable; i++) {
+            if (Double.isNaN(values[columns.get(i).quantity().ordinal()])) {
+                unreadable(row, line, columns.get(i), check);
             }
         }
         if (!whole) {

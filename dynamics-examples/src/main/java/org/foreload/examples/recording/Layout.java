@@ -171,6 +171,9 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
         while (to > from && Character.isWhitespace(line[to - 1])) {
             to--;
         }
+        if (from == to) {
+            return Double.NaN;
+        }
         if (!plain(line, from, to)) {
             return ClockText.parse(new String(line, from, to - from));
         }
@@ -192,6 +195,6 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
                 return false;
             }
         }
-        return to > from;
+        return true;
     }
 }

@@ -2,6 +2,7 @@ package org.foreload.examples.recording;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.util.Arrays;
 
 /**
  * Lines of a text of any length in bounded memory: what a line has beyond a bound is dropped, control characters become
@@ -17,7 +18,9 @@ final class LineReader {
 
     private final Reader reader;
     private final char[] buffer = new char[BUFFER];
-    private final StringBuilder line = new StringBuilder();
+    private char[] line = new char[256];
+    private int length;
+    private int quotes;
     private int at;
     private int end;
     private boolean feed;
@@ -26,11 +29,14 @@ final class LineReader {
         this.reader = reader;
     }
 
-    /** The next line without its end; null after the last. CR, LF and both together end a line. */
-    String next() throws IOException {
-        line.setLength(0);
+    /**
+     * Goes on to the next line; says whether there is one. CR, LF and both together end a line. {@link #line} and
+     * {@link #length}, or {@link #text}, are it without its end.
+     */
+    boolean next() throws IOException {
+        length = 0;
+        quotes = 0;
         boolean any = false;
-        int quotes = 0;
         while (at < end || fill()) {
             if (feed && buffer[at] == '\n') {
                 feed = false;
@@ -39,32 +45,87 @@ final class LineReader {
             }
             feed = false;
             int from = at;
-            while (at < end && buffer[at] != '\n' && buffer[at] != '\r') {
-                char c = buffer[at];
-                if (c == '"' && line.length() + at - from < LONGEST) {
-                    quotes++;
-                }
-                if (c < ' ' || c >= FIRST_HIGH_CONTROL) {
-                    buffer[at] = c == '\t' || !Character.isISOControl(c) ? c : ' ';
-                }
-                at++;
-            }
-            any |= at > from;
-            line.append(buffer, from, Math.min(at - from, LONGEST - line.length()));
+            int to = lineEnd();
+            any |= to > from;
+            keep(from, to);
             if (at < end) {
                 feed = buffer[at] == '\r';
                 at++;
-                return text(quotes);
+                unpair();
+                return true;
             }
         }
-        return any ? text(quotes) : null;
+        unpair();
+        return any;
+    }
+
+    /** The characters of the line, the first {@link #length} of these; they change with the next line. */
+    char[] line() {
+        return line;
+    }
+
+    /** Number of characters of the line. */
+    int length() {
+        return length;
+    }
+
+    /** Whether there are quotation marks in the line. */
+    boolean quoted() {
+        return quotes > 0;
+    }
+
+    /** The line as a text. */
+    String text() {
+        return new String(line, 0, length);
     }
 
     /** Below it only the characters before the blank are control characters. */
     private static final char FIRST_HIGH_CONTROL = 0x7F;
 
-    private String text(int quotes) {
-        return quotes % 2 == 0 ? line.toString() : line.toString().replace("\"", "");
+    /**
+     * Moves to the end of the line or of the buffer, makes blanks of control characters, and counts quotation marks.
+     */
+    private int lineEnd() {
+        int from = at;
+        while (at < end) {
+            char c = buffer[at];
+            if (c < ' ' || c >= FIRST_HIGH_CONTROL) {
+                if (c == '\n' || c == '\r') {
+                    break;
+                }
+                if (c != '\t' && Character.isISOControl(c)) {
+                    buffer[at] = ' ';
+                }
+            } else if (c == '"' && length + at - from < LONGEST) {
+                quotes++;
+            }
+            at++;
+        }
+        return at;
+    }
+
+    private void keep(int from, int to) {
+        int kept = Math.min(to - from, LONGEST - length);
+        if (length + kept > line.length) {
+            line = Arrays.copyOf(line, Math.max(2 * line.length, length + kept));
+        }
+        System.arraycopy(buffer, from, line, length, kept);
+        length += kept;
+    }
+
+    /** Takes the quotation marks out where they do not pair up. */
+    private void unpair() {
+        if (quotes % 2 == 0) {
+            return;
+        }
+        int kept = 0;
+        for (int i = 0; i < length; i++) {
+            if (line[i] != '"') {
+                line[kept++] = line[i];
+            }
+        }
+        length = kept;
+        quotes = 0;
     }
 
     private boolean fill() throws IOException {

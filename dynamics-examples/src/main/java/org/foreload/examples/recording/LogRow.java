@@ -16,7 +16,7 @@ final class LogRow {
     private final Layout layout;
     private final char separator;
     private final boolean spaces;
-    private char[] line = new char[FIRST];
+    private char[] line = {};
     private List<String> quoted = List.of();
     private int[] ends = new int[FIRST];
     private int size;
@@ -27,22 +27,31 @@ final class LogRow {
         this.spaces = layout.format().getIgnoreSurroundingSpaces();
     }
 
+    /** Goes on to the line at which a reader stands. */
+    void read(LineReader lines) {
+        if (lines.quoted()) {
+            read(lines.text());
+        } else {
+            split(lines.line(), lines.length());
+        }
+    }
+
     /** Goes on to a line. */
     void read(String next) {
         if (next.indexOf('"') >= 0) {
             quoted = layout.cells(next);
             size = quoted.size();
-            return;
+        } else {
+            split(next.toCharArray(), next.length());
         }
+    }
+
+    private void split(char[] next, int length) {
         quoted = List.of();
+        line = next;
         size = 0;
-        int length = next.length();
-        if (line.length < length) {
-            line = new char[2 * length];
-        }
-        next.getChars(0, length, line, 0);
         for (int at = 0; at < length; at++) {
-            if (line[at] == separator) {
+            if (next[at] == separator) {
                 end(at);
             }
         }

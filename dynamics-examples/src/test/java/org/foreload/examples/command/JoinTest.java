@@ -47,9 +47,10 @@ class JoinTest {
 
     @Test
     void partsGiveTheAnswerOfOneRunByteForByte() throws IOException {
+        String files = String.join(" ", parts(3));
         for (String format : List.of("json", "csv", "table")) {
             Run whole = run(request + " --format " + format);
-            Run joined = run("join --quiet --format " + format + " " + String.join(" ", parts(3)));
+            Run joined = run("join --quiet --format " + format + " " + files);
             assertEquals(0, joined.status(), joined.err());
             assertEquals(whole.out(), joined.out());
         }

@@ -36,7 +36,8 @@ class LongVerbsTest {
 
     @Test
     void sensitivityIsSortedAndKnowsThatLessGripIsSlower() throws IOException {
-        List<JsonNode> rows = rows(answer("sensitivity", CORNER, "--evaluations", "20"), "rows");
+        String words = EveryVerbTest.SENSITIVITY + ShortCorner.file();
+        List<JsonNode> rows = rows(Reports.of(words.split(" ")).json(), "rows");
         double before = Double.POSITIVE_INFINITY;
         for (JsonNode row : rows) {
             double change = Math.abs(row.get("time_change_s").asDouble());

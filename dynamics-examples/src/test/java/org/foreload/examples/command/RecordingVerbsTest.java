@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RunTable;
@@ -322,16 +324,22 @@ class RecordingVerbsTest {
 
     @Test
     void bothRunBare() {
-        assertEquals(
-                3,
-                Run.json("recording", "--lap", "1", "--format", "json")
-                        .get("corners")
-                        .size());
-        assertEquals(
-                3,
-                Run.json("compare", "--lap", "1", "--reference-lap", "1", "--quiet", "--format", "json")
-                        .get("corners")
-                        .size());
+        JsonNode recording = Reports.of("recording").json();
+        Set<Long> laps = new TreeSet<>();
+        recording.get("corners").forEach(corner -> laps.add(corner.get("lap").asLong()));
+        assertEquals(Set.of(1L, 2L, 3L, 4L, 5L), laps);
+        assertEquals(3 * laps.size(), recording.get("corners").size());
+        assertEquals(3, Reports.of("compare", "--quiet").json().get("corners").size());
+    }
+
+    /** Either lap may be named, and is the one that is compared. */
+    @Test
+    void theLapsThatAreNamedAreCompared() {
+        String[] words = {
+            "compare", straight.toString(), trailing.toString(), "--no-advice", "--lap", "2", "--reference-lap", "4"
+        };
+        String text = Run.of(words).out().replaceAll("\\s+", " ");
+        assertTrue(text.contains(straight + ", lap 2, against " + trailing + ", lap 4"), text);
     }
 
     @Test

@@ -37,7 +37,7 @@ record Run(int status, String out, String err) {
     private static final int WIDTH = 110;
 
     /** What people read fits on their screen, and speaks the project's words. */
-    private void assertReadable() {
+    void assertReadable() {
         out.lines()
                 .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= WIDTH, () -> "too long: " + line));
         assertEquals(List.of(), Vocabulary.broken(out));

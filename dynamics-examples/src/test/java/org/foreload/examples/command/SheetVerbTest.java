@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.MadeDrivers;
 import org.foreload.examples.recording.MadeRun;
 import org.foreload.examples.sweep.Stop;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,7 +52,9 @@ class SheetVerbTest {
     void writesTheSameBytesTwiceAndTellsThePlan() throws IOException {
         Path one = directory.resolve("one.html");
         Path two = directory.resolve("two.html");
-        JsonNode answer = Run.json(request(one, " --format json"));
+        Reports report = Reports.of(request(one, ""));
+        assertTrue(report.table().out().lines().count() > 3);
+        JsonNode answer = report.json();
         Run.json(request(two, " --threads 1 --format json"));
         assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
         assertEquals(2, files().size());
@@ -90,7 +93,7 @@ class SheetVerbTest {
         JsonNode own = Run.json(words.split(" ")).get("own");
         assertEquals(1, own.get("corner").asInt());
         assertTrue(own.get("unlike_share").asDouble() < 0.1, own.toString());
-        MadeRun.Stage meant = new DemoRuns().plan(DemoRuns.Driver.STRAIGHT).get(0);
+        MadeRun.Stage meant = MadeDrivers.plan(DemoRuns.Driver.STRAIGHT).get(0);
         assertEquals(meant.plan().brakePoint(), row(own, "brake_on_m"), 4);
         assertEquals(meant.plan().release().end(), row(own, "release_end_m"), 8);
         String text = Files.readString(page);

@@ -15,7 +15,20 @@ final class ShortCorner {
                           {"type": "spiral", "length_m": 15, "start_radius_m": 35, "turn": "left"}]}
             """;
 
+    private static Path shared;
+
     private ShortCorner() {}
+
+    /** One file of it for all tests that ask the same of it. */
+    static synchronized String file() throws IOException {
+        if (shared == null) {
+            Path folder = Files.createTempDirectory("short-corner");
+            shared = in(folder);
+            shared.toFile().deleteOnExit();
+            folder.toFile().deleteOnExit();
+        }
+        return shared.toString();
+    }
 
     /** Writes it into a folder. */
     static Path in(Path folder) throws IOException {

@@ -34,7 +34,7 @@ class RecordedAdviceTest {
 
     @BeforeAll
     static void advise() {
-        stages = new DemoRuns().plan(DemoRuns.Driver.STRAIGHT);
+        stages = MadeDrivers.plan(DemoRuns.Driver.STRAIGHT);
         advised = AdvisedRun.of(stages, 5, 50, 1, Optional.empty());
     }
 

@@ -39,9 +39,8 @@ class RecoveredRunsTest {
 
     @BeforeAll
     static void drive() {
-        DemoRuns demo = new DemoRuns();
         for (DemoRuns.Driver driver : DemoRuns.Driver.values()) {
-            List<MadeRun.Stage> plan = demo.plan(driver);
+            List<MadeRun.Stage> plan = MadeDrivers.plan(driver);
             for (int lap = 0; lap < LAPS; lap++) {
                 RUNS.add(DemoRuns.lap(plan, 1, lap));
             }

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.recording.ChosenLap;
 import org.foreload.examples.recording.DemoRuns;
+import org.foreload.examples.recording.MadeDrivers;
 import org.foreload.examples.recording.MadeRun;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.Sensors;
@@ -38,10 +39,9 @@ class OwnEntryTest {
 
     @BeforeAll
     static void drive() {
-        DemoRuns demo = new DemoRuns();
         for (int lap = 0; lap < LAPS; lap++) {
             DemoRuns.Driver driver = DemoRuns.Driver.values()[lap % 2];
-            MadeRun made = DemoRuns.lap(demo.plan(driver), 1, 300 + lap);
+            MadeRun made = DemoRuns.lap(MadeDrivers.plan(driver), 1, 300 + lap);
             RecordedFile.Lap logged =
                     new RecordedFile.Lap(1, Recording.of(Sensors.usual(50).record(made, 300 + lap)));
             RecordedFile file = new RecordedFile("made", List.of(logged), List.of(), List.of(), 0, List.of(), null);

@@ -80,9 +80,11 @@ class SheetsIT {
                 hairpin.path());
         SweepPlan one =
                 new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.8), List.of(-0.5), List.of(0.7), 0.25);
-        SheetRequest request = new SheetRequest(one, Scatter.NOVICE, 8, 1, MOST_STEPS, 0.5);
+        // How often a step fails is a number of the same length however often it is driven.
+        SheetRequest request = new SheetRequest(one, Scatter.NOVICE, 2, 1, MOST_STEPS, 0.5);
         Sheet sheet =
                 Sheet.of(CornerStudy.of(car, corner), request, Sweep.quiet()).orElseThrow();
+        assertTrue(sheet.practice().steps().orElseThrow().steps().size() > MOST_STEPS, "the most steps, and the first");
         String html = SheetPage.of(sheet, "Mind the model.", "0").html();
         fits(Files.writeString(directory.resolve("long.html"), html));
     }

@@ -60,6 +60,13 @@ class AdviceStudyTest {
         told.single().hold(0.9, 0.75, 0.8);
     }
 
+    /** Between a margin and the limit. */
+    @Test
+    void driversSomeMetresBeforeTheirLimitGainWhatTheyAreTold() {
+        Told told = told("some metres before the limit", Nearness.SOME_METRES, FIRST + 700);
+        told.single().hold(0.9, 0.6, 0.7);
+    }
+
     /** Who has nothing in hand is told nothing that makes him slower, but for one item in ten corners. */
     @Test
     void driversAtTheirLimitAreNotSentInFaster() {
@@ -69,6 +76,14 @@ class AdviceStudyTest {
                 .filter(item -> !(item.truth() > 0))
                 .count();
         assertTrue(slower <= 0.1 * told.corners(), slower + " items are not quicker");
+    }
+
+    /** What decides in a hairpin is how a car bears brake and cornering together, of which a fitted car knows least. */
+    @Test
+    void inHairpinsIntervalsHold() {
+        Told told = told("in hairpins", Nearness.WITH_MARGIN, Bends.HAIRPINS, FIRST + 500);
+        assertTrue(told.single().size() >= DRIVERS, told.single().size() + " items");
+        told.single().hold(0.98, 0.8, 0.85);
     }
 
     /**
@@ -82,11 +97,15 @@ class AdviceStudyTest {
     private record Told(int corners, int withheld, Items single, Items combined) {}
 
     private static Told told(String who, Nearness nearness, int first) {
+        return told(who, nearness, Bends.ANY, first);
+    }
+
+    private static Told told(String who, Nearness nearness, Bends bends, int first) {
         List<Item> items = new ArrayList<>();
         int corners = 0;
         int withheld = 0;
         for (int driver = first; driver < first + DRIVERS; driver++) {
-            AdvisedRun run = AdvisedRun.of(stages(driver, nearness), 5, 50, 1000L * driver, Optional.empty());
+            AdvisedRun run = AdvisedRun.of(stages(driver, nearness, bends), 5, 50, 1000L * driver, Optional.empty());
             for (var corner : run.advice().corners()) {
                 corners++;
                 withheld += corner.withheld().isPresent() ? 1 : 0;
@@ -156,24 +175,48 @@ class AdviceStudyTest {
         /** Hardly a margin: what an axle's last per cents leave, and the edge of the road. */
         static final Nearness LITTLE_IN_HAND = new Nearness(new Allowance(0.5, 0.5, 0.01, 0.05, 0), -0.3, 0.7);
 
+        /**
+         * One to four metres earlier than the last brake point that makes the corner within half a metre of the line.
+         */
+        static final Nearness SOME_METRES = new Nearness(Allowance.NO_MARGIN, 1, 4);
+
         /** Nothing in hand: some brake later than ever makes the corner within half a metre of the line. */
         static final Nearness AT_THE_LIMIT = new Nearness(Allowance.NO_MARGIN, -0.3, 0.7);
     }
 
+    /**
+     * The corners that are made up.
+     *
+     * @param least radius, m
+     * @param most radius, m
+     * @param shortest turn, degrees
+     * @param longest turn, degrees
+     */
+    record Bends(double least, double most, double shortest, double longest) {
+
+        static final Bends ANY = new Bends(25, 100, 60, 150);
+
+        static final Bends HAIRPINS = new Bends(16, 22, 150, 180);
+    }
+
     static List<MadeRun.Stage> stages(long driver, Nearness nearness) {
+        return stages(driver, nearness, Bends.ANY);
+    }
+
+    private static List<MadeRun.Stage> stages(long driver, Nearness nearness, Bends bends) {
         SplittableRandom random = new SplittableRandom(driver);
         Car car = Demos.car("car", random.nextInt(2) == 0 ? "light" : "road").value();
         List<MadeRun.Stage> stages = new ArrayList<>();
         while (stages.size() < 2) {
-            stage(car, random, nearness).ifPresent(stages::add);
+            stage(car, random, nearness, bends).ifPresent(stages::add);
         }
         return stages;
     }
 
     /** A corner and a driver there; nothing if that release makes the corner from nowhere. */
-    private static Optional<MadeRun.Stage> stage(Car car, SplittableRandom random, Nearness nearness) {
-        double radius = 25 + 75 * random.nextDouble();
-        double angle = Math.toRadians(60 + 90 * random.nextDouble());
+    private static Optional<MadeRun.Stage> stage(Car car, SplittableRandom random, Nearness nearness, Bends bends) {
+        double radius = bends.least() + (bends.most() - bends.least()) * random.nextDouble();
+        double angle = Math.toRadians(bends.shortest() + (bends.longest() - bends.shortest()) * random.nextDouble());
         double spiral = radius * (0.4 + 0.4 * random.nextDouble());
         Turn turn = random.nextInt(2) == 0 ? Turn.LEFT : Turn.RIGHT;
         double arc = Math.max(5, radius * angle - spiral);

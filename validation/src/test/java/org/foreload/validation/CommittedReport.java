@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The committed report is what the checks give today, but for the last digits of the machine. */
-class ReportTest {
+abstract class CommittedReport {
 
     private static final Path DOCS = Path.of("..", "docs");
     private static final String AGAIN =

@@ -142,6 +142,23 @@ public final class Recording {
         return origin;
     }
 
+    /** Whether the course was recorded: by lateral acceleration, yaw rate or position. */
+    boolean knowsCourse() {
+        return has(Channel.YAW_RATE) || has(Channel.LATERAL) || hasPosition();
+    }
+
+    /** Whether corners are measured by a channel; the axes are taken as they are. */
+    boolean countsFor(Channel channel) {
+        boolean turning = has(Channel.LATERAL) || has(Channel.YAW_RATE);
+        boolean speed = has(Channel.SPEED) || has(Channel.DISTANCE);
+        return switch (channel) {
+            case TIME, DISTANCE -> false;
+            case YAW_RATE -> !has(Channel.LATERAL);
+            case X, Y -> !(turning && speed);
+            default -> true;
+        };
+    }
+
     /** Number of rows. */
     public int rows() {
         return rows;

@@ -34,6 +34,8 @@ public final class Run {
     private final double[] throttle;
     private final double throttleAsked;
     private final double courseNoise;
+    private final double courseOffset;
+    private final double brakeRest;
     private final double[] along;
     private final double[] across;
     private final double[] curvature;
@@ -41,10 +43,12 @@ public final class Run {
     private final double period;
     private final double delay;
     private final Signals.Scale scale;
-    private volatile Places places;
+    private final double[] east;
+    private final double[] north;
 
     /**
-     * A run; one like another, but with other noise, is made quicker: it has that one's delay, and no positions.
+     * A run; one like another, but with other noise, has no positions, and that one's delay, scale of distances,
+     * offsets and thresholds: noise does not move what is made of so many rows, or its error is counted apart.
      *
      * @param like null for a run of its own
      */
@@ -61,28 +65,36 @@ public final class Run {
         this.delay = like == null ? Signals.Delays.ofSpeed(signals) : like.delay;
         double[] measured = signals.ahead(signals.speeds(half), delay);
         this.speed = wide.smooth(measured);
-        double[] lateral = recording.has(Channel.LATERAL) ? signals.levelled(Channel.LATERAL) : null;
-        this.curvatureRaw = signals.curvatures(speed, lateral);
+        this.courseOffset = like == null ? signals.courseOffset() : like.courseOffset;
+        this.curvatureRaw = signals.curvatures(speed, courseOffset);
         this.curvature = wide.smooth(curvatureRaw);
         if (recording.has(Channel.DISTANCE)) {
             this.station = Signals.rising(signals.filled(Channel.DISTANCE));
             this.scale = Signals.Scale.without(1, 0);
         } else {
             double[] distance = Signals.integrated(time, measured);
-            this.scale = Signals.Scale.of(recording, cleaning, distance, curvature);
+            this.scale = like == null ? Signals.Scale.of(recording, cleaning, distance, curvature) : like.scale;
             this.station = Signals.scaled(distance, scale.factor(), recording.origin());
         }
         this.along = recording.has(Channel.LONGITUDINAL)
                 ? wide.smooth(signals.filled(Channel.LONGITUDINAL))
                 : Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH));
-        this.across = lateral != null ? wide.smooth(lateral) : Signals.product(curvature, speed);
-        this.brakeRaw = recording.has(Channel.BRAKE)
-                ? Series.rested(signals.filled(Channel.BRAKE), RESTING)
+        this.across = recording.has(Channel.LATERAL)
+                ? wide.smooth(signals.levelled(Channel.LATERAL, courseOffset))
+                : Signals.product(curvature, speed);
+        double[] pressed = recording.has(Channel.BRAKE)
+                ? signals.filled(Channel.BRAKE)
                 : Signals.braking(Series.slope(time, measured, Math.max(half, DERIVED_HALF_WIDTH)));
+        this.brakeRest = like == null ? resting(pressed) : like.brakeRest;
+        this.brakeRaw = Series.less(pressed, brakeRest);
         this.brake = narrow.smooth(brakeRaw);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
-        this.throttleAsked = throttle == null ? Double.NaN : asked(throttle);
-        this.courseNoise = courseNoise(recording);
+        this.throttleAsked = like == null ? asked(throttle) : like.throttleAsked;
+        this.courseNoise = like == null ? courseNoise(recording) : like.courseNoise;
+        boolean placed = like == null && recording.hasPosition();
+        Series.Windows wider = placed ? Series.Windows.of(time, Math.max(half, Signals.POSITION_HALF_WIDTH)) : null;
+        this.east = placed ? wider.smooth(signals.filled(Channel.X)) : null;
+        this.north = placed ? wider.smooth(signals.filled(Channel.Y)) : null;
     }
 
     /**
@@ -91,32 +103,15 @@ public final class Run {
     private static final double SHUT = 0.02;
 
     private static final double OPEN = 0.98;
-
     private static final double ASKED = 0.05;
 
     private static double asked(double[] throttle) {
+        if (throttle == null) {
+            return Double.NaN;
+        }
         double least = Series.quantile(throttle, SHUT);
         double most = Series.quantile(throttle, OPEN);
         return most > least ? least + ASKED * (most - least) : Double.NaN;
-    }
-
-    /** Positions at each row, m, smoothed. */
-    private record Places(double[] east, double[] north) {}
-
-    /** Worked out when they are first asked for: of most laps nobody does. */
-    private Places places() {
-        if (!recording.hasPosition()) {
-            throw new IllegalArgumentException("no positions were recorded");
-        }
-        Places known = places;
-        if (known == null) {
-            Signals signals = Signals.of(recording);
-            Series.Windows windows =
-                    Series.Windows.of(time, Math.max(cleaning.halfWidth(), Signals.POSITION_HALF_WIDTH));
-            known = new Places(windows.smooth(signals.filled(Channel.X)), windows.smooth(signals.filled(Channel.Y)));
-            places = known;
-        }
-        return known;
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -125,13 +120,17 @@ public final class Run {
     /** Share of the largest brake below which the pedal may be at rest. */
     private static final double RESTING = 0.05;
 
+    private double resting(double[] pressed) {
+        return recording.has(Channel.BRAKE) ? Series.resting(pressed, RESTING) : 0;
+    }
+
     /**
      * Cleans a recording.
      *
      * @throws InvalidValueException if it has no channel from which curvature could be made, or if the car stands still
      */
     public static Run of(Recording recording, Cleaning cleaning) {
-        if (!knowsCourse(recording)) {
+        if (!recording.knowsCourse()) {
             throw new InvalidValueException(
                     Channel.YAW_RATE.field(),
                     "missing",
@@ -145,10 +144,6 @@ public final class Run {
      * and knots, the nearest two that cars are logged in, are 1.85 apart, m/s and ft/s 3.3.
      */
     private static final double ANOTHER_UNIT = 1.25;
-
-    private static boolean knowsCourse(Recording recording) {
-        return recording.has(Channel.YAW_RATE) || recording.has(Channel.LATERAL) || recording.hasPosition();
-    }
 
     /**
      * The same for a recording that need not show a course: without one its curvature is zero, and it has no corner.
@@ -173,13 +168,13 @@ public final class Run {
     }
 
     /**
-     * Standard deviation of the noise of every channel that was recorded, but of the axes, which are taken as they are.
+     * Standard deviation of the noise of every channel that corners are measured by; zero for the others, and for the
+     * axes, which are taken as they are.
      */
     Map<Channel, Double> noises() {
         Map<Channel, Double> noises = new EnumMap<>(Channel.class);
         recording.columns().forEach((channel, values) -> {
-            boolean axis = channel == Channel.TIME || channel == Channel.DISTANCE;
-            noises.put(channel, axis ? 0 : Series.noise(Series.known(values)));
+            noises.put(channel, recording.countsFor(channel) ? Series.noise(Series.known(values)) : 0);
         });
         return noises;
     }
@@ -210,7 +205,7 @@ public final class Run {
 
     /** Whether the course was recorded: by lateral acceleration, yaw rate or position. */
     public boolean knowsCourse() {
-        return knowsCourse(recording);
+        return recording.knowsCourse();
     }
 
     /** Rows in a second, Hz: one over the median step of time. */
@@ -276,8 +271,10 @@ public final class Run {
      * @throws IllegalArgumentException if positions were not recorded
      */
     public Path.Point positionAt(double s) {
-        Places known = places();
-        return new Path.Point(Series.at(station, known.east(), s), Series.at(station, known.north(), s));
+        if (east == null) {
+            throw new IllegalArgumentException("no positions were recorded");
+        }
+        return new Path.Point(Series.at(station, east, s), Series.at(station, north, s));
     }
 
     /**

@@ -157,7 +157,7 @@ final class Series {
             return fitted(values, true);
         }
 
-        /** Rows after which the sums are made anew, so that rounding does not add up. */
+        /** Rows, or widths of the window, after which the sums are made anew, so that rounding does not add up. */
         private static final int FRESH = 64;
 
         /** The sums over a window are those of the one before, with what has come and without what has gone. */
@@ -169,7 +169,8 @@ final class Series {
             int first = 0;
             int next = 0;
             for (int i = 0; i < fitted.length; i++) {
-                if (i % FRESH == 0) {
+                boolean far = axis[i] - origin > FRESH * (axis[to[i]] - axis[from[i]]);
+                if (i % FRESH == 0 || far) {
                     origin = axis[i];
                     sy = 0;
                     sxy = 0;
@@ -292,8 +293,8 @@ final class Series {
         return Arrays.copyOf(kept, count);
     }
 
-    /** Values less their resting level: the median of those within this share of the largest. */
-    static double[] rested(double[] values, double share) {
+    /** The resting level of some values: the median of those within this share of the largest. */
+    static double resting(double[] values, double share) {
         double most = Double.NEGATIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
         for (double value : values) {
@@ -301,10 +302,14 @@ final class Series {
             least = Math.min(least, value);
         }
         double level = least + share * (most - least);
-        double rest = median(kept(values, value -> value <= level));
+        return median(kept(values, value -> value <= level));
+    }
+
+    /** Values less a level. */
+    static double[] less(double[] values, double level) {
         double[] moved = new double[values.length];
         for (int i = 0; i < values.length; i++) {
-            moved[i] = values[i] - rest;
+            moved[i] = values[i] - level;
         }
         return moved;
     }

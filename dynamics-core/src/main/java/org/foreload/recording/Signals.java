@@ -86,16 +86,17 @@ record Signals(Recording recording, double[] time) {
      * Curvature at each row, 1/m.
      *
      * @param speed m/s
-     * @param lateral acceleration without its offset, m/s²; null where it was not recorded
+     * @param offset of the channel that it is made of, see {@link #courseOffset}
      */
-    double[] curvatures(double[] speed, double[] lateral) {
+    double[] curvatures(double[] speed, double offset) {
         double[] curvature = new double[time.length];
-        if (lateral != null) {
+        if (recording.has(Channel.LATERAL)) {
+            double[] lateral = levelled(Channel.LATERAL, offset);
             for (int i = 0; i < curvature.length; i++) {
                 curvature[i] = speed[i] > SLOWEST ? lateral[i] / (speed[i] * speed[i]) : 0;
             }
         } else if (recording.has(Channel.YAW_RATE)) {
-            double[] yaw = levelled(Channel.YAW_RATE);
+            double[] yaw = levelled(Channel.YAW_RATE, offset);
             for (int i = 0; i < curvature.length; i++) {
                 curvature[i] = speed[i] > SLOWEST ? yaw[i] / speed[i] : 0;
             }
@@ -127,18 +128,24 @@ record Signals(Recording recording, double[] time) {
         return Series.filled(time, recording.columns().get(channel));
     }
 
-    /** A channel less its offset: the median of the rows that look straight, if they are enough. */
-    double[] levelled(Channel channel) {
-        double straight = channel == Channel.LATERAL ? STRAIGHT_LATERAL : STRAIGHT_YAW_RATE;
-        double[] values = filled(channel);
-        double[] quiet = Series.kept(values, value -> Math.abs(value) < straight);
-        if (quiet.length > STRAIGHT_SHARE * values.length) {
-            double offset = Series.median(quiet);
-            for (int i = 0; i < values.length; i++) {
-                values[i] -= offset;
-            }
+    /**
+     * Offset of the channel that the curvature is made of, m/s² or rad/s: the median of the rows that look straight, if
+     * they are enough; zero for positions.
+     */
+    double courseOffset() {
+        boolean lateral = recording.has(Channel.LATERAL);
+        if (!lateral && !recording.has(Channel.YAW_RATE)) {
+            return 0;
         }
-        return values;
+        double straight = lateral ? STRAIGHT_LATERAL : STRAIGHT_YAW_RATE;
+        double[] values = filled(lateral ? Channel.LATERAL : Channel.YAW_RATE);
+        double[] quiet = Series.kept(values, value -> Math.abs(value) < straight);
+        return quiet.length > STRAIGHT_SHARE * values.length ? Series.median(quiet) : 0;
+    }
+
+    /** A channel less its offset. */
+    double[] levelled(Channel channel, double offset) {
+        return Series.less(filled(channel), offset);
     }
 
     static double[] braking(double[] acceleration) {

@@ -15,7 +15,7 @@ import org.hipparchus.linear.RealVector;
 /** The straight lines through the samples around each row are those of a library, by QR decomposition. */
 class SeriesWindowsTest {
 
-    @Property(tries = 60)
+    @Property(tries = 2000)
     void linesAreThoseOfALibrary(
             @ForAll @IntRange(min = 3, max = 400) int rows,
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double half,
@@ -47,7 +47,8 @@ class SeriesWindowsTest {
             RealVector line = new QRDecomposition(new Array2DRowRealMatrix(places))
                     .getSolver()
                     .solve(new ArrayRealVector(samples));
-            assertEquals(line.getEntry(1), slope[i], 1e-8 / Math.sqrt(spread), "slope in row " + i);
+            double steep = Math.abs(line.getEntry(1));
+            assertEquals(line.getEntry(1), slope[i], 1e-8 * (1 / Math.sqrt(spread) + steep), "slope in row " + i);
             assertEquals(line.getEntry(0), smooth[i], 1e-8, "value in row " + i);
         }
     }

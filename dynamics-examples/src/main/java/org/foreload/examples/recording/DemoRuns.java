@@ -70,8 +70,8 @@ public final class DemoRuns {
                     ? new Release(ReleaseShapes.LINEAR, -4, TRAILED * apex)
                     : new Release(ReleaseShapes.LINEAR, -20, 4);
             double peak = (trails ? 0.8 : 0.7) * study.lockLimit();
-            BrakePlan latest =
-                    study.latest(Braking.of(peak, BUILD_UP, release)).entry().plan();
+            Braking braking = Braking.of(peak, BUILD_UP, release);
+            BrakePlan latest = study.search().latest(braking).entry().plan();
             stages.add(new MadeRun.Stage(study, latest.withBrakePoint(latest.brakePoint() - EARLY)));
         }
         return stages;

@@ -23,12 +23,13 @@ final class InteriorPoint {
     /** Least slack at the start, in units of the bound. */
     private static final double SMALLEST_SLACK = 1e-3;
     /**
-     * Convex shift that is tried first where the model is not convex; what counts as none; how it falls from step to
-     * step and rises within one; and the largest.
+     * Convex shift that is tried first; what counts as none; what counts as small: a larger one would hold back the
+     * whole run for one bend somewhere; how it falls from step to step and rises within one; and the largest.
      */
     private static final double FIRST_SHIFT = 1e-4;
 
     private static final double SMALLEST_SHIFT = 1e-6;
+    private static final double SMALL_SHIFT = 1e-2;
     private static final double SHIFT_FALL = 3;
     private static final double SHIFT_RISE = 8;
     private static final double LARGEST_SHIFT = 1e10;
@@ -38,14 +39,10 @@ final class InteriorPoint {
     private static final double ATTEMPT_FACTOR = 100;
 
     /**
-     * A slack that came to nearly nothing before the equations held lets no step pass. Where none makes progress and
-     * more than this is still broken, slacks are made at least so wide; how often, and how much wider each time.
+     * No step may break equations and bounds by more than the start did, or by this where that is next to nothing: who
+     * trades them for a better cost without end finds no way back to them.
      */
-    private static final double BROKEN = 1e-3;
-
-    private static final double WIDE_SLACK = 3e-3;
-    private static final int WIDENINGS = 5;
-    private static final double WIDER = 3;
+    private static final double LEAST_BOUND = 1;
 
     /** Shortest part of a step that is tried. */
     private static final double SMALLEST_STEP = 1e-6;
@@ -107,9 +104,9 @@ final class InteriorPoint {
     OptimalControl.Ending solve(double tolerance, int mostIterations, Progress watcher) {
         double barrier = FIRST_BARRIER;
         weights.weigh(now.values);
+        filter.bound(Math.max(LEAST_BOUND, now.violation(weights)));
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
-        int widened = 0;
         boolean done;
         Stillness stillness = new Stillness();
         while (true) {
@@ -126,19 +123,13 @@ final class InteriorPoint {
                 filter.clear();
             }
             if (!newton.linearise(now.values, now.defect) || !progress(barrier)) {
-                if (widened == WIDENINGS || !(now.violation(weights) > BROKEN)) {
-                    break;
-                }
-                now.widen(barrier, WIDE_SLACK * Math.pow(WIDER, widened));
-                widened++;
-                filter.clear();
-                lastShift = 0;
-                continue;
+                break;
             }
             watcher.accept(iteration, error);
             Iterate left = now;
             now = next;
             next = left;
+            now.useRoom();
             if (!now.sloped()) {
                 now.slopes();
             }
@@ -158,27 +149,36 @@ final class InteriorPoint {
                 return true;
             }
             leastShift = Math.max(FIRST_SHIFT, ATTEMPT_FACTOR * shift);
-            if (attempt == 0) {
-                filter.clear();
-            }
         }
         return false;
     }
 
-    /** The Newton step, with a convex shift where it is needed. */
+    /**
+     * The Newton step. Where the model is not convex, the bends of each point that are the wrong way are turned, and
+     * only where that is not enough, or a step led nowhere, is all shifted, too. From the second problem on a small
+     * shift is tried before: along a flat valley it takes longer steps.
+     */
     private boolean step(double barrier) {
+        boolean turned = leastShift > 0;
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
+            if (turned) {
+                newton.turn(curvature);
+            }
             if (newton.solve(curvature, gradient, step.unknowns(), step.multiplier(), step.start())) {
                 break;
             }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
+            if (!turned && (shift > SMALL_SHIFT || barrier == FIRST_BARRIER)) {
+                turned = true;
+                shift = 0;
+            }
             if (shift > LARGEST_SHIFT) {
                 return false;
             }
         }
-        lastShift = shift;
+        lastShift = turned ? Math.max(SMALL_SHIFT, shift) : shift;
         double[] slack = now.slack;
         double[] dual = now.dual;
         for (int p = 0; p < mesh.points(); p++) {

@@ -93,17 +93,6 @@ final class Iterate {
         }
     }
 
-    /** Makes all slacks at least so wide and forgets the multipliers. */
-    void widen(double barrier, double least) {
-        for (int b = 0; b < slack.length; b++) {
-            double room = values[b / bounds].room()[b % bounds];
-            slack[b] = Math.max(room, Math.max(least, slack[b]));
-            dual[b] = barrier / slack[b];
-        }
-        Arrays.fill(multiplier, 0);
-        slopes();
-    }
-
     /** Goes to another place by a part of a step, and of a step of the duals. */
     void move(Iterate from, Step step, double length, double dualLength, double barrier) {
         for (int i = 0; i < unknowns.length; i++) {
@@ -120,6 +109,17 @@ final class Iterate {
         }
         for (int i = 0; i < multiplier.length; i++) {
             multiplier[i] = from.multiplier[i] + length * (step.multiplier[i] - from.multiplier[i]);
+        }
+    }
+
+    /**
+     * Makes each slack as wide as the room there is, where it is narrower: the bound is then met, the logarithm lower,
+     * and the next step is not cut short by a slack that the bound's own bend has left behind (R. H. Byrd, M. E.
+     * Hribar, J. Nocedal, SIAM Journal on Optimization 9(4), 1999, 877-900, from memory).
+     */
+    void useRoom() {
+        for (int b = 0; b < slack.length; b++) {
+            slack[b] = Math.max(slack[b], values[b / bounds].room()[b % bounds]);
         }
     }
 

@@ -3,11 +3,13 @@ package org.foreload.collocation;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
  * Newton's step of the whole problem by recursion from the last interval to the first (Riccati's): the best controls of
  * an interval as a linear law of the state at its start, and what a state there costs from there on. It succeeds only
- * if the controls of every interval see a convex model, which is the condition for a step that descends.
+ * if the controls of every interval see a convex model, which is the condition for a step that descends. They do where
+ * the model of each point is convex, as {@link #turn} makes it.
  */
 final class QuadraticStep {
 
@@ -25,6 +27,9 @@ final class QuadraticStep {
     private final double[][] costSlopes;
     private final CholeskyDecomposition_F64<DMatrixRMaj> cholesky;
     private final CholeskyDecomposition_F64<DMatrixRMaj> startCholesky;
+    private final CholeskyDecomposition_F64<DMatrixRMaj> pointCholesky;
+    private final EigenDecomposition_F64<DMatrixRMaj> eigen;
+    private final EigenDecomposition_F64<DMatrixRMaj> pointEigen;
     private final boolean[] freeStart;
 
     QuadraticStep(Mesh mesh, StageEquations equations, boolean[] freeStart) {
@@ -46,6 +51,9 @@ final class QuadraticStep {
         this.costSlopes = new double[steps.length + 1][states];
         this.cholesky = DecompositionFactory_DDRM.chol(controls, true);
         this.startCholesky = DecompositionFactory_DDRM.chol(states, true);
+        this.pointCholesky = DecompositionFactory_DDRM.chol(all, true);
+        this.eigen = DecompositionFactory_DDRM.eig(controls, true, true);
+        this.pointEigen = DecompositionFactory_DDRM.eig(all, true, true);
     }
 
     /** Solves the linearised equations of all intervals; false if one cannot be solved. */
@@ -119,7 +127,7 @@ final class QuadraticStep {
         }
         DMatrixRMaj keep = block.copy();
         if (!cholesky.decompose(block)) {
-            if (convex(keep) == null || !cholesky.decompose(keep)) {
+            if (!convex(keep) || !cholesky.decompose(keep)) {
                 return false;
             }
             System.arraycopy(keep.data, 0, block.data, 0, block.data.length);
@@ -159,36 +167,57 @@ final class QuadraticStep {
         return true;
     }
 
-    /** Turns small negative eigenvalues positive; null if there is a large one. */
-    private DMatrixRMaj convex(DMatrixRMaj block) {
-        var eigen = DecompositionFactory_DDRM.eig(controls, true, true);
+    /**
+     * Makes the model of each point convex: it keeps the directions of its bends and turns those that are the wrong way
+     * (J. Greenstadt, Mathematics of Computation 21, 1967, 360-367, from memory). Unlike a shift of all models it
+     * leaves alone the points and directions that need none.
+     */
+    void turn(double[][] models) {
+        for (double[] model : models) {
+            DMatrixRMaj block = DMatrixRMaj.wrap(all, all, model);
+            if (!pointCholesky.decompose(block.copy())) {
+                pointEigen.decompose(block.copy());
+                turn(block, pointEigen, FLOOR);
+            }
+        }
+    }
+
+    /** Turns small negative eigenvalues positive; false if there is a large one. */
+    private boolean convex(DMatrixRMaj block) {
         eigen.decompose(block.copy());
         double largest = 0;
         for (int i = 0; i < controls; i++) {
-            largest = Math.max(largest, Math.abs(eigen.getEigenvalue(i).real));
-        }
-        for (int i = 0; i < controls; i++) {
-            if (!(eigen.getEigenvalue(i).real > -MOST_TURNED)) {
-                return null;
+            double value = eigen.getEigenvalue(i).real;
+            if (!(value > -MOST_TURNED)) {
+                return false;
             }
+            largest = Math.max(largest, Math.abs(value));
         }
-        java.util.Arrays.fill(block.data, 0);
-        for (int i = 0; i < controls; i++) {
-            double value = Math.max(Math.abs(eigen.getEigenvalue(i).real), Math.max(FLOOR, ROUNDING * largest));
+        turn(block, eigen, Math.max(FLOOR, ROUNDING * largest));
+        return true;
+    }
+
+    /** Gives each direction in which a matrix bends by less than a least the same bend the other way, or the least. */
+    private static void turn(DMatrixRMaj block, EigenDecomposition_F64<DMatrixRMaj> eigen, double least) {
+        int size = block.numRows;
+        for (int i = 0; i < size; i++) {
+            double value = eigen.getEigenvalue(i).real;
+            if (value >= least) {
+                continue;
+            }
+            double more = Math.max(-value, least) - value;
             double[] v = eigen.getEigenVector(i).data;
-            for (int r = 0; r < controls; r++) {
-                for (int c = 0; c < controls; c++) {
-                    block.data[r * controls + c] += value * v[r] * v[c];
+            for (int r = 0; r < size; r++) {
+                for (int c = 0; c < size; c++) {
+                    block.data[r * size + c] += more * v[r] * v[c];
                 }
             }
         }
-        return block;
     }
-
     /** Bend, as a share of the largest, that rounding alone makes. */
     private static final double ROUNDING = 1e-13;
 
-    /** Least bend, in scaled units, that a control is given. */
+    /** Least bend, in scaled units, that a control, or a direction that was turned, is given. */
     private static final double FLOOR = 1e-6;
 
     /** Bend against the step, in scaled units, that is turned round in place; a greater one needs another model. */

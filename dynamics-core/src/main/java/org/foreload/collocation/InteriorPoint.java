@@ -60,6 +60,8 @@ final class InteriorPoint {
     private final EquationWeights weights;
     private final Filter filter = new Filter();
 
+    private final boolean careful;
+
     /** Where the search stands. */
     private Iterate now;
 
@@ -77,9 +79,14 @@ final class InteriorPoint {
      * @param start the first state, scaled
      * @param freeStart which of its parts are free
      * @param guess unknowns at all points, scaled
+     * @param careful whether to turn bends that are the wrong way point by point, make slacks as wide as there is room,
+     *     and keep equations and bounds from being broken more than at the start: takes longer, and finds some optima
+     *     that one shift of all bends does not
      */
-    InteriorPoint(Mesh mesh, StageEquations equations, double[] start, boolean[] freeStart, double[] guess) {
+    InteriorPoint(
+            Mesh mesh, StageEquations equations, double[] start, boolean[] freeStart, double[] guess, boolean careful) {
         int count = mesh.points();
+        this.careful = careful;
         this.mesh = mesh;
         this.states = equations.states();
         this.all = states + equations.controls();
@@ -104,7 +111,9 @@ final class InteriorPoint {
     OptimalControl.Ending solve(double tolerance, int mostIterations, Progress watcher) {
         double barrier = FIRST_BARRIER;
         weights.weigh(now.values);
-        filter.bound(Math.max(LEAST_BOUND, now.violation(weights)));
+        if (careful) {
+            filter.bound(Math.max(LEAST_BOUND, now.violation(weights)));
+        }
         double error = Double.POSITIVE_INFINITY;
         int iteration = 0;
         boolean done;
@@ -129,7 +138,9 @@ final class InteriorPoint {
             Iterate left = now;
             now = next;
             next = left;
-            now.useRoom();
+            if (careful) {
+                now.useRoom();
+            }
             if (!now.sloped()) {
                 now.slopes();
             }
@@ -149,17 +160,20 @@ final class InteriorPoint {
                 return true;
             }
             leastShift = Math.max(FIRST_SHIFT, ATTEMPT_FACTOR * shift);
+            if (attempt == 0 && !careful) {
+                filter.clear();
+            }
         }
         return false;
     }
 
     /**
-     * The Newton step. Where the model is not convex, the bends of each point that are the wrong way are turned, and
-     * only where that is not enough, or a step led nowhere, is all shifted, too. From the second problem on a small
-     * shift is tried before: along a flat valley it takes longer steps.
+     * The Newton step, with a convex shift where it is needed. Who is careful turns the bends of each point that are
+     * the wrong way, and only where that is not enough, or a step led nowhere, shifts all, too; from the second problem
+     * on a small shift is tried before: along a flat valley it takes longer steps.
      */
     private boolean step(double barrier) {
-        boolean turned = leastShift > 0;
+        boolean turned = careful && leastShift > 0;
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
         while (true) {
             model(barrier);
@@ -170,7 +184,7 @@ final class InteriorPoint {
                 break;
             }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
-            if (!turned && (shift > SMALL_SHIFT || barrier == FIRST_BARRIER)) {
+            if (careful && !turned && (shift > SMALL_SHIFT || barrier == FIRST_BARRIER)) {
                 turned = true;
                 shift = 0;
             }

@@ -51,7 +51,15 @@ public final class OptimalControl {
             int mostSteps,
             Progress watcher) {
         Mesh mesh = new Mesh(Collocation.two(), lengths.clone());
-        return new InteriorPoint(mesh, equations, start, freeStart, guess).solve(tolerance, mostSteps, watcher);
+        Ending ending =
+                new InteriorPoint(mesh, equations, start, freeStart, guess, false).solve(tolerance, mostSteps, watcher);
+        if (ending.converged()) {
+            return ending;
+        }
+        int taken = ending.steps();
+        Ending careful = new InteriorPoint(mesh, equations, start, freeStart, guess, true)
+                .solve(tolerance, mostSteps, (step, residual) -> watcher.accept(taken + step, residual));
+        return careful.converged() || careful.residual() < ending.residual() ? careful.after(taken) : ending;
     }
 
     /**
@@ -64,6 +72,11 @@ public final class OptimalControl {
      * @param unknowns at all points, one after the other
      */
     public record Ending(boolean converged, double residual, int steps, double[] start, double[] unknowns) {
+
+        /** The same after a search that came before. */
+        private Ending after(int others) {
+            return new Ending(converged, residual, others + steps, start, unknowns);
+        }
 
         /** Copies the arrays. */
         public Ending {

@@ -1,5 +1,6 @@
 package org.foreload.collocation;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
@@ -81,8 +82,8 @@ final class QuadraticStep {
     boolean solve(
             double[][] curvature, double[] gradient, double[] change, double[] multipliers, double[] startChange) {
         int points = mesh.perInterval();
-        java.util.Arrays.fill(costs[steps.length], 0);
-        java.util.Arrays.fill(costSlopes[steps.length], 0);
+        Arrays.fill(costs[steps.length], 0);
+        Arrays.fill(costSlopes[steps.length], 0);
         for (int k = steps.length - 1; k >= 0; k--) {
             IntervalStep step = steps[k];
             step.clear();
@@ -193,7 +194,11 @@ final class QuadraticStep {
             }
             largest = Math.max(largest, Math.abs(value));
         }
-        turn(block, eigen, Math.max(FLOOR, ROUNDING * largest));
+        double least = Math.max(FLOOR, ROUNDING * largest);
+        Arrays.fill(block.data, 0);
+        for (int i = 0; i < controls; i++) {
+            add(block, Math.max(Math.abs(eigen.getEigenvalue(i).real), least), eigen.getEigenVector(i).data);
+        }
         return true;
     }
 
@@ -205,15 +210,20 @@ final class QuadraticStep {
             if (value >= least) {
                 continue;
             }
-            double more = Math.max(-value, least) - value;
-            double[] v = eigen.getEigenVector(i).data;
-            for (int r = 0; r < size; r++) {
-                for (int c = 0; c < size; c++) {
-                    block.data[r * size + c] += more * v[r] * v[c];
-                }
+            add(block, Math.max(-value, least) - value, eigen.getEigenVector(i).data);
+        }
+    }
+
+    /** Adds a bend in one direction. */
+    private static void add(DMatrixRMaj block, double bend, double[] direction) {
+        int size = block.numRows;
+        for (int r = 0; r < size; r++) {
+            for (int c = 0; c < size; c++) {
+                block.data[r * size + c] += bend * direction[r] * direction[c];
             }
         }
     }
+
     /** Bend, as a share of the largest, that rounding alone makes. */
     private static final double ROUNDING = 1e-13;
 
@@ -246,7 +256,7 @@ final class QuadraticStep {
 
     /** The first state: what of it is free goes where the cost from there on is lowest. */
     private boolean start(double[] startChange) {
-        java.util.Arrays.fill(startChange, 0);
+        Arrays.fill(startChange, 0);
         int count = 0;
         int[] which = new int[states];
         for (int i = 0; i < states; i++) {

@@ -30,7 +30,7 @@ public final class OptimalControl {
     }
 
     /**
-     * Searches for an optimum near a guess.
+     * Searches for an optimum near a guess; where that does not converge, once more from there with more care.
      *
      * @param equations the problem
      * @param lengths of the intervals, m
@@ -38,8 +38,8 @@ public final class OptimalControl {
      * @param freeStart which parts of the first state are free
      * @param guess unknowns at all points, one after the other
      * @param tolerance greatest residual that counts as converged
-     * @param mostSteps steps after which the search gives up
-     * @param watcher follows each step
+     * @param mostSteps steps after which each of the two gives up
+     * @param watcher follows each step; those of the second search count on from the first
      */
     public static Ending solve(
             StageEquations equations,
@@ -59,7 +59,8 @@ public final class OptimalControl {
         int taken = ending.steps();
         Ending careful = new InteriorPoint(mesh, equations, start, freeStart, guess, true)
                 .solve(tolerance, mostSteps, (step, residual) -> watcher.accept(taken + step, residual));
-        return careful.converged() || careful.residual() < ending.residual() ? careful.after(taken) : ending;
+        boolean better = careful.converged() || careful.residual() < ending.residual();
+        return better ? careful.after(taken) : ending.after(careful.steps());
     }
 
     /**
@@ -73,7 +74,7 @@ public final class OptimalControl {
      */
     public record Ending(boolean converged, double residual, int steps, double[] start, double[] unknowns) {
 
-        /** The same after a search that came before. */
+        /** The same with the steps of another search counted too. */
         private Ending after(int others) {
             return new Ending(converged, residual, others + steps, start, unknowns);
         }

@@ -5,7 +5,7 @@ package org.foreload.limit;
  *
  * @param intervals of the mesh, each with two points
  * @param tolerance greatest residual of the optimality conditions, scaled, that counts as converged
- * @param mostSteps Newton steps after which the search gives up
+ * @param mostSteps Newton steps after which the search gives up; a careful one that follows then may take as many
  */
 public record LimitOptions(int intervals, double tolerance, int mostSteps) {
 

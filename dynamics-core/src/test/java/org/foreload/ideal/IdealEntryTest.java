@@ -298,9 +298,8 @@ class IdealEntryTest {
             double length = profile.station(i + 1) - profile.station(i);
             double from = profile.speed(i) * profile.speed(i);
             double to = profile.speed(i + 1) * profile.speed(i + 1);
-            double deceleration = (from - to) / (2 * length);
-            assertEquals(deceleration, profile.deceleration(i), 1e-6);
-            deceleration = profile.deceleration(i);
+            double deceleration = profile.deceleration(i);
+            assertEquals((from - to) / (2 * length), deceleration, 1e-6);
             GripUse use = use(limits, path, s, (from + to) / 2, deceleration);
             assertTrue(use.powerUtilisation() <= 1 + 1e-6);
             if (use.utilisation() <= 1 + 1e-6) {

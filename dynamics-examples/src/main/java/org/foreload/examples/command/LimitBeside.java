@@ -94,7 +94,8 @@ final class LimitBeside implements AutoCloseable {
             if (progress.stopped()) {
                 throw new ComputationException("stopped after " + step + " steps, before an optimum was found");
             }
-            progress.update(step, options.mostSteps());
+            int most = options.mostSteps();
+            progress.update(step, step < most ? most : 2 * most); // A second, careful search may take as many.
         };
     }
 }

@@ -22,8 +22,8 @@ final class Nearest {
      * @param s station of the run, m
      * @param guess station of the other, m
      */
-    static double station(Run run, double s, Run other, double guess) {
-        Path.Point place = run.positionAt(s);
+    static double station(Run.Course run, double s, Run.Course other, double guess) {
+        Path.Point place = run.at(s);
         double best = Double.NaN;
         double least = ROAD;
         double low = Math.max(other.first(), guess - REACH);
@@ -32,8 +32,8 @@ final class Nearest {
         for (int i = 0; i < pieces; i++) {
             double from = low + i * STEP;
             double to = Math.min(high, from + STEP);
-            Path.Point a = other.positionAt(from);
-            Path.Point b = other.positionAt(to);
+            Path.Point a = other.at(from);
+            Path.Point b = other.at(to);
             double dx = b.x() - a.x();
             double dy = b.y() - a.y();
             double length = dx * dx + dy * dy;

@@ -22,6 +22,8 @@ final class PositionAlignment {
         if (!(end - start > 2 * SMOOTHED)) {
             return near;
         }
+        Run.Course one = first.course();
+        Run.Course two = second.course();
         double[] along = new double[count];
         double[] raw = new double[count];
         int size = 0;
@@ -29,8 +31,8 @@ final class PositionAlignment {
             double place = start + i * GRID;
             // Once from either run, so that exchanging them turns the sign and no more.
             double guess = near.shiftAt(place);
-            double forth = Nearest.station(first, near.first(place), second, near.second(place)) - near.first(place);
-            double back = near.second(place) - Nearest.station(second, near.second(place), first, near.first(place));
+            double forth = Nearest.station(one, near.first(place), two, near.second(place)) - near.first(place);
+            double back = near.second(place) - Nearest.station(two, near.second(place), one, near.first(place));
             boolean found = Double.isFinite(forth) && Double.isFinite(back);
             if (found && Math.abs((forth + back) / 2 - guess) < Alignment.SEARCH) {
                 along[size] = place;

@@ -242,6 +242,24 @@ final class CornerMeter {
         }
     }
 
+    /**
+     * Quantiles of the throttle at which it is shut and open, and the share between them from which it is asked for.
+     */
+    private static final double SHUT = 0.02;
+
+    private static final double OPEN = 0.98;
+    private static final double ASKED = 0.05;
+
+    /** Throttle from which it is asked for; NaN where it was not recorded, or never moves. */
+    static double asked(double[] throttle) {
+        if (throttle == null) {
+            return Double.NaN;
+        }
+        double least = Series.quantile(throttle, SHUT);
+        double most = Series.quantile(throttle, OPEN);
+        return most > least ? least + ASKED * (most - least) : Double.NaN;
+    }
+
     /** Combined acceleration that counts as the hardest a car is worked in a run, m/s². */
     static double hardest(Run run) {
         double[] worked = new double[run.along().length];

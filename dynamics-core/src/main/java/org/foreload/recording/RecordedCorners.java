@@ -75,8 +75,9 @@ public final class RecordedCorners {
         List<List<CornerMeter.Reading>> all = new ArrayList<>();
         readings.forEach(reading -> all.add(new ArrayList<>()));
         SplittableRandom random = new SplittableRandom(run.cleaning().seed());
-        Map<Channel, Double> noises = run.noises();
-        for (int k = 0; k < run.cleaning().resamples() && !bends.isEmpty(); k++) {
+        int resamples = bends.isEmpty() ? 0 : run.cleaning().resamples();
+        Map<Channel, Double> noises = resamples > 0 ? run.noises() : Map.of();
+        for (int k = 0; k < resamples; k++) {
             Run again = run.shaken(noises, random.split());
             for (int i = 0; i < bends.size(); i++) {
                 Optional<ReleaseShape> shape = readings.get(i).release().map(ReleaseFit::shape);

@@ -43,12 +43,10 @@ public final class Run {
     private final double period;
     private final double delay;
     private final Signals.Scale scale;
-    private final double[] east;
-    private final double[] north;
 
     /**
-     * A run; one like another, but with other noise, has no positions, and that one's delay, scale of distances,
-     * offsets and thresholds: noise does not move what is made of so many rows, or its error is counted apart.
+     * A run; one like another, but with other noise, has that one's delay, scale of distances, offsets and thresholds:
+     * noise does not move what is made of so many rows, or its error is counted apart.
      *
      * @param like null for a run of its own
      */
@@ -89,29 +87,8 @@ public final class Run {
         this.brakeRaw = Series.less(pressed, brakeRest);
         this.brake = narrow.smooth(brakeRaw);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
-        this.throttleAsked = like == null ? asked(throttle) : like.throttleAsked;
+        this.throttleAsked = like == null ? CornerMeter.asked(throttle) : like.throttleAsked;
         this.courseNoise = like == null ? courseNoise(recording) : like.courseNoise;
-        boolean placed = like == null && recording.hasPosition();
-        Series.Windows wider = placed ? Series.Windows.of(time, Math.max(half, Signals.POSITION_HALF_WIDTH)) : null;
-        this.east = placed ? wider.smooth(signals.filled(Channel.X)) : null;
-        this.north = placed ? wider.smooth(signals.filled(Channel.Y)) : null;
-    }
-
-    /**
-     * Quantiles of the throttle at which it is shut and open, and the share between them from which it is asked for.
-     */
-    private static final double SHUT = 0.02;
-
-    private static final double OPEN = 0.98;
-    private static final double ASKED = 0.05;
-
-    private static double asked(double[] throttle) {
-        if (throttle == null) {
-            return Double.NaN;
-        }
-        double least = Series.quantile(throttle, SHUT);
-        double most = Series.quantile(throttle, OPEN);
-        return most > least ? least + ASKED * (most - least) : Double.NaN;
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -266,15 +243,44 @@ public final class Run {
     }
 
     /**
-     * Position at a station, m, smoothed.
+     * The recorded positions, smoothed: made when asked for, since most runs are measured without.
      *
      * @throws IllegalArgumentException if positions were not recorded
      */
-    public Path.Point positionAt(double s) {
-        if (east == null) {
-            throw new IllegalArgumentException("no positions were recorded");
+    public Course course() {
+        Signals signals = new Signals(recording, time);
+        double half = Math.max(cleaning.halfWidth(), Signals.POSITION_HALF_WIDTH);
+        Series.Windows windows = Series.Windows.of(time, half);
+        return new Course(this, windows.smooth(signals.filled(Channel.X)), windows.smooth(signals.filled(Channel.Y)));
+    }
+
+    /** Where the car was, along its run. */
+    public static final class Course {
+
+        private final Run run;
+        private final double[] east;
+        private final double[] north;
+
+        private Course(Run run, double[] east, double[] north) {
+            this.run = run;
+            this.east = east;
+            this.north = north;
         }
-        return new Path.Point(Series.at(station, east, s), Series.at(station, north, s));
+
+        /** First station, m. */
+        public double first() {
+            return run.first();
+        }
+
+        /** Last station, m. */
+        public double last() {
+            return run.last();
+        }
+
+        /** Position at a station, m. */
+        public Path.Point at(double s) {
+            return new Path.Point(Series.at(run.station, east, s), Series.at(run.station, north, s));
+        }
     }
 
     /**

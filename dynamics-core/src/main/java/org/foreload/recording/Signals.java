@@ -64,10 +64,11 @@ record Signals(Recording recording, double[] time) {
                 speed[i] = Math.hypot(x[i], y[i]);
             }
         }
+        double[] forwards = new double[speed.length];
         for (int i = 0; i < speed.length; i++) {
-            speed[i] = Math.max(0, speed[i]);
+            forwards[i] = Math.max(0, speed[i]);
         }
-        return speed;
+        return forwards;
     }
 
     /** Speeds as they would be without a delay, s. */
@@ -125,7 +126,11 @@ record Signals(Recording recording, double[] time) {
     }
 
     double[] filled(Channel channel) {
-        return Series.filled(time, recording.columns().get(channel));
+        double[] values = recording.columns().get(channel);
+        if (values == null) {
+            throw new IllegalArgumentException("no channel " + channel.field());
+        }
+        return Series.filled(time, values);
     }
 
     /**
@@ -177,7 +182,8 @@ record Signals(Recording recording, double[] time) {
     }
 
     /** Rows at one and the same place are a micrometre apart, so that the axis rises. */
-    static double[] rising(double[] station) {
+    static double[] rising(double[] distance) {
+        double[] station = distance.clone();
         for (int i = 1; i < station.length; i++) {
             station[i] = Math.max(station[i], station[i - 1] + STANDING_STEP);
         }

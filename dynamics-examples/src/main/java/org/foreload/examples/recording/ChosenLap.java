@@ -1,6 +1,7 @@
 package org.foreload.examples.recording;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.conventions.InvalidValueException;
@@ -9,7 +10,7 @@ import org.foreload.recording.Cleaning;
 import org.foreload.study.Sweep;
 
 /**
- * The quickest whole lap of a file, measured with intervals, and all its laps without.
+ * The quickest whole lap of a file, measured with intervals, and its others without.
  *
  * @param lap the quickest
  * @param all laps in the order of the file; only the quickest where nothing else was asked for
@@ -31,7 +32,7 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
      * @throws InputException if a lap cannot be used; it names file and lap
      */
     public static List<ChosenLap> of(List<RecordedFile> files, Sweep sweep) {
-        return of(files, files.subList(0, 1), sweep);
+        return of(files, 1, sweep);
     }
 
     /**
@@ -41,38 +42,42 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
      * @throws InputException if a lap cannot be used; it names file and lap
      */
     public static List<ChosenLap> quickest(List<RecordedFile> files, Sweep sweep) {
-        return of(files, List.of(), sweep);
+        return of(files, 0, sweep);
     }
 
-    private static List<ChosenLap> of(List<RecordedFile> files, List<RecordedFile> whole, Sweep sweep) {
+    /** Of as many files as are whole, from the first, all laps. */
+    private static List<ChosenLap> of(List<RecordedFile> files, int whole, Sweep sweep) {
+        List<Integer> best = files.stream().map(ChosenLap::quickest).toList();
         List<Task> tasks = new ArrayList<>();
-        for (RecordedFile file : files) {
-            List<LapPace> paces =
-                    file.laps().stream().map(lap -> LapPace.of(lap.recording())).toList();
-            tasks.add(new Task(file, file.laps().get(quickest(paces)), Cleaning.STANDARD));
+        for (int i = 0; i < files.size(); i++) {
+            tasks.add(new Task(files.get(i), best.get(i), Cleaning.STANDARD));
         }
-        for (RecordedFile file : whole) {
-            for (RecordedFile.Lap lap : file.laps()) {
-                tasks.add(new Task(file, lap, Cleaning.STANDARD.withoutResamples()));
+        for (int i = 0; i < whole; i++) {
+            for (int lap = 0; lap < files.get(i).laps().size(); lap++) {
+                if (lap != best.get(i)) {
+                    tasks.add(new Task(files.get(i), lap, Cleaning.STANDARD.withoutResamples()));
+                }
             }
         }
         List<MeasuredLap> measured = measured(tasks, sweep);
         List<ChosenLap> found = new ArrayList<>();
-        int from = files.size();
+        Iterator<MeasuredLap> others = measured.listIterator(files.size());
         for (int i = 0; i < files.size(); i++) {
-            boolean all = whole.contains(files.get(i));
-            int laps = all ? files.get(i).laps().size() : 0;
             MeasuredLap chosen = measured.get(i);
-            found.add(new ChosenLap(chosen, all ? measured.subList(from, from + laps) : List.of(chosen)));
-            from += laps;
+            List<MeasuredLap> all = new ArrayList<>();
+            for (int lap = 0; i < whole && lap < files.get(i).laps().size(); lap++) {
+                all.add(lap == best.get(i) ? chosen : others.next());
+            }
+            found.add(new ChosenLap(chosen, i < whole ? all : List.of(chosen)));
         }
         return found;
     }
 
     /** A lap to be measured. */
-    private record Task(RecordedFile file, RecordedFile.Lap lap, Cleaning cleaning) {
+    private record Task(RecordedFile file, int index, Cleaning cleaning) {
 
         MeasuredLap measured() {
+            RecordedFile.Lap lap = file.laps().get(index);
             try {
                 return MeasuredLap.of(lap, cleaning);
             } catch (InvalidValueException e) {
@@ -95,7 +100,9 @@ public record ChosenLap(MeasuredLap lap, List<MeasuredLap> all) {
     }
 
     /** Index of the lap of the least time among those that are nearly as long as the longest. */
-    private static int quickest(List<LapPace> laps) {
+    private static int quickest(RecordedFile file) {
+        List<LapPace> laps =
+                file.laps().stream().map(lap -> LapPace.of(lap.recording())).toList();
         double longest = laps.stream().mapToDouble(LapPace::length).max().orElse(0);
         int best = 0;
         double least = Double.POSITIVE_INFINITY;

@@ -75,6 +75,9 @@ final class InteriorPoint {
     private double lastShift;
     private double leastShift;
 
+    /** Whether the last step needed a larger shift than the one before: the next then begins with as much. */
+    private boolean rose;
+
     /**
      * @param start the first state, scaled
      * @param freeStart which of its parts are free
@@ -174,7 +177,9 @@ final class InteriorPoint {
      */
     private boolean step(double barrier) {
         boolean turned = careful && leastShift > 0;
-        shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / SHIFT_FALL);
+        double fall = rose ? 1 : SHIFT_FALL;
+        rose = false;
+        shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / fall);
         while (true) {
             model(barrier);
             if (turned) {
@@ -184,6 +189,7 @@ final class InteriorPoint {
                 break;
             }
             shift = shift == 0 ? FIRST_SHIFT : shift * SHIFT_RISE;
+            rose = true;
             if (careful && !turned && (shift > SMALL_SHIFT || barrier == FIRST_BARRIER)) {
                 turned = true;
                 shift = 0;

@@ -75,7 +75,7 @@ final class InteriorPoint {
     private double lastShift;
     private double leastShift;
 
-    /** Whether the last step needed a larger shift than the one before: the next then begins with as much. */
+    /** Whether the last step needed a larger shift than it began with: from the second problem on the next keeps it. */
     private boolean rose;
 
     /**
@@ -177,7 +177,7 @@ final class InteriorPoint {
      */
     private boolean step(double barrier) {
         boolean turned = careful && leastShift > 0;
-        double fall = rose ? 1 : SHIFT_FALL;
+        double fall = rose && barrier < FIRST_BARRIER ? 1 : SHIFT_FALL;
         rose = false;
         shift = Math.max(leastShift, lastShift < SMALLEST_SHIFT ? 0 : lastShift / fall);
         while (true) {

@@ -112,12 +112,6 @@ final class Series {
         private static final int MOST_SAMPLES = 500;
 
         /**
-         * The sums over a window are those of the one before, with what has come and without what has gone. After so
-         * many rows, or widths of the window, they are made anew, so that rounding does not add up.
-         */
-        private static final int FRESH = 32;
-
-        /**
          * Windows on an axis.
          *
          * @param halfWidth of each; at least one sample to either side is in it
@@ -128,12 +122,6 @@ final class Series {
             Windows windows = new Windows(axis, new int[n], new int[n], new double[n], new double[n]);
             int low = 0;
             int high = 0;
-            double origin = 0;
-            double widest = 0;
-            double sx = 0;
-            double sxx = 0;
-            int first = 0;
-            int next = 0;
             for (int i = 0; i < n; i++) {
                 while (axis[low] < axis[i] - half) {
                     low++;
@@ -142,33 +130,19 @@ final class Series {
                 while (high + 1 < n && axis[high + 1] <= axis[i] + half) {
                     high++;
                 }
-                int from = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
-                int to = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
-                double width = axis[to] - axis[from];
-                if (i % FRESH == 0 || axis[i] - origin > FRESH * width || 2 * width < widest) {
-                    origin = axis[i];
-                    widest = width;
-                    sx = 0;
-                    sxx = 0;
-                    first = from;
-                    next = first;
-                }
-                widest = Math.max(widest, width);
-                for (; next <= to; next++) {
-                    double x = axis[next] - origin;
+                int first = Math.max(i - MOST_SAMPLES, Math.min(low, Math.max(0, i - 1)));
+                int last = Math.min(i + MOST_SAMPLES, Math.max(high, Math.min(n - 1, i + 1)));
+                double sx = 0;
+                double sxx = 0;
+                for (int k = first; k <= last; k++) {
+                    double x = axis[k] - axis[i];
                     sx += x;
                     sxx += x * x;
                 }
-                for (; first < from; first++) {
-                    double x = axis[first] - origin;
-                    sx -= x;
-                    sxx -= x * x;
-                }
-                int count = next - first;
-                windows.from[i] = from;
-                windows.to[i] = to;
-                windows.sum[i] = sx - count * (axis[i] - origin);
-                windows.spread[i] = count * sxx - sx * sx;
+                windows.from[i] = first;
+                windows.to[i] = last;
+                windows.sum[i] = sx;
+                windows.spread[i] = (last - first + 1) * sxx - sx * sx;
             }
             return windows;
         }
@@ -183,6 +157,10 @@ final class Series {
             return fitted(values, true);
         }
 
+        /** Rows, or widths of the window, after which the sums are made anew, so that rounding does not add up. */
+        private static final int FRESH = 64;
+
+        /** The sums over a window are those of the one before, with what has come and without what has gone. */
         private double[] fitted(double[] values, boolean slope) {
             double[] fitted = new double[values.length];
             double origin = 0;

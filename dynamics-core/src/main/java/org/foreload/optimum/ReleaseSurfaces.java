@@ -1,12 +1,14 @@
 package org.foreload.optimum;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.foreload.study.LinearStep;
 import org.foreload.study.ResponseSurface;
+import org.foreload.study.ResponseSurface.Points;
 
 /**
  * What entries that have been driven say of those that have not: smooth functions of the point for time, for each
@@ -55,23 +57,25 @@ final class ReleaseSurfaces {
         List<EntryAtPoint> made = near.stream().filter(EntryAtPoint::made).toList();
         List<EntryAtPoint> asked =
                 near.stream().filter(one -> one.slips().length > 0).toList();
-        Optional<ResponseSurface> values =
-                surface(made, made.stream().map(EntryAtPoint::values).toList());
-        Optional<ResponseSurface> verdict = surface(
-                near, near.stream().map(one -> new double[] {one.verdict()}).toList());
-        Optional<ResponseSurface> slips =
-                surface(asked, asked.stream().map(EntryAtPoint::slips).toList());
-        return values.isEmpty() || verdict.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ReleaseSurfaces(
-                        space,
-                        Stream.of(values, verdict, slips)
-                                .flatMap(Optional::stream)
-                                .toList()));
+        Optional<Points> ofNear = points(near);
+        Optional<Points> ofMade = made.size() == near.size() ? ofNear : points(made);
+        if (ofNear.isEmpty() || ofMade.isEmpty()) {
+            return Optional.empty();
+        }
+        List<ResponseSurface> surfaces = new ArrayList<>();
+        surfaces.add(surface(ofMade.get(), made, EntryAtPoint::values));
+        surfaces.add(surface(ofNear.get(), near, one -> new double[] {one.verdict()}));
+        points(asked).ifPresent(all -> surfaces.add(surface(all, asked, EntryAtPoint::slips)));
+        return Optional.of(new ReleaseSurfaces(space, List.copyOf(surfaces)));
     }
 
-    private static Optional<ResponseSurface> surface(List<EntryAtPoint> points, List<double[]> values) {
-        return ResponseSurface.through(points.stream().map(EntryAtPoint::x).toList(), values, SMOOTHING);
+    private static Optional<Points> points(List<EntryAtPoint> entries) {
+        return ResponseSurface.at(entries.stream().map(EntryAtPoint::x).toList(), SMOOTHING);
+    }
+
+    private static ResponseSurface surface(
+            Points points, List<EntryAtPoint> entries, Function<EntryAtPoint, double[]> values) {
+        return points.through(entries.stream().map(values).toList());
     }
 
     /** What time and limits of entries that make the corner come to at a point. */

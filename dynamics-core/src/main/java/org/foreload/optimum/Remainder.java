@@ -85,7 +85,27 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      */
     public static Remainder of(
             CornerStudy study, EntryResult entry, BestRelease each, int threads, Sweep.Progress progress) {
-        List<Variant> variants = variants(study, entry.plan().buildUpTime());
+        return of(study, entry, variants(study, entry.plan().buildUpTime()), each, threads, progress);
+    }
+
+    /**
+     * The same for the entry that a longer search has found: its release is not searched again, and is no cause.
+     *
+     * @param best the best entry of the study
+     */
+    public static Remainder ofBest(
+            CornerStudy study, EntryResult best, BestRelease each, int threads, Sweep.Progress progress) {
+        List<Variant> variants = variants(study, best.plan().buildUpTime());
+        return of(study, best, variants.subList(1, variants.size()), each, threads, progress);
+    }
+
+    private static Remainder of(
+            CornerStudy study,
+            EntryResult entry,
+            List<Variant> variants,
+            BestRelease each,
+            int threads,
+            Sweep.Progress progress) {
         int most = Math.min(EVALUATIONS, each.evaluations());
         int total = variants.size() * (each.total() + most) + 2 * (variants.size() - 1) * most;
         Rounds rounds = new Rounds(threads, progress, total);

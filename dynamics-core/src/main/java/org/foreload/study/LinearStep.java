@@ -35,19 +35,31 @@ public final class LinearStep {
             double[] cost, double[] limits, double[][] slopes, double[] low, double[] high) {
         int size = cost.length;
         List<LinearConstraint> constraints = new ArrayList<>();
+        for (int j = 0; j < limits.length; j++) {
+            double least = limits[j];
+            double most = limits[j];
+            double atLow = limits[j];
+            for (int i = 0; i < size; i++) {
+                double lower = slopes[j][i] * low[i];
+                double upper = slopes[j][i] * high[i];
+                least += Math.min(lower, upper);
+                most += Math.max(lower, upper);
+                atLow += lower;
+            }
+            if (least > 0) {
+                return Optional.empty();
+            }
+            if (most > 0) { // A limit that the whole box keeps is none.
+                constraints.add(new LinearConstraint(slopes[j], Relationship.LEQ, -atLow));
+            }
+        }
+        if (constraints.isEmpty()) {
+            return Optional.of(lowestCorner(cost, low, high));
+        }
         for (int i = 0; i < size; i++) {
             double[] one = new double[size];
             one[i] = 1;
             constraints.add(new LinearConstraint(one, Relationship.LEQ, high[i] - low[i]));
-        }
-        for (int j = 0; j < limits.length; j++) {
-            if (limits[j] > Double.NEGATIVE_INFINITY) {
-                double atLow = limits[j];
-                for (int i = 0; i < size; i++) {
-                    atLow += slopes[j][i] * low[i];
-                }
-                constraints.add(new LinearConstraint(slopes[j], Relationship.LEQ, -atLow));
-            }
         }
         try {
             // The simplex method wants variables that are not negative: they are counted from their lowest.
@@ -66,5 +78,15 @@ public final class LinearStep {
         } catch (MathIllegalStateException none) {
             return Optional.empty();
         }
+    }
+
+    private static double[] lowestCorner(double[] cost, double[] low, double[] high) {
+        double[] corner = low.clone();
+        for (int i = 0; i < corner.length; i++) {
+            if (cost[i] < 0) {
+                corner[i] = high[i];
+            }
+        }
+        return corner;
     }
 }

@@ -2,10 +2,9 @@ package org.foreload.study;
 
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
 
 /**
  * Smooth functions through what several functions came to at some points: cubic radial basis functions and a plane (M.
@@ -18,54 +17,72 @@ public final class ResponseSurface {
     private final double[] centre;
     private final double[][] weights;
 
-    /**
-     * Fits.
-     *
-     * @param points at which the values are known
-     * @param values of each function at each point: a row for each point
-     * @param smoothing zero to pass through all values; more lets them be missed, as values with kinks should be
-     * @return empty if the points are too few, or lie in one plane
-     */
-    public static Optional<ResponseSurface> through(List<double[]> points, List<double[]> values, double smoothing) {
-        if (points.isEmpty() || points.size() <= points.get(0).length) {
-            return Optional.empty();
+    /** Points whose equations are factorised: any functions that are known there can be fitted through them. */
+    public static final class Points {
+
+        private final double[][] points;
+        private final double[] centre;
+        private final DecompositionSolver solver;
+
+        private Points(List<double[]> all, double smoothing) {
+            int size = all.size();
+            int variables = all.get(0).length;
+            points = all.toArray(new double[0][]);
+            centre = all.get(0).clone();
+            double[][] matrix = new double[size + 1 + variables][size + 1 + variables];
+            for (int i = 0; i < size; i++) {
+                for (int j = 0; j < i; j++) {
+                    double r = distance(points[i], points[j]);
+                    matrix[i][j] = r * r * r;
+                    matrix[j][i] = matrix[i][j];
+                }
+                matrix[i][i] = smoothing;
+                matrix[i][size] = 1;
+                matrix[size][i] = 1;
+                for (int k = 0; k < variables; k++) {
+                    matrix[i][size + 1 + k] = points[i][k] - centre[k];
+                    matrix[size + 1 + k][i] = matrix[i][size + 1 + k];
+                }
+            }
+            solver = new LUDecomposition(MatrixUtils.createRealMatrix(matrix), SINGULAR).getSolver();
         }
-        try {
-            return Optional.of(new ResponseSurface(points, values, smoothing));
-        } catch (MathRuntimeException flat) {
-            return Optional.empty();
+
+        /**
+         * Fits.
+         *
+         * @param values of each function at each point: a row for each point
+         */
+        public ResponseSurface through(List<double[]> values) {
+            double[][] right = new double[points.length + 1 + centre.length][values.get(0).length];
+            for (int i = 0; i < points.length; i++) {
+                right[i] = values.get(i).clone();
+            }
+            return new ResponseSurface(
+                    points,
+                    centre,
+                    solver.solve(MatrixUtils.createRealMatrix(right)).getData());
         }
     }
 
-    private ResponseSurface(List<double[]> points, List<double[]> values, double smoothing) {
-        int size = points.size();
-        int variables = points.get(0).length;
-        int all = size + 1 + variables;
-        this.points = points.toArray(new double[0][]);
-        this.centre = points.get(0).clone();
-        double[][] matrix = new double[all][all];
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j < i; j++) {
-                double r = distance(this.points[i], this.points[j]);
-                matrix[i][j] = r * r * r;
-                matrix[j][i] = matrix[i][j];
-            }
-            matrix[i][i] = smoothing;
-            matrix[i][size] = 1;
-            matrix[size][i] = 1;
-            for (int k = 0; k < variables; k++) {
-                matrix[i][size + 1 + k] = this.points[i][k] - centre[k];
-                matrix[size + 1 + k][i] = matrix[i][size + 1 + k];
-            }
+    /**
+     * Factorises the equations of points.
+     *
+     * @param points at which values are known
+     * @param smoothing zero to pass through all values; more lets them be missed, as values with kinks should be
+     * @return empty if the points are too few, or lie in one plane
+     */
+    public static Optional<Points> at(List<double[]> points, double smoothing) {
+        if (points.isEmpty() || points.size() <= points.get(0).length) {
+            return Optional.empty();
         }
-        double[][] right = new double[all][values.get(0).length];
-        for (int i = 0; i < size; i++) {
-            right[i] = values.get(i).clone();
-        }
-        RealMatrix solved = new LUDecomposition(MatrixUtils.createRealMatrix(matrix), SINGULAR)
-                .getSolver()
-                .solve(MatrixUtils.createRealMatrix(right));
-        this.weights = solved.getData();
+        Points factorised = new Points(points, smoothing);
+        return factorised.solver.isNonSingular() ? Optional.of(factorised) : Optional.empty();
+    }
+
+    private ResponseSurface(double[][] points, double[] centre, double[][] weights) {
+        this.points = points;
+        this.centre = centre;
+        this.weights = weights;
     }
 
     /** Pivots below this are none. */

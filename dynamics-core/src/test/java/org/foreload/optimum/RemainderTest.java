@@ -104,4 +104,26 @@ class RemainderTest {
         assertTrue(parts.get(0).time() > LUCK, "braking that ends before the corner leaves something to its release");
         assertTrue(parts.get(5).time() > 0, "no entry is quicker than the bound");
     }
+
+    /** The release of the best entry is no cause of the time above the bound; all others sum to that time. */
+    @Tag("long")
+    @Test
+    void theBestEntryLosesNothingToItsRelease() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        EntryResult best = EACH.find(study, 2, Sweep.Progress.SILENT).entry().orElseThrow();
+        Remainder remainder = Remainder.ofBest(study, best, EACH, 2, Sweep.Progress.SILENT);
+        assertEquals(
+                List.of(
+                        "pitch and roll lags",
+                        "tyre lags",
+                        "brake build-up and lag",
+                        "margin kept on the exit",
+                        "driver, sideslip and cornering drag"),
+                remainder.parts().stream().map(Remainder.Part::cause).toList());
+        assertEquals(
+                best.time() - study.bound().time(),
+                remainder.parts().stream().mapToDouble(Remainder.Part::time).sum(),
+                1e-9);
+        assertTrue(remainder.parts().get(4).time() > 0, "no entry is quicker than the bound");
+    }
 }

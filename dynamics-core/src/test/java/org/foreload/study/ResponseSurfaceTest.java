@@ -21,13 +21,11 @@ class ResponseSurfaceTest {
     }
 
     private static ResponseSurface surface(double smoothing) {
-        return ResponseSurface.through(
-                        POINTS,
-                        POINTS.stream()
-                                .map(x -> new double[] {plane(x), wave(x)})
-                                .toList(),
-                        smoothing)
-                .orElseThrow();
+        return ResponseSurface.at(POINTS, smoothing)
+                .orElseThrow()
+                .through(POINTS.stream()
+                        .map(x -> new double[] {plane(x), wave(x)})
+                        .toList());
     }
 
     /** Without smoothing it passes through every value. */
@@ -88,7 +86,6 @@ class ResponseSurfaceTest {
     void refusesPointsInAPlane() {
         List<double[]> flat =
                 List.of(new double[] {0, 0}, new double[] {1, 1}, new double[] {2, 2}, new double[] {3, 3});
-        List<double[]> values = flat.stream().map(x -> new double[] {x[0]}).toList();
-        assertEquals(Optional.empty(), ResponseSurface.through(flat, values, 0));
+        assertEquals(Optional.empty(), ResponseSurface.at(flat, 0));
     }
 }

@@ -28,16 +28,16 @@ import picocli.CommandLine.Option;
             "",
             "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
                     + "agree, the spread is small. The answer says how much quicker the release is than straight-line braking, "
-                    + "where along the line, what makes up the time above the ideal bound, and where the entry loses to perfect "
-                    + "hands and feet, which are bound by the same lags. --restarts 0 and --no-why are quicker. Ctrl-C stops the search and "
-                    + "shows the best so far."
+                    + "where along the line, and where the entry loses to perfect hands and feet, which are bound by the "
+                    + "same lags; with --why, what makes up the time above the ideal bound. --restarts 0 is quicker. Ctrl-C "
+                    + "stops the search and shows the best so far."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
             "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
-                    + "than the fastest quasi-steady entry takes. The causes of that time are found by switching them off one after another and "
-                    + "searching again; a cause below zero makes the car quicker. The limit: perfect hands and feet within "
+                    + "than the fastest quasi-steady entry takes. The causes of that time (--why) are found by switching them off one after another "
+                    + "and searching again; a cause below zero makes the car quicker. The limit: perfect hands and feet within "
                     + "0.15 m of the line, as 'limit' solves for them; where no optimum is found there is no number.",
             "",
             "--no-margin asks for the quickest of all, and the middle of the road is not it: if you name no --line, the "
@@ -57,15 +57,21 @@ final class BestVerb extends ReportVerb implements Driving {
     @Mixin
     private StudyOptions studyOptions;
 
-    @Option(names = "--no-why", description = "Leave out the causes of the time above the bound; about twice as quick.")
-    private boolean noWhy;
+    @Option(
+            names = "--why",
+            negatable = true,
+            description =
+                    "Also say what makes up the time above the ideal bound: brake build-up, lags of tyres, pitch and roll, "
+                            + "exit and driver are switched off one after another, each time with a new search. Takes "
+                            + "several times as long. Default: no.")
+    private boolean why;
 
     @Mixin
     private PlaceOptions placeOptions;
 
     @Override
     public boolean brief() {
-        return noWhy;
+        return !why;
     }
 
     @Override
@@ -87,7 +93,7 @@ final class BestVerb extends ReportVerb implements Driving {
                             study, buildUp, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
                     .map(Finding::entry);
             Optional<Remainder> remainder =
-                    noWhy || !optimum.complete() ? Optional.empty() : Optional.of(remainder(console, study, best));
+                    why && optimum.complete() ? Optional.of(remainder(console, study, best)) : Optional.empty();
             double inHand = optimum.best().orElseThrow().inHand();
             Handover handover = common().forPeople()
                     ? Handover.practised(study, best, inHand, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
@@ -106,14 +112,14 @@ final class BestVerb extends ReportVerb implements Driving {
      * Beside the search, if the run is short and has more than one thread: alone, the limit leaves all but one idle.
      */
     private LimitBeside perfect(Console console, CornerStudy study) {
-        return noWhy && searchOptions.threads() > 1
+        return !why && searchOptions.threads() > 1
                 ? LimitBeside.begun(console, study.simulator(), studyOptions.buildUpTime())
                 : LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime(), searchOptions.quiet());
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
         try (ShownProgress progress = console.progress(searchOptions.quiet(), "releases")) {
-            return Remainder.of(study, best, searchOptions.each(), searchOptions.threads(), progress);
+            return Remainder.ofBest(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }
 }

@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
-import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
@@ -18,7 +17,7 @@ import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
-import org.foreload.study.LowDiscrepancy;
+import org.foreload.strategy.Trial;
 import org.foreload.study.Rounds;
 import org.foreload.study.Search;
 import org.foreload.study.Sweep;
@@ -54,21 +53,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             ReleaseShapes.CIRCLE,
             ReleaseShapes.SMOOTH,
             ReleaseShapes.TWO_STAGE);
-
-    /** Coarse releases of each simple shape, spread evenly over what a release may be. */
-    private static final List<double[]> COARSE = LowDiscrepancy.points(3, 16, 1);
-
-    /** Between which the peaks of coarse releases lie, as shares of the locking limit. */
-    private static final double[] PEAKS = {0.35, 0.9};
-
-    /** Between which they start, as shares of the way to the apex. */
-    private static final double[] STARTS = {-0.45, 0.4};
-
-    /** Between which they end. */
-    private static final double[] ENDS = {0.3, 1.25};
-
-    /** Shortest of them, as a share of the way to the apex. */
-    private static final double SHORTEST = 0.1;
 
     /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
     private static final int SIMPLE_PART = 3;
@@ -106,7 +90,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {}
+    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {
+
+        boolean isOf(Braking braking) {
+            return shape.equals(braking.release().shape());
+        }
+    }
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -147,7 +136,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Releases that it will look at, about. */
     int total() {
-        int coarse = SIMPLE.size() * COARSE.size() + IdealRelease.MOST;
+        int coarse = SIMPLE.size() * QuickStart.EACH_SHAPE + IdealRelease.MOST;
         return coarse
                 + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
                 + ROUNDS * restarts * evaluations
@@ -165,16 +154,28 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** Searches, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
         double hardest = new LockReserve(study).hardest(buildUpTime);
-        List<Braking> coarse = coarse(study);
+        List<Braking> coarse = QuickStart.coarse(study, SIMPLE, buildUpTime);
         coarse.addAll(IdealRelease.all(study, buildUpTime, hardest));
-        List<Tried> tried = rounds.run(coarse, braking -> first(study, braking, rounds));
+        QuickStart quick = new QuickStart(study);
+        List<Tried> tried =
+                new ArrayList<>(rounds.run(coarse, braking -> first(braking, quick.latestWorthwhile(braking), rounds)));
+        List<Braking> without = coarse.stream()
+                .filter(braking -> quickest(tried.stream().filter(one -> one.isOf(braking)))
+                        .isEmpty())
+                .toList();
+        tried.addAll(rounds.run(without, braking -> first(braking, quick.latest(braking), rounds)));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
                 .flatMap(shape ->
                         quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
                 .toList();
-        List<Tried> simple = found(rounds.run(starts, one -> within(study, one, hardest, rounds)));
+        List<Tried> simple = found(rounds.run(
+                starts,
+                one -> within(study, one, hardest, rounds)
+                        .or(() -> setBack(
+                                study,
+                                byTime(tried).filter(other -> other.shape().equals(one.shape()))))));
         List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
@@ -286,32 +287,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
     }
 
-    private List<Braking> coarse(CornerStudy study) {
-        double limit = study.lockLimit();
-        double apex = study.simulator().apex();
-        List<Braking> plans = new ArrayList<>();
-        for (ReleaseShape shape : SIMPLE) {
-            for (double[] point : COARSE) {
-                double start = between(STARTS, point[1]);
-                double end = Math.max(start + SHORTEST, between(ENDS, point[2]));
-                plans.add(Braking.of(
-                        between(PEAKS, point[0]) * limit, buildUpTime, new Release(shape, start * apex, end * apex)));
-            }
-        }
-        return plans;
-    }
-
-    private static double between(double[] ends, double share) {
-        return ends[0] + share * (ends[1] - ends[0]);
-    }
-
-    private static Tried first(CornerStudy study, Braking braking, Rounds rounds) {
-        Tried tried = of(braking, new QuickStart(study).latest(braking));
+    private static Tried first(Braking braking, Neighbourhood.Best found, Rounds rounds) {
         rounds.count();
-        return tried;
-    }
-
-    private static Tried of(Braking braking, Neighbourhood.Best found) {
         return new Tried(braking.release().shape(), found.plan(), found.time(), 0);
     }
 
@@ -323,6 +300,21 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .from(start.plan())
                 .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time(), seed));
     }
+
+    /**
+     * The first of some releases, quickest first, that can be set back so far that it has in hand what is asked for.
+     */
+    private static Optional<Tried> setBack(CornerStudy study, Stream<Tried> releases) {
+        return releases.limit(MOST_SET_BACK)
+                .map(one ->
+                        study.search().latest(one.plan().braking(), one.plan().brakePoint()))
+                .filter(Trial::met)
+                .map(trial -> trial.entry())
+                .findFirst()
+                .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0));
+    }
+
+    private static final int MOST_SET_BACK = 4;
 
     /** The best free shape near a release; that release itself if none is quicker. */
     private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {

@@ -17,7 +17,7 @@ import org.foreload.study.ResponseSurface.Points;
 final class ReleaseSurfaces {
 
     /** So many entries, the nearest, make a surface. */
-    private static final int MOST_POINTS = 80;
+    private static final int MOST_POINTS = 50;
 
     /** Smoothing of the surfaces, in cubed units of the space: limits have kinks. */
     private static final double SMOOTHING = 1e-3;

@@ -66,7 +66,7 @@ final class SurfaceSearch {
     private static final double GAIN = 1e-4;
 
     /** Entries in a row without a gain after which the search has arrived. */
-    private static final int MOST_IDLE = 30;
+    private static final int MOST_IDLE = 15;
 
     /** Seconds that an entry may promise to lose if little is known there. */
     private static final double MAY_LOSE = 0.01;

@@ -80,6 +80,19 @@ public final class BrakePointSearch {
         return latest(walk(braking, last(braking), FARTHEST, this::trial), braking, guess);
     }
 
+    /**
+     * The same as {@link #latest(Braking)}, but looked for no farther before the {@link #estimate} than to where
+     * braking earlier alone costs {@value #WORTH_LOOKING} s: a release that needs more is no good one.
+     */
+    public Trial latestWorthwhile(Braking braking) {
+        return latest(walk(braking, last(braking), worthwhile(), this::trial), braking, estimate(braking));
+    }
+
+    /** How far before its estimate a brake point is worth looking for, m. */
+    private double worthwhile() {
+        return Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts());
+    }
+
     private Trial latest(BrakePointWalk nominal, Braking braking, double guess) {
         int from = BrakePointWalk.decimetre(guess);
         return hopeless(nominal, from).orElseGet(() -> withInHand(nominal, braking, nominal.latest(from)));
@@ -121,7 +134,7 @@ public final class BrakePointSearch {
         Braking braking = last.entry().plan().braking();
         BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
         int latest = BrakePointWalk.decimetre(last.point());
-        double back = Math.max(FAR_ON, Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts()));
+        double back = Math.max(FAR_ON, worthwhile());
         int first = Math.max(walk.earliest(), latest - (int) (10 * back));
         int step = (int) (10 * HALF);
         Trial best = last;
@@ -202,8 +215,7 @@ public final class BrakePointSearch {
      * to where braking earlier than the {@link #estimate} alone costs {@value #WORTH_LOOKING} s.
      */
     public Trial quickest(Braking braking) {
-        double farthest = Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts());
-        BrakePointWalk nominal = walk(braking, last(braking), farthest, this::trial);
+        BrakePointWalk nominal = walk(braking, last(braking), worthwhile(), this::trial);
         int from = BrakePointWalk.decimetre(estimate(braking));
         return hopeless(nominal, from).orElseGet(() -> {
             Trial quickest = withInHand(nominal, braking, nominal.quickest(from));

@@ -60,17 +60,19 @@ class BuildUpsTest {
         assertTrue(tried.size() > 1 && tried.stream().allMatch(time -> time >= 0.6), "tried " + tried);
     }
 
-    /** The whole search is never slower for it. */
+    /** Who brakes out of a bend and takes half a second to reach the peak is quicker with a slower foot still. */
     @Test
     void inABendTheQuickestFootOfAllIsTaken() {
         CornerStudy study = bending();
-        BestRelease search = new BestRelease(7, 0, 20, 0.25);
+        BestRelease search = new BestRelease(7, 0, 20, 0.5);
         EntryResult chosen =
                 search.find(study, 2, Sweep.Progress.SILENT).entry().orElseThrow();
-        EntryResult quick = search.find(study, new Rounds(2, Sweep.Progress.SILENT, search.total()))
+        EntryResult asked = search.find(study, new Rounds(2, Sweep.Progress.SILENT, search.total()))
                 .entry()
                 .orElseThrow();
-        assertEquals(0.25, quick.plan().buildUpTime());
-        assertTrue(chosen.time() <= quick.time(), chosen.time() + " and " + quick.time());
+        assertEquals(0.5, asked.plan().buildUpTime());
+        assertTrue(
+                chosen.plan().buildUpTime() > 0.5, "a foot of " + chosen.plan().buildUpTime() + " s");
+        assertTrue(chosen.time() < asked.time() - 0.01, chosen.time() + " and " + asked.time());
     }
 }

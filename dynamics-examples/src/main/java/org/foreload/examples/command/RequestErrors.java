@@ -70,6 +70,9 @@ final class RequestErrors {
                     .map(constant -> Choices.word((Enum<?>) constant))
                     .collect(Collectors.joining(" or "));
         }
+        if (spec.type() == boolean.class) {
+            return "given without a value";
+        }
         String label = spec.paramLabel().replaceAll("[<>]", "");
         if (spec.type() == double.class || spec.type() == Double.class) {
             return label.equals("share") ? "a finite number" : "a finite number in " + label;

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -71,12 +72,12 @@ class BeyondTheSweepTest {
                 "0",
                 "--evaluations",
                 "60",
-                "--no-why",
                 "--quiet",
                 "--tolerance",
                 "1e-4",
                 "--format",
                 "json");
+        assertFalse(best.has("above_bound_parts"), "causes cost half a minute, and are named when asked for");
         for (String field : new String[] {"brake_point_m", "time_s", "bound_time_s", "above_bound", "trail_share"}) {
             assertTrue(best.get(field).isNumber(), field);
         }

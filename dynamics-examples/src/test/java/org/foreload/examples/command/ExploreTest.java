@@ -360,6 +360,7 @@ class ExploreTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             --resolution 0        | --resolution: 0: must be a number from 1 to 10
             --resolution 1.5      | --resolution: 1.5: must be a whole number
+            --all=yes             | --all: yes: must be given without a value
             --threads 0           | --threads: 0: must be a number from 1 to 1024
             --shapes lineer       | --shapes: lineer: must be one of linear, progressive
             --shapes linear,linear | --shapes: linear: must be given only once

@@ -51,8 +51,7 @@ public record Choice(List<Risk> tried, boolean complete) {
     public List<Risk> curve() {
         return tried.stream()
                 .filter(risk -> !Double.isNaN(risk.meanTime()) && tried.stream().noneMatch(other -> beats(other, risk)))
-                .sorted(Comparator.comparingDouble((Risk risk) -> risk.failed().value())
-                        .thenComparingDouble(risk -> -risk.meanTime()))
+                .sorted(Comparator.comparingDouble(risk -> risk.failed().value()))
                 .toList();
     }
 

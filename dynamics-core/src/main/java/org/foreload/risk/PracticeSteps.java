@@ -26,7 +26,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
     /** Places at which shapes are read to mix them. */
     private static final int SHAPE_PLACES = 7;
 
-    /** Halvings by which the farthest step within the accepted risk is found: to a hundredth of the way. */
+    /** Halvings by which the farthest step within the accepted risk is found: to a sixty-fourth of the way. */
     private static final int HALVINGS = 6;
 
     /** How much later than planned the brake comes on, m at a time, to see what goes first. */

@@ -85,20 +85,20 @@ class RiskStudyTest {
             @ForAll @DoubleRange(min = 0.2, max = 1) double little,
             @ForAll @DoubleRange(min = 1.2, max = 3) double factor) {
         Scatter calm = Scatter.PRACTISED.times(little);
-        Proportion less = asTold(calm, 64, 5).failed();
-        Proportion more = asTold(calm.times(factor), 64, 5).failed();
+        Proportion less = asTold(calm, 32, 5).failed();
+        Proportion more = asTold(calm.times(factor), 32, 5).failed();
         assertTrue(more.high() >= less.low(), less + " with little, " + more + " with more");
     }
 
     /** Intervals hold a value known from far more entries in nearly all repetitions with seeds of their own. */
     @Test
     void intervalsHoldTheTruthInRepetition() {
-        double truth = asTold(Scatter.NOVICE, 512, 99).failed().value();
+        double truth = asTold(Scatter.NOVICE, 256, 99).failed().value();
         assertTrue(truth > 0.1 && truth < 0.9, "nothing to estimate: " + truth);
         int held = 0;
         int repetitions = 20;
         for (int seed = 0; seed < repetitions; seed++) {
-            Proportion seen = asTold(Scatter.NOVICE, 32, seed).failed();
+            Proportion seen = asTold(Scatter.NOVICE, 16, seed).failed();
             held += seen.low() <= truth && truth <= seen.high() ? 1 : 0;
         }
         assertTrue(held >= 18, held + " of " + repetitions);
@@ -110,7 +110,7 @@ class RiskStudyTest {
         int enough = 0;
         int tooMany = 0;
         for (double scatter : new double[] {0.1, 0.3, 0.6, 1}) {
-            for (int seed = 0; seed < 4; seed++) {
+            for (int seed = 0; seed < 2; seed++) {
                 RiskStudy risks = new RiskStudy(STUDY, Scatter.NOVICE.times(scatter), Reaction.NONE, 32, seed);
                 Proportion all = risks.of(LATEST).failed();
                 boolean seldom = all.value() <= 0.05;
@@ -120,7 +120,7 @@ class RiskStudyTest {
                 tooMany += seldom ? 0 : 1;
             }
         }
-        assertTrue(enough >= 3 && tooMany >= 3, enough + " fail seldom, " + tooMany + " do not");
+        assertTrue(enough >= 2 && tooMany >= 2, enough + " fail seldom, " + tooMany + " do not");
     }
 
     /** Braking far too early is slow and no failure, unlike the same plan followed to the letter. */
@@ -153,30 +153,10 @@ class RiskStudyTest {
         Scatter slippery = new Scatter("grip only", 0, 0, 0, 0, 0.05);
         BrakePlan early = LATEST.withBrakePoint(LATEST.brakePoint() - 5);
         // The same draws for both: a few show it, and a tyre without a closed form is slow.
-        Risk plain = new RiskStudy(STUDY, slippery, 4, 1).of(early);
-        Risk wrapped = new RiskStudy(own, slippery, 4, 1).of(early);
+        Risk plain = new RiskStudy(STUDY, slippery, 2, 1).of(early);
+        Risk wrapped = new RiskStudy(own, slippery, 2, 1).of(early);
         assertEquals(plain.meanTime(), wrapped.meanTime(), 1e-3 * plain.meanTime());
         assertTrue(wrapped.timeDeviation() > 0);
-    }
-
-    @Test
-    void stepsLeadFromOnePlanTowardsTheOtherWithinTheAcceptedRisk() {
-        RiskStudy risks = new RiskStudy(STUDY, Scatter.EXPERT, 16, 1);
-        BrakePlan now = STUDY.latest(Braking.of(0.7 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)))
-                .entry()
-                .plan();
-        BrakePlan careful = now.withBrakePoint(now.brakePoint() - 8);
-        PracticeSteps steps = PracticeSteps.plan(risks, careful, LATEST, 3, 0.1, new Sweep(1, Sweep.Progress.SILENT))
-                .orElseThrow();
-        assertTrue(steps.reached() > 0);
-        assertEquals(careful, steps.steps().get(0).risk().plan());
-        double last = careful.brakePoint();
-        for (PracticeSteps.Step step : steps.steps()) {
-            assertTrue(step.risk().failed().value() <= 0.1);
-            assertEquals(step.risk().plan().brakePoint() - last, step.later(), 1e-9);
-            last = step.risk().plan().brakePoint();
-            assertTrue(!step.goesFirst().isEmpty() && !step.tellTale().isEmpty());
-        }
     }
 
     @Test

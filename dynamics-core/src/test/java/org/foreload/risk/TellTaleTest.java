@@ -23,16 +23,16 @@ class TellTaleTest {
 
     @Test
     void theRearIsNotFeltAtTheFront() {
-        assertTrue(felt(Outcome.RAN_WIDE, Kind.REAR_SATURATES).startsWith("the rear moves out"));
-        assertTrue(felt(Outcome.SPUN, Kind.REAR_SATURATES).startsWith("the rear moves out"));
+        assertTrue(felt(Outcome.RAN_WIDE, Kind.REAR_SATURATES).startsWith("the rear moves out, and catching it"));
+        assertTrue(felt(Outcome.SPUN, Kind.REAR_SATURATES).startsWith("the rear moves out and the wheel goes light"));
         assertTrue(felt(Outcome.SPUN, Kind.REAR_LOCKS).startsWith("the rear steps out"));
         assertTrue(felt(Outcome.LOCKED_UP, Kind.REAR_LOCKS).startsWith("a rear wheel locks"));
     }
 
     @Test
     void theFrontIsFeltAtTheFront() {
-        assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_SATURATES).contains("the front washes out"));
-        assertTrue(felt(Outcome.SPUN, Kind.FRONT_SATURATES).startsWith("the front washes out"));
+        assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_SATURATES).endsWith("the front washes out"));
+        assertTrue(felt(Outcome.SPUN, Kind.FRONT_SATURATES).startsWith("the front washes out, then grips"));
         assertTrue(felt(Outcome.RAN_WIDE, Kind.FRONT_LOCKS).startsWith("a front wheel locks"));
         assertTrue(felt(Outcome.LOCKED_UP, Kind.FRONT_LOCKS).startsWith("a front wheel locks"));
     }

@@ -1,0 +1,172 @@
+package org.foreload.risk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+/** The way from one plan to another, most of it for a driver who never strays: there a plan fails always or never. */
+class PracticeStepsTest {
+
+    private static final BrakePlan LATEST = SampleRisks.BRAKING.from(SampleRisks.EDGE);
+
+    /** The same brake from a point that lies so much beyond the latest one, m; before it where below zero. */
+    private static BrakePlan beyond(double metres) {
+        return SampleRisks.BRAKING.from(SampleRisks.EDGE + metres);
+    }
+
+    private static Optional<PracticeSteps> exactly(BrakePlan now, BrakePlan target, int number, double accepted) {
+        return PracticeSteps.plan(SampleRisks.exact(), now, target, number, accepted, SampleRisks.QUIET);
+    }
+
+    private static PracticeSteps.Step only(BrakePlan plan) {
+        return exactly(plan, plan, 1, 0).orElseThrow().steps().get(0);
+    }
+
+    @Test
+    void aTargetWithinTheRiskIsReachedInEvenSteps() {
+        BrakePlan now =
+                Braking.of(7, 0.25, new Release(ReleaseShapes.LINEAR, -3, 12)).from(SampleRisks.EDGE - 9);
+        PracticeSteps way = exactly(now, LATEST, 3, 0).orElseThrow();
+        assertEquals(1, way.reached());
+        List<PracticeSteps.Step> steps = way.steps();
+        assertEquals(4, steps.size());
+        assertEquals(now, steps.get(0).risk().plan());
+        assertEquals(0, steps.get(0).later());
+        assertEquals(0, steps.get(0).gain());
+        for (PracticeSteps.Step step : steps.subList(1, 4)) {
+            assertEquals(3, step.later(), 1e-9);
+            assertEquals(2, step.further(), 1e-9);
+        }
+        assertEquals(LATEST, steps.get(3).risk().plan());
+    }
+
+    /** What the steps gain is what the last is quicker than the first. */
+    @Test
+    void gainsSumToTheWholeGain() {
+        List<PracticeSteps.Step> steps =
+                exactly(beyond(-6), LATEST, 2, 0).orElseThrow().steps();
+        double gained = steps.stream().mapToDouble(PracticeSteps.Step::gain).sum();
+        RiskStudy risks = SampleRisks.exact();
+        double whole = risks.of(beyond(-6)).meanTime() - risks.of(LATEST).meanTime();
+        assertTrue(whole > 0, "braking later is quicker: " + whole);
+        assertEquals(whole, gained, 1e-9);
+    }
+
+    /**
+     * The last of 64 equal parts of the way within the risk: 32 m of way in parts of half a metre, of which the 21st
+     * ends a quarter of a metre before the latest point, and the 22nd as much beyond it.
+     */
+    @Test
+    void theFarthestStepIsFoundToASixtyFourthOfTheWay() {
+        PracticeSteps way = exactly(beyond(-10.75), beyond(21.25), 3, 0).orElseThrow();
+        assertEquals(21.0 / 64, way.reached());
+        BrakePlan last = way.steps().get(3).risk().plan();
+        assertEquals(SampleRisks.EDGE - 0.25, last.brakePoint(), 1e-9);
+    }
+
+    @Test
+    void whereNoPartOfTheWayIsWithinTheRiskThereIsNoStep() {
+        PracticeSteps way = exactly(LATEST, beyond(64), 3, 0).orElseThrow();
+        assertEquals(0, way.reached());
+        assertEquals(1, way.steps().size());
+    }
+
+    /** A risk exactly as large as accepted is accepted. */
+    @Test
+    void whoIsAlreadyTooRiskyHasNoSteps() {
+        assertEquals(Optional.empty(), exactly(beyond(1), LATEST, 1, 0.99));
+        assertEquals(2, exactly(beyond(1), LATEST, 1, 1).orElseThrow().steps().size());
+    }
+
+    /** One plan for now, one for the target, one for each step. */
+    @Test
+    void aTargetWithinTheRiskIsNotSearchedFor() {
+        StopAfter counting = new StopAfter(Integer.MAX_VALUE);
+        PracticeSteps.plan(SampleRisks.exact(), beyond(-2), LATEST, 2, 0, new Sweep(1, counting));
+        assertEquals(1 + 1 + 2, counting.cases());
+    }
+
+    /** However far it had come. */
+    @Test
+    void aStopLeavesNoSteps() {
+        for (int after = 0; after < 4; after++) {
+            Sweep stopped = new Sweep(1, new StopAfter(after));
+            assertEquals(Optional.empty(), PracticeSteps.plan(SampleRisks.exact(), beyond(-2), LATEST, 2, 0, stopped));
+        }
+    }
+
+    /** Overdone by as many metres as it takes, and felt as that entry is. */
+    @Test
+    void whatGoesFirstIsTheCauseOfTheFirstEntryThatFails() {
+        EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
+        PracticeSteps.Step step = only(beyond(-2.5));
+        assertEquals(failed.cause(), step.goesFirst());
+        assertEquals(TellTale.of(failed), step.tellTale());
+    }
+
+    @Test
+    void thirtyMetresOfOverdoingAreLookedAtAndNoMore() {
+        EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
+        assertEquals(failed.cause(), only(beyond(-29.5)).goesFirst());
+        PracticeSteps.Step safe = only(beyond(-31));
+        assertEquals("nothing goes wrong within 30 m", safe.goesFirst());
+        assertEquals("none", safe.tellTale());
+    }
+
+    @Test
+    void theEndsOfTheWayAreThePlansThemselves() {
+        BrakePlan target = beyond(3);
+        assertSame(LATEST, PracticeSteps.between(LATEST, target, 0));
+        assertSame(target, PracticeSteps.between(LATEST, target, 1));
+    }
+
+    @Test
+    void aQuarterOfTheWayIsAQuarterInEveryNumber() {
+        BrakePlan now =
+                Braking.of(6, 0.2, new Release(ReleaseShapes.HELD, -8, 8)).from(-60);
+        BrakePlan target =
+                Braking.of(8, 0.4, new Release(ReleaseShapes.HELD, 0, 24)).from(-40);
+        BrakePlan quarter = PracticeSteps.between(now, target, 0.25);
+        assertEquals(6.5, quarter.peakDeceleration(), 1e-12);
+        assertEquals(0.25, quarter.buildUpTime(), 1e-12);
+        assertEquals(-6, quarter.release().start(), 1e-12);
+        assertEquals(12, quarter.release().end(), 1e-12);
+        assertEquals(-55, quarter.brakePoint(), 1e-12);
+    }
+
+    /** Half of 1 − u² and half of (1 − u)² is 1 − u. Between the places that are mixed a spline stands in for it. */
+    @Test
+    void halfHeldAndHalfProgressiveIsLinear() {
+        BrakePlan now = LATEST.with(new Release(ReleaseShapes.HELD, 0, 1));
+        BrakePlan target = LATEST.with(new Release(ReleaseShapes.PROGRESSIVE, 0, 1));
+        Release half = PracticeSteps.between(now, target, 0.5).release();
+        for (double u = 0; u <= 1; u += 1.0 / 64) {
+            assertEquals(1 - u, half.remaining(u), 0.005);
+        }
+    }
+
+    /** Also for a driver who strays and whose foot reacts, on a way along which the release is carried further. */
+    @Test
+    void noStepIsRiskierThanAccepted() {
+        RiskStudy risks = new RiskStudy(SampleRisks.STUDY, Scatter.EXPERT, 8, 1);
+        BrakePlan now =
+                Braking.of(7, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)).from(SampleRisks.EDGE - 12);
+        PracticeSteps way = PracticeSteps.plan(risks, now, beyond(2), 2, 0.125, SampleRisks.QUIET)
+                .orElseThrow();
+        assertTrue(way.reached() > 0 && way.reached() < 1, way.toString());
+        for (PracticeSteps.Step step : way.steps()) {
+            assertTrue(step.risk().failed().value() <= 0.125);
+            assertTrue(!step.goesFirst().isEmpty() && !step.tellTale().isEmpty());
+        }
+    }
+}

@@ -73,6 +73,7 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
         private final ReleaseSpace space;
         private final LockReserve reserve;
         private final Rounds rounds;
+        private final double inHand;
         private int driven;
 
         /**
@@ -85,10 +86,16 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
             this.search = study.search();
             this.space = space;
             this.rounds = rounds;
+            this.inHand = study.allowance().inHand();
         }
 
         ReleaseSpace space() {
             return space;
+        }
+
+        /** Whether nothing must be in hand. */
+        boolean onTheEdge() {
+            return !(inHand > 0);
         }
 
         /** Entries driven so far. */

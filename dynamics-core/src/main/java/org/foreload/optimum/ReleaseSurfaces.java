@@ -16,9 +16,6 @@ import org.foreload.study.ResponseSurface.Points;
  */
 final class ReleaseSurfaces {
 
-    /** So many entries, the nearest, make a surface. */
-    private static final int MOST_POINTS = 50;
-
     /** Smoothing of the surfaces, in cubed units of the space: limits have kinks. */
     private static final double SMOOTHING = 1e-3;
 
@@ -47,12 +44,13 @@ final class ReleaseSurfaces {
      *
      * @param known entries, of one space
      * @param centre near which the surfaces are asked
+     * @param most so many entries, the nearest, make a surface
      * @return empty if too few of them make the corner, or all lie in one plane
      */
-    static Optional<ReleaseSurfaces> through(ReleaseSpace space, List<EntryAtPoint> known, double[] centre) {
+    static Optional<ReleaseSurfaces> through(ReleaseSpace space, List<EntryAtPoint> known, double[] centre, int most) {
         List<EntryAtPoint> near = known.stream()
                 .sorted(Comparator.comparingDouble(one -> squareDistance(one.x(), centre)))
-                .limit(MOST_POINTS)
+                .limit(most)
                 .toList();
         List<EntryAtPoint> made = near.stream().filter(EntryAtPoint::made).toList();
         List<EntryAtPoint> asked =

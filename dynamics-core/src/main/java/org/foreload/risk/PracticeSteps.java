@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
+import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
@@ -163,13 +164,19 @@ public record PracticeSteps(List<Step> steps, double reached) {
             double b = target.release().shape().remaining(u);
             shape[i] = mixed(a, b, way);
         }
-        return Braking.of(
+        OptionalDouble from = now.braking().pickUp();
+        OptionalDouble to = target.braking().pickUp();
+        return new Braking(
                         mixed(now.peakDeceleration(), target.peakDeceleration(), way),
                         mixed(now.buildUpTime(), target.buildUpTime(), way),
                         new Release(
                                 new SplineRelease("mixed", shape),
                                 mixed(now.release().start(), target.release().start(), way),
-                                mixed(now.release().end(), target.release().end(), way)))
+                                mixed(now.release().end(), target.release().end(), way)),
+                        from.isPresent() && to.isPresent()
+                                ? OptionalDouble.of(mixed(from.getAsDouble(), to.getAsDouble(), way))
+                                : OptionalDouble.empty(),
+                        PedalDisturbance.NONE)
                 .from(mixed(now.brakePoint(), target.brakePoint(), way));
     }
 

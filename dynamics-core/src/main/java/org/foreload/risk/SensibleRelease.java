@@ -76,9 +76,13 @@ public final class SensibleRelease {
             return List.of();
         }
         List<Risk> driven = new ArrayList<>();
-        double point = latest.point();
+        double start = risks.study().simulator().corner().path().start();
         for (double back : SET_BACKS) {
-            Risk risk = risks.of(candidate.release().withBrakePoint(point - back * candidate.step()));
+            double point = latest.point() - back * candidate.step();
+            if (point <= start) {
+                break; // Nobody brakes before the line begins.
+            }
+            Risk risk = risks.of(candidate.release().withBrakePoint(point));
             driven.add(risk);
             if (risk.failed().count() == 0) {
                 break; // Still earlier only costs time.

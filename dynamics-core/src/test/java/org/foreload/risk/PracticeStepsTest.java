@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
+import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -142,6 +144,25 @@ class PracticeStepsTest {
         assertEquals(-6, quarter.release().start(), 1e-12);
         assertEquals(12, quarter.release().end(), 1e-12);
         assertEquals(-55, quarter.brakePoint(), 1e-12);
+    }
+
+    /** A pick-up lies between two; where one plan leaves it to the grip, so does a step towards the other. */
+    @Test
+    void thePickUpMovesWhereBothPlansNameIt() {
+        Braking braking = Braking.of(6, 0.2, new Release(ReleaseShapes.HELD, -8, 8));
+        BrakePlan early = pickingUp(braking, OptionalDouble.of(10)).from(-60);
+        BrakePlan late = pickingUp(braking, OptionalDouble.of(30)).from(-60);
+        assertEquals(
+                OptionalDouble.of(15),
+                PracticeSteps.between(early, late, 0.25).braking().pickUp());
+        assertEquals(
+                OptionalDouble.empty(),
+                PracticeSteps.between(early, braking.from(-60), 0.5).braking().pickUp());
+    }
+
+    private static Braking pickingUp(Braking braking, OptionalDouble station) {
+        return new Braking(
+                braking.peakDeceleration(), braking.buildUpTime(), braking.release(), station, PedalDisturbance.NONE);
     }
 
     /** Half of 1 − u² and half of (1 − u)² is 1 − u. Between the places that are mixed a spline stands in for it. */

@@ -86,6 +86,21 @@ class SensibleReleaseTest {
         assertEquals(SampleRisks.EDGE - 14, points.get(2), 1e-9);
     }
 
+    /** A driver who strays by forty metres: two or three such deviations earlier there is no line to brake on. */
+    @Test
+    void nobodyBrakesBeforeTheLineBegins() {
+        Scatter lost = new Scatter("lost", 40, 0, 0, 0, 0);
+        double start = SampleRisks.STUDY.simulator().corner().path().start();
+        List<Risk> tried = SensibleRelease.among(SampleRisks.risks(lost, 4, 1), List.of(GIVEN), SampleRisks.QUIET)
+                .tried();
+        assertTrue(tried.stream().allMatch(risk -> risk.plan().brakePoint() > start), tried.toString());
+        double earliest = tried.stream()
+                .mapToDouble(risk -> risk.plan().brakePoint())
+                .min()
+                .orElseThrow();
+        assertTrue(earliest - 40 <= start, "one deviation earlier would still have been on the line");
+    }
+
     /** A release with the brake too weak for the corner has no latest point. */
     @Test
     void aReleaseThatNeverMakesTheCornerIsLeftOut() {

@@ -125,7 +125,8 @@ final class BrakePointWalk {
     private Trial found(int guess) {
         Trial first = first(guess);
         if (first.met()) {
-            return later(first);
+            Trial found = later(first);
+            return found.met() ? found : earlier(found, MOST_IDLE); // The guess was luck.
         }
         if (!first.made() && !first.stopped()) {
             return earlier(first, MOST_IDLE);

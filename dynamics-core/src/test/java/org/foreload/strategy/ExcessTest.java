@@ -2,6 +2,11 @@ package org.foreload.strategy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.Outcome;
 import org.junit.jupiter.api.Test;
 
 /** How far entries go beyond what is allowed, and where two of them say that a limit is reached: straight lines. */
@@ -56,5 +61,16 @@ class ExcessTest {
         assertEquals(2, BROKEN.stepsBack(new Excess(0.3, 0.6, -0.9, -0.1, -0.4)), 1e-12);
         assertEquals(0, KEPT.stepsBack(BROKEN), 1e-12);
         assertEquals(Double.NaN, BROKEN.stepsBack(new Excess(0.2, 0.6, -0.9, -0.1, -0.4)));
+    }
+
+    /** Who must make the corner and no more has the edge, 3 m away, and the brake, a tenth of which is left. */
+    @Test
+    void makingTheCornerAsksForTheEdgeAndTheBrakeAlone() {
+        Excess excess = Excess.ofEdge(MadeTrials.entry(
+                Braking.of(8, 0.25, new Release(ReleaseShapes.LINEAR, -5, 30)).from(-90),
+                Outcome.MADE_IT,
+                20,
+                List.of()));
+        assertEquals(new Excess(NONE, -3, NONE, NONE, -1), excess);
     }
 }

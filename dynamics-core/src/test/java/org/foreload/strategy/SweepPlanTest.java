@@ -73,6 +73,14 @@ class SweepPlanTest {
         assertThrows(
                 InvalidValueException.class,
                 () -> new SweepPlan(List.of(ReleaseShapes.LINEAR), one, one, List.of(), 0.25));
+        for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThrows(
+                    InvalidValueException.class,
+                    () -> new SweepPlan(List.of(ReleaseShapes.LINEAR), one, List.of(bad), one, 0.25));
+            assertThrows(
+                    InvalidValueException.class,
+                    () -> new SweepPlan(List.of(ReleaseShapes.LINEAR), one, one, List.of(bad), 0.25));
+        }
         assertEquals("peak_share", refusedPeak(0.009));
         assertEquals("peak_share", refusedPeak(2.001));
     }

@@ -117,6 +117,19 @@ class KnownDescentTest {
         assertArrayEquals(new double[] {0, -1, -3, -6, -9}, starts, 1e-6);
     }
 
+    /** The brake point may move five times as far, either way. */
+    @Test
+    void theBrakePointMovesFiveUnitsForOneOfTheOthers() {
+        for (int side : new int[] {-1, 1}) {
+            Known plane = Known.of(x -> 8 - 0.01 * side * x[3], KnownDescentTest::free);
+            plane.from(START, ENTRIES);
+            double[] places = plane.points().subList(5, 8).stream()
+                    .mapToDouble(x -> side * x[3])
+                    .toArray();
+            assertArrayEquals(new double[] {5, 15, 30}, places, 1e-6);
+        }
+    }
+
     /** Slopes are measured a quarter of a unit to the side where quicker releases mostly lie. */
     @Test
     void slopesAreMeasuredAlongEachVariable() {
@@ -182,15 +195,13 @@ class KnownDescentTest {
         assertEquals(Optional.empty(), plane.forgivenWhere(x -> false).from(START, ENTRIES));
     }
 
-    /**
-     * Of a step that forgives too little the next ones stay within what grip leaves: the third limit and those after.
-     */
+    /** After a step that forgives too little the next ones stay a tenth more within what grip leaves, each time. */
     @Test
     void whatDoesNotForgiveIsMendedByMoreGrip() {
         Known plane = Known.of(x -> 8 - 0.01 * x[0] - 0.003 * x[1], x -> new double[] {-5, -5, -5, x[0] - START[0] - 1})
                 .forgivenWhere(x -> x[0] <= START[0] + 0.85);
         double[] found = plane.from(START, ENTRIES).orElseThrow();
-        assertTrue(found[0] > START[0] + 0.5 && found[0] <= START[0] + 0.85, "ends at " + found[0]);
+        assertEquals(START[0] + 1 - 0.01 - 2 * 0.1, found[0], 1e-6);
         assertTrue(found[1] < START[1] + 10 && found[1] > START[1] + 2, "starts at " + found[1]);
     }
 

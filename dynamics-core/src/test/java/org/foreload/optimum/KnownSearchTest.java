@@ -229,6 +229,20 @@ class KnownSearchTest {
         assertArrayEquals(new double[] {0, 0.4, -0.4, 0.4 / 3, 0}, tried, 1e-9);
     }
 
+    /** Where all that make the corner lie in one plane there is no surface: it looks as far from each as it can. */
+    @Test
+    void withoutASurfaceItLooksFarFromAllThatIsKnown() {
+        MadeUpEntries entries = MadeUpEntries.of(BOWL, rounds).madeWhere(x -> Math.abs(x[1] - START[1]) < 1e-9);
+        EntryAtPoint found = search(entries).from(PLAN).orElseThrow();
+        assertArrayEquals(START, found.x(), 1e-9, "none beside it makes the corner in every variable");
+        List<double[]> points = entries.points();
+        assertEquals(1 + 7 + 15, points.size());
+        double[] first = points.get(8);
+        for (double[] before : points.subList(0, 8)) {
+            assertTrue(ReleaseSurfaces.squareDistance(first, before) > 0.1, "near " + Arrays.toString(before));
+        }
+    }
+
     @Test
     void atTheEndOfTheSpaceTheFirstEntriesLieOnTheOtherSide() {
         double[] end = START.clone();

@@ -105,6 +105,9 @@ class ReleaseSurfacesTest {
     void theLeastOfAPlaneIsInACornerOfTheRegion() {
         double[] lowest = through(planes(x -> -0.75)).lowest(CENTRE, 0.6, 0.02);
         assertArrayEquals(moved(0.6, -0.6, -0.6, 1.8), lowest, EXACT);
+        List<EntryAtPoint> opposite =
+                POINTS.stream().map(x -> entry(x, 16 - time(x), -0.75)).toList();
+        assertArrayEquals(moved(-0.6, 0.6, 0.6, -1.8), through(opposite).lowest(CENTRE, 0.6, 0.02), EXACT);
     }
 
     /**

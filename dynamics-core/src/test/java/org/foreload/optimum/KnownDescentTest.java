@@ -177,13 +177,33 @@ class KnownDescentTest {
                 "down to " + bowl.time().applyAsDouble(found));
     }
 
-    /** A step that ends beyond a limit is mended by an earlier brake point, where that leads back. */
+    /**
+     * A peak half a unit higher meets a limit that no slope has shown: an earlier brake point leads back, in the second
+     * correction, which knows what the first one did, a tenth farther than it would have to.
+     */
     @Test
     void aStepTooFarIsMendedByAnEarlierBrakePoint() {
-        Known plane = Known.of(x -> 8 - 0.05 * x[0], first(x -> (x[0] > START[0] + 0.5 ? 0.2 : -0.2) + 0.1 * x[3]));
-        double[] found = plane.from(START, ENTRIES).orElseThrow();
-        assertTrue(found[0] > START[0] + 0.5, "as hard as " + found[0]);
-        assertTrue(found[3] <= -2, "braked by " + found[3] + " units");
+        ToDoubleFunction<double[]> limit = x -> (x[0] > START[0] + 0.5 ? 0.2 : -0.2) + 0.1 * x[3];
+        Known plane = Known.of(x -> 8 - 0.05 * x[0] - 0.01 * x[3], first(limit));
+        plane.from(START, ENTRIES);
+        double[] step = plane.points().get(5);
+        assertEquals(START[0] + 1, step[0], 1e-6);
+        assertEquals(1.9, step[3], 1e-6, "as far as the limit allows without it");
+        double[] once = plane.points().get(6);
+        double[] twice = plane.points().get(7);
+        assertEquals(step[0], twice[0], 1e-9);
+        assertTrue(once[3] < step[3] && limit.applyAsDouble(once) > 0);
+        assertEquals(-0.1 * limit.applyAsDouble(once), limit.applyAsDouble(twice), 1e-6);
+        assertTrue(plane.points().get(8)[0] > step[0] + 1e-3, "and goes on from there");
+    }
+
+    /** Where an earlier brake point hardly helps the step is halved instead. */
+    @Test
+    void aStepThatNoEarlierBrakePointMendsIsHalved() {
+        Known plane = Known.of(x -> 8 - 0.05 * x[0], first(x -> x[0] > START[0] + 0.5 ? 0.2 : -0.2));
+        plane.from(START, ENTRIES);
+        assertEquals(START[0] + 1, plane.points().get(5)[0], 1e-6);
+        assertEquals(START[0] + 0.5, plane.points().get(6)[0], 1e-6);
     }
 
     @Test

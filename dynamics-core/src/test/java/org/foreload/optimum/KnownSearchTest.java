@@ -47,6 +47,18 @@ class KnownSearchTest {
         assertEquals(ENTRIES, counted.get(), "what is not driven is counted as left out");
     }
 
+    /** After the start and the four beside it, only what is quicker than the best so far is asked what it forgives. */
+    @Test
+    void onlyQuickerEntriesAreAskedWhatTheyForgive() {
+        MadeUpEntries entries = MadeUpEntries.of(BOWL, rounds);
+        search(entries).from(PLAN);
+        double best = BOWL.applyAsDouble(START);
+        for (int i = 5; i < entries.driven(); i++) {
+            assertEquals(best, entries.asked().get(i), 1e-12, "entry " + i);
+            best = Math.min(best, BOWL.applyAsDouble(entries.points().get(i)));
+        }
+    }
+
     /** With peaks up to 13 units the least is beside the bottom, a unit off: a hundredth of a second. */
     @Test
     void aSearchFindsTheLowestPointOnALimit() {
@@ -119,7 +131,8 @@ class KnownSearchTest {
         EntryAtPoint found = search(entries).from(PLAN).orElseThrow();
         assertTrue(found.allowed());
         assertEquals(8 + 0.01 * 2.05 * 2.05, found.time(), ARRIVED);
-        assertTrue(entries.asked().contains(Double.POSITIVE_INFINITY));
+        assertEquals(Double.POSITIVE_INFINITY, entries.asked().get(5), "each that keeps its limits is asked");
+        assertTrue(entries.asked().get(entries.driven() - 1) < 8.1, "then only quicker ones");
     }
 
     @Test

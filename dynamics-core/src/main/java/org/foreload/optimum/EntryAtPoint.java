@@ -66,8 +66,31 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
         return Math.max(-FAR, Math.min(FAR, limit));
     }
 
+    /** What a search asks of the entries at the points of one space. */
+    interface Source {
+
+        /** The space. */
+        ReleaseSpace space();
+
+        /** Whether nothing must be in hand. */
+        boolean onTheEdge();
+
+        /** Entries driven so far. */
+        int driven();
+
+        /** The point of a plan. */
+        double[] point(BrakePlan plan);
+
+        /**
+         * The entry at a point; only one that is quicker than another time, s, is asked what it forgives.
+         *
+         * @param than negative infinity not to ask, infinity to ask of each that keeps its limits
+         */
+        EntryAtPoint at(double[] x, double than);
+    }
+
     /** Drives at points of one space. */
-    static final class Driver {
+    static final class Driver implements Source {
 
         private final BrakePointSearch search;
         private final ReleaseSpace space;
@@ -89,22 +112,23 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
             this.inHand = study.allowance().inHand();
         }
 
-        ReleaseSpace space() {
+        @Override
+        public ReleaseSpace space() {
             return space;
         }
 
-        /** Whether nothing must be in hand. */
-        boolean onTheEdge() {
+        @Override
+        public boolean onTheEdge() {
             return !(inHand > 0);
         }
 
-        /** Entries driven so far. */
-        int driven() {
+        @Override
+        public int driven() {
             return driven;
         }
 
-        /** The point of a plan. */
-        double[] point(BrakePlan plan) {
+        @Override
+        public double[] point(BrakePlan plan) {
             return space.point(plan, plan.brakePoint() - search.estimate(plan.braking()));
         }
 
@@ -114,12 +138,8 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
             return braking.from(search.estimate(braking) + ReleaseSpace.shift(x));
         }
 
-        /**
-         * The entry at a point; only one that is quicker than another time, s, is asked what it forgives.
-         *
-         * @param than negative infinity not to ask, infinity to ask of each that keeps its limits
-         */
-        EntryAtPoint at(double[] x, double than) {
+        @Override
+        public EntryAtPoint at(double[] x, double than) {
             BrakePlan plan = plan(x);
             count();
             Trial trial = search.trial(plan);

@@ -20,9 +20,6 @@ final class QuickStart {
     /** Share of the drift allowed that leaves room for a search around. */
     private static final double SOME_DRIFT = 0.7;
 
-    /** Seconds per excess over what is allowed: more than a drift or a margin can gain. */
-    private static final double EXCESS_PRICE = 1;
-
     /** Coarse releases of each shape. */
     static final int EACH_SHAPE = 16;
 
@@ -75,11 +72,9 @@ final class QuickStart {
         return new Neighbourhood.Best(braking.from(trial.point()), trial.met() ? cost(trial) : Double.NaN);
     }
 
-    /** Time of an entry, s, with prices on an excess over what is allowed and on a brake too near to a lock. */
+    /** Time of an entry, s, with a price on a brake too near to a lock. */
     private double cost(Trial trial) {
-        return trial.entry().time()
-                + EXCESS_PRICE * Math.max(0, trial.excess().largest())
-                + reserve.price(trial.entry());
+        return trial.entry().time() + reserve.price(trial.entry());
     }
 
     /**

@@ -60,28 +60,44 @@ final class ReleaseDescent {
     /** From this limit on they are about grip: rear axle, and wheels that stop. */
     private static final int OF_GRIP = 3;
 
-    private final BrakePointSearch search;
-    private final ReleaseSpace space;
-    private final LockReserve reserve;
+    private final Entries entries;
     private final double[] low;
     private final double[] high;
     private final BrakePlan start;
     private int left;
     private double tighter;
 
-    /** An entry at a point of the space, and how far it goes beyond each limit. */
-    private record Tried(double[] x, Trial trial, double[] limits) {
+    /** The entries at the points of one space. */
+    interface Entries {
 
-        boolean made() {
-            return trial.made();
-        }
+        /** The space. */
+        ReleaseSpace space();
 
-        double time() {
-            return trial.entry().time();
-        }
+        /** The point of a plan. */
+        double[] point(BrakePlan plan);
+
+        /** The plan at a point. */
+        BrakePlan plan(double[] x);
+
+        /** The entry at a point. */
+        Tried at(double[] x);
+
+        /** Whether who is early keeps the margin, too, and the plan at a point has in hand what is asked for. */
+        boolean forgives(double[] x);
+    }
+
+    /**
+     * An entry at a point of the space.
+     *
+     * @param x the point
+     * @param made whether the car makes the corner
+     * @param time s
+     * @param limits how far it goes beyond each limit
+     */
+    record Tried(double[] x, boolean made, double time, double[] limits) {
 
         boolean kept() {
-            boolean kept = trial.made();
+            boolean kept = made;
             for (double limit : limits) {
                 kept &= limit <= 0;
             }
@@ -121,22 +137,57 @@ final class ReleaseDescent {
      * @param entries tried, about at most
      */
     ReleaseDescent(CornerStudy study, BrakePlan start, int entries) {
-        this.reserve = new LockReserve(study);
-        this.search = study.search();
+        this(
+                new Driven(
+                        study.search(),
+                        ReleaseSpace.of(
+                                study,
+                                study.lockLimit(),
+                                start.buildUpTime(),
+                                Optional.of(start.release().shape())),
+                        new LockReserve(study)),
+                start,
+                entries);
+    }
+
+    ReleaseDescent(Entries entries, BrakePlan start, int most) {
+        this.entries = entries;
         this.start = start;
-        this.space = ReleaseSpace.of(
-                study,
-                study.lockLimit(),
-                start.buildUpTime(),
-                Optional.of(start.release().shape()));
-        this.low = space.low();
-        this.high = space.high();
-        this.left = entries;
+        this.low = entries.space().low();
+        this.high = entries.space().high();
+        this.left = most;
+    }
+
+    /** The entries of a study. */
+    private record Driven(BrakePointSearch search, ReleaseSpace space, LockReserve reserve) implements Entries {
+
+        @Override
+        public double[] point(BrakePlan plan) {
+            return space.point(plan, plan.brakePoint() - search.estimate(plan.braking()));
+        }
+
+        @Override
+        public BrakePlan plan(double[] x) {
+            Braking braking = space.braking(x);
+            return braking.from(search.estimate(braking) + ReleaseSpace.shift(x));
+        }
+
+        @Override
+        public Tried at(double[] x) {
+            Trial trial = search.trial(plan(x));
+            return new Tried(x, trial.made(), trial.entry().time(), reserve.limits(trial));
+        }
+
+        @Override
+        public boolean forgives(double[] x) {
+            BrakePlan plan = plan(x);
+            return search.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
+        }
     }
 
     /** The quickest release found; empty if none is quicker than the start. */
     Optional<BrakePlan> quicker() {
-        Tried best = at(space.point(start, start.brakePoint() - search.estimate(start.braking())));
+        Tried best = at(entries.point(start));
         if (!best.made()) {
             return Optional.empty();
         }
@@ -181,7 +232,7 @@ final class ReleaseDescent {
                 region = Math.min(region, size(step.get())) / 2;
             }
         }
-        return found ? Optional.of(plan(best.x())) : Optional.empty();
+        return found ? Optional.of(entries.plan(best.x())) : Optional.empty();
     }
 
     /** Size of the region that a step needs. */
@@ -197,22 +248,14 @@ final class ReleaseDescent {
         return variable == ReleaseSpace.SHIFT ? BRAKE_POINT_ROOM : 1;
     }
 
-    private BrakePlan plan(double[] x) {
-        Braking braking = space.braking(x);
-        return braking.from(search.estimate(braking) + ReleaseSpace.shift(x));
-    }
-
     private Tried at(double[] x) {
         left--;
-        Trial trial = search.trial(plan(x));
-        return new Tried(x, trial, reserve.limits(trial));
+        return entries.at(x);
     }
 
-    /** Whether who is early keeps the margin, too, and the plan has in hand what is asked for. */
     private boolean forgives(Tried tried) {
-        BrakePlan plan = tried.trial().entry().plan();
         left -= 4;
-        return search.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
+        return entries.forgives(tried.x());
     }
 
     /**

@@ -43,9 +43,6 @@ final class ReleaseSpace {
     private static final double[] LOWEST = {0.15, -3, 0.05, -60};
     private static final double[] HIGHEST = {Double.NaN, 1.5, 4.5, 60};
 
-    /** The highest peak is at least this many times the lowest. */
-    private static final double LEAST_ROOM = 2;
-
     /** The logarithm of a step lies within this of the last step's. */
     private static final double STEP_RANGE = 6;
 
@@ -101,7 +98,7 @@ final class ReleaseSpace {
             double before,
             double buildUpTime,
             Optional<ReleaseShape> fixed) {
-        this.hardest = Math.max(LEAST_ROOM * LOWEST[PEAK], hardest / limit);
+        this.hardest = hardest / limit;
         this.limit = limit;
         this.apex = apex;
         this.before = Math.max(0, before / apex + LOWEST[START]);

@@ -83,7 +83,7 @@ final class SurfaceSearch {
     /** Points among which that one is chosen. */
     private static final int CHOICE = 64;
 
-    private final EntryAtPoint.Driver driver;
+    private final EntryAtPoint.Source driver;
     private final ReleaseSpace space;
     private final double[] low;
     private final double[] high;
@@ -101,7 +101,7 @@ final class SurfaceSearch {
      * @param seed of the places of which little is known
      * @param rounds counts the entries
      */
-    SurfaceSearch(EntryAtPoint.Driver driver, int entries, long seed, Rounds rounds) {
+    SurfaceSearch(EntryAtPoint.Source driver, int entries, long seed, Rounds rounds) {
         this.driver = driver;
         this.space = driver.space();
         this.low = space.low();

@@ -2,12 +2,22 @@ package org.foreload.optimum;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.SimulationSettings;
+import org.foreload.load.SampleCars;
+import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** A short search on a corner with short straights: what must hold for any length. */
@@ -15,15 +25,93 @@ class BestReleaseTest {
 
     private static final BestRelease SHORT = new BestRelease(7, 2, 60, 0.25);
 
-    private static final CornerStudy STUDY = SampleStudies.roadCar();
-    private static final Optimum OPTIMUM = SHORT.find(STUDY, 2, Sweep.Progress.SILENT);
+    /** What is compared here differs by milliseconds at least. */
+    private static final double COARSE = 1e-4;
+
+    private static final CornerStudy STUDY = CornerStudy.of(
+            SampleCars.ROAD_CAR,
+            SampleStudies.corner(),
+            DriverSettings.practised(),
+            new SimulationSettings(COARSE, 1),
+            Allowance.NO_MARGIN);
+
+    /** What a plan in decimetres may lose of a search's time, s. */
+    private static final double ROUNDING = 0.01;
+
+    private static final AtomicInteger COUNTED = new AtomicInteger();
+
+    private static Optimum optimum;
+
+    @BeforeAll
+    static void search() {
+        optimum = SHORT.find(STUDY, 2, (done, total) -> {
+            assertEquals(SHORT.total(), total);
+            COUNTED.accumulateAndGet(done, Math::max);
+        });
+    }
+
+    /**
+     * The quickest shape first, each once, each with the margin; about as many releases as announced have been counted.
+     */
+    @Test
+    void theSimpleShapesAreRanked() {
+        List<Optimum.Family> families = optimum.families();
+        assertEquals(6, families.stream().map(Optimum.Family::shape).distinct().count());
+        for (int i = 0; i < families.size(); i++) {
+            Optimum.Family family = families.get(i);
+            assertEquals(family.shape(), family.entry().plan().release().shape().name());
+            assertTrue(STUDY.allowance().met(family.entry()), family.shape());
+            assertTrue(i == 0
+                    || families.get(i - 1).entry().time() <= family.entry().time());
+        }
+        assertTrue(COUNTED.get() > 0.95 * SHORT.total(), "counted " + COUNTED.get());
+        assertEquals(STUDY.bound().time(), optimum.boundTime());
+    }
+
+    /**
+     * Two searches of the last round, each with places of its own, from two shapes; none comes to less than the best.
+     */
+    @Test
+    void eachRestartIsASearchOfItsOwn() {
+        List<Optimum.Restart> restarts = optimum.restarts();
+        assertEquals(2, restarts.size());
+        assertNotEquals(restarts.get(0).seed(), restarts.get(1).seed());
+        assertNotEquals(restarts.get(0).from(), restarts.get(1).from());
+        double best = optimum.entry().orElseThrow().time();
+        double slowest = optimum.families().get(5).entry().time();
+        for (Optimum.Restart restart : restarts) {
+            assertTrue(restart.time() < slowest && restart.time() > best - ROUNDING, restart + " beside " + best);
+        }
+        BrakePlan plan = optimum.entry().orElseThrow().plan();
+        assertEquals(plan.rounded(), plan, "plans are given in decimetres");
+        assertEquals(0.25, plan.buildUpTime());
+    }
+
+    /**
+     * Sixteen coarse releases of six shapes and three ideal ones; a third of 90 entries for each of these nine; two
+     * rounds of two searches with 90; and two that are polished with four times as many.
+     */
+    @Test
+    void theCountIsThatOfAllSearches() {
+        assertEquals(6 * 16 + 3 + 9 * 30, new BestRelease(1, 0, 90, 0.25).total());
+        assertEquals(6 * 16 + 3 + 9 * 30 + 4 * 90 + 8 * 90, new BestRelease(1, 2, 90, 0.25).total());
+        assertEquals(6 * 16 + 3 + 9 * 20, new BestRelease(1, 0, 20, 0.25).total(), "twenty at least");
+    }
+
+    @Test
+    void numbersOutsideTheirRangeAreRefused() {
+        assertThrows(InvalidValueException.class, () -> new BestRelease(1, -1, 60, 0.25));
+        assertThrows(InvalidValueException.class, () -> new BestRelease(1, 1, 19, 0.25));
+        assertThrows(InvalidValueException.class, () -> new BestRelease(1, 1, 60, -0.1));
+        assertEquals(new BestRelease(7, 2, 60, 0.4), SHORT.withBuildUpTime(0.4));
+    }
 
     @Test
     void isNoWorseThanEachSimpleFamily() {
-        EntryResult best = OPTIMUM.entry().orElseThrow();
-        assertTrue(OPTIMUM.complete());
-        assertEquals(6, OPTIMUM.families().size());
-        OPTIMUM.families()
+        EntryResult best = optimum.entry().orElseThrow();
+        assertTrue(optimum.complete());
+        assertEquals(6, optimum.families().size());
+        optimum.families()
                 .forEach(family -> assertTrue(best.time() <= family.entry().time(), family.shape()));
         assertTrue(STUDY.allowance().met(best));
     }
@@ -32,33 +120,33 @@ class BestReleaseTest {
     @Test
     void polishingGainsOnEverySearch() {
         double searched = Math.min(
-                OPTIMUM.restarts().stream()
+                optimum.restarts().stream()
                         .mapToDouble(Optimum.Restart::time)
                         .min()
                         .orElseThrow(),
-                OPTIMUM.families().stream()
+                optimum.families().stream()
                         .mapToDouble(family -> family.entry().time())
                         .min()
                         .orElseThrow());
-        double gained = searched - OPTIMUM.entry().orElseThrow().time();
+        double gained = searched - optimum.entry().orElseThrow().time();
         assertTrue(gained > 0.001, "gained " + gained);
     }
 
     /** Within the 4 % of the bound that a practised driver's lags and margins cost at most. */
     @Test
     void liesJustAboveTheBound() {
-        assertTrue(OPTIMUM.aboveBound() > -0.005 && OPTIMUM.aboveBound() < 0.04, "above by " + OPTIMUM.aboveBound());
+        assertTrue(optimum.aboveBound() > -0.005 && optimum.aboveBound() < 0.04, "above by " + optimum.aboveBound());
     }
 
     @Test
     void isTheSameToTheBitOnOneThread() {
         Optimum single = SHORT.find(STUDY, 1, Sweep.Progress.SILENT);
-        assertEquals(OPTIMUM.restarts(), single.restarts());
+        assertEquals(optimum.restarts(), single.restarts());
         assertEquals(
-                OPTIMUM.entry().orElseThrow().plan(),
+                optimum.entry().orElseThrow().plan(),
                 single.entry().orElseThrow().plan());
         assertEquals(
-                OPTIMUM.entry().orElseThrow().time(),
+                optimum.entry().orElseThrow().time(),
                 single.entry().orElseThrow().time());
     }
 

@@ -60,6 +60,64 @@ class BuildUpsTest {
         assertTrue(tried.size() > 1 && tried.stream().allMatch(time -> time >= 0.6), "tried " + tried);
     }
 
+    @Test
+    void inABendEverySlowerFootIsTried() {
+        assertEquals(List.of(0.25, 0.5, 0.7, 0.95, 1.3), BuildUps.worthTrying(bending(), 0.25));
+        assertEquals(List.of(0.5, 0.7, 0.95, 1.3), BuildUps.worthTrying(bending(), 0.5), "itself only once");
+    }
+
+    private static CornerStudy study(double approachSpeed, double straight, Segment... segments) {
+        return CornerStudy.of(
+                SampleCars.ROAD_CAR,
+                new Corner("made up", approachSpeed, SegmentPath.of(straight, List.of(segments), 30, 5)),
+                DriverSettings.practised(),
+                new SimulationSettings(COARSE, 1),
+                Allowance.NO_MARGIN);
+    }
+
+    /** Who brakes just before turn-in has the corner itself within half a second; that is no bend before it. */
+    @Test
+    void theCornerItselfIsNoBend() {
+        CornerStudy slow = study(
+                17,
+                12,
+                Segment.spiralIn(15, 20, Turn.RIGHT),
+                Segment.arc(20, 20, Turn.RIGHT),
+                Segment.spiralOut(15, 20, Turn.RIGHT));
+        double point = slow.bound().brakePoint().orElseThrow();
+        double speed = slow.bound().topSpeed();
+        assertTrue(point < 0 && point + 0.6 * speed > 5, "from " + point + " at " + speed);
+        assertTrue(slow.simulator().corner().path().curvature(5) * speed * speed < -1.5);
+        assertEquals(List.of(0.25), BuildUps.worthTrying(slow, 0.25));
+    }
+
+    /** Half a g of what a line bends by is much, a twentieth is nothing: at 30 m/s radii of 180 and of 1800 m. */
+    @Test
+    void aLineThatHardlyBendsIsStraight() {
+        for (double radius : new double[] {180, 1800}) {
+            CornerStudy study = study(
+                    30,
+                    30,
+                    Segment.arc(120, radius, Turn.RIGHT),
+                    Segment.spiralIn(20, 35, Turn.RIGHT),
+                    Segment.arc(40, 35, Turn.RIGHT),
+                    Segment.spiralOut(20, 35, Turn.RIGHT));
+            assertEquals(radius < 1000, BuildUps.worthTrying(study, 0.25).size() > 1, "radius " + radius);
+        }
+    }
+
+    @Test
+    void whoNeedNotBrakeNeedsNoSlowerFoot() {
+        CornerStudy easy = study(
+                25,
+                60,
+                Segment.spiralIn(30, 400, Turn.LEFT),
+                Segment.arc(30, 400, Turn.LEFT),
+                Segment.spiralOut(30, 400, Turn.LEFT));
+        assertTrue(easy.bound().brakePoint().isEmpty());
+        assertEquals(List.of(0.25), BuildUps.worthTrying(easy, 0.25));
+    }
+
     /** Who brakes out of a bend and takes half a second to reach the peak is quicker with a slower foot still. */
     @Test
     void inABendTheQuickestFootOfAllIsTaken() {

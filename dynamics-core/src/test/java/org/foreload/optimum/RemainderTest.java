@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -87,6 +88,16 @@ class RemainderTest {
         assertEquals(
                 "driver, sideslip and cornering drag", remainder.parts().get(0).cause());
         assertEquals(remainder.gap(), remainder.parts().get(0).time(), 1e-12);
+    }
+
+    /** The gap is that of entry and bound, and the parts are kept as they were given. */
+    @Test
+    void whatIsReadOffTheParts() {
+        List<Remainder.Part> parts = new ArrayList<>(List.of(new Remainder.Part("tyre lags", 0.125)));
+        Remainder remainder = new Remainder(8, 8.5, parts, true);
+        parts.clear();
+        assertEquals(0.5, remainder.gap());
+        assertEquals(List.of(new Remainder.Part("tyre lags", 0.125)), remainder.parts());
     }
 
     @Tag("long")

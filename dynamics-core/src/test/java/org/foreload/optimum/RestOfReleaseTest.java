@@ -1,9 +1,11 @@
 package org.foreload.optimum;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -38,8 +40,33 @@ class RestOfReleaseTest {
         }
     }
 
+    /** Seven is at 37 of 80 metres; what has a corner after that has it at the same place. */
+    @Test
+    void cornersOfTheShapeStayWhereTheyAre() {
+        BrakePlan whole = plan(ReleaseShapes.TWO_STAGE, 7);
+        BrakePlan rest = RestOfRelease.of(whole);
+        double[] beyond =
+                Arrays.stream(whole.release().kinks()).filter(s -> s > 7).toArray();
+        double[] kinks = rest.release().kinks();
+        assertTrue(beyond.length > 1);
+        assertEquals(7, kinks[0]);
+        assertArrayEquals(beyond, Arrays.copyOfRange(kinks, 1, kinks.length), 1e-9);
+        assertEquals("two-stage", rest.release().shape().name());
+    }
+
+    /** A foot that comes down just where a shape has a corner has it behind. */
+    @Test
+    void aCornerAtTheBrakePointIsNone() {
+        double[] all = ReleaseShapes.TWO_STAGE.kinks();
+        ReleaseShape rest = new RestOfRelease(ReleaseShapes.TWO_STAGE, all[0]);
+        assertEquals(all.length - 1, rest.kinks().length);
+        assertTrue(rest.kinks()[0] > 0);
+    }
+
     @Test
     void aPlanThatReachesItsPeakStaysAsItIs() {
+        BrakePlan just = plan(ReleaseShapes.LINEAR, -30);
+        assertSame(just, RestOfRelease.of(just));
         BrakePlan early = plan(ReleaseShapes.LINEAR, -40);
         assertSame(early, RestOfRelease.of(early));
         BrakePlan off = plan(ReleaseShapes.LINEAR, 50);

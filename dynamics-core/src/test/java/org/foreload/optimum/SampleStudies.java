@@ -6,6 +6,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
+import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
@@ -58,5 +59,26 @@ public final class SampleStudies {
     /** Straight-line braking that makes the corner with room to spare. */
     public static BrakePlan straightLine() {
         return Braking.of(8, 0.25, new Release(ReleaseShapes.ABRUPT, 0, 0)).from(-80);
+    }
+
+    /** An entry as if it had taken another time, s. */
+    static EntryResult withTime(EntryResult entry, double time) {
+        return new EntryResult(
+                entry.plan(),
+                entry.outcome(),
+                entry.longestLock(),
+                entry.events(),
+                entry.turnInSpeed(),
+                entry.topSpeed(),
+                entry.minimumSpeed(),
+                entry.minimumSpeedAt(),
+                time,
+                entry.trailShare(),
+                entry.farthestOffset(),
+                entry.lockReserve(),
+                entry.margins(),
+                entry.limit(),
+                entry.profile(),
+                entry.evaluations());
     }
 }

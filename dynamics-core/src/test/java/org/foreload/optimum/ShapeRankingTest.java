@@ -1,0 +1,99 @@
+package org.foreload.optimum;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.SweepMemory;
+import org.foreload.strategy.SweepPlan;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+/** Which shapes tie, and what refining the best of each adds. */
+class ShapeRankingTest {
+
+    private static final CornerStudy STUDY = SampleStudies.roadCar();
+
+    private static final Sweep ONE_THREAD = new Sweep(1, Sweep.Progress.SILENT);
+
+    private static final EntryResult ENTRY = STUDY.simulator().probe(SampleStudies.straightLine());
+
+    private static Candidate slowerBy(double seconds) {
+        return new Candidate(SampleStudies.withTime(ENTRY, 8 + seconds), true, 0, false);
+    }
+
+    @Test
+    void shapesWithinAHundredthOfTheQuickestTie() {
+        assertEquals(OptionalInt.of(1), ShapeRanking.tied(List.of(slowerBy(0))));
+        assertEquals(OptionalInt.of(1), ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.011))));
+        assertEquals(
+                OptionalInt.of(3),
+                ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.004), slowerBy(0.009), slowerBy(0.018))));
+    }
+
+    @Test
+    void whereNoShapeMakesTheCornerNoneTies() {
+        assertEquals(OptionalInt.empty(), ShapeRanking.tied(List.of()));
+    }
+
+    /** Two shapes in two peaks each, and a brake dropped before the corner, which has no shape to refine. */
+    private static final ReleaseSweep SWEEP = new ReleaseSweep(
+            STUDY,
+            new SweepPlan(
+                    List.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD, ReleaseShapes.ABRUPT),
+                    List.of(0.5, 0.6),
+                    List.of(-0.2),
+                    List.of(0.0),
+                    0.25));
+
+    private static double quickest(List<Candidate> candidates, ReleaseShape shape) {
+        return candidates.stream()
+                .filter(Candidate::made)
+                .filter(one -> one.entry().plan().release().shape() == shape)
+                .mapToDouble(one -> one.entry().time())
+                .min()
+                .orElseThrow();
+    }
+
+    /** The best of each shape is refined, no other, and each time to a quicker release of that shape. */
+    @Test
+    void theBestOfEachShapeIsMadeQuicker() {
+        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
+        Exploration refined = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
+        List<Candidate> more = refined.candidates()
+                .subList(grid.candidates().size(), refined.candidates().size());
+        assertEquals(
+                Set.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD),
+                more.stream().map(one -> one.entry().plan().release().shape()).collect(Collectors.toSet()));
+        assertEquals(2, more.size());
+        for (Candidate one : more) {
+            BrakePlan plan = one.entry().plan();
+            assertTrue(one.entry().time()
+                    < quickest(grid.candidates(), plan.release().shape()) - 0.01);
+            assertEquals(plan.rounded(), plan, "plans are given in decimetres");
+            assertTrue(STUDY.allowance().met(one.entry()));
+        }
+    }
+
+    @Test
+    void aSweepThatWasStoppedIsLeftAsItIs() {
+        Candidate only = slowerBy(0);
+        Exploration stopped = new Exploration(List.of(only), Optional.empty(), Optional.empty(), 7, 2);
+        assertFalse(stopped.complete());
+        assertEquals(
+                1, ShapeRanking.refine(SWEEP, stopped, ONE_THREAD).candidates().size());
+    }
+}

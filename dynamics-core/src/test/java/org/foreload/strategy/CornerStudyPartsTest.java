@@ -44,6 +44,9 @@ class CornerStudyPartsTest {
         assertEquals(1.1 * Gravity.G, study(car).lockLimit(), 1e-6);
         Car dragged = car.with(new Aerodynamics(1.5, 0, 0, 1.2, 0));
         assertEquals(1.1 * Gravity.G, study(dragged).lockLimit(), 1e-6);
+        // A square metre of downforce on 1200 kg, at the 28 m/s of the approach.
+        Car winged = car.with(new Aerodynamics(0, 0.5, 0.5, 1.2, 0));
+        assertEquals(1.1 * (Gravity.G + 0.6 * 28 * 28 / 1200), study(winged).lockLimit(), 1e-6);
     }
 
     /** A twentieth of m·a·b, and nothing else changes; a car that has yaw inertia stays as it is. */

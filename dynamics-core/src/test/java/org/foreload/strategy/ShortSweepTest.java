@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,6 +126,64 @@ class ShortSweepTest {
         Candidate first = both.best().orElseThrow();
         assertTrue(first.entry().profile().isPresent());
         assertEquals(Math.min(best.time(), more.entry().time()), first.entry().time(), 1e-9);
+    }
+
+    /** Of the plans up to half a second slower than the best, and the quickest of each shape. */
+    private static boolean isWorthAsking(Exploration sweep, Candidate one) {
+        return one.entry().time() <= sweep.best().orElseThrow().entry().time() + 0.5 || isBestOfItsShape(sweep, one);
+    }
+
+    private static boolean isBestOfItsShape(Exploration sweep, Candidate one) {
+        return sweep.candidates().stream()
+                .filter(other -> other.made() && shape(other).equals(shape(one)))
+                .allMatch(other -> other.entry().time() >= one.entry().time());
+    }
+
+    private static String shape(Candidate one) {
+        return one.entry().plan().release().shape().name();
+    }
+
+    /**
+     * On the front is who has more in hand than all that are quicker, each asked by itself. What the others have is
+     * only known of the quickest of each shape, or where it was known before.
+     */
+    @Test
+    void theFrontIsWhatTheDefinitionSays() {
+        ReleaseSweep sweep = new ReleaseSweep(
+                BARE,
+                new SweepPlan(
+                        List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD),
+                        List.of(0.3, 0.6, 0.9),
+                        List.of(-0.4),
+                        List.of(0.3, 0.7),
+                        0.25));
+        Exploration found = sweep.run(ONE);
+        List<Candidate> made = found.candidates().stream()
+                .filter(Candidate::made)
+                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
+                .toList();
+        double most = -1;
+        int front = 0;
+        int left = 0;
+        for (Candidate one : made) {
+            double inHand = InHand.of(BARE.simulator(), one.entry().plan());
+            boolean asked = isWorthAsking(found, one);
+            assertEquals(
+                    asked && inHand > most, one.onFront(), one.entry().plan().toString());
+            if (one.onFront() || isBestOfItsShape(found, one)) {
+                assertEquals(inHand, one.inHand());
+            } else {
+                assertTrue(Double.isNaN(one.inHand()) || one.inHand() == inHand);
+                left += Double.isNaN(one.inHand()) ? 1 : 0;
+            }
+            most = asked ? Math.max(most, inHand) : most;
+            front += one.onFront() ? 1 : 0;
+        }
+        assertTrue(front >= 2 && left >= 2, front + " on the front, " + left + " not asked");
+        assertTrue(made.stream().anyMatch(one -> !isWorthAsking(found, one)), "all are worth asking");
+        Candidate best = found.best().orElseThrow();
+        assertEquals(made.get(0).entry().plan(), best.entry().plan());
+        assertEquals(best.inHand(), made.get(0).inHand());
     }
 
     /** Nothing made: neither a best nor a straight line to compare it with. */

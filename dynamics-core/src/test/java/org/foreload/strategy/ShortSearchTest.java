@@ -285,16 +285,14 @@ class ShortSearchTest {
     @Test
     void theLatestHasInHandWhatIsAskedFor() {
         double before = Double.POSITIVE_INFINITY;
-        for (double asked : new double[] {0, 1, 3, 6, 8}) {
+        for (double asked : new double[] {0, 1, 3}) {
             CornerStudy study = BARE.with(new Allowance(0.5, 0, 0, 0, asked));
             Trial latest = study.search().latest(INTO_THE_BEND);
-            if (asked <= 3) {
-                assertTrue(latest.met(), "asked " + asked);
-                assertTrue(InHand.forgives(study.simulator(), latest.entry().plan(), asked));
-                assertFalse(keepsAll(study, INTO_THE_BEND, decimetres(latest) + 1), "asked " + asked);
-                assertTrue(latest.point() <= before);
-                before = latest.point();
-            }
+            assertTrue(latest.met(), "asked " + asked);
+            assertTrue(InHand.forgives(study.simulator(), latest.entry().plan(), asked));
+            assertFalse(keepsAll(study, INTO_THE_BEND, decimetres(latest) + 1), "asked " + asked);
+            assertTrue(latest.point() <= before);
+            before = latest.point();
         }
     }
 }

@@ -112,24 +112,6 @@ class BrakePointSearchTest {
         }
     }
 
-    /** A driver who is a metre early makes the corner too, or the brake point was luck. */
-    @Test
-    void aMetreEarlierMakesTheCornerToo() {
-        int found = 0;
-        for (ReleaseShape shape : List.of(ReleaseShapes.LINEAR, ReleaseShapes.HELD, ReleaseShapes.TWO_STAGE)) {
-            for (double end : new double[] {10, 22, 34, 46}) {
-                Finding finding = STUDY.latest(braking(shape, 0, end));
-                if (finding.found()) {
-                    found++;
-                    BrakePlan latest = finding.entry().plan();
-                    BrakePlan earlier = latest.withBrakePoint(latest.brakePoint() - 1);
-                    assertTrue(STUDY.allowance().met(STUDY.simulator().run(earlier)), shape + " to " + end);
-                }
-            }
-        }
-        assertTrue(found >= 3, "only " + found + " releases make the corner");
-    }
-
     /** Half as hard again as locks the wheels, from anywhere: no answer, and soon. */
     @Test
     void aPeakThatLocksTheWheelsHasNoAnswer() {

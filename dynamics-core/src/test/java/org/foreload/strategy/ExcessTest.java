@@ -63,6 +63,23 @@ class ExcessTest {
         assertEquals(Double.NaN, BROKEN.stepsBack(new Excess(0.2, 0.6, -0.9, -0.1, -0.4)));
     }
 
+    /** Exactly at a limit it is kept: no step back is left to go, none leads to it, and no other is beyond it. */
+    @Test
+    void whatIsExactlyAtALimitKeepsIt() {
+        Excess at = new Excess(0, NONE, NONE, NONE, NONE);
+        assertEquals(0, at.stepsBack(at), 1e-12);
+        assertEquals(Double.POSITIVE_INFINITY, at.stepsToGo(at));
+        assertEquals(Double.NaN, KEPT.shareTo(at));
+    }
+
+    /** Before, no wheel could stop at all, and now one could: no line can be drawn from there, the others decide. */
+    @Test
+    void aLimitThatWasNotThereBeforeIsNotReached() {
+        Excess before = new Excess(-0.6, -0.3, -1.1, -0.2, NONE);
+        assertEquals(10, KEPT.stepsToGo(before), 1e-9);
+        assertEquals(0.5, new Excess(-0.6, -0.3, -1, -0.2, NONE).shareTo(BROKEN), 1e-12);
+    }
+
     /** Who must make the corner and no more has the edge, 3 m away, and the brake, a tenth of which is left. */
     @Test
     void makingTheCornerAsksForTheEdgeAndTheBrakeAlone() {

@@ -47,6 +47,7 @@ class TrialTest {
         for (Kind kind : List.of(Kind.FRONT_LOCKS, Kind.REAR_LOCKS)) {
             assertTrue(locked(kind, -15.1, -5).lockedStraight());
             assertFalse(locked(kind, -14.9, -5).lockedStraight());
+            assertFalse(locked(kind, -15, -5).lockedStraight());
             assertTrue(locked(kind, -10.1, 8).lockedStraight());
             assertFalse(locked(kind, -9.9, 8).lockedStraight());
         }

@@ -90,12 +90,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** A release that was looked at, from its latest brake point as far as the quick search knows. */
-    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {
-
-        boolean isOf(Braking braking) {
-            return shape.equals(braking.release().shape());
-        }
-    }
+    private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {}
 
     /** Searches on all processors, without a progress report. */
     public Optimum find(CornerStudy study) {
@@ -160,22 +155,18 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Tried> tried =
                 new ArrayList<>(rounds.run(coarse, braking -> first(braking, quick.latestWorthwhile(braking), rounds)));
         List<Braking> without = coarse.stream()
-                .filter(braking -> quickest(tried.stream().filter(one -> one.isOf(braking)))
-                        .isEmpty())
+                .filter(braking ->
+                        quickest(of(braking.release().shape(), tried)).isEmpty())
                 .toList();
         tried.addAll(rounds.run(without, braking -> first(braking, quick.latest(braking), rounds)));
         List<Tried> starts = tried.stream()
                 .map(Tried::shape)
                 .distinct()
-                .flatMap(shape ->
-                        quickest(tried.stream().filter(one -> one.shape().equals(shape))).stream())
+                .flatMap(shape -> quickest(of(shape, tried)).stream())
                 .toList();
         List<Tried> simple = found(rounds.run(
                 starts,
-                one -> within(study, one, hardest, rounds)
-                        .or(() -> setBack(
-                                study,
-                                byTime(tried).filter(other -> other.shape().equals(one.shape()))))));
+                one -> within(study, one, hardest, rounds).or(() -> setBack(study, byTime(of(one.shape(), tried))))));
         List<Tried> ranked = quickestOfEachName(simple).stream()
                 .sorted(Comparator.comparingDouble(Tried::time))
                 .limit(STARTS_USED)
@@ -193,11 +184,11 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                     numbers,
                     number -> free(study, from.get(number % from.size()), hardest, draws(first + number), rounds));
             all.addAll(to);
-            round = to.isEmpty() ? round : byTime(to).limit(KEPT).toList();
+            round = to.isEmpty() ? round : byTime(to.stream()).limit(KEPT).toList();
             last = to;
         }
         if (restarts > 0 && !(study.allowance().inHand() > 0)) {
-            List<Tried> best = byTime(all).limit(KEPT).toList();
+            List<Tried> best = byTime(all.stream()).limit(KEPT).toList();
             List<Integer> places = IntStream.range(0, best.size()).boxed().toList();
             all.addAll(rounds.run(
                     places, i -> polished(study, best.get(i), hardest, draws(ROUNDS * restarts + i), rounds)));
@@ -222,9 +213,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Family> families = new ArrayList<>();
         Optional<Finding> best = Optional.empty();
         for (ReleaseShape shape : SIMPLE) {
-            Optional<Finding> finding = quickest(
-                            simple.stream().filter(one -> one.shape().equals(shape)))
-                    .flatMap(one -> checked(study, one.plan()));
+            Optional<Finding> finding = quickest(of(shape, simple)).flatMap(one -> checked(study, one.plan()));
             finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
             best = quicker(best, finding);
         }
@@ -232,7 +221,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         List<Restart> restarted = free.stream()
                 .map(one -> new Restart(one.seed(), one.shape().name(), one.time()))
                 .toList();
-        for (Tried one : byTime(all).toList()) {
+        for (Tried one : byTime(all.stream()).toList()) {
             if (best.isPresent() && best.get().entry().time() <= one.time()) {
                 break;
             }
@@ -279,8 +268,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .toList();
     }
 
-    private static Stream<Tried> byTime(List<Tried> tried) {
-        return tried.stream().filter(one -> !Double.isNaN(one.time())).sorted(Comparator.comparingDouble(Tried::time));
+    private static Stream<Tried> of(ReleaseShape shape, List<Tried> tried) {
+        return tried.stream().filter(one -> one.shape().equals(shape));
+    }
+
+    private static Stream<Tried> byTime(Stream<Tried> tried) {
+        return tried.filter(one -> !Double.isNaN(one.time())).sorted(Comparator.comparingDouble(Tried::time));
     }
 
     private static Optional<Tried> quickest(Stream<Tried> tried) {

@@ -2,7 +2,6 @@ package org.foreload.optimum;
 
 import java.util.List;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
@@ -129,13 +128,12 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
 
         @Override
         public double[] point(BrakePlan plan) {
-            return space.point(plan, plan.brakePoint() - search.estimate(plan.braking()));
+            return space.point(plan, search);
         }
 
         /** The plan at a point. */
         BrakePlan plan(double[] x) {
-            Braking braking = space.braking(x);
-            return braking.from(search.estimate(braking) + ReleaseSpace.shift(x));
+            return space.plan(x, search);
         }
 
         @Override

@@ -2,7 +2,6 @@ package org.foreload.optimum;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Trial;
@@ -163,13 +162,12 @@ final class ReleaseDescent {
 
         @Override
         public double[] point(BrakePlan plan) {
-            return space.point(plan, plan.brakePoint() - search.estimate(plan.braking()));
+            return space.point(plan, search);
         }
 
         @Override
         public BrakePlan plan(double[] x) {
-            Braking braking = space.braking(x);
-            return braking.from(search.estimate(braking) + ReleaseSpace.shift(x));
+            return space.plan(x, search);
         }
 
         @Override

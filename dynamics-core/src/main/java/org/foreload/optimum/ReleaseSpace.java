@@ -7,6 +7,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.SplineRelease;
+import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 
 /**
@@ -155,6 +156,17 @@ final class ReleaseSpace {
             inner[i] = left;
         }
         return new SplineRelease("free", inner);
+    }
+
+    /** The plan at a point; a search knows the estimate that its brake point is counted from. */
+    BrakePlan plan(double[] x, BrakePointSearch search) {
+        Braking braking = braking(x);
+        return braking.from(search.estimate(braking) + shift(x));
+    }
+
+    /** The point nearest to a plan. */
+    double[] point(BrakePlan plan, BrakePointSearch search) {
+        return point(plan, plan.brakePoint() - search.estimate(plan.braking()));
     }
 
     /** How much later, m, than its estimate the brake point at a point is. */

@@ -52,11 +52,21 @@ public final class StraightLine {
         }
         double peak = coarse.get(0).entry().plan().peakDeceleration();
         List<Trial> fine = found(study, buildUpTime, DoubleStream.of(FINER).map(step -> peak + step * limit), quiet);
-        return Stream.concat(coarse.stream(), fine.stream())
+        Optional<Finding> best = Optional.empty();
+        for (Trial trial : Stream.concat(coarse.stream(), fine.stream())
                 .sorted(QUICKEST_FIRST)
-                .map(study.search()::confirmed)
-                .filter(Finding::found)
-                .findFirst();
+                .toList()) {
+            if (best.isPresent() && best.get().entry().time() <= trial.entry().time()) {
+                break;
+            }
+            Finding finding = study.search().confirmed(trial); // It may be set back, and be slower.
+            if (finding.found()
+                    && (best.isEmpty()
+                            || finding.entry().time() < best.get().entry().time())) {
+                best = Optional.of(finding);
+            }
+        }
+        return best;
     }
 
     private static final Comparator<Trial> QUICKEST_FIRST =

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import org.foreload.study.Rounds;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -58,20 +59,7 @@ class KnownNeighbourTest {
     /** What was driven elsewhere is taken for half a second slower here, and the place driven here is not taken. */
     @Test
     void entriesOfTheFirstStandInMovedByWhatItsOwnShows() {
-        Rounds stopped = new Rounds(
-                1,
-                new Sweep.Progress() {
-                    @Override
-                    public void update(int done, int total) {
-                        counted.set(done);
-                    }
-
-                    @Override
-                    public boolean stopped() {
-                        return true;
-                    }
-                },
-                ENTRIES);
+        Rounds stopped = new Rounds(1, new StopAfter(0), ENTRIES);
         MadeUpEntries entries =
                 MadeUpEntries.of(x -> MadeUpEntries.bowl(14, -1.5, 6, 3).applyAsDouble(x) + 0.5, stopped);
         SurfaceSearch search = new SurfaceSearch(entries, ENTRIES, 1, stopped);

@@ -12,7 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
 import org.foreload.study.Rounds;
-import org.foreload.study.Sweep;
+import org.foreload.study.StopAfter;
 import org.junit.jupiter.api.Test;
 
 /** Searches on surfaces where time and limits are known functions, of which the least is known. */
@@ -182,24 +182,12 @@ class KnownSearchTest {
 
     @Test
     void aStopEndsASearchWithTheBestSoFar() {
-        Rounds stopping = new Rounds(
-                1,
-                new Sweep.Progress() {
-                    @Override
-                    public void update(int done, int total) {
-                        counted.set(done);
-                    }
-
-                    @Override
-                    public boolean stopped() {
-                        return counted.get() >= 8;
-                    }
-                },
-                ENTRIES);
+        StopAfter stop = new StopAfter(8);
+        Rounds stopping = new Rounds(1, stop, ENTRIES);
         MadeUpEntries entries = MadeUpEntries.of(BOWL, stopping);
         assertTrue(new SurfaceSearch(entries, ENTRIES, 1, stopping).from(PLAN).isPresent());
         assertEquals(8, entries.driven());
-        assertEquals(8, counted.get());
+        assertEquals(8, stop.cases());
     }
 
     /** A car that does not make it is tried 0.3, 0.7, 1.5 and 3 m earlier, and then given up. */

@@ -13,6 +13,7 @@ import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 

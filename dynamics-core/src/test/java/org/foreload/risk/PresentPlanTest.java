@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.study.LowDiscrepancy;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 

@@ -1,19 +1,18 @@
-package org.foreload.risk;
-
-import org.foreload.study.Sweep;
+package org.foreload.study;
 
 /** Stops after so many cases, and counts them; for a sweep on one thread. */
-final class StopAfter implements Sweep.Progress {
+public final class StopAfter implements Sweep.Progress {
 
     private final int most;
     private int cases;
 
-    StopAfter(int most) {
+    /** Stops after so many. */
+    public StopAfter(int most) {
         this.most = most;
     }
 
     /** How many cases were finished. */
-    int cases() {
+    public int cases() {
         return cases;
     }
 

@@ -77,6 +77,11 @@ final class BrakePointEstimate {
                 1 / bound.minimumSpeed() - 1 / bound.speedAt(bound.brakePoint().orElse(0)));
     }
 
+    /** Lowest speed of the bound, m/s. */
+    double slowest() {
+        return bound.minimumSpeed();
+    }
+
     /** What is left of a release at equally spaced stations from its start to its end: metres at the full peak. */
     private static double[] areaLeft(Release release) {
         double[] left = new double[PARTS + 1];

@@ -233,39 +233,48 @@ public final class BrakePointSearch {
     private Optional<Trial> hopeless(BrakePointWalk nominal, int guess) {
         Trial first = nominal.first(guess);
         double asked = InHand.HARDER_PER_METRE * allowance.inHand();
-        if (!(first.entry().lockReserve() < asked)) {
+        BrakePlan plan = first.entry().plan();
+        if (!(first.entry().lockReserve() < asked) || plan.peakDeceleration() * (1 + asked) < cannotLock()) {
             return Optional.empty();
         }
-        Trial hard = Slip.HARD_PEAK.trial(simulator, first.entry().plan(), allowance.inHand());
+        Trial hard = Slip.HARD_PEAK.trial(simulator, plan, allowance.inHand());
         return hard.lockedStraight() ? Optional.of(first.failed()) : Optional.empty();
     }
 
-    /** Earlier, where need be, until what must be in hand is. */
+    /** Deceleration, m/s², below which no wheel stops on the straight, whatever the speed. */
+    private double cannotLock() {
+        double fast = CornerStudy.lockLimit(simulator.car(), simulator.corner().approachSpeed());
+        double slow = CornerStudy.lockLimit(simulator.car(), estimate.slowest());
+        return WHILE_LOAD_MOVES * Math.min(fast, slow);
+    }
+
+    /** Share of its limit, with the load settled, that a car can brake with while the load still moves. */
+    private static final double WHILE_LOAD_MOVES = 0.95;
+
+    /** Earlier, where need be, until what must be in hand is: until no slip asks for an earlier point than the last. */
     private Trial withInHand(BrakePointWalk nominal, Braking braking, Trial nominally) {
         Trial found = nominally;
-        for (boolean moved = found.met() && allowance.inHand() > 0; moved; ) {
-            moved = false;
-            for (Slip slip : Slip.values()) {
-                int point = BrakePointWalk.decimetre(found.point());
-                if (slip == Slip.LATE_BRAKE && nominal.latestMade() >= found.point() + allowance.inHand()) {
-                    continue; // Driven already.
-                }
-                Trial keeps = walk(
-                                braking,
-                                point,
-                                FARTHEST_WITH_SLIP,
-                                plan -> slip.trial(simulator, plan, allowance.inHand()))
-                        .latest(point);
-                if (!keeps.met()) {
-                    return found.failed();
-                }
-                int kept = BrakePointWalk.decimetre(keeps.point());
-                if (kept < point) {
-                    found = nominal.at(kept);
-                    moved = true;
-                    if (!found.met()) {
-                        return found;
-                    }
+        Slip[] slips = Slip.values();
+        int kept = found.met() && allowance.inHand() > 0 ? 0 : slips.length;
+        for (int i = 0; kept < slips.length; i = (i + 1) % slips.length) {
+            Slip slip = slips[i];
+            kept++;
+            if (slip == Slip.LATE_BRAKE && nominal.latestMade() >= found.point() + allowance.inHand()) {
+                continue; // Driven already.
+            }
+            int point = BrakePointWalk.decimetre(found.point());
+            Trial keeps = walk(
+                            braking, point, FARTHEST_WITH_SLIP, plan -> slip.trial(simulator, plan, allowance.inHand()))
+                    .latest(point);
+            if (!keeps.met()) {
+                return found.failed();
+            }
+            int earlier = BrakePointWalk.decimetre(keeps.point());
+            if (earlier < point) {
+                found = nominal.at(earlier);
+                kept = 1;
+                if (!found.met()) {
+                    return found;
                 }
             }
         }

@@ -40,6 +40,12 @@ final class BrakePointWalk {
     /** Within so many decimetres the excess is as good as linear, and the last step need not be tried. */
     private static final int LINEAR = 3;
 
+    /**
+     * Decimetres: a release that loses the car from its guess, and from so much earlier or less, is given up. Over so
+     * short a way braking earlier only makes the corner easier.
+     */
+    private static final int NOT_FAR = 150;
+
     /** Part of a decimetre within which the change must then be. */
     private static final double SURE = 0.5;
 
@@ -191,6 +197,9 @@ final class BrakePointWalk {
         int end = Math.max(earliest, start - farthest);
         int idle = 0;
         double step = FIRST_EARLIER;
+        if (start - end <= NOT_FAR && lost(first) && lost(at(end))) {
+            return first;
+        }
         while (!high.lockedStraight() && idle < mostIdle && !high.stopped() && decimetre(high.point()) > end) {
             Trial trial = at(Math.max(end, decimetre(high.point()) - stepEarlier(beyond, high, step)));
             if (trial.met()) {
@@ -211,6 +220,11 @@ final class BrakePointWalk {
             step = Math.min(LONGEST_STEP, GROWS * step);
         }
         return closest;
+    }
+
+    /** Whether the car goes off, and not because it has braked too early. */
+    private static boolean lost(Trial trial) {
+        return !trial.made() && !trial.stopped();
     }
 
     /** How many decimetres earlier the last limit is kept again, and a little more. */

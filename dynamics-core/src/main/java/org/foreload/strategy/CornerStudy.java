@@ -160,13 +160,16 @@ public final class CornerStudy {
 
     /** Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks. */
     public double lockLimit() {
-        double speed = simulator.corner().approachSpeed();
+        return lockLimit(simulator.car(), simulator.corner().approachSpeed());
+    }
+
+    /** The same of a car at a speed, m/s, with its load settled. */
+    static double lockLimit(Car car, double speed) {
         double square = speed * speed;
-        AccelerationRange range = GripLimits.of(simulator.car())
+        AccelerationRange range = GripLimits.of(car)
                 .accelerationRange(square, 0, 0, 0, 0)
                 .orElseThrow(() -> new IllegalStateException("no brake force at all is possible in a straight line"));
-        double mass = simulator.car().chassis().mass();
-        return -range.lowest() - simulator.car().aerodynamics().drag(square) / mass;
+        return -range.lowest() - car.aerodynamics().drag(square) / car.chassis().mass();
     }
 
     /** The search for brake points that keep the margin. */

@@ -52,8 +52,9 @@ public final class ExploreAnswer {
     }
 
     /**
-     * The report of a sweep.
+     * The report of a sweep: what people look at, or all fields for programs. Each has what takes entries of its own.
      *
+     * @param forPeople which of the two
      * @param all whether people are shown every release
      * @param remainder what the time of the best above the bound is made of, if that was asked for
      * @param limit the best beside perfect hands and feet, if that was asked for
@@ -63,6 +64,7 @@ public final class ExploreAnswer {
     public static Report of(
             CornerStudy study,
             Exploration sweep,
+            boolean forPeople,
             boolean all,
             Optional<Remainder> remainder,
             Optional<AgainstLimit> limit,
@@ -70,13 +72,13 @@ public final class ExploreAnswer {
             Units units) {
         ExploreAnswer answer = new ExploreAnswer(study, sweep, limit, handover, units);
         List<Report> parts = remainder.map(BestAnswer::parts).orElse(List.of());
-        Report programs = answer.programs();
-        Report people = answer.people(all);
-        if (!parts.isEmpty()) {
-            programs = programs.with("above_bound_parts", ABOVE_BOUND, parts);
-            people = people.withAll("above_bound_parts", ABOVE_BOUND, parts);
+        Report report = forPeople ? answer.people(all) : answer.programs();
+        if (parts.isEmpty()) {
+            return report;
         }
-        return programs.shownAs(people);
+        return forPeople
+                ? report.withAll("above_bound_parts", ABOVE_BOUND, parts)
+                : report.with("above_bound_parts", ABOVE_BOUND, parts);
     }
 
     private static final String ABOVE_BOUND = "What makes up the time of the best above the bound";

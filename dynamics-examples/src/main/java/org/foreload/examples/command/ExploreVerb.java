@@ -13,6 +13,7 @@ import org.foreload.examples.answer.AgainstLimit;
 import org.foreload.examples.answer.ExploreAnswer;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SweepPictures;
+import org.foreload.examples.output.Format;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.picture.Picture;
 import org.foreload.examples.sweep.Checkpoint;
@@ -198,7 +199,8 @@ final class ExploreVerb extends ReportVerb implements Driving {
                 return handover.map(one -> picture.plus(one.caption(output.units())))
                         .orElse(picture);
             });
-            return ExploreAnswer.of(study, sweep, all, remainder, beside, handover, output.units());
+            return ExploreAnswer.of(
+                    study, sweep, output.format() == Format.TABLE, all, remainder, beside, handover, output.units());
         });
     }
 
@@ -215,14 +217,14 @@ final class ExploreVerb extends ReportVerb implements Driving {
     }
 
     private Exploration explore(Console console, ReleaseSweep releases, SweepOptions run, Optional<Parts> parts) {
-        Request request = request(releases.study(), releases.plan());
-        parts.ifPresent(all -> all.check(request, releases.releases()));
+        parts.ifPresent(all -> all.check(request(releases.study(), releases.plan()), releases.releases()));
         try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
             Sweep sweep = new Sweep(run.threads(), progress);
             if (checkpoint == null || parts.isPresent()) {
                 SweepMemory memory = parts.isPresent() ? parts.get() : SweepMemory.NONE;
                 return explored(releases, sweep, memory);
             }
+            Request request = request(releases.study(), releases.plan());
             try (Checkpoint memory = Checkpoint.open(checkpoint, request)) {
                 return explored(releases, sweep, memory);
             }

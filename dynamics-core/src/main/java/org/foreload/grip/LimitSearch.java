@@ -45,8 +45,12 @@ final class LimitSearch {
      * @param inside a feasible x, or one that misses it by rounding
      * @param step first step, with the sign of the direction
      * @param bound where to stop; returned if feasible
+     * @throws IllegalArgumentException if the step has no length: it would be taken for ever
      */
     static double edgeFrom(DoubleUnaryOperator level, double inside, double step, double bound) {
+        if (!(Math.abs(step) > 0)) {
+            throw new IllegalArgumentException("a first step of no length");
+        }
         double good = inside;
         double width = step;
         while (good != bound) {

@@ -236,7 +236,8 @@ final class FastestStart {
         }
         Chord speeds = grip.atAcceleration(a, frictionScale);
         if (!speeds.feasible(top)) {
-            double width = NEIGHBOUR_SPEED * Math.min(top, speedGuess);
+            // The guess is zero where the last limit was a standstill.
+            double width = NEIGHBOUR_SPEED * (speedGuess > 0 ? Math.min(top, speedGuess) : top);
             double inside = speeds.feasibleNear(Math.min(top, speedGuess), width, 0, top);
             if (Double.isNaN(inside)) {
                 return new Trial(a, Double.NEGATIVE_INFINITY, Double.NaN);

@@ -1,6 +1,7 @@
 package org.foreload.grip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.function.DoubleUnaryOperator;
@@ -39,6 +40,13 @@ class LimitSearchTest {
         assertEquals(1.2, LimitSearch.edgeFrom(this::square, 0.5, 0.5, 1.2), 0);
         assertEquals(-1.2, LimitSearch.edgeFrom(this::square, 1, -0.5, -1.2), 0);
         assertTrue(farthest <= 1.2, "nothing is looked at beyond the bound");
+    }
+
+    @Test
+    void aStepOfNoLengthIsRefused() {
+        for (double step : new double[] {0, -0.0, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> LimitSearch.edgeFrom(this::square, 0, step, 1));
+        }
     }
 
     @Test

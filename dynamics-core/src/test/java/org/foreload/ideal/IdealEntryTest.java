@@ -345,6 +345,30 @@ class IdealEntryTest {
         assertEquals(left.time(), right.time());
     }
 
+    /**
+     * At one place what braking leaves of the grip carries nothing but a standstill, and the search for the highest
+     * speed must go on from there. The random cars of these tests found it.
+     */
+    @Test
+    void aStandstillInBetweenEndsNoSearch() {
+        Car car = new Car(
+                "little grip",
+                new Chassis(600.0895, 2.2029, 0.8256469200000001, 0.0125, 436.8871077001236, 1.7857, 1.3022),
+                new Suspension(0.3143, -0.0047, 0.0134, Response.RIGID, Response.RIGID),
+                new Aerodynamics(0.0008, 0.1008, -0.0016, 1.2, 0.0534),
+                0.5404,
+                new Driveline(40000.2439, Driveline.DrivenAxle.FRONT),
+                SampleCars.tyre(0.5016, 0.5843, 0.0014),
+                SampleCars.tyre(0.503, 0.5276, 0.0524));
+        List<Segment> bend = List.of(
+                new Segment.Spiral(0.2091250771971461, Double.POSITIVE_INFINITY, 12.0187, Turn.LEFT),
+                new Segment.Arc(9.879391931936675, 12.0187, Turn.LEFT),
+                new Segment.Spiral(0.2374125272527987, 12.0187, Double.POSITIVE_INFINITY, Turn.LEFT));
+        Path path = SegmentPath.of(193.0406, bend, 60, 5).withGrade(0.0017).withBanking(0.093);
+        Corner corner = new Corner("banked", 15, path);
+        assertFeasible(car, corner, IdealEntry.solve(car, corner));
+    }
+
     /** More friction is never slower: every profile of less friction is one of more. */
     @Property(tries = 200)
     void moreFrictionIsNeverSlower(

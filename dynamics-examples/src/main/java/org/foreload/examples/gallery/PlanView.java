@@ -3,6 +3,7 @@ package org.foreload.examples.gallery;
 import java.util.Arrays;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Words;
+import org.foreload.examples.output.Numbers;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.Style.Dash;
@@ -138,7 +139,7 @@ final class PlanView {
         one.set(0, path, at, offsets[i] + Math.max(0, Math.min(1, share)) * (offsets[i + 1] - offsets[i]));
         // As boards would show it: a brake point at the metre before, never after.
         double shown = style.equals(Marks.BRAKE_POINT) ? Math.floor(at) : at;
-        return chart.line(terse ? name : Say.of("%s %.0f m", name, shown), one.x, one.y, style);
+        return chart.line(terse ? name : name + " " + Numbers.rounded(shown, 0) + " m", one.x, one.y, style);
     }
 
     /** Points of the plane. */

@@ -11,7 +11,8 @@ import org.foreload.strategy.Finding;
  * @param best the quickest entry that makes the corner with the margin asked for, from its latest brake point; empty if
  *     no release does
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
- * @param families the best of each simple shape, quickest first
+ * @param families what one short search found of each simple shape, quickest first: {@link ShapeRanking} compares
+ *     shapes
  * @param restarts what each search over free shapes came to
  * @param complete whether every search ran to its end; false after a stop
  */
@@ -25,7 +26,8 @@ public record Optimum(
     }
 
     /**
-     * The best release of one simple shape, its peak, start and end searched for.
+     * What one short search for peak, start and end found of a simple shape; it may be tenths of a second from its
+     * best.
      *
      * @param shape name of the shape
      * @param entry the entry from its latest brake point

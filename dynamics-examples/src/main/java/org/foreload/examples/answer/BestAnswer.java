@@ -91,7 +91,7 @@ public final class BestAnswer {
                         table(best.plan().release().shape()))
                 .with("restart_spread_s", optimum.spread())
                 .with("complete", optimum.complete())
-                .with("families", "The best of each simple shape", families(optimum))
+                .with("families", FAMILIES, families(optimum))
                 .with("restarts", "Searches over free shapes", restarts(optimum));
         if (split.isPresent()) {
             programs = programs.with("against_straight_line", split(split.get(), baseline.get()))
@@ -149,7 +149,7 @@ public final class BestAnswer {
                 .with("margin_cost_s", marginCost)
                 .with("restart_spread_s", optimum.spread())
                 .withAll("release_table", "The release", table(plan.release().shape()))
-                .with("families", "The best of each simple shape", families(optimum));
+                .with("families", FAMILIES, families(optimum));
         if (remainder.isPresent()) {
             people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
@@ -173,6 +173,8 @@ public final class BestAnswer {
         }
         return rows;
     }
+
+    private static final String FAMILIES = "What one short search found of each simple shape (explore compares shapes)";
 
     private static List<Report> families(Optimum optimum) {
         double best = optimum.entry().orElseThrow().time();

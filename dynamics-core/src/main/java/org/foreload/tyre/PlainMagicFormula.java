@@ -54,13 +54,7 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
 
     /** Level at zero: the curve is odd. */
     double secantSlope(double x) {
-        if (x == 0) {
-            return 0;
-        }
-        double argument = argument(x);
-        double angle = shapeFactor * Math.atan(argument);
-        double slope = Math.cos(angle) * inner(x) / (1 + argument * argument);
-        return (slope - Math.sin(angle) / x) / x;
+        return x == 0 ? 0 : (slope(x) - value(x) / x) / x;
     }
 
     /**

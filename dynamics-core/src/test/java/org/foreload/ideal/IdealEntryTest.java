@@ -13,7 +13,6 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.grip.GripLimits;
-import org.foreload.grip.GripUse;
 import org.foreload.grip.Motion;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
@@ -233,7 +232,7 @@ class IdealEntryTest {
                 70, List.of(Segment.arc(14, 38, Turn.LEFT), Segment.spiralOut(12, 38, Turn.LEFT)), 20, 5);
         Corner corner = new Corner("lifts", 35, path);
         IdealProfile profile = IdealEntry.solve(car, corner);
-        assertFeasible(car, corner, profile);
+        Feasible.check(car, corner, profile);
         assertTrue(profile.time() >= 0.998 * 4.370, "" + profile.time());
         assertTrue(profile.time() <= 1.01 * 4.370, "" + profile.time());
     }
@@ -256,7 +255,7 @@ class IdealEntryTest {
                 50, List.of(Segment.arc(39.6, 28, Turn.LEFT), Segment.spiralOut(8.8, 28, Turn.LEFT)), 20, 5);
         double told = told(car, new Corner("lifts", 35, path));
         Corner slower = new Corner("told", told, path);
-        assertFeasible(car, slower, IdealEntry.solve(car, slower));
+        Feasible.check(car, slower, IdealEntry.solve(car, slower));
     }
 
     @Test
@@ -287,46 +286,7 @@ class IdealEntryTest {
     /** No step of any profile asks for more than tyres and engine have, judged by the readable model. */
     @Property(tries = 400)
     void profileIsFeasible(@ForAll("cars") Car car, @ForAll("corners") Corner corner) {
-        assertFeasible(car, corner, solve(car, corner));
-    }
-
-    private static void assertFeasible(Car car, Corner corner, IdealProfile profile) {
-        GripLimits limits = GripLimits.of(car);
-        Path path = corner.path();
-        for (int i = 0; i + 1 < profile.size(); i++) {
-            double s = (profile.station(i) + profile.station(i + 1)) / 2;
-            double length = profile.station(i + 1) - profile.station(i);
-            double from = profile.speed(i) * profile.speed(i);
-            double to = profile.speed(i + 1) * profile.speed(i + 1);
-            double deceleration = profile.deceleration(i);
-            assertEquals((from - to) / (2 * length), deceleration, 1e-6);
-            GripUse use = use(limits, path, s, (from + to) / 2, deceleration);
-            assertTrue(use.powerUtilisation() <= 1 + 1e-6);
-            if (use.utilisation() <= 1 + 1e-6) {
-                assertEquals(use.front().utilisation(), profile.frontUtilisation(i), 1e-6);
-                assertEquals(use.rear().utilisation(), profile.rearUtilisation(i), 1e-6);
-            } else {
-                // A wheel that has as good as lifted carries next to no force: where the car just coasts, rounding of
-                // its acceleration decides how much of that is used.
-                double less = use(limits, path, s, (from + to) / 2, deceleration - 1e-9)
-                        .utilisation();
-                double more = use(limits, path, s, (from + to) / 2, deceleration + 1e-9)
-                        .utilisation();
-                assertTrue(Math.min(less, more) <= 1 + 1e-6);
-                assertTrue(profile.frontUtilisation(i) <= 1 + 1e-6);
-                assertTrue(profile.rearUtilisation(i) <= 1 + 1e-6);
-            }
-        }
-    }
-
-    private static GripUse use(GripLimits limits, Path path, double s, double speedSquared, double deceleration) {
-        return limits.use(Motion.onLine(
-                Math.sqrt(speedSquared),
-                deceleration,
-                path.curvature(s),
-                path.curvatureGradient(s),
-                path.grade(s),
-                path.banking(s)));
+        Feasible.check(car, corner, solve(car, corner));
     }
 
     /** The mirrored corner is driven in exactly the same way. */
@@ -366,7 +326,7 @@ class IdealEntryTest {
                 new Segment.Spiral(0.2374125272527987, 12.0187, Double.POSITIVE_INFINITY, Turn.LEFT));
         Path path = SegmentPath.of(193.0406, bend, 60, 5).withGrade(0.0017).withBanking(0.093);
         Corner corner = new Corner("banked", 15, path);
-        assertFeasible(car, corner, IdealEntry.solve(car, corner));
+        Feasible.check(car, corner, IdealEntry.solve(car, corner));
     }
 
     /** More friction is never slower: every profile of less friction is one of more. */

@@ -3,7 +3,9 @@ package org.foreload.optimum;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,7 +19,8 @@ import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
-import org.foreload.strategy.Trial;
+import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Rounds;
 import org.foreload.study.Search;
 import org.foreload.study.Sweep;
@@ -25,16 +28,16 @@ import org.foreload.study.Sweep;
 /**
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
- * <p>First a coarse sweep of the simple shapes and of those that the ideal entry uses; then the best of each shape,
- * searched for from its best coarse release; then several searches over free shapes from the best of these, and as many
- * again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they promise
- * most. The same numbers give the same release, bit for bit, on any number of threads.
+ * <p>First the {@link SweepPlan#standard standard sweep} and the releases that ideal entries use, and the best of each
+ * shape refined, as {@link ShapeRanking} does; then several searches over free shapes from the best of these, and as
+ * many again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they
+ * promise most. The same numbers give the same release, bit for bit, on any number of threads.
  *
  * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
  *     this one
  * @param restarts searches over free shapes in each of two rounds, in turn from the best four starts; 0 to stay with
  *     the simple ones, which is several times quicker
- * @param evaluations entries tried by each of them; each search within a simple shape looks at a third as many
+ * @param evaluations entries tried by each of them
  * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
  *     slower feet are tried, too
  */
@@ -45,17 +48,6 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Simple shapes only. */
     public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 300, 0.25);
-
-    private static final List<ReleaseShape> SIMPLE = List.of(
-            ReleaseShapes.LINEAR,
-            ReleaseShapes.PROGRESSIVE,
-            ReleaseShapes.HELD,
-            ReleaseShapes.CIRCLE,
-            ReleaseShapes.SMOOTH,
-            ReleaseShapes.TWO_STAGE);
-
-    /** Part of a restart's entries that one search within a simple shape looks at, which has four variables. */
-    private static final int SIMPLE_PART = 3;
 
     /** Rounds of searches over free shapes. */
     private static final int ROUNDS = 2;
@@ -89,7 +81,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return new BestRelease(seed, restarts, evaluations, seconds);
     }
 
-    /** A release that was looked at, from its latest brake point as far as the quick search knows. */
+    /** A release that a search came to, with its brake point, and that search's seed. */
     private record Tried(ReleaseShape shape, BrakePlan plan, double time, long seed) {}
 
     /** Searches on all processors, without a progress report. */
@@ -98,83 +90,99 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /**
-     * Searches. Where the line still bends at the brake point the simple shapes are searched with several build-ups,
-     * and the whole search is that of the one which came out quickest.
+     * Searches. Where the line still bends at the brake point the best of each simple shape is looked for with several
+     * build-ups, and the whole search is that of the one which came out quickest.
      *
      * @param study car, corner, driver and margin
      * @param threads number of threads
      * @param progress hears of the releases tried, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
-        List<Double> buildUps = BuildUps.worthTrying(study, buildUpTime);
-        if (buildUps.size() == 1) {
+        List<Double> slower = BuildUps.slower(study, buildUpTime);
+        if (slower.isEmpty()) {
             return find(study, new Rounds(threads, progress, total()));
         }
-        BestRelease simple = new BestRelease(seed, 0, evaluations, buildUpTime);
-        Rounds rounds = new Rounds(threads, progress, buildUps.size() * simple.total() + total());
-        List<Optimum> found = buildUps.stream()
-                .map(time -> simple.withBuildUpTime(time).find(study, rounds))
+        int again = slower.size() * refining(SweepPlan.standard().peaks().size());
+        Rounds rounds = new Rounds(threads, progress, total() + again + ofSimpleShapes());
+        List<EntryResult> own = simple(study, rounds);
+        List<EntryResult> best = own;
+        List<EntryResult> last = own;
+        for (double time : slower) {
+            last = ShapeRanking.best(study, withAnyPeak(study, last, time), rounds);
+            best = quickest(last) < quickest(best) ? last : best;
+        }
+        if (best == own) {
+            rounds.skip(ofSimpleShapes());
+            return find(study, own, rounds);
+        }
+        BestRelease suited = withBuildUpTime(best.get(0).plan().buildUpTime());
+        List<EntryResult> both = ShapeRanking.bestOfEach(
+                Stream.of(best, suited.simple(study, rounds)).flatMap(List::stream));
+        return suited.find(study, both, rounds);
+    }
+
+    /** Time, s, of the first of some entries, which is the quickest. */
+    private static double quickest(List<EntryResult> entries) {
+        return entries.isEmpty() ? Double.POSITIVE_INFINITY : entries.get(0).time();
+    }
+
+    /** The releases of some entries, each with the peaks of the sweep and its own: a slower foot may brake harder. */
+    private static List<Braking> withAnyPeak(CornerStudy study, List<EntryResult> entries, double buildUpTime) {
+        return entries.stream()
+                .map(EntryResult::plan)
+                .flatMap(plan -> Stream.concat(
+                                Stream.of(plan.peakDeceleration()),
+                                SweepPlan.standard().peaks().stream().map(share -> share * study.lockLimit()))
+                        .map(peak -> Braking.of(peak, buildUpTime, plan.release())))
                 .toList();
-        double suited = quickest(found)
-                .flatMap(Optimum::entry)
-                .map(entry -> entry.plan().buildUpTime())
-                .orElse(buildUpTime);
-        Optimum last = withBuildUpTime(suited).find(study, rounds);
-        return quickest(Stream.concat(Stream.of(last), found.stream()).toList()).orElse(last);
     }
 
-    private static Optional<Optimum> quickest(List<Optimum> found) {
-        return found.stream()
-                .filter(one -> one.entry().isPresent())
-                .min(Comparator.comparingDouble(one -> one.entry().get().time()));
-    }
-
-    /** Releases that it will look at, about. */
+    /** Releases and entries that it will look at, about. */
     int total() {
-        int coarse = SIMPLE.size() * QuickStart.EACH_SHAPE + IdealRelease.MOST;
-        return coarse
-                + (SIMPLE.size() + IdealRelease.MOST) * simpleEvaluations()
-                + ROUNDS * restarts * evaluations
-                + (restarts > 0 ? KEPT * polishing() : 0);
+        return ofSimpleShapes() + ROUNDS * restarts * evaluations + (restarts > 0 ? KEPT * polishing() : 0);
+    }
+
+    private static int ofSimpleShapes() {
+        SweepPlan plan = SweepPlan.standard();
+        int ofEach = plan.peaks().size() * plan.starts().size() * plan.ends().size();
+        return plan.shapes().size() * ofEach + IdealRelease.MOST + refining(0);
+    }
+
+    /** The same for refining the best of each shape, after so many releases of each. */
+    private static int refining(int releases) {
+        int shapes = SweepPlan.standard().shapes().size() + 1;
+        return shapes * (releases + ShapeRanking.ENTRIES);
     }
 
     private int polishing() {
         return POLISHING * evaluations;
     }
 
-    private int simpleEvaluations() {
-        return Math.max(LEAST_EVALUATIONS, evaluations / SIMPLE_PART);
+    /** Searches with this build-up alone, as a part of several searches that are counted together. */
+    Optimum find(CornerStudy study, Rounds rounds) {
+        return find(study, simple(study, rounds), rounds);
     }
 
-    /** Searches, as a part of several searches that are counted together. */
-    Optimum find(CornerStudy study, Rounds rounds) {
+    /** The best of each simple shape and of the ideal entries' releases, quickest first. */
+    private List<EntryResult> simple(CornerStudy study, Rounds rounds) {
+        SweepPlan plan = SweepPlan.standard().withBuildUpTime(buildUpTime);
+        List<Braking> releases = new ArrayList<>(new ReleaseSweep(study, plan).releases());
+        releases.removeIf(one -> one.release().shape() == ReleaseShapes.ABRUPT);
+        releases.addAll(IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)));
+        return ShapeRanking.best(study, releases, rounds);
+    }
+
+    /** Searches on from the best of each shape. */
+    private Optimum find(CornerStudy study, List<EntryResult> simple, Rounds rounds) {
         double hardest = new LockReserve(study).hardest(buildUpTime);
-        List<Braking> coarse = QuickStart.coarse(study, SIMPLE, buildUpTime);
-        coarse.addAll(IdealRelease.all(study, buildUpTime, hardest));
-        QuickStart quick = new QuickStart(study);
-        List<Tried> tried =
-                new ArrayList<>(rounds.run(coarse, braking -> first(braking, quick.latestWorthwhile(braking), rounds)));
-        List<Braking> without = coarse.stream()
-                .filter(braking ->
-                        quickest(of(braking.release().shape(), tried)).isEmpty())
+        List<Tried> starts = simple.stream()
+                .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0))
                 .toList();
-        tried.addAll(rounds.run(without, braking -> first(braking, quick.latest(braking), rounds)));
-        List<Tried> starts = tried.stream()
-                .map(Tried::shape)
-                .distinct()
-                .flatMap(shape -> quickest(of(shape, tried)).stream())
-                .toList();
-        List<Tried> simple = found(rounds.run(
-                starts,
-                one -> within(study, one, hardest, rounds).or(() -> setBack(study, byTime(of(one.shape(), tried))))));
-        List<Tried> ranked = quickestOfEachName(simple).stream()
-                .sorted(Comparator.comparingDouble(Tried::time))
-                .limit(STARTS_USED)
-                .toList();
+        List<Tried> ranked = byTime(starts.stream()).limit(STARTS_USED).toList();
         List<Integer> numbers = ranked.isEmpty()
                 ? List.of()
                 : IntStream.range(0, restarts).boxed().toList();
-        List<Tried> all = new ArrayList<>(simple);
+        List<Tried> all = new ArrayList<>(starts);
         List<Tried> round = ranked;
         List<Tried> last = List.of();
         for (int i = 0; i < ROUNDS && !ranked.isEmpty(); i++) {
@@ -195,11 +203,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         } else if (restarts > 0) {
             rounds.skip(KEPT * polishing());
         }
-        return answer(study, simple.isEmpty() ? tried : simple, all, last, rounds.complete());
-    }
-
-    private static List<Tried> found(List<Optional<Tried>> searched) {
-        return searched.stream().flatMap(Optional::stream).toList();
+        return answer(study, simple, all, last, rounds.complete());
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -209,15 +213,13 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     private static final long MOST_DRAWS = 2001;
 
-    private Optimum answer(CornerStudy study, List<Tried> simple, List<Tried> all, List<Tried> free, boolean complete) {
-        List<Family> families = new ArrayList<>();
+    private Optimum answer(
+            CornerStudy study, List<EntryResult> simple, List<Tried> all, List<Tried> free, boolean complete) {
+        Map<BrakePlan, EntryResult> shapes = new LinkedHashMap<>();
+        simple.stream()
+                .filter(entry -> !entry.plan().release().shape().name().equals(IdealRelease.NAME))
+                .forEach(entry -> shapes.put(entry.plan(), entry));
         Optional<Finding> best = Optional.empty();
-        for (ReleaseShape shape : SIMPLE) {
-            Optional<Finding> finding = quickest(of(shape, simple)).flatMap(one -> checked(study, one.plan()));
-            finding.ifPresent(one -> families.add(new Family(shape.name(), one.entry())));
-            best = quicker(best, finding);
-        }
-        families.sort(Comparator.comparingDouble(family -> family.entry().time()));
         List<Restart> restarted = free.stream()
                 .map(one -> new Restart(one.seed(), one.shape().name(), one.time()))
                 .toList();
@@ -225,8 +227,15 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             if (best.isPresent() && best.get().entry().time() <= one.time()) {
                 break;
             }
-            best = quicker(best, checked(study, one.plan()));
+            Optional<Finding> checked = checked(study, one.plan());
+            shapes.computeIfPresent(
+                    one.plan(), (plan, entry) -> checked.map(Finding::entry).orElse(null));
+            best = quicker(best, checked);
         }
+        List<Family> families = shapes.values().stream()
+                .sorted(Comparator.comparingDouble(EntryResult::time))
+                .map(entry -> new Family(entry.plan().release().shape().name(), entry))
+                .toList();
         best = best.map(found -> study.quicker(found).orElse(found));
         return new Optimum(best, study.bound().time(), families, restarted, complete);
     }
@@ -258,56 +267,9 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .min(Comparator.comparingDouble(one -> one.entry().time()));
     }
 
-    /** Of the ideal entry's releases, which are alike, one: two searches should set out from two places. */
-    private static List<Tried> quickestOfEachName(List<Tried> tried) {
-        return tried.stream()
-                .map(one -> one.shape().name())
-                .distinct()
-                .flatMap(name ->
-                        quickest(tried.stream().filter(one -> one.shape().name().equals(name))).stream())
-                .toList();
-    }
-
-    private static Stream<Tried> of(ReleaseShape shape, List<Tried> tried) {
-        return tried.stream().filter(one -> one.shape().equals(shape));
-    }
-
     private static Stream<Tried> byTime(Stream<Tried> tried) {
-        return tried.filter(one -> !Double.isNaN(one.time())).sorted(Comparator.comparingDouble(Tried::time));
+        return tried.sorted(Comparator.comparingDouble(Tried::time));
     }
-
-    private static Optional<Tried> quickest(Stream<Tried> tried) {
-        return tried.filter(one -> !Double.isNaN(one.time())).min(Comparator.comparingDouble(Tried::time));
-    }
-
-    private static Tried first(Braking braking, Neighbourhood.Best found, Rounds rounds) {
-        rounds.count();
-        return new Tried(braking.release().shape(), found.plan(), found.time(), 0);
-    }
-
-    /** The best of one simple shape; empty if none was found that keeps all that is asked. */
-    private Optional<Tried> within(CornerStudy study, Tried start, double hardest, Rounds rounds) {
-        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.of(start.shape()));
-        EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
-        return new SurfaceSearch(driver, simpleEvaluations(), seed, rounds)
-                .from(start.plan())
-                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time(), seed));
-    }
-
-    /**
-     * The first of some releases, quickest first, that can be set back so far that it has in hand what is asked for.
-     */
-    private static Optional<Tried> setBack(CornerStudy study, Stream<Tried> releases) {
-        return releases.limit(MOST_SET_BACK)
-                .map(one ->
-                        study.search().latest(one.plan().braking(), one.plan().brakePoint()))
-                .filter(Trial::met)
-                .map(trial -> trial.entry())
-                .findFirst()
-                .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0));
-    }
-
-    private static final int MOST_SET_BACK = 4;
 
     /** The best free shape near a release; that release itself if none is quicker. */
     private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {

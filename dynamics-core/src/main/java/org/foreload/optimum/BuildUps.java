@@ -28,16 +28,13 @@ final class BuildUps {
 
     private BuildUps() {}
 
-    /** The quickest build-up, s, and the longer ones that are worth a try. */
-    static List<Double> worthTrying(CornerStudy study, double quickest) {
+    /** Build-ups, s, longer than the quickest, that are worth a try; none where the line is straight. */
+    static List<Double> slower(CornerStudy study, double quickest) {
         OptionalDouble point = study.bound().brakePoint();
         if (point.isEmpty() || !bendsAround(study, point.getAsDouble())) {
-            return List.of(quickest);
+            return List.of();
         }
-        return DoubleStream.concat(
-                        DoubleStream.of(quickest), DoubleStream.of(LONGER).filter(time -> time > quickest))
-                .boxed()
-                .toList();
+        return DoubleStream.of(LONGER).filter(time -> time > quickest).boxed().toList();
     }
 
     private static boolean bendsAround(CornerStudy study, double point) {

@@ -11,8 +11,7 @@ import org.foreload.strategy.Finding;
  * @param best the quickest entry that makes the corner with the margin asked for, from its latest brake point; empty if
  *     no release does
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
- * @param families what one short search found of each simple shape, quickest first: {@link ShapeRanking} compares
- *     shapes
+ * @param families the best of each simple shape, quickest first, as {@link ShapeRanking} finds it
  * @param restarts what each search over free shapes came to
  * @param complete whether every search ran to its end; false after a stop
  */
@@ -26,11 +25,10 @@ public record Optimum(
     }
 
     /**
-     * What one short search for peak, start and end found of a simple shape; it may be tenths of a second from its
-     * best.
+     * The best of a simple shape.
      *
      * @param shape name of the shape
-     * @param entry the entry from its latest brake point
+     * @param entry the entry from its quickest brake point
      */
     public record Family(String shape, EntryResult entry) {}
 

@@ -6,13 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.entry.EntryResult;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.StraightLine;
+import org.foreload.strategy.Trial;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 
 /**
@@ -22,7 +27,7 @@ import org.foreload.study.Sweep;
 public final class ShapeRanking {
 
     /** Entries tried for each shape, at most; most descents end sooner. */
-    private static final int ENTRIES = 100;
+    static final int ENTRIES = 100;
 
     /**
      * Difference of time, s, below which two shapes tie: about what a refined search leaves open. Plans are given in
@@ -40,7 +45,12 @@ public final class ShapeRanking {
      * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
-        List<Candidate> starts = grid.complete() ? bestOfEach(grid) : List.of();
+        List<EntryResult> starts = grid.complete()
+                ? bestOfEach(grid.candidates().stream()
+                        .filter(Candidate::made)
+                        .map(Candidate::entry)
+                        .filter(one -> !StraightLine.is(one.plan())))
+                : List.of();
         List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)
                 .flatMap(Optional::stream)
@@ -48,24 +58,51 @@ public final class ShapeRanking {
         return releases.refined(grid, refined);
     }
 
-    private static List<Candidate> bestOfEach(Exploration grid) {
-        Map<String, Candidate> best = new LinkedHashMap<>();
-        grid.candidates().stream()
-                .filter(Candidate::made)
-                .filter(one -> !StraightLine.is(one.entry().plan()))
-                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
-                .forEach(one ->
-                        best.putIfAbsent(one.entry().plan().release().shape().name(), one));
+    /**
+     * The quickest of some releases, each from its quickest brake point, one of each shape, refined as in
+     * {@link #refine}; quickest first. A stop leaves out what was not begun.
+     *
+     * @param study car, corner, driver and margin
+     * @param releases what is tried; none of them straight-line braking
+     * @param rounds counts the releases and the entries that refine them
+     */
+    static List<EntryResult> best(CornerStudy study, List<Braking> releases, Rounds rounds) {
+        List<EntryResult> starts = bestOfEach(rounds
+                .run(releases, release -> {
+                    Trial trial = study.search().quickest(release);
+                    rounds.count();
+                    return trial;
+                })
+                .stream()
+                .filter(Trial::met)
+                .map(Trial::entry));
+        List<EntryResult> refined = rounds
+                .run(starts, start -> {
+                    Optional<EntryResult> found = refined(study, start).map(Finding::entry);
+                    rounds.skip(ENTRIES);
+                    return found;
+                })
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+        return bestOfEach(Stream.concat(starts.stream(), refined.stream()));
+    }
+
+    /** The quickest of each shape, in that order. */
+    static List<EntryResult> bestOfEach(Stream<EntryResult> entries) {
+        Map<String, EntryResult> best = new LinkedHashMap<>();
+        entries.sorted(Comparator.comparingDouble(EntryResult::time))
+                .forEach(one -> best.putIfAbsent(one.plan().release().shape().name(), one));
         return List.copyOf(best.values());
     }
 
-    private static Optional<Finding> refined(CornerStudy study, Candidate start) {
-        return new ReleaseDescent(study, start.entry().plan(), ENTRIES)
+    private static Optional<Finding> refined(CornerStudy study, EntryResult start) {
+        return new ReleaseDescent(study, start.plan(), ENTRIES)
                 .quicker()
                 .map(BrakePlan::rounded)
                 .map(found -> study.latest(found.braking(), found.brakePoint()))
                 .filter(Finding::found)
-                .filter(finding -> finding.entry().time() < start.entry().time());
+                .filter(finding -> finding.entry().time() < start.time());
     }
 
     /**

@@ -17,10 +17,13 @@ import org.foreload.study.Rounds;
 final class SurfaceSearch {
 
     /** How far the first entries lie from the start, in units of the space; the brake point's twice as far. */
-    private static final double DIFFERENCE = 0.4;
+    private static final double DIFFERENCE = 0.25;
 
-    /** Where the entry there does not make the corner, these shares of it are tried. */
+    /** Where the entry there does not make the corner, or goes too far, these shares of it are tried. */
     private static final double[] SIDES = {1, -1, 1.0 / 3, -1.0 / 3};
+
+    /** Verdict from which an entry goes too far for its slope to say much of the start. */
+    private static final double TOO_FAR = 1;
 
     /** How much earlier, m, an entry is tried whose start does not make the corner as a free shape. */
     private static final double[] EARLIER = {0.3, 0.4, 0.8, 1.5};
@@ -180,7 +183,7 @@ final class SurfaceSearch {
                 idle = gain > GAIN ? -1 : idle;
                 aim = Math.max(LEAST_AIM, LESS_AIM * aim);
                 best = next;
-            } else if (to.promised() > 0 && next.made() && next.verdict() < JUST_BEYOND) {
+            } else if (to.promised() > 0 && next.made() && next.verdict() > 0 && next.verdict() < JUST_BEYOND) {
                 aim = Math.min(MOST_AIM, aim + AIM);
                 region *= HARDLY_SHRINKS;
             } else {
@@ -213,11 +216,15 @@ final class SurfaceSearch {
             for (double side : SIDES) {
                 double[] x = start.x().clone();
                 x[i] = within(i, x[i] + side * first);
-                if (x[i] != start.x()[i] && driven(x, Double.NEGATIVE_INFINITY).made()) {
+                if (x[i] != start.x()[i] && !tooFar(driven(x, Double.NEGATIVE_INFINITY))) {
                     break;
                 }
             }
         }
+    }
+
+    private static boolean tooFar(EntryAtPoint entry) {
+        return !entry.made() || entry.verdict() >= TOO_FAR;
     }
 
     private double within(int variable, double value) {

@@ -81,14 +81,9 @@ public final class BrakePointSearch {
     }
 
     /**
-     * The same as {@link #latest(Braking)}, but looked for no farther before the {@link #estimate} than to where
-     * braking earlier alone costs {@value #WORTH_LOOKING} s: a release that needs more is no good one.
+     * How far before its estimate a brake point is worth looking for, m: to where braking earlier alone costs
+     * {@value #WORTH_LOOKING} s, since a release that needs more is no good one.
      */
-    public Trial latestWorthwhile(Braking braking) {
-        return latest(walk(braking, last(braking), worthwhile(), this::trial), braking, estimate(braking));
-    }
-
-    /** How far before its estimate a brake point is worth looking for, m. */
     private double worthwhile() {
         return Math.min(FARTHEST, WORTH_LOOKING / estimate.earlierCosts());
     }

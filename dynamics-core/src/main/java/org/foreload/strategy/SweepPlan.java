@@ -64,6 +64,11 @@ public record SweepPlan(
                 0.25);
     }
 
+    /** The same releases for a foot that takes another time, s, to reach the peak. */
+    public SweepPlan withBuildUpTime(double seconds) {
+        return new SweepPlan(shapes, peaks, starts, ends, seconds);
+    }
+
     private static List<Double> divided(int parts, double... coarse) {
         List<Double> fine = new ArrayList<>();
         for (int i = 0; i + 1 < coarse.length; i++) {

@@ -209,7 +209,7 @@ class KnownSearchTest {
     void theFirstEntriesLieAlongEachVariable() {
         MadeUpEntries entries = MadeUpEntries.of(BOWL, rounds);
         search(entries).from(PLAN);
-        double[] offsets = {0.4, 0.4, -0.4, 0.8};
+        double[] offsets = {0.25, 0.25, -0.25, 0.5};
         for (int i = 0; i < START.length; i++) {
             double[] expected = START.clone();
             expected[i] += offsets[i];
@@ -227,7 +227,20 @@ class KnownSearchTest {
                 .limit(5)
                 .mapToDouble(x -> x[0] - START[0])
                 .toArray();
-        assertArrayEquals(new double[] {0, 0.4, -0.4, 0.4 / 3, 0}, tried, 1e-9);
+        assertArrayEquals(new double[] {0, 0.25, -0.25, 0.25 / 3, 0}, tried, 1e-9);
+    }
+
+    /** The same where it is made far beyond a limit: a slope to there says little of the start. */
+    @Test
+    void theFirstEntriesDoNotGoFarBeyondALimit() {
+        MadeUpEntries entries = MadeUpEntries.of(BOWL, rounds).with(x -> x[0] > START[0] + 0.2 ? 1 : -1);
+        search(entries).from(PLAN);
+        assertEquals(START[0] + 0.25, entries.points().get(1)[0], 1e-9);
+        assertEquals(START[0] - 0.25, entries.points().get(2)[0], 1e-9);
+        assertEquals(START[0], entries.points().get(3)[0], 1e-9);
+        MadeUpEntries near = MadeUpEntries.of(BOWL, rounds).with(x -> x[0] > START[0] + 0.2 ? 0.9 : -1);
+        search(near).from(PLAN);
+        assertEquals(START[0], near.points().get(2)[0], 1e-9, "the next variable");
     }
 
     /** Where all that make the corner lie in one plane there is no surface: it looks as far from each as it can. */
@@ -250,7 +263,7 @@ class KnownSearchTest {
         end[0] = MadeUpEntries.SPACE.high()[0];
         MadeUpEntries entries = MadeUpEntries.of(BOWL, rounds);
         search(entries).from(MadeUpEntries.SPACE.braking(end).from(0));
-        assertEquals(end[0] - 0.4, entries.points().get(1)[0], 1e-9);
+        assertEquals(end[0] - 0.25, entries.points().get(1)[0], 1e-9);
     }
 
     @Test

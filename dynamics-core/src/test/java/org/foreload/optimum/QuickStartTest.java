@@ -3,11 +3,8 @@ package org.foreload.optimum;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Allowance;
@@ -25,39 +22,6 @@ class QuickStartTest {
 
     private static Braking braking(double share) {
         return Braking.of(share * LIMIT, 0.25, new Release(ReleaseShapes.LINEAR, -0.1 * APEX, 0.7 * APEX));
-    }
-
-    /** Between these ends, and in each half of the range about half of them: four of sixteen at the very least. */
-    private static void spread(List<Braking> plans, double low, double high, ToDoubleFunction<Braking> number) {
-        double middle = 0.5 * (low + high);
-        for (Braking plan : plans) {
-            double value = number.applyAsDouble(plan);
-            assertTrue(value >= low - 1e-12 && value <= high + 1e-12, value + " outside " + low + " to " + high);
-        }
-        long lower =
-                plans.stream().filter(one -> number.applyAsDouble(one) < middle).count();
-        assertTrue(lower >= 4 && lower <= plans.size() - 4, lower + " below " + middle);
-    }
-
-    @Test
-    void coarseReleasesAreSpreadOverPeakStartAndEnd() {
-        List<ReleaseShape> shapes = List.of(ReleaseShapes.HELD, ReleaseShapes.LINEAR);
-        List<Braking> all = QuickStart.coarse(STUDY, shapes, 0.3);
-        assertEquals(2 * QuickStart.EACH_SHAPE, all.size());
-        for (ReleaseShape shape : shapes) {
-            List<Braking> plans =
-                    all.stream().filter(one -> one.release().shape() == shape).toList();
-            assertEquals(QuickStart.EACH_SHAPE, plans.size());
-            spread(plans, 0.35, 0.9, one -> one.peakDeceleration() / LIMIT);
-            spread(plans, -0.45, 0.4, one -> one.release().start() / APEX);
-            spread(plans, 0.3, 1.25, one -> one.release().end() / APEX);
-        }
-        assertTrue(all.stream().allMatch(one -> one.buildUpTime() == 0.3));
-        double shortest = all.stream()
-                .mapToDouble(one -> one.release().end() - one.release().start())
-                .min()
-                .orElseThrow();
-        assertTrue(shortest >= 0.1 * APEX - 1e-9, "as short as " + shortest);
     }
 
     /** Seven tenths of the drift allowed leave the search room; a brake far from locking costs nothing extra. */
@@ -79,7 +43,6 @@ class QuickStartTest {
     void aGuessLeadsToTheSameBrakePoint() {
         Neighbourhood.Best latest = BARE.latest(braking(0.6));
         assertEquals(latest, BARE.latest(braking(0.6), latest.plan().brakePoint() - 2));
-        assertEquals(latest, BARE.latestWorthwhile(braking(0.6)));
         assertEquals(STUDY.search().estimate(braking(0.6)), BARE.estimate(braking(0.6)));
     }
 
@@ -100,6 +63,5 @@ class QuickStartTest {
     @Test
     void aReleaseThatAlwaysLocksHasNoTime() {
         assertEquals(Double.NaN, BARE.latest(braking(2)).time());
-        assertEquals(Double.NaN, BARE.latestWorthwhile(braking(2)).time());
     }
 }

@@ -174,7 +174,7 @@ public final class BestAnswer {
         return rows;
     }
 
-    private static final String FAMILIES = "What one short search found of each simple shape (explore compares shapes)";
+    private static final String FAMILIES = "Best of each simple shape";
 
     private static List<Report> families(Optimum optimum) {
         double best = optimum.entry().orElseThrow().time();

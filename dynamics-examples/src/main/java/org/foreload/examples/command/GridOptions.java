@@ -12,8 +12,8 @@ final class GridOptions {
 
     private static final int FINEST = 10;
 
-    /** Largest sweep: days of work on one processor, and what fits in memory. */
-    private static final int MOST_RELEASES = 200_000;
+    /** Largest sweep: hours of work on two processors, and what fits in memory. */
+    private static final int MOST_RELEASES = 2_000_000;
 
     @Option(
             names = "--resolution",

@@ -36,9 +36,7 @@ final class SearchOptions {
             names = "--evaluations",
             paramLabel = "<n>",
             defaultValue = "300",
-            description =
-                    "Entries tried by each of these searches, 20 to 100000, and a third as many by each search within a "
-                            + "simple shape. Default: ${DEFAULT-VALUE}.")
+            description = "Entries tried by each of these searches, 20 to 100000. Default: ${DEFAULT-VALUE}.")
     private int evaluations;
 
     @Mixin

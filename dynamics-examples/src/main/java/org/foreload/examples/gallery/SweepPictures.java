@@ -306,7 +306,7 @@ public final class SweepPictures {
 
     private static BarChart families(Optimum optimum, EntryResult best) {
         return new BarChart(
-                "Simple shapes, one short search each",
+                "Best of each simple shape",
                 Axis.of("slower than the best", "ms"),
                 optimum.families().stream()
                         .map(family -> {

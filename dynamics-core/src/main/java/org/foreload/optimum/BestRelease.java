@@ -102,7 +102,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         if (slower.isEmpty()) {
             return find(study, new Rounds(threads, progress, total()));
         }
-        int again = slower.size() * refining(SweepPlan.standard().peaks().size());
+        int again = slower.size() * refining(SweepPlan.standard().peaks().size() + 1);
         Rounds rounds = new Rounds(threads, progress, total() + again + ofSimpleShapes());
         List<EntryResult> own = simple(study, rounds);
         List<EntryResult> best = own;
@@ -127,7 +127,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     }
 
     /** The releases of some entries, each with the peaks of the sweep and its own: a slower foot may brake harder. */
-    private static List<Braking> withAnyPeak(CornerStudy study, List<EntryResult> entries, double buildUpTime) {
+    static List<Braking> withAnyPeak(CornerStudy study, List<EntryResult> entries, double buildUpTime) {
         return entries.stream()
                 .map(EntryResult::plan)
                 .flatMap(plan -> Stream.concat(
@@ -244,7 +244,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      * The entry of a release with its margin: from its latest brake point, or from the one that the search found where
      * that is earlier and quicker, since a later brake point can cost more on the way than it gains.
      */
-    private static Optional<Finding> checked(CornerStudy study, BrakePlan found) {
+    static Optional<Finding> checked(CornerStudy study, BrakePlan found) {
         BrakePlan plan = found.rounded();
         Finding latest = study.latest(plan.braking(), plan.brakePoint());
         if (!latest.found()) {
@@ -285,34 +285,44 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 ownSeed);
     }
 
-    /**
-     * The best free shape close to one of the best, with prices on what goes beyond a limit: surfaces end where a limit
-     * bends, and a crowd of entries finds its way along the bend. Prices know nothing of errors that must be forgiven;
-     * where there are any, this gains nothing. The release itself if none is quicker.
-     */
+    /** The best free shape close to one of the best; that release itself if none is quicker. */
     private Tried polished(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
         ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
-        Search search = new Search(space.low(), space.high(), polishing(), rounds::stopped);
-        double[] spread = new double[space.size()];
-        Arrays.fill(spread, POLISHED_AROUND);
-        Tried[] best = {start};
-        search.wide(
-                x -> {
-                    EntryAtPoint entry = driver.at(x, best[0].time());
-                    if (entry.allowed() && entry.time() < best[0].time()) {
-                        best[0] = new Tried(start.shape(), driver.plan(x), entry.time(), ownSeed);
-                    }
-                    return priced(entry);
-                },
-                driver.point(RestOfRelease.of(start.plan())),
-                spread,
-                ownSeed);
-        rounds.skip(Math.max(0, polishing() - driver.driven()));
-        return best[0];
+        double[] point = driver.point(RestOfRelease.of(start.plan()));
+        return polished(driver, point, start.time(), polishing(), ownSeed, rounds)
+                .map(found -> new Tried(start.shape(), driver.plan(found.x()), found.time(), ownSeed))
+                .orElse(start);
     }
 
-    private static double priced(EntryAtPoint entry) {
+    /**
+     * The quickest entry close to a point, with prices on what goes beyond a limit: surfaces end where a limit bends,
+     * and a crowd of entries finds its way along the bend. Prices know nothing of errors that must be forgiven; where
+     * there are any, this gains nothing. Empty if none is quicker than a time, s.
+     */
+    static Optional<EntryAtPoint> polished(
+            EntryAtPoint.Source driver, double[] point, double time, int entries, long seed, Rounds rounds) {
+        ReleaseSpace space = driver.space();
+        double[] spread = new double[space.size()];
+        Arrays.fill(spread, POLISHED_AROUND);
+        EntryAtPoint[] best = {null};
+        new Search(space.low(), space.high(), entries, rounds::stopped)
+                .wide(
+                        x -> {
+                            double quickest = best[0] == null ? time : best[0].time();
+                            EntryAtPoint entry = driver.at(x, quickest);
+                            best[0] = entry.allowed() && entry.time() < quickest ? entry : best[0];
+                            return priced(entry);
+                        },
+                        point,
+                        spread,
+                        seed);
+        rounds.skip(Math.max(0, entries - driver.driven()));
+        return Optional.ofNullable(best[0]);
+    }
+
+    /** Time, s, of an entry with a price on each limit that it goes beyond. */
+    static double priced(EntryAtPoint entry) {
         if (!entry.made()) {
             return NOT_MADE;
         }

@@ -65,7 +65,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     }
 
     /** One cause switched off: in words, the study without it, and the time in which the foot reaches the peak. */
-    private record Variant(String cause, CornerStudy study, double buildUpTime) {
+    record Variant(String cause, CornerStudy study, double buildUpTime) {
         /** Whether nothing is switched off but the shape of the release. */
         boolean asGiven() {
             return cause.equals(SHAPE);
@@ -157,7 +157,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         return neighbours;
     }
 
-    private static Neighbourhood.Best better(
+    /** The quickest of what is known of a case and of what searches from its neighbours' releases find. */
+    static Neighbourhood.Best better(
             Variant variant, Neighbourhood.Best found, List<Neighbourhood.Best> neighbours, int most, Rounds rounds) {
         Neighbourhood.Best best = found;
         for (Neighbourhood.Best neighbour : neighbours) {
@@ -167,7 +168,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         return best;
     }
 
-    private static List<Variant> variants(CornerStudy study, double buildUpTime) {
+    /** The cases in their order, each with one cause less than the one before. */
+    static List<Variant> variants(CornerStudy study, double buildUpTime) {
         Car car = study.simulator().car();
         Car stiff = withoutBodyLags(car);
         Car rigid = stiff.withTyres(withoutLag(car.frontTyre()), withoutLag(car.rearTyre()));
@@ -202,7 +204,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     private static final double[] PEAKS = {1, 0.95, 0.88, 0.8};
 
     /** The quickest of a few plans to begin with: those given with their peak or less, and the ideal's own. */
-    private static BrakePlan start(Variant variant, List<Neighbourhood.Best> from) {
+    static BrakePlan start(Variant variant, List<Neighbourhood.Best> from) {
         QuickStart quick = new QuickStart(variant.study());
         BrakePlan best = from.get(0).plan();
         double least = Double.POSITIVE_INFINITY;

@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
@@ -17,9 +22,11 @@ import org.foreload.load.SampleCars;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -97,7 +104,8 @@ class BestReleaseTest {
     void eachRestartIsASearchOfItsOwn() {
         List<Optimum.Restart> restarts = optimum.restarts();
         assertEquals(2, restarts.size());
-        assertNotEquals(restarts.get(0).seed(), restarts.get(1).seed());
+        assertEquals(7 * 2001 + 2, restarts.get(0).seed());
+        assertEquals(7 * 2001 + 3, restarts.get(1).seed());
         assertNotEquals(restarts.get(0).from(), restarts.get(1).from());
         double best = optimum.entry().orElseThrow().time();
         double slowest = optimum.families().get(4).entry().time();
@@ -151,6 +159,88 @@ class BestReleaseTest {
                         .orElseThrow());
         double gained = searched - optimum.entry().orElseThrow().time();
         assertTrue(gained > 0.001, "gained " + gained);
+    }
+
+    /**
+     * A limit bends around the start, the bottom of the bowl lies beyond it: the least is where the way to it leaves.
+     */
+    @Test
+    void aCrowdFindsTheLowestPointOnALimitThatBends() {
+        double[] start = {12, 0, 5, 0};
+        ToDoubleFunction<double[]> bowl = MadeUpEntries.bowl(14, -1.5, 6, 3);
+        ToDoubleFunction<double[]> circle = x -> 50 * (MadeUpEntries.bowl(start).applyAsDouble(x) - 8) - 2;
+        AtomicInteger counted = new AtomicInteger();
+        Rounds rounds = new Rounds(1, (done, total) -> counted.set(done), 3000);
+        MadeUpEntries entries = MadeUpEntries.of(bowl, rounds).with(circle);
+        double atStart = bowl.applyAsDouble(start);
+        EntryAtPoint found =
+                BestRelease.polished(entries, start, atStart, 2000, 1, rounds).orElseThrow();
+        double toTheBottom = Math.sqrt(2 * 2 + 1.5 * 1.5 + 1 + 3 * 3);
+        assertTrue(found.allowed());
+        assertEquals(8 + 0.01 * (toTheBottom - 2) * (toTheBottom - 2), found.time(), 1e-3);
+        assertEquals(bowl.applyAsDouble(found.x()), found.time());
+        assertTrue(entries.driven() <= 2000, "drove " + entries.driven());
+        assertEquals(2000, counted.get(), "what is not driven is counted as left out");
+        assertEquals(atStart, entries.asked().get(0));
+        double last = entries.asked().get(entries.driven() - 1);
+        assertTrue(last < atStart && last >= found.time(), "then only what is quicker: " + last);
+    }
+
+    @Test
+    void whereNothingIsQuickerACrowdFindsNothing() {
+        double[] start = {12, 0, 5, 0};
+        Rounds rounds = new Rounds(1, Sweep.Progress.SILENT, 200);
+        MadeUpEntries slower = MadeUpEntries.of(MadeUpEntries.bowl(start), rounds);
+        assertEquals(Optional.empty(), BestRelease.polished(slower, start, 8, 100, 1, rounds));
+        MadeUpEntries beyond =
+                MadeUpEntries.of(MadeUpEntries.bowl(start), rounds).with(x -> 0.01);
+        assertEquals(Optional.empty(), BestRelease.polished(beyond, start, 9, 100, 1, rounds));
+    }
+
+    /** Half a second for each unit, of all limits together or of the verdict, whichever is more. */
+    @Test
+    void whatGoesBeyondALimitHasItsPrice() {
+        double[] none = {};
+        assertEquals(9, BestRelease.priced(new EntryAtPoint(none, true, 9, new double[] {-1, -0.2}, 0, none)));
+        assertEquals(
+                9.2, BestRelease.priced(new EntryAtPoint(none, true, 9, new double[] {0.3, 0.1}, 0.3, none)), 1e-12);
+        assertEquals(
+                9.4, BestRelease.priced(new EntryAtPoint(none, true, 9, new double[] {0.3, -1}, 0.8, none)), 1e-12);
+        assertEquals(1000, BestRelease.priced(new EntryAtPoint(none, false, 9, new double[] {1, 1}, 1, none)));
+    }
+
+    /**
+     * A plan later than the latest becomes it, and so does one that is only early; one that is early and quicker stays.
+     */
+    @Test
+    void aBestPlanHasItsLatestBrakePointUnlessAnEarlierOneIsQuicker() {
+        Braking late = Braking.of(0.8 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -5, 20))
+                .rounded();
+        EntryResult latest = STUDY.latest(late).entry();
+        double point = latest.plan().brakePoint();
+        for (double from : new double[] {point + 3, point, point - 3}) {
+            Finding checked = BestRelease.checked(STUDY, late.from(from)).orElseThrow();
+            assertEquals(point, checked.entry().plan().brakePoint(), 1e-9);
+        }
+        Braking weak = Braking.of(0.5 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.HELD, 0, 40))
+                .rounded();
+        assertEquals(
+                STUDY.latest(weak).found(),
+                BestRelease.checked(STUDY, weak.from(-60)).isPresent());
+        assertEquals(
+                Optional.empty(),
+                BestRelease.checked(
+                        STUDY, late.withPeakDeceleration(2 * STUDY.lockLimit()).from(point)));
+    }
+
+    /** Where nothing keeps what is asked, as a front axle with nearly all its grip left, there is no best. */
+    @Test
+    void whereNoReleaseKeepsTheMarginThereIsNoBest() {
+        CornerStudy strict = STUDY.with(new Allowance(0.5, 0, 0.9, 0.9, 0));
+        Optimum none = SHORT.find(strict, 1, Sweep.Progress.SILENT);
+        assertEquals(Optional.empty(), none.entry());
+        assertTrue(none.families().isEmpty() && none.restarts().isEmpty());
+        assertTrue(none.complete());
     }
 
     /** Within the 4 % of the bound that a practised driver's lags and margins cost at most. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
@@ -15,6 +18,7 @@ import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Rounds;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 
@@ -114,6 +118,36 @@ class BuildUpsTest {
                 Segment.spiralOut(30, 400, Turn.LEFT));
         assertTrue(easy.bound().brakePoint().isEmpty());
         assertEquals(List.of(), BuildUps.slower(easy, 0.25));
+    }
+
+    /** Each slower foot tries the releases of the one before, with their own peaks and with those of the sweep. */
+    @Test
+    void aSlowerFootTriesEveryPeak() {
+        CornerStudy study = bending();
+        EntryResult entry = study.simulator()
+                .probe(Braking.of(5, 0.25, new Release(ReleaseShapes.LINEAR, -10, 12))
+                        .from(-60));
+        List<Braking> tried = BestRelease.withAnyPeak(study, List.of(entry), 0.7);
+        double limit = study.lockLimit();
+        assertEquals(
+                List.of(5.0, 0.5 * limit, 0.75 * limit, 0.87 * limit),
+                tried.stream().map(Braking::peakDeceleration).toList());
+        for (Braking one : tried) {
+            assertEquals(0.7, one.buildUpTime());
+            assertEquals(entry.plan().release(), one.release());
+        }
+    }
+
+    /**
+     * The sweep and its six best, up to a hundred entries each, twice; and between them, for each slower foot, four
+     * peaks of these six, and a hundred entries each again.
+     */
+    @Test
+    void theCountIsThatOfAllBuildUps() {
+        BestRelease search = new BestRelease(7, 0, 20, 0.5);
+        StopAfter stop = new StopAfter(1);
+        search.find(bending(), 1, stop);
+        assertEquals(2 * search.total() + 3 * 6 * (4 + 100), stop.total());
     }
 
     /** Who brakes out of a bend and takes half a second to reach the peak is quicker with a slower foot still. */

@@ -2,10 +2,13 @@ package org.foreload.optimum;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -19,6 +22,8 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Rounds;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.Tyre;
@@ -88,6 +93,98 @@ class RemainderTest {
         assertEquals(
                 "driver, sideslip and cornering drag", remainder.parts().get(0).cause());
         assertEquals(remainder.gap(), remainder.parts().get(0).time(), 1e-12);
+    }
+
+    /**
+     * Each of five cases has a search of its own and one from the release that is known; all but the last, and all but
+     * the first, have one from a neighbour's.
+     */
+    @Test
+    void theCountIsThatOfAllSearches() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        StopAfter stop = new StopAfter(1);
+        Remainder.of(study, straightLine(study), EACH, 1, stop);
+        assertEquals(5 * (EACH.total() + 20) + 2 * 4 * 20, stop.total());
+        StopAfter ofBest = new StopAfter(1);
+        Remainder.ofBest(study, straightLine(study), new BestRelease(1, 0, 500, 0), 1, ofBest);
+        assertEquals(4 * (EACH.total() + 120) + 2 * 3 * 120, ofBest.total());
+    }
+
+    /** Springs, then tyres, then the foot, then the exit: each case is without one cause more than the one before. */
+    @Test
+    void eachCaseIsWithoutOneCauseMore() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        List<Remainder.Variant> cases = Remainder.variants(study, 0.25);
+        assertEquals(study, cases.get(0).study());
+        assertTrue(cases.get(0).asGiven());
+        Car withoutLags = withoutLags();
+        Car onStiffSprings = withoutLags.withTyres(SampleCars.ROAD_CAR.frontTyre(), SampleCars.ROAD_CAR.rearTyre());
+        assertEquals(onStiffSprings, cases.get(1).study().simulator().car());
+        for (Remainder.Variant one : cases.subList(2, 5)) {
+            assertEquals(withoutLags, one.study().simulator().car(), one.cause());
+            assertFalse(one.asGiven());
+        }
+        DriverSettings given = study.simulator().driver();
+        for (Remainder.Variant one : cases.subList(0, 3)) {
+            assertEquals(given, one.study().simulator().driver(), one.cause());
+            assertEquals(0.25, one.buildUpTime());
+        }
+        for (Remainder.Variant one : cases.subList(3, 5)) {
+            assertEquals(0.005, one.study().simulator().driver().leftFoot().lag());
+            assertEquals(0.01, one.buildUpTime());
+        }
+        assertEquals(
+                given.rightFoot(), cases.get(3).study().simulator().driver().rightFoot());
+        assertEquals(
+                0.999, cases.get(4).study().simulator().driver().rightFoot().exitFriction());
+        assertEquals(0.002, Remainder.variants(study, 0.002).get(4).buildUpTime(), "a quicker foot stays");
+    }
+
+    /** What is known is only left for something quicker, wherever the search began. */
+    @Test
+    void theQuickestOfAllSearchesCounts() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        Remainder.Variant given = Remainder.variants(study, 0.25).get(0);
+        BrakePlan gentle = Braking.of(0.6 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -5, 20))
+                .from(-60);
+        Neighbourhood.Best slow = new Neighbourhood.Best(gentle, 99);
+        AtomicInteger last = new AtomicInteger();
+        Rounds rounds = new Rounds(1, (done, total) -> last.set(done), 40);
+        Neighbourhood.Best found = Remainder.better(given, slow, List.of(slow), 40, rounds);
+        assertTrue(found.time() < 99);
+        EntryResult entry = study.simulator().probe(found.plan());
+        assertEquals(entry.time(), found.time(), 1e-9);
+        assertTrue(study.allowance().met(entry));
+        assertEquals(40, last.get());
+        Neighbourhood.Best quick = new Neighbourhood.Best(gentle, 1);
+        assertSame(quick, Remainder.better(given, quick, List.of(slow), 20, rounds));
+        assertSame(quick, Remainder.better(given, quick, List.of(), 20, rounds));
+        assertTrue(found.time() < slowest(study, gentle) - 0.05, "beside the release that it began with");
+    }
+
+    private static double slowest(CornerStudy study, BrakePlan plan) {
+        return study.latest(plan.braking(), plan.brakePoint()).entry().time();
+    }
+
+    /** What locks a wheel as it is begins with less of its peak, and with the foot of the case. */
+    @Test
+    void aReleaseThatLocksBeginsWithLess() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        Remainder.Variant sudden = Remainder.variants(study, 0.25).get(4);
+        double limit = sudden.study().lockLimit();
+        Release release = new Release(ReleaseShapes.LINEAR, -5, 20);
+        BrakePlan hard = Braking.of(1.1 * limit, 0.25, release).from(-50);
+        BrakePlan start = Remainder.start(sudden, List.of(new Neighbourhood.Best(hard, 9)));
+        assertEquals(0.01, start.buildUpTime());
+        assertTrue(start.peakDeceleration() < 1.1 * limit, "with " + start.peakDeceleration());
+        EntryResult entry = sudden.study().simulator().probe(start);
+        assertTrue(entry.made());
+        BrakePlan other = Braking.of(0.3 * limit, 0.25, release).from(-90);
+        BrakePlan best =
+                Remainder.start(sudden, List.of(new Neighbourhood.Best(other, 9), new Neighbourhood.Best(hard, 9)));
+        assertEquals(start, best, "the quicker of two");
+        BrakePlan alone = Remainder.start(sudden, List.of(new Neighbourhood.Best(other, 9)));
+        assertTrue(sudden.study().simulator().probe(alone).time() >= entry.time());
     }
 
     /** The gap is that of entry and bound, and the parts are kept as they were given. */

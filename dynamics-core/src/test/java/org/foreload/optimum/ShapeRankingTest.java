@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
@@ -19,6 +21,7 @@ import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
+import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 
@@ -85,6 +88,24 @@ class ShapeRankingTest {
                     < quickest(grid.candidates(), plan.release().shape()) - 0.01);
             assertEquals(plan.rounded(), plan, "plans are given in decimetres");
             assertTrue(STUDY.allowance().met(one.entry()));
+        }
+    }
+
+    /** Each release counts once, and for each shape a hundred entries that refine it; the quickest comes first. */
+    @Test
+    void theBestOfEachShapeIsCountedAndRanked() {
+        AtomicInteger counted = new AtomicInteger();
+        Rounds rounds = new Rounds(1, (done, total) -> counted.set(done), 1000);
+        List<Braking> releases = SWEEP.releases().stream()
+                .filter(one -> one.release().shape() != ReleaseShapes.ABRUPT)
+                .toList();
+        List<EntryResult> best = ShapeRanking.best(STUDY, releases, rounds);
+        assertEquals(releases.size() + 2 * 100, counted.get());
+        assertEquals(2, best.size());
+        assertTrue(best.get(0).time() < best.get(1).time());
+        Exploration refined = ShapeRanking.refine(SWEEP, SWEEP.coarse(ONE_THREAD, SweepMemory.NONE), ONE_THREAD);
+        for (EntryResult one : best) {
+            assertEquals(quickest(refined.candidates(), one.plan().release().shape()), one.time());
         }
     }
 

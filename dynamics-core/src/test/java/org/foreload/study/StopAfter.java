@@ -5,6 +5,7 @@ public final class StopAfter implements Sweep.Progress {
 
     private final int most;
     private int cases;
+    private int total;
 
     /** Stops after so many. */
     public StopAfter(int most) {
@@ -16,8 +17,14 @@ public final class StopAfter implements Sweep.Progress {
         return cases;
     }
 
+    /** How many were announced. */
+    public int total() {
+        return total;
+    }
+
     @Override
     public synchronized void update(int done, int total) {
+        this.total = total;
         cases++;
     }
 

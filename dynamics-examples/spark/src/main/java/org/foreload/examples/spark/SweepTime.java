@@ -27,7 +27,7 @@ public final class SweepTime {
     private static final int NUMBER_OF_SHAPES = 5;
 
     /** As many as {@code explore} takes. */
-    private static final int MOST = 2_000_000;
+    private static final int MOST = 1_100_000;
 
     /** How often a process is asked for the processor time it has taken, ms. */
     private static final int LOOK = 20;

@@ -179,9 +179,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0))
                 .toList();
         List<Tried> ranked = byTime(starts.stream()).limit(STARTS_USED).toList();
-        List<Integer> numbers = ranked.isEmpty()
-                ? List.of()
-                : IntStream.range(0, restarts).boxed().toList();
+        List<Integer> numbers = IntStream.range(0, restarts).boxed().toList();
         List<Tried> all = new ArrayList<>(starts);
         List<Tried> round = ranked;
         List<Tried> last = List.of();

@@ -136,7 +136,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      * What a case comes to by itself: a car without a cause may want a release that is nowhere near the one with it.
      * Where its search finds nothing, or nothing better for the car as it is, the release that is known.
      */
-    private static Neighbourhood.Best own(Variant variant, BestRelease each, Neighbourhood.Best known, Rounds rounds) {
+    static Neighbourhood.Best own(Variant variant, BestRelease each, Neighbourhood.Best known, Rounds rounds) {
         return each.withBuildUpTime(variant.buildUpTime())
                 .find(variant.study(), rounds)
                 .entry()
@@ -146,7 +146,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     }
 
     /** What the searches with one cause more and with one cause less came to: good places to begin, both. */
-    private static List<Neighbourhood.Best> neighbours(List<Neighbourhood.Best> found, int i) {
+    static List<Neighbourhood.Best> neighbours(List<Neighbourhood.Best> found, int i) {
         List<Neighbourhood.Best> neighbours = new ArrayList<>();
         if (i > 0) {
             neighbours.add(found.get(i - 1));

@@ -1,5 +1,6 @@
 package org.foreload.optimum;
 
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -28,7 +29,6 @@ import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** A short search on a corner with short straights: what must hold for any length. */
@@ -53,19 +53,27 @@ class BestReleaseTest {
 
     private static Optimum optimum;
 
-    @BeforeAll
-    static void search() {
+    /** One search, and what must hold of it: whoever changes a line sees at once which. */
+    @Test
+    void aShortSearch() {
         optimum = SHORT.find(STUDY, 2, (done, total) -> {
             assertEquals(SHORT.total(), total);
             COUNTED.accumulateAndGet(done, Math::max);
         });
+        assertAll(
+                BestReleaseTest::theSimpleShapesAreRanked,
+                BestReleaseTest::theSimpleShapesAreThoseOfTheSweep,
+                BestReleaseTest::eachRestartIsASearchOfItsOwn,
+                BestReleaseTest::isNoWorseThanEachSimpleFamily,
+                BestReleaseTest::polishingGainsOnEverySearch,
+                BestReleaseTest::liesJustAboveTheBound,
+                BestReleaseTest::isTheSameToTheBitOnOneThread);
     }
 
     /**
      * The quickest shape first, each once, each with the margin; about as many releases as announced have been counted.
      */
-    @Test
-    void theSimpleShapesAreRanked() {
+    private static void theSimpleShapesAreRanked() {
         List<Optimum.Family> families = optimum.families();
         assertEquals(5, families.stream().map(Optimum.Family::shape).distinct().count());
         for (int i = 0; i < families.size(); i++) {
@@ -80,8 +88,7 @@ class BestReleaseTest {
     }
 
     /** The best of each shape is the one that a sweep finds, refined: whoever compares the two finds one answer. */
-    @Test
-    void theSimpleShapesAreThoseOfTheSweep() {
+    private static void theSimpleShapesAreThoseOfTheSweep() {
         ReleaseSweep sweep = new ReleaseSweep(STUDY, SweepPlan.standard());
         Sweep threads = new Sweep(2, Sweep.Progress.SILENT);
         Exploration refined = ShapeRanking.refine(sweep, sweep.coarse(threads, SweepMemory.NONE), threads);
@@ -100,8 +107,7 @@ class BestReleaseTest {
     /**
      * Two searches of the last round, each with places of its own, from two shapes; none comes to less than the best.
      */
-    @Test
-    void eachRestartIsASearchOfItsOwn() {
+    private static void eachRestartIsASearchOfItsOwn() {
         List<Optimum.Restart> restarts = optimum.restarts();
         assertEquals(2, restarts.size());
         assertEquals(7 * 2001 + 2, restarts.get(0).seed());
@@ -135,8 +141,7 @@ class BestReleaseTest {
         assertEquals(new BestRelease(7, 2, 60, 0.4), SHORT.withBuildUpTime(0.4));
     }
 
-    @Test
-    void isNoWorseThanEachSimpleFamily() {
+    private static void isNoWorseThanEachSimpleFamily() {
         EntryResult best = optimum.entry().orElseThrow();
         assertTrue(optimum.complete());
         assertEquals(5, optimum.families().size());
@@ -146,8 +151,7 @@ class BestReleaseTest {
     }
 
     /** With nothing in hand, the crowd that polishes the two best finds its way along limits where surfaces end. */
-    @Test
-    void polishingGainsOnEverySearch() {
+    private static void polishingGainsOnEverySearch() {
         double searched = Math.min(
                 optimum.restarts().stream()
                         .mapToDouble(Optimum.Restart::time)
@@ -233,6 +237,21 @@ class BestReleaseTest {
                         STUDY, late.withPeakDeceleration(2 * STUDY.lockLimit()).from(point)));
     }
 
+    /** With something in hand nothing is polished; what that would have driven is counted as left out. */
+    @Test
+    void withSomethingInHandNothingIsPolished() {
+        BestRelease shortest = new BestRelease(7, 1, 20, 0.25);
+        AtomicInteger counted = new AtomicInteger();
+        CornerStudy careful = STUDY.with(new Allowance(0.5, 0, 0, 0, 1));
+        Optimum found = shortest.find(careful, 1, (done, total) -> counted.accumulateAndGet(done, Math::max));
+        int withoutTheIdeal = shortest.total() - ShapeRanking.ENTRIES;
+        assertTrue(counted.get() >= withoutTheIdeal && counted.get() <= shortest.total(), "counted " + counted);
+        Finding best = found.best().orElseThrow();
+        assertTrue(best.inHand() >= 1, "in hand " + best.inHand());
+        assertEquals(5, found.families().size());
+        assertEquals(1, found.restarts().size());
+    }
+
     /** Where nothing keeps what is asked, as a front axle with nearly all its grip left, there is no best. */
     @Test
     void whereNoReleaseKeepsTheMarginThereIsNoBest() {
@@ -244,13 +263,11 @@ class BestReleaseTest {
     }
 
     /** Within the 4 % of the bound that a practised driver's lags and margins cost at most. */
-    @Test
-    void liesJustAboveTheBound() {
+    private static void liesJustAboveTheBound() {
         assertTrue(optimum.aboveBound() > -0.005 && optimum.aboveBound() < 0.04, "above by " + optimum.aboveBound());
     }
 
-    @Test
-    void isTheSameToTheBitOnOneThread() {
+    private static void isTheSameToTheBitOnOneThread() {
         Optimum single = SHORT.find(STUDY, 1, Sweep.Progress.SILENT);
         assertEquals(optimum.restarts(), single.restarts());
         assertEquals(

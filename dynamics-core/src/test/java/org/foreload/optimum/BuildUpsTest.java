@@ -157,9 +157,9 @@ class BuildUpsTest {
         BestRelease search = new BestRelease(7, 0, 20, 0.5);
         EntryResult chosen =
                 search.find(study, 2, Sweep.Progress.SILENT).entry().orElseThrow();
-        EntryResult asked = search.find(study, new Rounds(2, Sweep.Progress.SILENT, search.total()))
-                .entry()
-                .orElseThrow();
+        Optimum ofOne = search.find(study, new Rounds(2, Sweep.Progress.SILENT, search.total()));
+        EntryResult asked = ofOne.entry().orElseThrow();
+        assertEquals(5, ofOne.families().size());
         assertEquals(0.5, asked.plan().buildUpTime());
         assertTrue(
                 chosen.plan().buildUpTime() > 0.5, "a foot of " + chosen.plan().buildUpTime() + " s");

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -160,6 +161,29 @@ class RemainderTest {
         assertSame(quick, Remainder.better(given, quick, List.of(slow), 20, rounds));
         assertSame(quick, Remainder.better(given, quick, List.of(), 20, rounds));
         assertTrue(found.time() < slowest(study, gentle) - 0.05, "beside the release that it began with");
+    }
+
+    /** A case with a cause less takes what it finds; the car as it is, only what is quicker than what is known. */
+    @Test
+    void whatIsKnownStaysWhereTheCarIsAsItIs() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        List<Remainder.Variant> cases = Remainder.variants(study, 0.25);
+        Neighbourhood.Best known = new Neighbourhood.Best(SampleStudies.straightLine(), 1);
+        Rounds rounds = new Rounds(2, Sweep.Progress.SILENT, 4000);
+        assertSame(known, Remainder.own(cases.get(0), EACH, known, rounds));
+        Neighbourhood.Best other = Remainder.own(cases.get(3), EACH, known, rounds);
+        assertTrue(other.time() > 1);
+        assertEquals(0.01, other.plan().buildUpTime());
+    }
+
+    @Test
+    void neighboursAreTheCasesOnBothSides() {
+        List<Neighbourhood.Best> all = IntStream.range(0, 3)
+                .mapToObj(i -> new Neighbourhood.Best(SampleStudies.straightLine(), i))
+                .toList();
+        assertEquals(List.of(all.get(1)), Remainder.neighbours(all, 0));
+        assertEquals(List.of(all.get(0), all.get(2)), Remainder.neighbours(all, 1));
+        assertEquals(List.of(all.get(1)), Remainder.neighbours(all, 2));
     }
 
     private static double slowest(CornerStudy study, BrakePlan plan) {

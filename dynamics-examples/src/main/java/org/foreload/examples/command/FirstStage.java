@@ -28,10 +28,13 @@ final class FirstStage {
         beside(FirstStage::direct);
     }
 
-    private static void beside(Runnable task) {
+    /** Runs a task without which the answer only takes longer: it says nothing when the run ends before it does. */
+    static Thread beside(Runnable task) {
         Thread thread = new Thread(task, "foreload-first-stage");
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((failed, cause) -> {});
         thread.start();
+        return thread;
     }
 
     private static void direct() {
@@ -51,7 +54,7 @@ final class FirstStage {
             } finally {
                 Files.deleteIfExists(file);
             }
-        } catch (JMException | IOException | RuntimeException e) {
+        } catch (JMException | IOException e) {
             // The answer only takes longer.
         }
     }

@@ -27,6 +27,7 @@ import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
+import org.foreload.strategy.Trial;
 import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
@@ -226,11 +227,17 @@ class BestReleaseTest {
             Finding checked = BestRelease.checked(STUDY, late.from(from)).orElseThrow();
             assertEquals(point, checked.entry().plan().brakePoint(), 1e-9);
         }
-        Braking weak = Braking.of(0.5 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.HELD, 0, 40))
+        Braking gentle = Braking.of(0.5 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -5, 25))
                 .rounded();
-        assertEquals(
-                STUDY.latest(weak).found(),
-                BestRelease.checked(STUDY, weak.from(-60)).isPresent());
+        Trial quickest = STUDY.search().quickest(gentle);
+        double latestOfGentle = STUDY.latest(gentle).entry().plan().brakePoint();
+        assertTrue(quickest.point() < latestOfGentle - 0.3, "a release with which braking earlier pays");
+        Finding kept = BestRelease.checked(STUDY, gentle.from(quickest.point())).orElseThrow();
+        assertEquals(quickest.point(), kept.entry().plan().brakePoint(), 1e-9);
+        assertTrue(kept.found() && kept.inHand() >= 0);
+        Finding early =
+                BestRelease.checked(STUDY, gentle.from(quickest.point() - 8)).orElseThrow();
+        assertEquals(latestOfGentle, early.entry().plan().brakePoint(), 1e-9, "slower by far");
         assertEquals(
                 Optional.empty(),
                 BestRelease.checked(

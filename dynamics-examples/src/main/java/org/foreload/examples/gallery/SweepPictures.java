@@ -66,7 +66,7 @@ public final class SweepPictures {
                 List.of(List.of(releaseEnds(sweep), inHand(sweep))));
     }
 
-    /** The best release of any shape, beside straight-line braking and releases of the simple shapes. */
+    /** The best release of any shape, beside straight-line braking and the best of the simple shapes. */
     public static Picture best(
             CornerStudy study,
             Optimum optimum,

@@ -1,5 +1,6 @@
 package org.foreload.bicycle;
 
+import org.foreload.conventions.Bounds;
 import org.foreload.load.LoadTransfer;
 import org.foreload.tyre.ContactPatch;
 import org.foreload.tyre.Tyre;
@@ -76,7 +77,7 @@ final class AxleForces {
         WheelLocks locks = inputs.locks;
         if (!antiLock && !locks.locked(left) && !locks.locked(left + 1)) {
             tyre.rollAxle(felt, asked, leftLoad, rightLoad, wheels.patch, wheels.otherPatch);
-            double held = Math.min(asked, -brake);
+            double held = Bounds.smaller(asked, -brake);
             rolls(left, leftLoad, held, wheels.patch, wheels);
             rolls(left + 1, rightLoad, held, wheels.otherPatch, wheels);
         } else {
@@ -103,8 +104,8 @@ final class AxleForces {
         } else {
             double hardest =
                     antiLock ? -ANTI_LOCK_SHARE * tyre.rollingForceLimit(felt, load) : Double.NEGATIVE_INFINITY;
-            tyre.roll(felt, Math.max(hardest, asked), load, patch);
-            rolls(wheel, load, Math.max(hardest, Math.min(asked, -brake)), patch, wheels);
+            tyre.roll(felt, Bounds.larger(hardest, asked), load, patch);
+            rolls(wheel, load, Bounds.larger(hardest, Bounds.smaller(asked, -brake)), patch, wheels);
         }
     }
 

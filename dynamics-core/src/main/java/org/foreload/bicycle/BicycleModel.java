@@ -8,6 +8,7 @@ import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
+import org.foreload.conventions.Bounds;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
 import org.foreload.load.LoadTransfer;
@@ -162,7 +163,7 @@ public final class BicycleModel {
         double pitchTarget;
         do {
             double onFront = LoadTransfer.frontAxle(frontLoad, rearLoad, wheels.pitch.value());
-            double onRear = Math.max(0, frontLoad + rearLoad) - onFront;
+            double onRear = Bounds.larger(frontLoad + rearLoad, 0) - onFront;
             front.forces(onFront, transfer.frontLateral(wheels.roll.value()), frontFelt, frontSlip, inputs, wheels);
             rear.forces(onRear, transfer.rearLateral(wheels.roll.value()), rearFelt, rearSlip, inputs, wheels);
             double frontX = wheels.longitudinal[0] + wheels.longitudinal[1];

@@ -8,7 +8,8 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.conventions.Checks} guards the numbers that enter a model;
  * {@link org.foreload.conventions.InvalidValueException} says which field, what value, and what is allowed;
- * {@link org.foreload.conventions.Gravity} is the one physical constant.
+ * {@link org.foreload.conventions.Bounds} keeps numbers between bounds in the equations of motion, where it must be
+ * quick; {@link org.foreload.conventions.Gravity} is the one physical constant.
  *
  * <p><b>Valid when</b> gravity may be taken as 9.81 m/s² wherever the road is. <b>Neglects</b> its change with latitude
  * and height, at most 0.3 % between equator and pole. <b>Fails when</b> a guard is written so that NaN slips through;

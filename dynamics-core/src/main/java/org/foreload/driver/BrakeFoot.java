@@ -2,6 +2,7 @@ package org.foreload.driver;
 
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 
 /**
  * The driver's left foot: the brake that the plan asks for, and how the foot departs from it. What it remembers is two
@@ -97,7 +98,7 @@ public final class BrakeFoot {
             double least = reaction.least() * planned;
             changed += least > 0 ? least * Math.tanh(asked / least) : 0;
         }
-        return changed * (1 - Math.min(1, Math.max(0, eased))) * fading(speed);
+        return changed * (1 - Bounds.within(0, eased, 1)) * fading(speed);
     }
 
     /**
@@ -135,7 +136,7 @@ public final class BrakeFoot {
 
     /** What the grip leaves for more brake: 1 where there is plenty, 0 where the foot feels the limit. */
     private static double room(WheelForces wheels) {
-        double fullest = Math.max(use(wheels, 0), use(wheels, 2));
+        double fullest = Bounds.larger(use(wheels, 0), use(wheels, 2));
         return lockRoom(wheels) * left(fullest, USE_NEAR, USE_FELT);
     }
 
@@ -146,7 +147,7 @@ public final class BrakeFoot {
             double carried = -wheels.longitudinal(wheel);
             double margin = wheels.lockMargin(wheel);
             if (carried > 0) {
-                room *= left(carried / Math.max(carried, carried + margin), LOCK_NEAR, LOCK_FELT);
+                room *= left(carried / Bounds.larger(carried, carried + margin), LOCK_NEAR, LOCK_FELT);
             }
         }
         return room;
@@ -173,7 +174,7 @@ public final class BrakeFoot {
 
     /** A smooth step from 0 to 1. */
     private static double risen(double x) {
-        double inside = Math.max(0, Math.min(1, x));
+        double inside = Bounds.within(0, x, 1);
         return inside * inside * (3 - 2 * inside);
     }
 }

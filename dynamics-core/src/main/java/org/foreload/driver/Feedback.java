@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import org.foreload.conventions.Bounds;
 import org.foreload.vehicle.Car;
 
 /**
@@ -65,10 +66,10 @@ final class Feedback {
      * @param turning θ′, rad/s
      */
     double force(double speed, double rearStiffness, double offset, double drift, double heading, double turning) {
-        double perSpeed = 1 / Math.max(speed, 1);
+        double perSpeed = 1 / Bounds.larger(speed, 1);
         double c = rearStiffness * perMassArm;
         double delta = (percussion + toRear) * perSpeed;
-        double added = Math.max(0, 2 * hands.yawDamping() * Math.sqrt(c) - c * delta);
+        double added = Bounds.larger(2 * hands.yawDamping() * Math.sqrt(c) - c * delta, 0);
         double k3 = 0;
         double k2 = tracking1;
         double k4 = 0;

@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 import org.foreload.load.RoadPlane;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
@@ -77,7 +78,7 @@ final class Feedforward {
         double perMetre = 0.5 / window;
         curvature = (place.heading() - headingBefore) * perMetre;
         gradient = (place.curvature() - curvatureBefore) * perMetre;
-        then = Math.max(1, speed - view.deceleration * distance / Math.max(speed, 1));
+        then = Bounds.larger(speed - view.deceleration * distance / Bounds.larger(speed, 1), 1);
         double turning = then * then * curvature;
         path.at(ahead, place);
         double across = mass * lateral(turning);

@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 import org.foreload.tyre.Tyre;
 
 /**
@@ -40,7 +41,7 @@ final class InverseTyre {
         peak = leftPeak + rightPeak;
         meanLoad = (leftLoad + rightLoad) / 2;
         double open = leftPeak * open(wheels, left) + rightPeak * open(wheels, left + 1);
-        share = peak > 0 ? Math.max(open / peak, LEAST_SHARE) : 0;
+        share = peak > 0 ? Bounds.larger(open / peak, LEAST_SHARE) : 0;
     }
 
     /** Share of a wheel's lateral peak that its longitudinal force leaves: the friction ellipse. */
@@ -53,7 +54,7 @@ final class InverseTyre {
             return 1;
         }
         double used = wheels.longitudinal(wheel) / most;
-        return Math.sqrt(Math.max(0, 1 - used * used));
+        return Math.sqrt(Bounds.larger(1 - used * used, 0));
     }
 
     /** Most lateral force that the axle has at the moment, N. */
@@ -74,7 +75,7 @@ final class InverseTyre {
         if (!(peak > 0)) {
             return 0;
         }
-        double fraction = Math.min(Math.abs(force) / (share * peak), mostUse);
+        double fraction = Bounds.smaller(Math.abs(force) / (share * peak), mostUse);
         return Math.copySign(slip(fraction), force);
     }
 
@@ -100,9 +101,9 @@ final class InverseTyre {
             return LEAST_SLOPE * whole;
         }
         double now = Math.abs(wheels.lateral(left) + wheels.lateral(left + 1)) / (share * peak);
-        double high = Math.min(mostUse, now + HALF);
-        double low = Math.max(0, high - 2 * HALF);
-        return Math.max(LEAST_SLOPE * whole, share * peak * (high - low) / (slip(high) - slip(low)));
+        double high = Bounds.smaller(mostUse, now + HALF);
+        double low = Bounds.larger(high - 2 * HALF, 0);
+        return Bounds.larger(LEAST_SLOPE * whole, share * peak * (high - low) / (slip(high) - slip(low)));
     }
 
     /** Half of the share of the peak over which the slope is taken. */

@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import java.util.Arrays;
+import org.foreload.conventions.Bounds;
 
 /**
  * The speed that the driver expects or aims for at each station: on the way out, from where the throttle opens; or
@@ -39,7 +40,7 @@ public record SpeedPlan(double[] stations, double[] speeds) {
     /** Speed expected, m/s: its square runs linearly between the stations. */
     public double speed(double station) {
         int i = interval(station);
-        double share = Math.min(1, Math.max(0, (station - stations[i]) / (stations[i + 1] - stations[i])));
+        double share = Bounds.within(0, (station - stations[i]) / (stations[i + 1] - stations[i]), 1);
         double square = speeds[i] * speeds[i] * (1 - share) + speeds[i + 1] * speeds[i + 1] * share;
         return Math.sqrt(square);
     }

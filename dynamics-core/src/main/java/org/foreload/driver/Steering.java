@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
@@ -94,7 +95,7 @@ public final class Steering {
      */
     double askedFront(DriverView view) {
         double now = feedforward.frontForce() + feedback.wayBack();
-        return Math.max(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
+        return Bounds.larger(Math.abs(now), Math.abs(feedforward.frontForceLater(view)));
     }
 
     /** Lateral force, N, without sign, that the line then asks of the rear axle. */

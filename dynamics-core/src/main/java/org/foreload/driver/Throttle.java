@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 import org.foreload.load.LoadTransfer;
 import org.foreload.vehicle.Car;
 
@@ -47,7 +48,7 @@ public final class Throttle {
 
     /** Drive force of a foot that is flat on the floor, N, as far as the driven wheels hold it. */
     public double flatOut(double speed, WheelForces wheels) {
-        return Math.min(
+        return Bounds.smaller(
                 power(speed), traction(wheels, Math.abs(wheels.frontLateral()), Math.abs(wheels.rearLateral())));
     }
 
@@ -85,13 +86,13 @@ public final class Throttle {
         double front = hands.askedFront(view);
         double rear = hands.askedRear();
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
-        double wanted = mass * Math.min(most, frontLeaves(speed, wheels, front)) + resistance;
-        double held = Math.min(power(speed), traction(wheels, front, rear));
-        return Math.max(closed(), Math.min(wanted, held));
+        double wanted = mass * Bounds.smaller(most, frontLeaves(speed, wheels, front)) + resistance;
+        double held = Bounds.smaller(power(speed), traction(wheels, front, rear));
+        return Bounds.larger(closed(), Bounds.smaller(wanted, held));
     }
 
     private double power(double speed) {
-        return car.driveline().power() / Math.max(speed, 1);
+        return car.driveline().power() / Bounds.larger(speed, 1);
     }
 
     /** Acceleration, m/s², at which the front axle still has this lateral force once the load has moved. */
@@ -115,7 +116,7 @@ public final class Throttle {
             most = axle(wheels, 0, front) / frontShare;
         }
         if (frontShare < 1) {
-            most = Math.min(most, axle(wheels, 2, rear) / (1 - frontShare));
+            most = Bounds.smaller(most, axle(wheels, 2, rear) / (1 - frontShare));
         }
         return most;
     }
@@ -142,8 +143,8 @@ public final class Throttle {
             return most;
         }
         double ratio = outer * k / inner;
-        double root = Math.sqrt(Math.max(0, needed * needed - (1 - ratio * ratio) * rest));
-        double cos = Math.min(1, rest / ((needed + root) * inner));
-        return Math.min(most, 2 * along * Math.sqrt(1 - cos * cos));
+        double root = Math.sqrt(Bounds.larger(needed * needed - (1 - ratio * ratio) * rest, 0));
+        double cos = Bounds.smaller(rest / ((needed + root) * inner), 1);
+        return Bounds.smaller(most, 2 * along * Math.sqrt(1 - cos * cos));
     }
 }

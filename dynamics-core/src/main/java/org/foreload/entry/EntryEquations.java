@@ -19,6 +19,7 @@ import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Bounds;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
@@ -139,7 +140,7 @@ final class EntryEquations {
      */
     double shortestPeriod() {
         double swing = plan.disturbance().shortestPeriod();
-        return brake.reacts() && locks.any() ? Math.min(swing, 4 * reaction.delay()) : swing;
+        return brake.reacts() && locks.any() ? Bounds.smaller(swing, 4 * reaction.delay()) : swing;
     }
 
     long evaluations() {
@@ -170,10 +171,10 @@ final class EntryEquations {
         double vy = x[VY];
         double sin = Math.sin(x[HEADING_ERROR]);
         double cos = Math.cos(x[HEADING_ERROR]);
-        double progress = Math.max((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
+        double progress = Bounds.larger((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
         car(x, wheels);
-        double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Math.max(speed, 1);
+        double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Bounds.larger(speed, 1);
 
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
         view.motion(x, perSecond, CAR, deceleration);
@@ -196,12 +197,12 @@ final class EntryEquations {
     }
 
     private double inside(double station) {
-        return Math.max(pieceStart, Math.min(pieceEnd, station));
+        return Bounds.within(pieceStart, station, pieceEnd);
     }
 
     /** The car alone, at the place that has been taken up; leaves its rates per second. */
     private void car(double[] x, WheelForces wheels) {
-        inputs.driver(x[STEER], Math.max(0, mass * x[BRAKE]), mass * x[DRIVE]);
+        inputs.driver(x[STEER], Bounds.larger(mass * x[BRAKE], 0), mass * x[DRIVE]);
         inputs.locks(locks);
         inputs.road(place.grade(), place.banking());
         model.ratesFromLag(x, CAR, inputs, wheels, perSecond);

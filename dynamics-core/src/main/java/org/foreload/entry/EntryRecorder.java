@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Bounds;
 import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.integrate.Crossing;
@@ -101,7 +102,8 @@ final class EntryRecorder {
      * @param joint holds loads and forces at the last joint between steps
      */
     Crossing[] crossings(WheelForces joint) {
-        Crossing edges = (station, x) -> Math.min(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
+        Crossing edges =
+                (station, x) -> Bounds.smaller(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
         Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
         Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
         return simulator.car().antiLock()
@@ -209,10 +211,10 @@ final class EntryRecorder {
     }
 
     private void track(double station, double offset, double speed, double time) {
-        farthestOffset = Math.max(farthestOffset, Math.abs(offset));
+        farthestOffset = Bounds.larger(farthestOffset, Math.abs(offset));
         fullness.across(station, offset);
         if (station <= plan.brakePoint()) {
-            topSpeed = Math.max(topSpeed, speed);
+            topSpeed = Bounds.larger(topSpeed, speed);
         } else {
             minimum(station, speed, time);
         }
@@ -233,7 +235,8 @@ final class EntryRecorder {
             end(Outcome.SPUN, Kind.SPIN, station, state);
         } else if (EntrySimulator.speedMargin(state) <= tiny) {
             end(Outcome.STOPPED, Kind.STOPPED, station, state);
-        } else if (Math.min(simulator.leftMargin(station, state), simulator.rightMargin(station, state)) <= tiny) {
+        } else if (Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state))
+                <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         } else {
             locks.change(station, state).ifPresent(kind -> end(Outcome.LOCKED_UP, kind, station, state));
@@ -293,7 +296,7 @@ final class EntryRecorder {
 
     private double trailShare() {
         double shed = brakePointSpeed - minimumSpeed;
-        return shed > 0 ? Math.max(0, Math.min(1, (turnInSpeed - minimumSpeed) / shed)) : Double.NaN;
+        return shed > 0 ? Bounds.within(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
     }
 
     private EntryResult.Limit limit(Margins margins) {

@@ -1,6 +1,7 @@
 package org.foreload.entry;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Bounds;
 import org.foreload.path.Path;
 
 /**
@@ -30,7 +31,8 @@ final class Fullness {
 
     /** Takes in where the car is across the road. */
     void across(double station, double offset) {
-        edge = Math.min(edge, Math.min(path.widthLeft(station) - offset, path.widthRight(station) + offset));
+        edge = Bounds.smaller(
+                edge, Bounds.smaller(path.widthLeft(station) - offset, path.widthRight(station) + offset));
     }
 
     /**
@@ -42,8 +44,8 @@ final class Fullness {
         if (station < from) {
             return;
         }
-        frontSoFar = Math.max(frontSoFar, use(wheels, 0));
-        rearSoFar = Math.max(rearSoFar, use(wheels, 2));
+        frontSoFar = Bounds.larger(frontSoFar, use(wheels, 0));
+        rearSoFar = Bounds.larger(rearSoFar, use(wheels, 2));
         if (station <= apex || slowing) {
             front = frontSoFar;
             rear = rearSoFar;
@@ -51,7 +53,7 @@ final class Fullness {
     }
 
     Margins margins() {
-        return new Margins(Math.max(0, 1 - front), Math.max(0, 1 - rear), edge);
+        return new Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
     }
 
     /** Share of an axle's friction that is used: of its wheels' shares, the mean by what each could carry. */

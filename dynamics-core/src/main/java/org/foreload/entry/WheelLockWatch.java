@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
+import org.foreload.conventions.Bounds;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.integrate.Crossing;
 import org.foreload.load.Wheel;
@@ -93,7 +94,7 @@ final class WheelLockWatch {
     private static double lowest(WheelForces wheels) {
         double lowest = Double.POSITIVE_INFINITY;
         for (int wheel = 0; wheel < 4; wheel++) {
-            lowest = Math.min(lowest, wheels.lockMargin(wheel));
+            lowest = Bounds.smaller(lowest, wheels.lockMargin(wheel));
         }
         return lowest;
     }
@@ -109,7 +110,7 @@ final class WheelLockWatch {
         for (int wheel = 0; wheel < 4; wheel++) {
             double force = wheel < 2 ? front : rear;
             if (force > LEAST_BRAKE_FORCE) {
-                reserve = Math.min(reserve, Math.max(0, wheels.lockMargin(wheel) / force));
+                reserve = Bounds.smaller(reserve, Bounds.larger(wheels.lockMargin(wheel) / force, 0));
             }
         }
     }
@@ -148,7 +149,7 @@ final class WheelLockWatch {
      * @param farthest whether the one with the lowest margin changes in any case: the event was its own
      */
     private static int over(WheelForces wheels, int changed, boolean farthest) {
-        double below = farthest ? Math.max(TOGETHER, Math.nextUp(lowest(wheels))) : TOGETHER;
+        double below = farthest ? Bounds.larger(TOGETHER, Math.nextUp(lowest(wheels))) : TOGETHER;
         int over = 0;
         for (int wheel = 0; wheel < 4; wheel++) {
             if ((changed >> wheel & 1) == 0 && wheels.lockMargin(wheel) < below) {
@@ -173,7 +174,7 @@ final class WheelLockWatch {
     /** Takes in how long a wheel has stood in one go. */
     private void noteStanding(int wheel, double time) {
         if (!Double.isNaN(stoppedSince[wheel])) {
-            longest = Math.max(longest, time - stoppedSince[wheel]);
+            longest = Bounds.larger(longest, time - stoppedSince[wheel]);
         }
     }
 }

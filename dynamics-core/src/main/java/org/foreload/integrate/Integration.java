@@ -1,6 +1,7 @@
 package org.foreload.integrate;
 
 import java.util.Arrays;
+import org.foreload.conventions.Bounds;
 
 /**
  * Integrates a {@link DecayingSystem} by an exponential Runge-Kutta rule of fourth order with steps as long as their
@@ -139,13 +140,13 @@ public final class Integration {
     /** From here on no step is longer than this, in the unit of t, until another one is set. */
     public void limit(double longest) {
         longestStep = longest;
-        step = Math.min(step, longest);
+        step = Bounds.smaller(step, longest);
     }
 
     /** Says that the rates have changed where the integration stands, as when a switch is thrown. */
     public void restart() {
         ratesKnown = false;
-        step = Math.min(step, accuracy.firstStep());
+        step = Bounds.smaller(step, accuracy.firstStep());
         lastLogarithm = 0;
         crossings.forget();
     }
@@ -187,7 +188,7 @@ public final class Integration {
 
     /** Goes on to {@code end}, or to what comes before it. */
     public Stop advance(double end) {
-        double shortest = SHORTEST * Math.max(Math.abs(end), Math.max(Math.abs(t), longestStep));
+        double shortest = SHORTEST * Bounds.larger(Math.abs(end), Bounds.larger(Math.abs(t), longestStep));
         if (!ratesKnown) {
             joint(t, y, rate);
             ratesKnown = true;
@@ -198,7 +199,7 @@ public final class Integration {
                 return Stop.EXHAUSTED;
             }
             double remaining = end - t;
-            double wanted = Math.min(step, longestStep);
+            double wanted = Bounds.smaller(step, longestStep);
             boolean last = wanted * STRETCH >= remaining;
             // Two even steps to the end rather than a long and a short one.
             double length = last ? remaining : remaining < 2 * wanted ? remaining / 2 : wanted;
@@ -206,7 +207,7 @@ public final class Integration {
             if (!(error <= 1)) {
                 rejections++;
                 double shrink = error < Double.POSITIVE_INFINITY ? SAFETY * Math.pow(error, -1 / ORDER) : 0;
-                step = length * Math.max(MOST_SHRINKING, shrink);
+                step = length * Bounds.larger(MOST_SHRINKING, shrink);
                 if (!(step > shortest)) {
                     return Stop.STUCK;
                 }
@@ -323,17 +324,17 @@ public final class Integration {
     }
 
     private static double larger(double difference, double bend) {
-        return Math.max(Math.abs(difference), GUARD * Math.abs(bend));
+        return Bounds.larger(Math.abs(difference), GUARD * Math.abs(bend));
     }
 
     private void accept(double end, double length, double error) {
-        double told = Math.max(error, LEAST_ERROR);
+        double told = Bounds.larger(error, LEAST_ERROR);
         double logarithm = Math.log(told);
         double factor = SAFETY * Math.exp(BEFORE * lastLogarithm - LAST * logarithm);
-        double proposed = length * Math.max(MOST_SHRINKING, Math.min(MOST_GROWTH, factor));
+        double proposed = length * Bounds.within(MOST_SHRINKING, factor, MOST_GROWTH);
         // A step that was cut for the end's sake says nothing against the one that was wanted.
         boolean cut = length < step && length < longestStep;
-        step = Math.min(cut && factor >= 1 ? Math.max(step, proposed) : proposed, longestStep);
+        step = Bounds.smaller(cut && factor >= 1 ? Bounds.larger(step, proposed) : proposed, longestStep);
         lastLogarithm = logarithm;
         taken.set(t, end, length, y, rate, next, nextRate);
         double crossing = crossings.search(taken, next, accuracy);

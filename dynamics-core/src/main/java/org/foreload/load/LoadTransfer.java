@@ -1,5 +1,6 @@
 package org.foreload.load;
 
+import org.foreload.conventions.Bounds;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -136,7 +137,7 @@ public final class LoadTransfer {
     public static WheelLoads assemble(
             double frontAxle, double rearAxle, double longitudinal, double frontLateral, double rearLateral) {
         double front = frontAxle(frontAxle, rearAxle, longitudinal);
-        double rear = Math.max(0, frontAxle + rearAxle) - front;
+        double rear = Bounds.larger(frontAxle + rearAxle, 0) - front;
         return new WheelLoads(
                 wheel(front, -frontLateral),
                 wheel(front, frontLateral),
@@ -152,7 +153,7 @@ public final class LoadTransfer {
      * @param longitudinal load that moves from the rear to the front axle, N
      */
     public static double frontAxle(double frontAxle, double rearAxle, double longitudinal) {
-        return clamp(frontAxle + longitudinal, Math.max(0, frontAxle + rearAxle));
+        return clamp(frontAxle + longitudinal, Bounds.larger(frontAxle + rearAxle, 0));
     }
 
     /**
@@ -166,7 +167,7 @@ public final class LoadTransfer {
     }
 
     private static double clamp(double load, double total) {
-        return Math.max(0, Math.min(total, load));
+        return Bounds.within(0, load, total);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.foreload.tyre;
 
 import java.util.Objects;
+import org.foreload.conventions.Bounds;
 import org.foreload.conventions.Checks;
 
 /**
@@ -77,7 +78,7 @@ public record FrictionTyre(
 
     /** Factor by which friction and stiffness per load differ from their values at the reference load. */
     private double loadFactor(double load) {
-        return Math.max(0, 1 - loadSensitivity * (load / referenceLoad - 1));
+        return Bounds.larger(1 - loadSensitivity * (load / referenceLoad - 1), 0);
     }
 
     @Override
@@ -92,12 +93,12 @@ public record FrictionTyre(
 
     @Override
     public double corneringStiffness(double load) {
-        return corneringStiffnessPerLoad * loadFactor(load) * Math.max(0, load);
+        return corneringStiffnessPerLoad * loadFactor(load) * Bounds.larger(load, 0);
     }
 
     @Override
     public double slipStiffness(double load) {
-        return slipStiffnessPerLoad * loadFactor(load) * Math.max(0, load);
+        return slipStiffnessPerLoad * loadFactor(load) * Bounds.larger(load, 0);
     }
 
     @Override
@@ -150,11 +151,11 @@ public record FrictionTyre(
         patch.peaks(peakX, peakY);
         double y = Math.abs(normalisedY(lateralSlip));
         if (!(peakX > 0) || y == 0) {
-            patch.forces(Math.max(-peakX, Math.min(peakX, asked)), 0, peakX);
+            patch.forces(Bounds.within(-peakX, asked, peakX), 0, peakX);
             return;
         }
         double most = peakX * curve.largestShare(y);
-        double carried = Math.max(-most, Math.min(most, asked));
+        double carried = Bounds.within(-most, asked, most);
         double share = curve.lateralShare(y, Math.abs(carried) / peakX);
         patch.forces(carried, Math.copySign(peakY * share, lateralSlip), most);
     }
@@ -189,7 +190,7 @@ public record FrictionTyre(
         double peakY = frictionY * pressed;
         double most = peakX * mostShare;
         patch.peaks(peakX, peakY);
-        patch.forces(Math.max(-most, Math.min(most, asked)), peakY * lateralShare, most);
+        patch.forces(Bounds.within(-most, asked, most), peakY * lateralShare, most);
     }
 
     /**

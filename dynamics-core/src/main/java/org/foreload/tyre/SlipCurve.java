@@ -1,5 +1,7 @@
 package org.foreload.tyre;
 
+import org.foreload.conventions.Bounds;
+
 /**
  * The shape of a tyre: fraction of peak force over normalised slip. Normalised slip is slip times stiffness over peak
  * force, so every curve leaves zero with slope one, and its highest value is one.
@@ -81,7 +83,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     record Linear() implements SlipCurve {
         @Override
         public double value(double x) {
-            return Math.min(x, 1);
+            return Bounds.smaller(x, 1);
         }
 
         @Override
@@ -112,7 +114,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** {@inheritDoc} In closed form: the lateral slip itself, until the wheel slides. */
         @Override
         public double lateralShare(double y, double along) {
-            return Math.min(y, Math.sqrt(Math.max(0, 1 - along * along)));
+            return Bounds.smaller(y, Math.sqrt(Bounds.larger(1 - along * along, 0)));
         }
     }
 
@@ -123,13 +125,13 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     record Brush() implements SlipCurve {
         @Override
         public double value(double x) {
-            double stick = Math.max(0, 1 - x / 3);
+            double stick = Bounds.larger(1 - x / 3, 0);
             return 1 - stick * stick * stick;
         }
 
         @Override
         public double slope(double x) {
-            double stick = Math.max(0, 1 - x / 3);
+            double stick = Bounds.larger(1 - x / 3, 0);
             return stick * stick;
         }
 
@@ -164,7 +166,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double sliding = y / 3;
             return sliding * sliding < circle
                     ? QuickShare.lateral(this, y, along, secant(y), Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
-                    : Math.sqrt(Math.max(0, circle));
+                    : Math.sqrt(Bounds.larger(circle, 0));
         }
     }
 
@@ -312,7 +314,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             }
             double length = lengths.value(y);
             double left = secant(length);
-            double most = left * Math.sqrt(Math.max(0, length * length - y * y));
+            double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
             return along < most ? QuickShare.lateral(this, y, along, secant(y), most, length, left) : y * left;
         }
 
@@ -325,7 +327,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             }
             double length = lengths.value(y);
             double left = secant(length);
-            double most = left * Math.sqrt(Math.max(0, length * length - y * y));
+            double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
             double free = secant(y);
             shares.most = most;
             shares.first = first < most ? QuickShare.lateral(this, y, first, free, most, length, left) : y * left;
@@ -350,7 +352,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         /** At the length of the largest share, a length that is a little off changes it by the square of that alone. */
         private double shareAt(double length, double y) {
-            return secant(length) * Math.sqrt(Math.max(0, length * length - y * y));
+            return secant(length) * Math.sqrt(Bounds.larger(length * length - y * y, 0));
         }
 
         @Override

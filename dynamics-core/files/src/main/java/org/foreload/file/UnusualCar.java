@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
 import org.foreload.vehicle.Aerodynamics;
@@ -82,7 +83,7 @@ final class UnusualCar {
         range("front_roll_center_height_m", suspension.frontRollCenterHeight(), -0.15, 0.4, "m");
         range("rear_roll_center_height_m", suspension.rearRollCenterHeight(), -0.15, 0.5, "m");
         response("pitch_", suspension.pitch());
-        if (!suspension.roll().equals(suspension.pitch())) {
+        if (!Objects.equals(suspension.roll(), suspension.pitch())) { // As a rule they are one object.
             response("roll_", suspension.roll());
         }
     }

@@ -53,11 +53,6 @@ public final class Console {
         return new Console(stream, terminal, stop, in, Optional.of(new FirstStage()));
     }
 
-    /** Gets ready for what {@link #brief} does, beside whatever else begins. */
-    void mayBeBrief() {
-        stage.ifPresent(FirstStage::prepare);
-    }
-
     /** Sets the process up for a run of seconds, if it is there for this run alone. */
     void brief() {
         stage.ifPresent(FirstStage::begin);

@@ -1,12 +1,10 @@
 package org.foreload.examples.command;
 
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
+import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import javax.management.JMException;
-import javax.management.ObjectName;
 
 /**
  * Has the Java virtual machine compile with its first compiler only. In a run of seconds the second one costs more than
@@ -18,12 +16,16 @@ final class FirstStage {
     /** To leave every method out of the second stage, as a compiler directive of the virtual machine. */
     private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]";
 
-    /** Loads what it takes, beside the run: the longer part of it, for which the start has a processor to spare. */
-    void prepare() {
-        beside(ManagementFactory::getPlatformMBeanServer);
-    }
+    /**
+     * What passes a diagnostic command on to the virtual machine. The jar's manifest opens its package. The public way
+     * there, by the platform beans, loads two hundred classes more, which takes as long as fifty entries.
+     */
+    private static final String COMMANDS = "com.sun.management.internal.DiagnosticCommandImpl";
 
-    /** Begins to, beside the run. A virtual machine that knows no directives goes on as it does. */
+    /** Loads the native code of those commands. */
+    private static final String NATIVE = "com.sun.management.internal.PlatformMBeanProviderImpl";
+
+    /** Begins to, beside the run. A virtual machine that has no such commands goes on as it does. */
     void begin() {
         beside(FirstStage::direct);
     }
@@ -45,17 +47,22 @@ final class FirstStage {
             file.toFile().deleteOnExit(); // A run may end before this does.
             try {
                 Files.writeString(file, DIRECTIVE, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                ManagementFactory.getPlatformMBeanServer()
-                        .invoke(
-                                new ObjectName("com.sun.management:type=DiagnosticCommand"),
-                                "compilerDirectivesAdd",
-                                new Object[] {new String[] {file.toString()}},
-                                new String[] {String[].class.getName()});
+                command("Compiler.directives_add \"" + file + "\"");
             } finally {
                 Files.deleteIfExists(file);
             }
-        } catch (JMException | IOException e) {
+        } catch (ReflectiveOperationException | RuntimeException | IOException e) {
             // The answer only takes longer.
         }
+    }
+
+    private static void command(String words) throws ReflectiveOperationException {
+        Class.forName(NATIVE);
+        Class<?> commands = Class.forName(COMMANDS);
+        Method own = commands.getDeclaredMethod("getDiagnosticCommandMBean");
+        own.setAccessible(true);
+        Method execute = commands.getDeclaredMethod("executeDiagnosticCommand", String.class);
+        execute.setAccessible(true);
+        execute.invoke(own.invoke(null), words);
     }
 }

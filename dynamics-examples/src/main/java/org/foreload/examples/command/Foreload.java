@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.output.Format;
@@ -165,16 +166,25 @@ public final class Foreload implements Runnable {
      * The command tree as far as it is needed: where the first word is a verb, that verb. It starts in half the time.
      */
     private static CommandLine commandLine(List<String> words, PrintWriter out, Console console) {
-        for (Class<?> verb : Foreload.class.getAnnotation(Command.class).subcommands()) {
-            if (!words.isEmpty() && verb.getAnnotation(Command.class).name().equals(words.get(0))) {
-                if (Driving.class.isAssignableFrom(verb)) {
-                    console.mayBeBrief();
-                }
-                CommandSpec top = CommandSpec.create().name(NAME);
-                return prepared(new CommandLine(top).addSubcommand(verb), out, console.writer());
-            }
+        Optional<Class<?>> verb = words.isEmpty() ? Optional.empty() : verb(words.get(0));
+        return verb.map(one -> new CommandLine(CommandSpec.create().name(NAME)).addSubcommand(one))
+                .map(line -> prepared(line, out, console.writer()))
+                .orElseGet(() -> commandLine(out, console.writer()));
+    }
+
+    /**
+     * The class of a verb, which its name leads to; empty where the word is none. To look through the annotations of
+     * all verbs would load every one of them.
+     */
+    static Optional<Class<?>> verb(String word) {
+        String name = (word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1)) + "Verb";
+        try {
+            Class<?> verb = Class.forName(Foreload.class.getPackageName() + "." + name);
+            Command command = verb.getAnnotation(Command.class);
+            return command != null && command.name().equals(word) ? Optional.of(verb) : Optional.empty();
+        } catch (ClassNotFoundException | NoClassDefFoundError e) {
+            return Optional.empty();
         }
-        return commandLine(out, console.writer());
     }
 
     /** A command with the program's own ways to read numbers and files. */

@@ -1,7 +1,9 @@
 package org.foreload.examples.command;
 
+import java.util.Collections;
+import java.util.Enumeration;
 import java.util.List;
-import java.util.ListResourceBundle;
+import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.SimulationSettings;
@@ -11,35 +13,61 @@ import org.foreload.limit.LimitOptions;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.SweepPlan;
 
-/** The library's own defaults, for options and their help: {@code ${bundle:NAME}}. */
-public final class HelpDefaults extends ListResourceBundle {
+/**
+ * The library's own defaults, for options and their help: {@code ${bundle:NAME}}. Each is written out when it is asked
+ * for; most runs ask for few.
+ */
+public final class HelpDefaults extends ResourceBundle {
+
+    private static final List<String> NAMES = List.of(
+            "default.drift",
+            "default.edge-margin",
+            "default.front-margin",
+            "default.rear-margin",
+            "default.in-hand",
+            "default.tolerance",
+            "default.build-up-time",
+            "default.intervals",
+            "default.step",
+            "default.grip-used",
+            "default.shapes",
+            "default.peaks",
+            "default.starts",
+            "default.ends");
 
     /** For the parser. */
     public HelpDefaults() {}
 
     @Override
-    protected Object[][] getContents() {
-        Allowance margin = Allowance.STANDARD;
-        SweepPlan sweep = SweepPlan.withResolution(1);
-        return new Object[][] {
-            {"default.drift", Numbers.shortest(margin.drift())},
-            {"default.edge-margin", Numbers.shortest(margin.edge())},
-            {"default.front-margin", Numbers.shortest(margin.front())},
-            {"default.rear-margin", Numbers.shortest(margin.rear())},
-            {"default.in-hand", Numbers.shortest(margin.inHand())},
-            {
-                "default.tolerance",
-                Numbers.shortest(SimulationSettings.STANDARD.tolerance()).replace(".0E", "e")
-            },
-            {"default.build-up-time", Numbers.shortest(sweep.buildUpTime())},
-            {"default.intervals", String.valueOf(LimitOptions.STANDARD.intervals())},
-            {"default.step", Numbers.shortest(IdealOptions.DEFAULT.step())},
-            {"default.grip-used", Numbers.shortest(IdealOptions.DEFAULT.frictionScale())},
-            {"default.shapes", sweep.shapes().stream().map(ReleaseShape::name).collect(Collectors.joining(","))},
-            {"default.peaks", words(sweep.peaks())},
-            {"default.starts", words(sweep.starts())},
-            {"default.ends", words(sweep.ends())},
+    public Enumeration<String> getKeys() {
+        return Collections.enumeration(NAMES);
+    }
+
+    @Override
+    protected Object handleGetObject(String name) {
+        return switch (name) {
+            case "default.drift" -> Numbers.shortest(Allowance.STANDARD.drift());
+            case "default.edge-margin" -> Numbers.shortest(Allowance.STANDARD.edge());
+            case "default.front-margin" -> Numbers.shortest(Allowance.STANDARD.front());
+            case "default.rear-margin" -> Numbers.shortest(Allowance.STANDARD.rear());
+            case "default.in-hand" -> Numbers.shortest(Allowance.STANDARD.inHand());
+            case "default.tolerance" ->
+                Numbers.shortest(SimulationSettings.STANDARD.tolerance()).replace(".0E", "e");
+            case "default.build-up-time" -> Numbers.shortest(sweep().buildUpTime());
+            case "default.intervals" -> String.valueOf(LimitOptions.STANDARD.intervals());
+            case "default.step" -> Numbers.shortest(IdealOptions.DEFAULT.step());
+            case "default.grip-used" -> Numbers.shortest(IdealOptions.DEFAULT.frictionScale());
+            case "default.shapes" ->
+                sweep().shapes().stream().map(ReleaseShape::name).collect(Collectors.joining(","));
+            case "default.peaks" -> words(sweep().peaks());
+            case "default.starts" -> words(sweep().starts());
+            case "default.ends" -> words(sweep().ends());
+            default -> null;
         };
+    }
+
+    private static SweepPlan sweep() {
+        return SweepPlan.withResolution(1);
     }
 
     private static String words(List<Double> values) {

@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.Command;
 
 /**
  * Each verb, with options that keep it short where it would take long: what people read fits on their screen, and
@@ -60,6 +62,19 @@ class EveryVerbTest {
                 .split(" "));
         assertEquals(0, run.status(), run.err());
         assertTrue(run.out().lines().count() > 3, run.out());
+    }
+
+    /** By its name alone, so that a run loads no other verb. */
+    @Test
+    void aVerbIsFoundByItsName() {
+        for (Class<?> verb : Foreload.class.getAnnotation(Command.class).subcommands()) {
+            assertEquals(
+                    Optional.of(verb),
+                    Foreload.verb(verb.getAnnotation(Command.class).name()));
+        }
+        for (String none : List.of("", "Explore", "EXPLORE", "exploreverb", "report", "sub/explore", "--help", "ß")) {
+            assertEquals(Optional.empty(), Foreload.verb(none), none);
+        }
     }
 
     /** Verbs that take seconds however little they are asked: other tests read the same answer. */

@@ -39,12 +39,12 @@ class ShapeRankingTest {
     }
 
     @Test
-    void shapesWithinAHundredthOfTheQuickestTie() {
+    void shapesThatTheSearchDoesNotSetApartTie() {
         assertEquals(OptionalInt.of(1), ShapeRanking.tied(List.of(slowerBy(0))));
-        assertEquals(OptionalInt.of(1), ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.011))));
+        assertEquals(OptionalInt.of(1), ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.051))));
         assertEquals(
                 OptionalInt.of(3),
-                ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.004), slowerBy(0.009), slowerBy(0.018))));
+                ShapeRanking.tied(List.of(slowerBy(0), slowerBy(0.02), slowerBy(0.049), slowerBy(0.08))));
     }
 
     @Test

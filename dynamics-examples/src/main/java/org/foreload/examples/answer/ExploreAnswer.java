@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
-import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.optimum.Remainder;
 import org.foreload.optimum.ShapeRanking;
@@ -207,7 +206,8 @@ public final class ExploreAnswer {
         String names = ranked.subList(0, tied).stream()
                 .map(one -> one.entry().plan().release().shape().name())
                 .collect(Collectors.joining(", "));
-        return Optional.of("These shapes tie, within " + Numbers.rounded(ShapeRanking.TIE, 3) + " s: " + names + ".");
+        return Optional.of("These shapes tie, within the " + Words.seconds(ShapeRanking.TIE)
+                + " that the search leaves open: " + names + ".");
     }
 
     private List<Candidate> bestOfEach() {

@@ -26,18 +26,18 @@ import org.foreload.validation.law.Possible.Case;
 class LimitLaws {
 
     /** Few, as each takes a second or two; {@link MoreLimitLaws} tries more. */
-    private static final int TRIES = 2;
+    static final int TRIES = 2;
 
-    private static final String SEED = "17";
+    static final String SEED = "17";
 
     /** Two thirds of the usual mesh: the laws hold on any. */
     private static final LimitOptions COARSE = new LimitOptions(100, LimitOptions.STANDARD.tolerance(), 300);
 
     /** A slope that is left when the search ends is worth less than this, s. */
-    private static final double LEFT = 2e-3;
+    static final double LEFT = 2e-3;
 
     /** Empty if the corner cannot be driven from that speed at all, or no optimum is found. */
-    private static Optional<LimitResult> solved(Case one, Corner corner, Band band, LimitOptions options) {
+    static Optional<LimitResult> solved(Case one, Corner corner, Band band, LimitOptions options) {
         try {
             Hands hands = Hands.practised(Limit.peakDeceleration(one.car(), corner));
             LimitResult result = Limit.solve(one.car(), corner, band, hands, options, (step, residual) -> {});
@@ -73,20 +73,6 @@ class LimitLaws {
         Optional<LimitResult> other = solved(one, mirrored, Band.within(0.3), options);
         Assume.that(ours.isPresent() && other.isPresent());
         assertEquals(ours.get().time(), other.get().time(), LEFT);
-    }
-
-    /** A mesh finer by half: a millisecond, and what each search leaves where the time is flat. */
-    @Property(tries = TRIES, seed = SEED)
-    void aFinerMeshTakesAsLong(@ForAll Case one) {
-        aFinerMeshTakesAsLong(one, LimitOptions.STANDARD);
-    }
-
-    static void aFinerMeshTakesAsLong(Case one, LimitOptions options) {
-        Optional<LimitResult> usual = solved(one, one.corner(), Band.within(0.15), options);
-        LimitOptions finer = new LimitOptions(options.intervals() * 3 / 2, options.tolerance(), 300);
-        Optional<LimitResult> fine = solved(one, one.corner(), Band.within(0.15), finer);
-        Assume.that(usual.isPresent() && fine.isPresent());
-        assertEquals(usual.get().time(), fine.get().time(), 1e-3 + LEFT);
     }
 
     /**

@@ -8,7 +8,7 @@ import net.jqwik.api.domains.DomainContext;
 import org.foreload.limit.LimitOptions;
 import org.foreload.validation.law.Possible.Case;
 
-/** {@link LimitLaws} for more cases, on the usual mesh. */
+/** {@link LimitLaws} and {@link LimitMeshLaws} for more cases, on the usual mesh. */
 @Tag("long")
 @Domain(Possible.class)
 @Domain(DomainContext.Global.class)
@@ -30,7 +30,7 @@ class MoreLimitLaws {
 
     @Property(tries = TRIES, seed = SEED)
     void aFinerMeshTakesAsLong(@ForAll Case one) {
-        LimitLaws.aFinerMeshTakesAsLong(one, LimitOptions.STANDARD);
+        LimitMeshLaws.aFinerMeshTakesAsLong(one, LimitOptions.STANDARD);
     }
 
     @Property(tries = TRIES, seed = SEED)

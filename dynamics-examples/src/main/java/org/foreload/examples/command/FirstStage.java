@@ -18,7 +18,7 @@ final class FirstStage {
 
     /**
      * What passes a diagnostic command on to the virtual machine. The jar's manifest opens its package. The public way
-     * there, by the platform beans, loads two hundred classes more, which takes as long as fifty entries.
+     * there, by the platform beans, loads two hundred classes more, which takes a tenth of a second.
      */
     private static final String COMMANDS = "com.sun.management.internal.DiagnosticCommandImpl";
 

@@ -21,7 +21,7 @@ public final class Bounds {
     }
 
     /** The number, or the bound that it lies beyond; NaN if it is. */
-    public static double within(double low, double number, double high) {
+    public static double clamp(double low, double number, double high) {
         return larger(smaller(number, high), low);
     }
 }

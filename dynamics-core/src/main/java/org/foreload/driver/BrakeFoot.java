@@ -98,7 +98,7 @@ public final class BrakeFoot {
             double least = reaction.least() * planned;
             changed += least > 0 ? least * Math.tanh(asked / least) : 0;
         }
-        return changed * (1 - Bounds.within(0, eased, 1)) * fading(speed);
+        return changed * (1 - Bounds.clamp(0, eased, 1)) * fading(speed);
     }
 
     /**
@@ -174,7 +174,7 @@ public final class BrakeFoot {
 
     /** A smooth step from 0 to 1. */
     private static double risen(double x) {
-        double inside = Bounds.within(0, x, 1);
+        double inside = Bounds.clamp(0, x, 1);
         return inside * inside * (3 - 2 * inside);
     }
 }

@@ -40,7 +40,7 @@ public record SpeedPlan(double[] stations, double[] speeds) {
     /** Speed expected, m/s: its square runs linearly between the stations. */
     public double speed(double station) {
         int i = interval(station);
-        double share = Bounds.within(0, (station - stations[i]) / (stations[i + 1] - stations[i]), 1);
+        double share = Bounds.clamp(0, (station - stations[i]) / (stations[i + 1] - stations[i]), 1);
         double square = speeds[i] * speeds[i] * (1 - share) + speeds[i + 1] * speeds[i + 1] * share;
         return Math.sqrt(square);
     }

@@ -197,7 +197,7 @@ final class EntryEquations {
     }
 
     private double inside(double station) {
-        return Bounds.within(pieceStart, station, pieceEnd);
+        return Bounds.clamp(pieceStart, station, pieceEnd);
     }
 
     /** The car alone, at the place that has been taken up; leaves its rates per second. */

@@ -296,7 +296,7 @@ final class EntryRecorder {
 
     private double trailShare() {
         double shed = brakePointSpeed - minimumSpeed;
-        return shed > 0 ? Bounds.within(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
+        return shed > 0 ? Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
     }
 
     private EntryResult.Limit limit(Margins margins) {

@@ -331,7 +331,7 @@ public final class Integration {
         double told = Bounds.larger(error, LEAST_ERROR);
         double logarithm = Math.log(told);
         double factor = SAFETY * Math.exp(BEFORE * lastLogarithm - LAST * logarithm);
-        double proposed = length * Bounds.within(MOST_SHRINKING, factor, MOST_GROWTH);
+        double proposed = length * Bounds.clamp(MOST_SHRINKING, factor, MOST_GROWTH);
         // A step that was cut for the end's sake says nothing against the one that was wanted.
         boolean cut = length < step && length < longestStep;
         step = Bounds.smaller(cut && factor >= 1 ? Bounds.larger(step, proposed) : proposed, longestStep);

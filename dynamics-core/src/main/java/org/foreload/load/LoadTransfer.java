@@ -153,7 +153,7 @@ public final class LoadTransfer {
      * @param longitudinal load that moves from the rear to the front axle, N
      */
     public static double frontAxle(double frontAxle, double rearAxle, double longitudinal) {
-        return clamp(frontAxle + longitudinal, Bounds.larger(frontAxle + rearAxle, 0));
+        return Bounds.clamp(0, frontAxle + longitudinal, Bounds.larger(frontAxle + rearAxle, 0));
     }
 
     /**
@@ -163,11 +163,7 @@ public final class LoadTransfer {
      * @param lateral load that moves to this wheel from the other one, N
      */
     public static double wheel(double axle, double lateral) {
-        return clamp(axle / 2 + lateral, axle);
-    }
-
-    private static double clamp(double load, double total) {
-        return Bounds.within(0, load, total);
+        return Bounds.clamp(0, axle / 2 + lateral, axle);
     }
 
     /**

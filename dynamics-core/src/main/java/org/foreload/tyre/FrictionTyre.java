@@ -151,11 +151,11 @@ public record FrictionTyre(
         patch.peaks(peakX, peakY);
         double y = Math.abs(normalisedY(lateralSlip));
         if (!(peakX > 0) || y == 0) {
-            patch.forces(Bounds.within(-peakX, asked, peakX), 0, peakX);
+            patch.forces(Bounds.clamp(-peakX, asked, peakX), 0, peakX);
             return;
         }
         double most = peakX * curve.largestShare(y);
-        double carried = Bounds.within(-most, asked, most);
+        double carried = Bounds.clamp(-most, asked, most);
         double share = curve.lateralShare(y, Math.abs(carried) / peakX);
         patch.forces(carried, Math.copySign(peakY * share, lateralSlip), most);
     }
@@ -190,7 +190,7 @@ public record FrictionTyre(
         double peakY = frictionY * pressed;
         double most = peakX * mostShare;
         patch.peaks(peakX, peakY);
-        patch.forces(Bounds.within(-most, asked, most), peakY * lateralShare, most);
+        patch.forces(Bounds.clamp(-most, asked, most), peakY * lateralShare, most);
     }
 
     /**

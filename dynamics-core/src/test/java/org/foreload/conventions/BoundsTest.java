@@ -34,7 +34,7 @@ class BoundsTest {
     @Test
     void aBoundOfZeroIsAboveZero() {
         assertEquals(0.0, Bounds.larger(-0.0, 0));
-        assertEquals(0.0, Bounds.within(0, -0.0, 1));
+        assertEquals(0.0, Bounds.clamp(0, -0.0, 1));
     }
 
     @Property
@@ -42,6 +42,6 @@ class BoundsTest {
             @ForAll @DoubleRange(min = -5, max = 0) double low,
             @ForAll double number,
             @ForAll @DoubleRange(min = 0, max = 5) double high) {
-        assertEquals(Math.max(low, Math.min(high, number)), Bounds.within(low, number, high), 0.0);
+        assertEquals(Math.max(low, Math.min(high, number)), Bounds.clamp(low, number, high), 0.0);
     }
 }

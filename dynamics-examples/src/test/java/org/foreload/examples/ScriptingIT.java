@@ -37,6 +37,8 @@ class ScriptingIT {
     void project() throws IOException {
         Path target = Files.createDirectories(directory.resolve("dynamics-examples/target"));
         Files.copy(ROOT.resolve("dynamics-examples/target/foreload.jar"), target.resolve("foreload.jar"));
+        Files.createSymbolicLink(
+                directory.resolve("dynamics-examples/foreload"), ROOT.resolve("dynamics-examples/foreload"));
         Path scripts = Files.createDirectories(directory.resolve("docs/scripting"));
         try (Stream<Path> files = Files.list(ROOT.resolve("docs/scripting"))) {
             for (Path file : files.toList()) {

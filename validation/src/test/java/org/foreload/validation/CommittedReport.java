@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 abstract class CommittedReport {
 
     private static final Path DOCS = Path.of("..", "docs");
-    private static final String AGAIN =
-            " is stale; make it anew: java -jar dynamics-examples/target/foreload.jar validate --report docs";
+    private static final String AGAIN = " is stale; make it anew: dynamics-examples/foreload validate --report docs";
 
     /** Columns of a row in which the last digits may differ: computed, error, used. */
     private static final List<Integer> LOOSE = List.of(6, 7, 9);

@@ -30,7 +30,7 @@ import org.foreload.examples.command.Foreload;
 final class Console {
 
     /** How every command of the manual starts. */
-    private static final String PROGRAM = "java -jar dynamics-examples/target/foreload.jar ";
+    private static final String PROGRAM = "dynamics-examples/foreload ";
 
     /** How the programs of the examples start. */
     private static final Pattern EXAMPLE = Pattern.compile(

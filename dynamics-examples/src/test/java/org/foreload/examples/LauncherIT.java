@@ -1,0 +1,132 @@
+package org.foreload.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The script that starts the packaged program: the same program, only sooner. */
+@DisabledOnOs(OS.WINDOWS)
+class LauncherIT {
+
+    private static final Path SCRIPT = Path.of("foreload").toAbsolutePath();
+    private static final Path JAR = Path.of("target", "foreload.jar").toAbsolutePath();
+    private static final Path ARCHIVE = Path.of("target", "foreload.jsa").toAbsolutePath();
+    private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+
+    @TempDir
+    private Path directory;
+
+    /** The script as somebody puts it on the path: a link to it, from a folder whose name needs quotes. */
+    private Path link;
+
+    private record Call(int status, String out, String err) {}
+
+    @BeforeEach
+    void link() throws IOException {
+        Path folder = Files.createDirectory(directory.resolve("my programs"));
+        link = Files.createSymbolicLink(folder.resolve("foreload"), SCRIPT);
+    }
+
+    private Call call(Map<String, String> environment, List<String> command) throws IOException, InterruptedException {
+        Path out = directory.resolve("out");
+        Path err = directory.resolve("err");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(directory.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().putAll(environment);
+        int status = builder.start().waitFor();
+        return new Call(
+                status, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private Call script(String... words) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(link.toString()));
+        command.addAll(List.of(words));
+        return call(Map.of(), command);
+    }
+
+    private Call jar(String... words) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(JAVA.toString(), "-jar", JAR.toString()));
+        command.addAll(List.of(words));
+        return call(Map.of(), command);
+    }
+
+    @Test
+    void itAnswersAsTheJarDoes() throws IOException, InterruptedException {
+        for (String[] words : new String[][] {
+            {"loads", "--format", "json"},
+            {"grip", "--speed", "a word"},
+            {"loads", "--car", "no such car.json"},
+        }) {
+            assertEquals(jar(words), script(words));
+        }
+    }
+
+    /** The virtual machine says where it takes each class from. */
+    @Test
+    void theArchiveHoldsTheClassesOfTheProgramAndOfItsLibraries() throws IOException, InterruptedException {
+        String taken = call(
+                        Map.of(),
+                        List.of(
+                                JAVA.toString(),
+                                "-XX:SharedArchiveFile=" + ARCHIVE,
+                                "-Xlog:class+load",
+                                "-jar",
+                                JAR.toString(),
+                                "loads"))
+                .out();
+        for (String name : List.of("org.foreload.examples.Main", "org.foreload.vehicle.Car", "picocli.CommandLine")) {
+            assertTrue(taken.contains(name + " source: shared objects file (top)"), name);
+        }
+    }
+
+    @Test
+    void itLeavesTheSecondCompilerToWhatCanTakeLong() throws IOException, InterruptedException {
+        assertEquals(1, stages("loads"));
+        assertEquals(1, stages("explore"));
+        assertEquals(1, stages("explore", "--quiet", "--shapes", "linear"));
+        assertEquals(4, stages("explore", "--quiet", "--resolution", "2"));
+        assertEquals(4, stages("explore", "--peaks=0.7,0.8"));
+        assertEquals(4, stages("batch"));
+    }
+
+    /** Asks the virtual machine for its settings, and the program for no more than its help. */
+    private int stages(String... words) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(link.toString()));
+        command.addAll(List.of(words));
+        command.add("--help");
+        Call call = call(Map.of("JDK_JAVA_OPTIONS", "-XX:+PrintFlagsFinal"), command);
+        assertEquals(0, call.status(), call.err());
+        String setting = call.out()
+                .lines()
+                .filter(line -> line.contains(" TieredStopAtLevel "))
+                .findFirst()
+                .orElseThrow();
+        return Integer.parseInt(setting.split("=")[1].strip().split(" ")[0]);
+    }
+
+    @Test
+    void withoutTheJarItSaysWhatMakesIt() throws IOException, InterruptedException {
+        Path alone = Files.copy(SCRIPT, directory.resolve("foreload"));
+        assertTrue(alone.toFile().setExecutable(true));
+        Call call = call(Map.of(), List.of(alone.toString(), "loads"));
+        assertEquals(2, call.status());
+        assertEquals("", call.out());
+        assertEquals(1, call.err().lines().count(), call.err());
+        assertTrue(call.err().contains("mvn -q -B -DskipTests package"), call.err());
+    }
+}

@@ -37,11 +37,11 @@ class LapTest {
 
     @Test
     void aBetterExitIsCarriedAsEnergyAndGainsSum() {
-        Corner corner = SampleStudies.corner();
+        Corner corner = SampleStudies.shortCorner();
         Lap lap = Lap.of(
                 new Circuit("twice", List.of(corner, corner)),
                 LapTest::study,
-                new BestRelease(1, 0, 60, 0.25),
+                BestRelease.SIMPLE_SHAPES,
                 2,
                 Sweep.Progress.SILENT);
         assertTrue(lap.complete());

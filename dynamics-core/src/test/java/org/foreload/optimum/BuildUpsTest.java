@@ -20,6 +20,7 @@ import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Rounds;
 import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Where a slower foot is worth a try, and that it then is. */
@@ -151,6 +152,7 @@ class BuildUpsTest {
     }
 
     /** Who brakes out of a bend and takes half a second to reach the peak is quicker with a slower foot still. */
+    @Tag("long")
     @Test
     void inABendTheQuickestFootOfAllIsTaken() {
         CornerStudy study = bending();

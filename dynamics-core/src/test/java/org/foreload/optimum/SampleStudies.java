@@ -45,6 +45,21 @@ public final class SampleStudies {
                         5));
     }
 
+    /** A corner that takes half as long. */
+    public static Corner shortCorner() {
+        return new Corner(
+                "short",
+                28,
+                SegmentPath.of(
+                        90,
+                        List.of(
+                                Segment.spiralIn(15, 35, Turn.LEFT),
+                                Segment.arc(25, 35, Turn.LEFT),
+                                Segment.spiralOut(15, 35, Turn.LEFT)),
+                        25,
+                        5));
+    }
+
     /** A practised driver, nothing in hand: the searches are tested where they are hardest, on the edge. */
     public static CornerStudy study(Car car) {
         return CornerStudy.of(

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The table behind the Magic Formula against the formula, its readable twin. */
 class MagicFormulaTest {
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theTableIsTheFormula(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -24,7 +24,7 @@ class MagicFormulaTest {
         assertEquals(curve.plain().slope(slip), curve.slope(slip), 1e-5);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void nothingIsMoreThanTheLargestShare(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -37,7 +37,7 @@ class MagicFormulaTest {
     }
 
     /** The table of lengths, found by Newton's rule, against the search; what most is at them, to second order. */
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theTableOfLengthsIsTheSearch(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.9) double curvature,
@@ -49,7 +49,7 @@ class MagicFormulaTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theBendIsTheSlopeOfTheSlope(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -68,7 +68,7 @@ class MagicFormulaTest {
     }
 
     /** Whatever E is, the curve is highest where its slope is zero, and it is 1 there. */
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theCurveIsOneAndLevelAtItsPeak(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature) {
@@ -81,7 +81,7 @@ class MagicFormulaTest {
     }
 
     /** A wheel that hardly slips sideways carries most at the peak of the curve itself, to the last digits of both. */
-    @Property
+    @Property(tries = 100)
     void withHardlyAnySideSlipThePeakCarriesMost(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.95) double curvature,
@@ -92,7 +92,7 @@ class MagicFormulaTest {
     }
 
     /** The slope of the largest share is zero: a little more or less slip carries less. */
-    @Property(tries = 200)
+    @Property(tries = 100)
     void theLargestShareIsAMaximum(
             @ForAll @DoubleRange(min = 1.05, max = 1.95) double shape,
             @ForAll @DoubleRange(min = -5, max = 0.9) double curvature,

@@ -1,6 +1,7 @@
 package org.foreload.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -96,25 +97,38 @@ class LauncherIT {
 
     @Test
     void itLeavesTheSecondCompilerToWhatCanTakeLong() throws IOException, InterruptedException {
-        assertEquals(1, stages("best"));
-        assertEquals(1, stages("explore", "--quiet", "--shapes", "linear"));
-        assertEquals(4, stages("explore", "--quiet", "--resolution", "2"));
-        assertEquals(4, stages("batch"));
+        for (String[] words :
+                new String[][] {{"explore"}, {"explore", "--shapes", "linear"}, {"best", "--peaks"}, {}}) {
+            assertTrue(given(words).contains(FIRST_ONLY), List.of(words)::toString);
+        }
+        for (String[] words : new String[][] {
+            {"batch"}, {"join", "a.jsonl"}, {"explore", "--quiet", "--resolution", "2"}, {"explore", "--peaks=0.7,0.8"}
+        }) {
+            assertFalse(given(words).contains(FIRST_ONLY), List.of(words)::toString);
+        }
     }
 
-    /** Asks the virtual machine for its settings, and the program for no more than its help. */
-    private int stages(String... words) throws IOException, InterruptedException {
+    @Test
+    void wordsArriveAsTheyWereTyped() throws IOException, InterruptedException {
+        List<String> given = given("loads", "--car", "a car.json", "", "*", "$HOME");
+        int jar = given.indexOf("-jar");
+        assertEquals(JAR.toString(), given.get(jar + 1));
+        assertEquals(List.of("loads", "--car", "a car.json", "", "*", "$HOME"), given.subList(jar + 2, given.size()));
+        assertTrue(given.subList(0, jar).contains("-XX:SharedArchiveFile=" + ARCHIVE), given.toString());
+    }
+
+    private static final String FIRST_ONLY = "-XX:TieredStopAtLevel=1";
+
+    /** What a Java is given that only prints it. */
+    private List<String> given(String... words) throws IOException, InterruptedException {
+        Path java = Files.createDirectories(directory.resolve("bin")).resolve("java");
+        Files.writeString(java, "#!/bin/sh\nprintf '%s\\n' \"$@\"\nexit 7\n");
+        assertTrue(java.toFile().setExecutable(true));
         List<String> command = new ArrayList<>(List.of(link.toString()));
         command.addAll(List.of(words));
-        command.add("--help");
-        Call call = call(Map.of("JDK_JAVA_OPTIONS", "-XX:+PrintFlagsFinal"), command);
-        assertEquals(0, call.status(), call.err());
-        String setting = call.out()
-                .lines()
-                .filter(line -> line.contains(" TieredStopAtLevel "))
-                .findFirst()
-                .orElseThrow();
-        return Integer.parseInt(setting.split("=")[1].strip().split(" ")[0]);
+        Call call = call(Map.of("JAVA_HOME", directory.toString()), command);
+        assertEquals(7, call.status(), call.err());
+        return call.out().lines().toList();
     }
 
     @Test

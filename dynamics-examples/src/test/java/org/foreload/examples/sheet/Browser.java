@@ -29,7 +29,10 @@ public final class Browser implements AutoCloseable {
 
     private static final double A4_HEIGHT = 11.69;
 
-    /** What tests lock that start one: two at once on two cores keep each other waiting beyond their time limits. */
+    /**
+     * What tests lock that start one. Those that only read pages share it; one whose page moves by itself must have the
+     * processors, and locks it alone.
+     */
     public static final String LOCK = "browser";
 
     /** It warns that it does not know the newest browser's tools, of which none is used. */

@@ -32,13 +32,14 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceAccessMode;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The sheet in a real browser. */
-@ResourceLock(Browser.LOCK)
+@ResourceLock(value = Browser.LOCK, mode = ResourceAccessMode.READ)
 class SheetIT {
 
     /** A corner name that would run, break out of an attribute, and break a table if it were not escaped. */

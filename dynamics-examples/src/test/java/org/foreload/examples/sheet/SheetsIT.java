@@ -30,6 +30,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceAccessMode;
 import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -38,7 +39,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** Sheets of other cars and corners, in a real browser: they print on two pages at every place of the slider. */
-@ResourceLock(Browser.LOCK)
+@ResourceLock(value = Browser.LOCK, mode = ResourceAccessMode.READ)
 class SheetsIT {
 
     private static final int TELEPHONE = 360;

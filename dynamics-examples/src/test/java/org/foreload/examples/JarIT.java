@@ -27,7 +27,9 @@ class JarIT {
     private record Call(int status, String out, String err) {}
 
     /** For what the virtual machine does not decide: it starts with less work so. */
-    private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+    private static final List<String> QUICK = List.of(
+            "-XX:TieredStopAtLevel=1",
+            "-XX:SharedArchiveFile=" + Path.of("target", "foreload.jsa").toAbsolutePath());
 
     private Call call(String... args) throws IOException, InterruptedException {
         return call(QUICK, args);
@@ -41,7 +43,7 @@ class JarIT {
         command.add("-Duser.language=de");
         command.add("-Dfile.encoding=US-ASCII");
         command.add("-jar");
-        command.add(Path.of("target", "foreload.jar").toString());
+        command.add(Path.of("target", "foreload.jar").toAbsolutePath().toString());
         command.addAll(List.of(args));
         Path out = directory.resolve("out");
         Path err = directory.resolve("err");

@@ -47,7 +47,9 @@ class KilledSweepIT {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         // Quicker to start, and the answer is the same.
         command.add("-XX:TieredStopAtLevel=1");
-        command.addAll(List.of("-jar", Path.of("target", "foreload.jar").toString(), "explore", "--quiet"));
+        command.add("-XX:SharedArchiveFile=" + Path.of("target", "foreload.jsa").toAbsolutePath());
+        command.addAll(List.of(
+                "-jar", Path.of("target", "foreload.jar").toAbsolutePath().toString(), "explore", "--quiet"));
         command.addAll(List.of("--format", "json", "--threads", "2"));
         command.addAll(List.of(SWEEP.split(" ")));
         command.addAll(List.of(more));

@@ -175,7 +175,8 @@ class ScriptingIT {
         }
         lines.add("/exit 0");
         Files.write(directory.resolve("lines.jsh"), lines);
-        String utf8 = " -R-Dfile.encoding=UTF-8 -R-Dstdout.encoding=UTF-8 -J-Dfile.encoding=UTF-8";
+        String utf8 = " -R-Dfile.encoding=UTF-8 -R-Dstdout.encoding=UTF-8 -J-Dfile.encoding=UTF-8"
+                + " -R-XX:TieredStopAtLevel=1 -J-XX:TieredStopAtLevel=1";
         String answer = bash(command + utf8 + " -s lines.jsh 2>&1");
         assertFalse(answer.contains("Error:") || answer.contains("Exception"), answer);
         compare("jshell", answer);

@@ -32,8 +32,8 @@ class DriverLaws {
 
     private static final double MOST_FRONT_USE = 0.95;
 
-    /** Halvings with which the lateral acceleration for a use of the front axle is found: to a hundredth of 25 m/s². */
-    private static final int HALVINGS = 12;
+    /** Halvings with which the lateral acceleration for a use of the front axle is found: to a tenth of a m/s². */
+    private static final int HALVINGS = 8;
 
     private static final double MOST_LATERAL = 25;
 

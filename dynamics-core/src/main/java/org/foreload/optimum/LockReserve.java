@@ -8,6 +8,9 @@ import org.foreload.strategy.Excess;
 import org.foreload.strategy.InHand;
 import org.foreload.strategy.StraightLine;
 import org.foreload.strategy.Trial;
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * How much harder the brake could be before a wheel stops, and what too little of that is made to cost, so that a
@@ -24,11 +27,21 @@ public final class LockReserve {
     /** Share of the locking limit with which the search for the hardest braking begins: no wheel stops with it. */
     private static final double FIRST_PEAK = 0.7;
 
-    /** Rounds of that search: each leaves a small part of the error, since load follows force. */
-    private static final int PEAK_ROUNDS = 4;
+    /** Part by which that goes up or down until one peak keeps the reserve and the next does not. */
+    private static final double STRIDE = 1.15;
 
-    /** The reserve that is believed at most in one round. */
-    private static final double MOST_BELIEVED = 0.3;
+    /** Shares between which the hardest braking is looked for: a brake that locks nothing there never does. */
+    private static final double LEAST_PEAK = 0.1;
+
+    private static final double MOST_PEAK = 2;
+
+    /** Entries between two such peaks, at most. */
+    private static final int MOST_LOOKS = 40;
+
+    /** Accuracy of the peak and of what it leaves, as shares: a driver's foot scatters by some hundredths. */
+    private static final double FINE = 2e-4;
+
+    private static final int ORDER = 3;
 
     private final CornerStudy study;
     private final double wanted;
@@ -70,14 +83,33 @@ public final class LockReserve {
      * @param buildUpTime time in which the foot reaches the peak, s
      */
     public double hardest(double buildUpTime) {
-        BrakePointSearch search = study.search();
-        double peak = FIRST_PEAK * study.lockLimit();
-        for (int i = 0; i < PEAK_ROUNDS; i++) {
-            Braking straight = StraightLine.braking(peak, buildUpTime);
-            EntryResult entry =
-                    search.trial(straight.from(search.estimate(straight))).entry();
-            peak *= (1 + Math.min(MOST_BELIEVED, entry.lockReserve())) / (1 + wanted);
+        double limit = study.lockLimit();
+        UnivariateFunction left = share -> left(share * limit, buildUpTime);
+        double keeps = FIRST_PEAK;
+        double fails = FIRST_PEAK;
+        if (left.value(FIRST_PEAK) >= 0) {
+            do {
+                keeps = fails;
+                fails = keeps * STRIDE;
+            } while (fails < MOST_PEAK && left.value(fails) >= 0);
+        } else {
+            do {
+                fails = keeps;
+                keeps = fails / STRIDE;
+            } while (keeps > LEAST_PEAK && left.value(keeps) < 0);
         }
-        return peak;
+        boolean known = fails < MOST_PEAK && keeps > LEAST_PEAK;
+        return known
+                ? limit
+                        * new BracketingNthOrderBrentSolver(FINE, FINE, FINE / 10, ORDER)
+                                .solve(MOST_LOOKS, left, keeps, fails, AllowedSolution.ABOVE_SIDE)
+                : limit * keeps;
+    }
+
+    /** What the brake could be harder than is asked for, as a share. */
+    private double left(double peak, double buildUpTime) {
+        BrakePointSearch search = study.search();
+        Braking straight = StraightLine.braking(peak, buildUpTime);
+        return search.trial(straight.from(search.estimate(straight))).entry().lockReserve() - wanted;
     }
 }

@@ -1,6 +1,9 @@
 package org.foreload.strategy;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 
@@ -35,6 +38,17 @@ public record Exploration(
         return best.isPresent() && baseline.isPresent()
                 ? baseline.get().entry().time() - best.get().entry().time()
                 : Double.NaN;
+    }
+
+    /** The quickest of each shape, in that order, among the candidates that make the corner. */
+    public static List<Candidate> bestOfEachShape(List<Candidate> candidates) {
+        Map<String, Candidate> best = new LinkedHashMap<>();
+        candidates.stream()
+                .filter(Candidate::made)
+                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
+                .forEach(one ->
+                        best.putIfAbsent(one.entry().plan().release().shape().name(), one));
+        return List.copyOf(best.values());
     }
 
     /**

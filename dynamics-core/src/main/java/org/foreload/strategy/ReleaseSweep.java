@@ -178,7 +178,9 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      */
     private void marked(List<Candidate> candidates, Candidate best) {
         double most = best.entry().time() + BrakePointSearch.WORTH_A_CHOICE;
-        Set<Candidate> compared = bestOfEachShape(candidates);
+        // Compared with each other wherever they stand.
+        Set<Candidate> compared = Collections.newSetFromMap(new IdentityHashMap<>());
+        compared.addAll(Exploration.bestOfEachShape(candidates));
         List<Candidate> slower = candidates.stream()
                 .filter(one -> one.made() && (one.entry().time() <= most || compared.contains(one)))
                 .sorted(Comparator.comparingDouble(one -> one.entry().time()))
@@ -191,22 +193,6 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
             last = here > last ? here : last;
         }
         candidates.replaceAll(one -> known.getOrDefault(one, one));
-    }
-
-    /** The quickest of each shape, which are compared with each other wherever they stand. */
-    private static Set<Candidate> bestOfEachShape(List<Candidate> candidates) {
-        Map<String, Candidate> best = new LinkedHashMap<>();
-        for (Candidate one : candidates) {
-            if (one.made()) {
-                best.merge(
-                        one.entry().plan().release().shape().name(),
-                        one,
-                        (a, b) -> b.entry().time() < a.entry().time() ? b : a);
-            }
-        }
-        Set<Candidate> set = Collections.newSetFromMap(new IdentityHashMap<>());
-        set.addAll(best.values());
-        return set;
     }
 
     /** Metres in hand; NaN where that is no more than another has; below zero for that, it is asked in any case. */

@@ -11,6 +11,7 @@ import org.foreload.gap.LossToLimit;
 import org.foreload.gap.TimeSplit;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.trace.Trace;
@@ -174,7 +175,8 @@ public final class BestAnswer {
         return rows;
     }
 
-    private static final String FAMILIES = "Best of each simple shape";
+    private static final String FAMILIES =
+            "Best of each simple shape (the search leaves " + Words.seconds(ShapeRanking.TIE) + " open)";
 
     private static List<Report> families(Optimum optimum) {
         double best = optimum.entry().orElseThrow().time();

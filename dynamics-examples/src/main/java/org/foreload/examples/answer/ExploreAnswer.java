@@ -2,9 +2,7 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -198,7 +196,7 @@ public final class ExploreAnswer {
 
     /** Which shapes come to the same as the best. */
     private Optional<String> tie() {
-        List<Candidate> ranked = bestOfEach();
+        List<Candidate> ranked = Exploration.bestOfEachShape(sorted);
         int tied = ShapeRanking.tied(ranked).orElse(0);
         if (tied < 2) {
             return Optional.empty();
@@ -210,19 +208,9 @@ public final class ExploreAnswer {
                 + " that the search leaves open: " + names + ".");
     }
 
-    private List<Candidate> bestOfEach() {
-        Map<String, Candidate> best = new LinkedHashMap<>();
-        for (Candidate candidate : sorted) {
-            if (candidate.made()) {
-                best.putIfAbsent(candidate.entry().plan().release().shape().name(), candidate);
-            }
-        }
-        return List.copyOf(best.values());
-    }
-
     /** The best of each shape, and the very straight-line braking that the headline compares with. */
     private List<Candidate> shapesAndBaseline() {
-        Stream<Candidate> shapes = bestOfEach().stream()
+        Stream<Candidate> shapes = Exploration.bestOfEachShape(sorted).stream()
                 .filter(one -> sweep.baseline().isEmpty()
                         || !StraightLine.is(one.entry().plan()));
         return Stream.concat(shapes, sweep.baseline().stream()).sorted(QUICKER).toList();

@@ -8,9 +8,7 @@ import org.foreload.strategy.Excess;
 import org.foreload.strategy.InHand;
 import org.foreload.strategy.StraightLine;
 import org.foreload.strategy.Trial;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.AllowedSolution;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.foreload.study.Edge;
 
 /**
  * How much harder the brake could be before a wheel stops, and what too little of that is made to cost, so that a
@@ -35,13 +33,8 @@ public final class LockReserve {
 
     private static final double MOST_PEAK = 2;
 
-    /** Entries between two such peaks, at most. */
-    private static final int MOST_LOOKS = 40;
-
     /** Accuracy of the peak and of what it leaves, as shares: a driver's foot scatters by some hundredths. */
     private static final double FINE = 2e-4;
-
-    private static final int ORDER = 3;
 
     private final CornerStudy study;
     private final double wanted;
@@ -84,26 +77,9 @@ public final class LockReserve {
      */
     public double hardest(double buildUpTime) {
         double limit = study.lockLimit();
-        UnivariateFunction left = share -> left(share * limit, buildUpTime);
-        double keeps = FIRST_PEAK;
-        double fails = FIRST_PEAK;
-        if (left.value(FIRST_PEAK) >= 0) {
-            do {
-                keeps = fails;
-                fails = keeps * STRIDE;
-            } while (fails < MOST_PEAK && left.value(fails) >= 0);
-        } else {
-            do {
-                fails = keeps;
-                keeps = fails / STRIDE;
-            } while (keeps > LEAST_PEAK && left.value(keeps) < 0);
-        }
-        boolean known = fails < MOST_PEAK && keeps > LEAST_PEAK;
-        return known
-                ? limit
-                        * new BracketingNthOrderBrentSolver(FINE, FINE, FINE / 10, ORDER)
-                                .solve(MOST_LOOKS, left, keeps, fails, AllowedSolution.ABOVE_SIDE)
-                : limit * keeps;
+        return limit
+                * Edge.largest(
+                        share -> left(share * limit, buildUpTime), FIRST_PEAK, STRIDE, LEAST_PEAK, MOST_PEAK, FINE);
     }
 
     /** What the brake could be harder than is asked for, as a share. */

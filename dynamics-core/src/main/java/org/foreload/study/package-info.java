@@ -6,7 +6,8 @@
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.study.Sweep} runs one computation for many cases, with
  * {@link org.foreload.study.Sweep.Progress} to watch and to stop it; {@link org.foreload.study.Search} looks for the
- * lowest cost in a box, {@link org.foreload.study.LinearStep} for one step down within limits;
+ * lowest cost in a box, {@link org.foreload.study.LinearStep} for one step down within limits, and
+ * {@link org.foreload.study.Edge} for the largest value that still keeps something;
  * {@link org.foreload.study.ResponseSurface} puts smooth functions through known values;
  * {@link org.foreload.study.Rounds} counts several sweeps together; {@link org.foreload.study.LowDiscrepancy} draws
  * points that fill a cube evenly, and {@link org.foreload.study.Proportion} says how sure a counted probability is.

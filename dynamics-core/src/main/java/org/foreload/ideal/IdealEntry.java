@@ -72,7 +72,7 @@ public final class IdealEntry {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
         double speed = corner.approachSpeed();
         Drive drive = drive(corner, grid, speed, options.frictionScale());
-        while (drive.startSpeed() < speed) {
+        for (int i = 0; i < MOST_ATTEMPTS && drive.startSpeed() < speed; i++) {
             speed = drive.startSpeed();
             drive = drive(corner, grid, speed, options.frictionScale());
         }
@@ -84,6 +84,9 @@ public final class IdealEntry {
         }
         return IdealProfile.of(car, grid, drive.speedsSquared(), drive.accelerations());
     }
+
+    /** Speeds that are tried for the one that a refusal names: each is nearer to it, and two or three will do. */
+    private static final int MOST_ATTEMPTS = 50;
 
     /**
      * What came of an attempt.

@@ -23,7 +23,10 @@ final class BrakePointEstimate {
     /** Parts into which a release is cut to find what is left of it. */
     private static final int PARTS = 50;
 
-    /** Rounds in which brake point and speed there settle on each other; each about halves the error, at least. */
+    /**
+     * Rounds in which brake point and speed there settle on each other: each about halves the error, but where
+     * downforce changes the grip along the way. It is an estimate, and the search that begins with it stands it.
+     */
     private static final int ROUNDS = 12;
 
     private final IdealProfile bound;

@@ -16,11 +16,8 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
-import org.foreload.path.Corner;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
@@ -42,16 +39,7 @@ class BestReleaseTest {
     /** What is compared here differs by milliseconds at least. */
     private static final double COARSE = 1e-4;
 
-    private static final CornerStudy STUDY = study(SampleStudies.shortCorner());
-
-    private static CornerStudy study(Corner corner) {
-        return CornerStudy.of(
-                SampleCars.ROAD_CAR,
-                corner,
-                DriverSettings.practised(),
-                new SimulationSettings(COARSE, 1),
-                Allowance.NO_MARGIN);
-    }
+    private static final CornerStudy STUDY = SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.shortCorner());
 
     /** What a plan in decimetres may lose of a search's time, s. */
     private static final double ROUNDING = 0.01;
@@ -171,7 +159,8 @@ class BestReleaseTest {
     @Tag("long")
     @Test
     void theLastLookGainsOnEverySearch() {
-        Optimum found = SHORT.find(study(SampleStudies.corner()), 2, Sweep.Progress.SILENT);
+        Optimum found =
+                SHORT.find(SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.corner()), 2, Sweep.Progress.SILENT);
         double searched = Math.min(
                 found.restarts().stream()
                         .mapToDouble(Optimum.Restart::time)

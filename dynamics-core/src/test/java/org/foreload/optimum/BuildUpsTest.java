@@ -7,15 +7,12 @@ import java.util.List;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
-import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
-import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Rounds;
 import org.foreload.study.StopAfter;
@@ -25,9 +22,6 @@ import org.junit.jupiter.api.Test;
 
 /** Where a slower foot is worth a try, and that it then is. */
 class BuildUpsTest {
-
-    /** What is compared here differs by hundredths of a second. */
-    private static final double COARSE = 1e-4;
 
     /** A bend taken at about a g, out of which the car must brake for a tight corner. */
     private static CornerStudy bending() {
@@ -45,12 +39,7 @@ class BuildUpsTest {
                                 Segment.spiralOut(25, 40, Turn.LEFT)),
                         60,
                         5));
-        return CornerStudy.of(
-                SampleCars.ROAD_CAR,
-                corner,
-                DriverSettings.practised(),
-                new SimulationSettings(COARSE, 1),
-                Allowance.NO_MARGIN);
+        return SampleStudies.coarse(SampleCars.ROAD_CAR, corner);
     }
 
     @Test
@@ -70,12 +59,9 @@ class BuildUpsTest {
     }
 
     private static CornerStudy study(double approachSpeed, double straight, Segment... segments) {
-        return CornerStudy.of(
+        return SampleStudies.coarse(
                 SampleCars.ROAD_CAR,
-                new Corner("made up", approachSpeed, SegmentPath.of(straight, List.of(segments), 30, 5)),
-                DriverSettings.practised(),
-                new SimulationSettings(COARSE, 1),
-                Allowance.NO_MARGIN);
+                new Corner("made up", approachSpeed, SegmentPath.of(straight, List.of(segments), 30, 5)));
     }
 
     /** Who brakes just before turn-in has the corner itself within half a second; that is no bend before it. */

@@ -66,6 +66,12 @@ public final class SampleStudies {
                 car, corner(), DriverSettings.practised(), new SimulationSettings(COARSE, 1), Allowance.NO_MARGIN);
     }
 
+    /** The same on another corner, in larger steps: for what differs by milliseconds at least. */
+    static CornerStudy coarse(Car car, Corner corner) {
+        return CornerStudy.of(
+                car, corner, DriverSettings.practised(), new SimulationSettings(1e-4, 1), Allowance.NO_MARGIN);
+    }
+
     /** The plausible road car. */
     public static CornerStudy roadCar() {
         return study(SampleCars.ROAD_CAR);

@@ -106,4 +106,12 @@ final class CurveTable {
         double[] c = coefficients;
         return perUnit * (c[4 * i + 1] + t * (2 * c[4 * i + 2] + t * (3 * c[4 * i + 3])));
     }
+
+    double bend(double x) {
+        double at = (x - start) * perUnit;
+        int i = (int) at;
+        double t = at - i;
+        double[] c = coefficients;
+        return perUnit * perUnit * (2 * c[4 * i + 2] + t * (6 * c[4 * i + 3]));
+    }
 }

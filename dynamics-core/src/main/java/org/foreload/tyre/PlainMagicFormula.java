@@ -57,6 +57,11 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
         return x == 0 ? 0 : (slope(x) - value(x) / x) / x;
     }
 
+    /** The slope of that; for a slip above zero. */
+    double secantBend(double x) {
+        return (bend(x) - 2 * secantSlope(x)) / x;
+    }
+
     /**
      * Slip of the highest value: solves Bx − E(Bx − atan Bx) = tan(π/(2C)). The answer is at most C times that, where E
      * is above 0 over 1 − E; twice that is looked at, so that rounding cannot put the end before the answer.

@@ -2,12 +2,12 @@ package org.foreload.tyre;
 
 /**
  * The search of {@link CombinedSlip}, made for speed: it runs for each wheel in each evaluation of the equations of
- * motion. It begins so near its end that two or three of Newton's steps suffice, and makes no objects.
+ * motion. It begins so near its end that one or two of Halley's steps suffice, and makes no objects.
  */
 final class QuickShare {
 
-    /** Relative step at which the search ends: about its square, near rounding, is what is then left. */
-    private static final double CLOSE = 1e-6;
+    /** Relative step at which the search ends: about its cube, near rounding, is what is then left. */
+    private static final double CLOSE = 1e-4;
 
     /** Rounds after which the search ends in any case; halving alone finds neighbouring doubles in that many. */
     private static final int ROUNDS = 64;
@@ -17,8 +17,9 @@ final class QuickShare {
     /**
      * Lateral share of the peak beside a longitudinal one. With g the secant of the curve at the length x of the slip,
      * a wheel has g·√(x² − y²) along itself and g·y across. Between a wheel that carries nothing along itself and one
-     * that carries the most it can, the two shares nearly follow an ellipse: there Newton's rule begins. Where its step
-     * leaves what is known to hold the answer, that range is halved instead.
+     * that carries the most it can, the two shares nearly follow an ellipse: there Halley's rule begins (E. Halley,
+     * 1694, from memory: Newton's with the bend of the function). Where its step leaves what is known to hold the
+     * answer, that range is halved instead.
      *
      * @param curve shape of force over slip
      * @param y normalised lateral slip, above zero
@@ -43,6 +44,7 @@ final class QuickShare {
         for (int round = 0; round < ROUNDS; round++) {
             double secant = curve.secant(x);
             double slope = curve.secantSlope(x);
+            double bend = curve.secantBend(x);
             double rest = x * x - ySquare;
             double excess = secant * secant * rest - square;
             if (excess > 0) {
@@ -50,9 +52,12 @@ final class QuickShare {
             } else {
                 bottom = x;
             }
-            double step = -excess / (2 * secant * (slope * rest + secant * x));
+            // Half of the derivative of the excess over x, and half of the derivative of that.
+            double rise = secant * (slope * rest + secant * x);
+            double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
+            double step = -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
             if (Math.abs(step) <= CLOSE * x) {
-                return y * (secant + slope * step);
+                return y * (secant + step * (slope + 0.5 * step * bend));
             }
             double next = x + step;
             x = next > bottom && next < top ? next : (bottom + top) / 2;

@@ -22,6 +22,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /** Change of the {@link #secant} with slip. */
     double secantSlope(double x);
 
+    /** Change of the {@link #secantSlope} with slip at normalised slip {@code x}, above zero. */
+    double secantBend(double x);
+
     /** Normalised slip on the rising side at which the curve has the value {@code y}, from 0 to 1. */
     double inverse(double y);
 
@@ -102,6 +105,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         }
 
         @Override
+        public double secantBend(double x) {
+            return x < 1 ? 0 : 2 / (x * x * x);
+        }
+
+        @Override
         public double inverse(double y) {
             return y;
         }
@@ -143,6 +151,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double secantSlope(double x) {
             return x < 3 ? x * (2.0 / 27) - 1.0 / 3 : -1 / (x * x);
+        }
+
+        @Override
+        public double secantBend(double x) {
+            return x < 3 ? 2.0 / 27 : 2 / (x * x * x);
         }
 
         @Override
@@ -266,6 +279,14 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
                 return fine.slope(x);
             }
             return coarse.holds(x) ? coarse.slope(x) : plain.secantSlope(x);
+        }
+
+        @Override
+        public double secantBend(double x) {
+            if (fine.holds(x)) {
+                return fine.bend(x);
+            }
+            return coarse.holds(x) ? coarse.bend(x) : plain.secantBend(x);
         }
 
         /**

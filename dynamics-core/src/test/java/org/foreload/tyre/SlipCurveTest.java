@@ -41,8 +41,13 @@ class SlipCurveTest {
             assertEquals(curve.value(x) / x, curve.secant(x), 1e-14, () -> curve + " at " + x);
             double rise = (curve.secant(x + PROBE) - curve.secant(x - PROBE)) / (2 * PROBE);
             assertEquals(rise, curve.secantSlope(x), 1e-6, () -> curve + " at " + x);
+            double bend = (curve.secantSlope(x + PROBE) - curve.secantSlope(x - PROBE)) / (2 * PROBE);
+            assertEquals(bend, curve.secantBend(x), 1e-6, () -> curve + " at " + x);
         }
         assertEquals(1, curve.secant(0), 1e-14);
+        // Where the tables of a Magic Formula end, the formula itself.
+        double rise = (curve.secantSlope(150 + PROBE) - curve.secantSlope(150 - PROBE)) / (2 * PROBE);
+        assertEquals(rise, curve.secantBend(150), 1e-3 * Math.abs(rise), () -> curve.toString());
     }
 
     @ParameterizedTest

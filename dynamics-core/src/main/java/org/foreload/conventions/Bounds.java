@@ -1,10 +1,10 @@
 package org.foreload.conventions;
 
 /**
- * The larger and the smaller of two numbers, as {@link Math#max(double, double)} and {@link Math#min(double, double)}
- * name them, but for the sign of zero: of two zeros the second is taken. What is not a number stays so. The equations
- * of motion ask for them in every evaluation, and the first compiler of the virtual machine puts methods as short as
- * these in their place, where it calls the others.
+ * Ways to keep a number within bounds, and quick: the larger and the smaller of two numbers, as {@link Math#max(double,
+ * double)} and {@link Math#min(double, double)} name them, but for the sign of zero: of two zeros the second is taken.
+ * What is not a number stays so. The equations of motion ask for them in every evaluation, and the first compiler of
+ * the virtual machine puts methods as short as these in their place, where it calls the others.
  */
 public final class Bounds {
 
@@ -18,6 +18,14 @@ public final class Bounds {
     /** The smaller of two numbers; NaN if one is. */
     public static double smaller(double a, double b) {
         return a < b || a != a ? a : b;
+    }
+
+    /**
+     * The hyperbolic tangent by one exponential, in less than half the time of {@link Math#tanh}: to the last digit of
+     * one, though not to that of a number far below one. Odd to the bit, and zero at zero.
+     */
+    public static double tanh(double x) {
+        return Math.copySign(1 - 2 / (Math.exp(2 * Math.abs(x)) + 1), x);
     }
 
     /** The number, or the bound that it lies beyond; NaN if it is. */

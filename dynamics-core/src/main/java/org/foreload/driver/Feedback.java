@@ -81,7 +81,7 @@ final class Feedback {
             k2 = tracking1 + turned;
             k4 = (added - turned) * perLean;
         }
-        double pull = -HARDEST * Math.tanh(tracking0 * offset * (1 / HARDEST));
+        double pull = -HARDEST * Bounds.tanh(tracking0 * offset * (1 / HARDEST));
         wayBack = pull - tracking1 * drift;
         double correction = pull - k2 * drift - k3 * heading - k4 * turning;
         return forcePerAcceleration * correction;

@@ -18,6 +18,8 @@ final class InverseTyre {
     private final double mostUse;
 
     private double peak;
+    private double most;
+    private double perMost;
     private double share;
     private double meanLoad;
 
@@ -41,7 +43,9 @@ final class InverseTyre {
         peak = leftPeak + rightPeak;
         meanLoad = (leftLoad + rightLoad) / 2;
         double open = leftPeak * open(wheels, left) + rightPeak * open(wheels, left + 1);
-        share = peak > 0 ? Bounds.larger(open / peak, LEAST_SHARE) : 0;
+        most = Bounds.larger(open, LEAST_SHARE * peak);
+        share = peak > 0 ? most / peak : 0;
+        perMost = 1 / most;
     }
 
     /** Share of a wheel's lateral peak that its longitudinal force leaves: the friction ellipse. */
@@ -59,7 +63,7 @@ final class InverseTyre {
 
     /** Most lateral force that the axle has at the moment, N. */
     double most() {
-        return share * peak;
+        return most;
     }
 
     /**
@@ -75,19 +79,8 @@ final class InverseTyre {
         if (!(peak > 0)) {
             return 0;
         }
-        double fraction = Bounds.smaller(Math.abs(force) / (share * peak), mostUse);
-        return Math.copySign(slip(fraction), force);
-    }
-
-    /**
-     * Lateral slip that gives a fraction of what lateral force the axle has. Slip and force of a wheel, each scaled by
-     * its stiffness and peak, have one direction, and their lengths go with each other as without braking (source: the
-     * combined-slip rule of H. B. Pacejka, Tyre and Vehicle Dynamics, ch. 3.2.3, from memory; turned round).
-     */
-    private double slip(double fraction) {
-        double lateral = share * fraction;
-        double length = Math.sqrt(1 - share * share + lateral * lateral);
-        return length > 0 ? tyre.lateralSlipFor(length, meanLoad) * lateral / length : 0;
+        double fraction = Bounds.smaller(Math.abs(force) * perMost, mostUse);
+        return Math.copySign(tyre.lateralSlipBeside(share, fraction, meanLoad), force);
     }
 
     /**
@@ -100,10 +93,11 @@ final class InverseTyre {
         if (!(share > 0)) {
             return LEAST_SLOPE * whole;
         }
-        double now = Math.abs(wheels.lateral(left) + wheels.lateral(left + 1)) / (share * peak);
+        double now = Math.abs(wheels.lateral(left) + wheels.lateral(left + 1)) * perMost;
         double high = Bounds.smaller(mostUse, now + HALF);
         double low = Bounds.larger(high - 2 * HALF, 0);
-        return Bounds.larger(LEAST_SLOPE * whole, share * peak * (high - low) / (slip(high) - slip(low)));
+        double slips = tyre.lateralSlipBeside(share, high, meanLoad) - tyre.lateralSlipBeside(share, low, meanLoad);
+        return Bounds.larger(LEAST_SLOPE * whole, most * (high - low) / slips);
     }
 
     /** Half of the share of the peak over which the slope is taken. */

@@ -182,7 +182,7 @@ final class EntryEquations {
         perSecond[TIME] = 1;
         perSecond[OFFSET] = vx * sin + vy * cos;
         perSecond[HEADING_ERROR] = x[YAW_RATE] - curvature * progress;
-        perSecond[STEER] = steerRate * Math.tanh((wanted - x[STEER]) * perSteerReach);
+        perSecond[STEER] = steerRate * Bounds.tanh((wanted - x[STEER]) * perSteerReach);
         perSecond[BRAKE] = (brakeDemand(s, x, speed, wheels) - x[BRAKE]) * perLeftLag;
         perSecond[DRIVE] = (driveDemand(speed, wheels) * perMass - x[DRIVE]) * perRightLag;
         if (brake.reacts()) {

@@ -178,8 +178,8 @@ public record FrictionTyre(
             return;
         }
         SlipCurve.Shares shares = left.shares;
-        double force = Math.abs(asked);
-        curve.shares(y, force / (frictionX * leftPressed), force / (frictionX * rightPressed), shares);
+        double perLoad = Math.abs(asked) / (frictionX * (leftPressed * rightPressed));
+        curve.shares(y, perLoad * rightPressed, perLoad * leftPressed, shares);
         rolling(leftPressed, asked, shares.most, Math.copySign(shares.first, lateralSlip), left);
         rolling(rightPressed, asked, shares.most, Math.copySign(shares.second, lateralSlip), right);
     }
@@ -233,5 +233,12 @@ public record FrictionTyre(
     @Override
     public double lateralSlipFor(double fraction, double load) {
         return curve.inverse(fraction) * frictionY / corneringStiffnessPerLoad;
+    }
+
+    /** {@inheritDoc} What the whole force lacks to its peak is that share of what the lateral one lacks to its own. */
+    @Override
+    public double lateralSlipBeside(double share, double fraction, double load) {
+        double lack = share * Math.sqrt(1 - fraction * fraction);
+        return share * fraction * curve.inverseSecant(lack) * frictionY / corneringStiffnessPerLoad;
     }
 }

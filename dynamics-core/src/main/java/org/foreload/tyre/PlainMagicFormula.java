@@ -73,6 +73,11 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
                 .solve(Integer.MAX_VALUE, x -> argument(x) - target, 0, high);
     }
 
+    /** The factor of the cube in the slip over small values, y + b·y³, from the series of arc tangent and sine. */
+    double inverseCube() {
+        return (1 + curvatureFactor) / (3 * shapeFactor * shapeFactor) + 1.0 / 6;
+    }
+
     /** Slope at the peak of the slip over the root of what the force lacks to it, from the curvature of the sine. */
     double inverseSlopeAtPeak(double peakSlip) {
         double argument = argument(peakSlip);

@@ -92,6 +92,11 @@ record SimilarTyre(Tyre given, double factor) implements Tyre {
         return factor * given.lateralSlipFor(fraction, load);
     }
 
+    @Override
+    public double lateralSlipBeside(double share, double fraction, double load) {
+        return factor * given.lateralSlipBeside(share, fraction, load);
+    }
+
     private TyreForce scaled(TyreForce force) {
         return new TyreForce(factor * force.longitudinal(), factor * force.lateral());
     }

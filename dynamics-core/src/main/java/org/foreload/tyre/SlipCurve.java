@@ -28,6 +28,18 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     /** Normalised slip on the rising side at which the curve has the value {@code y}, from 0 to 1. */
     double inverse(double y);
 
+    /**
+     * Slip over value on the rising side, where the value is √(1 − {@code lack}²): the secant of the {@link #inverse},
+     * over what a force lacks to the peak as a right-angled share of it. One where all is lacking, {@link #peakSlip}
+     * where nothing is.
+     *
+     * @param lack from 0 to 1
+     */
+    default double inverseSecant(double lack) {
+        double value = Math.sqrt(1 - lack * lack);
+        return value > 0 ? inverse(value) / value : 1;
+    }
+
     /** Normalised slip of the highest value; beyond it, force no longer grows. */
     double peakSlip();
 
@@ -196,7 +208,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Pieces of the table of the inverse. */
         private static final int INVERSE_PIECES = 512;
 
-        /** Accuracy, times the root of what the force lacks, at which that table is taken as it is. */
+        /** Accuracy, times what the force lacks, at which that table is taken as it is. */
         private static final double INVERSE_ACCURACY = 1e-9;
 
         /** Largest relative step from the table of the inverse; its square is below rounding. */
@@ -218,7 +230,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         /** Lengths at which a wheel carries the largest share, up to a normalised lateral slip of 12. */
         private final CurveTable lengths;
 
-        /** Slips over the root of what a force lacks to the peak, in which they run smoothly up to the peak. */
+        /** The {@link #inverseSecant}, which runs smoothly up to the peak over what a force lacks to it. */
         private final CurveTable inverses;
 
         /** Whether that table needs no step of Newton's rule after it. */
@@ -289,34 +301,51 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return coarse.holds(x) ? coarse.bend(x) : plain.secantBend(x);
         }
 
+        @Override
+        public double inverse(double y) {
+            return y < 1 ? y * inverseSecant(Math.sqrt((1 - y) * (1 + y))) : peakSlip;
+        }
+
         /**
          * {@inheritDoc} Read off a table, then made exact by Newton's rule where the table alone is not good to 1e-9.
          */
         @Override
-        public double inverse(double y) {
-            if (!(y < 1)) {
-                return peakSlip;
+        public double inverseSecant(double lack) {
+            if (!inverses.holds(lack)) {
+                return 1;
             }
-            double lack = Math.sqrt(1 - y);
-            double x = inverses.holds(lack) ? inverses.value(lack) : 0;
-            if (inverseExact) {
-                return x;
+            double secant = inverses.value(lack);
+            if (inverseExact || lack == 0) {
+                return secant;
             }
+            double y = Math.sqrt((1 - lack) * (1 + lack));
+            double x = y * secant;
             double next = x - (value(x) - y) / slope(x);
-            return Math.abs(next - x) <= INVERSE_STEP * x ? next : searchedInverse(lack);
+            return Math.abs(next - x) <= INVERSE_STEP * x ? next / y : searchedInverse(lack);
         }
 
-        /** The inverse by the search itself, over the root of what the force lacks to the peak. */
+        /** The secant of the inverse by the search itself. */
         private double searchedInverse(double lack) {
-            double y = 1 - lack * lack;
+            double y = Math.sqrt((1 - lack) * (1 + lack));
+            if (y == 0) {
+                return 1;
+            }
             return lack > 0
-                    ? RisingSearch.solve(this::value, this::slope, y, CombinedSlip.guess(this, y), 0, peakSlip)
+                    ? RisingSearch.solve(this::value, this::slope, y, CombinedSlip.guess(this, y), 0, peakSlip) / y
                     : peakSlip;
         }
 
-        /** Slope of the inverse over the same. */
+        /** Its slope over what the force lacks. */
         private double inverseSlope(double lack) {
-            return lack > 0 ? -2 * lack / plain.slope(searchedInverse(lack)) : plain.inverseSlopeAtPeak(peakSlip);
+            double y = Math.sqrt((1 - lack) * (1 + lack));
+            if (y == 0) {
+                return -2 * plain.inverseCube();
+            }
+            if (lack == 0) {
+                return plain.inverseSlopeAtPeak(peakSlip) / Math.sqrt(2);
+            }
+            double secant = searchedInverse(lack);
+            return -lack / (y * y) * (1 / plain.slope(y * secant) - secant);
         }
 
         @Override

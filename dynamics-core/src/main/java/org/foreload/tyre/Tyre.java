@@ -149,6 +149,22 @@ public interface Tyre {
     }
 
     /**
+     * Lateral slip, tangent of the slip angle, at which a wheel has a lateral force beside a longitudinal one; on the
+     * rising side of the curve. Slip and force of a wheel, each scaled by its stiffness and peak, have one direction,
+     * and their lengths go with each other as without braking (source: the combined-slip rule of H. B. Pacejka, Tyre
+     * and Vehicle Dynamics, ch. 3.2.3, from memory; turned round).
+     *
+     * @param share share of the lateral peak that the longitudinal force leaves, 0 to 1
+     * @param fraction fraction of that share which the lateral force takes, 0 to 1
+     * @param load wheel load in newtons
+     */
+    default double lateralSlipBeside(double share, double fraction, double load) {
+        double lateral = share * fraction;
+        double length = Math.sqrt(1 - share * share + lateral * lateral);
+        return length > 0 ? lateralSlipFor(length, load) * lateral / length : 0;
+    }
+
+    /**
      * The same tyre on a road of other friction: peaks grow by the factor, stiffnesses stay.
      *
      * @param factor friction over that of this tyre, above 0

@@ -44,4 +44,19 @@ class BoundsTest {
             @ForAll @DoubleRange(min = 0, max = 5) double high) {
         assertEquals(Math.max(low, Math.min(high, number)), Bounds.clamp(low, number, high), 0.0);
     }
+
+    /** Held to {@link Math#tanh}; odd to the bit, so that left and right are alike. */
+    @Property
+    void theHyperbolicTangentIsThatOfJava(@ForAll @DoubleRange(min = -30, max = 30) double x) {
+        assertEquals(Math.tanh(x), Bounds.tanh(x), 4e-16);
+        assertEquals(-Bounds.tanh(x), Bounds.tanh(-x), 0.0);
+    }
+
+    @Test
+    void theHyperbolicTangentOfItsEdges() {
+        assertEquals(0.0, Bounds.tanh(0.0));
+        assertEquals(1, Bounds.tanh(Double.POSITIVE_INFINITY));
+        assertEquals(-1, Bounds.tanh(-1e9));
+        assertEquals(Double.NaN, Bounds.tanh(Double.NaN));
+    }
 }

@@ -150,4 +150,25 @@ class CombinedSlipTest {
             assertTrue(slip > 0);
         }
     }
+
+    /** The force that is asked for comes back, with or without a body of the model's own. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void theSlipBesideABrakeForceBringsTheForceAskedFor(FrictionTyre tyre) {
+        for (double share : new double[] {0.3, 0.8, 0.97, 1}) {
+            double braked = Math.sqrt(1 - share * share) * tyre.peakForceX(LOAD);
+            for (double fraction : new double[] {0.02, 0.3, 0.6, 0.9, 0.985}) {
+                double slip = tyre.lateralSlipBeside(share, fraction, LOAD);
+                double force = share * fraction * tyre.peakForceY(LOAD);
+                assertEquals(
+                        force,
+                        tyre.lateralForce(slip, braked, LOAD),
+                        1e-6 * force,
+                        () -> tyre.curve().toString());
+                assertEquals(slip, BareTyre.of(tyre).lateralSlipBeside(share, fraction, LOAD), 1e-6 * slip);
+            }
+            assertEquals(0, tyre.lateralSlipBeside(share, 0, LOAD));
+        }
+        assertEquals(tyre.lateralSlipFor(1, LOAD), tyre.lateralSlipBeside(1, 1, LOAD), 1e-9);
+    }
 }

@@ -48,6 +48,7 @@ class SimilarTyreTest {
                 similar.lateralForce(lateral, 0.6 * limit, load),
                 1e-4 * peak);
         assertEquals(made.lateralSlipFor(0.9, load), similar.lateralSlipFor(0.9, load), ACCURACY);
+        assertEquals(made.lateralSlipBeside(0.8, 0.9, load), similar.lateralSlipBeside(0.8, 0.9, load), ACCURACY);
     }
 
     @Test

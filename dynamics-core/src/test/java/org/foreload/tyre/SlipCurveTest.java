@@ -62,7 +62,11 @@ class SlipCurveTest {
         for (double share : new double[] {1e-4, 0.2, 0.6, 0.95, 0.9999}) {
             // An inverse may come from a table; its error of slip is told in the curve's own Javadoc.
             assertEquals(share, curve.value(curve.inverse(share)), 1e-9, () -> curve + " " + share);
+            double lack = Math.sqrt(1 - share * share);
+            assertEquals(share, curve.value(share * curve.inverseSecant(lack)), 1e-9, () -> curve + " lacks " + lack);
         }
+        assertEquals(peak, curve.inverseSecant(0), 1e-12 * peak);
+        assertEquals(1, curve.inverseSecant(1), 1e-12);
     }
 
     @ParameterizedTest

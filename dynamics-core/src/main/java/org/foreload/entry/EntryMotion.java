@@ -10,6 +10,7 @@ import org.foreload.bicycle.WheelForces;
 import org.foreload.integrate.Accuracy;
 import org.foreload.integrate.DecayingSystem;
 import org.foreload.integrate.Integration;
+import org.foreload.integrate.Mark;
 import org.foreload.integrate.Stop;
 
 /**
@@ -105,6 +106,28 @@ final class EntryMotion implements DecayingSystem {
     double advance(double from, double to, double[] state, double longest) {
         integration.begin(from, state);
         integration.limit(Math.min(longest, LONGEST_STEP));
+        return advance(to, state);
+    }
+
+    /** The same from where another motion of these equations stood, with steps of any length. */
+    double resume(Mark mark, double to, double[] state) {
+        integration.resume(mark);
+        integration.limit(LONGEST_STEP);
+        return advance(to, state);
+    }
+
+    /** Where it stands: at a beginning, or between two steps. */
+    Mark mark() {
+        return integration.mark();
+    }
+
+    /** The mark of a beginning. */
+    Mark begin(double from, double[] state) {
+        integration.begin(from, state);
+        return integration.mark();
+    }
+
+    private double advance(double to, double[] state) {
         Stop stop = integration.advance(to);
         if (stop == Stop.EXHAUSTED || stop == Stop.STUCK) {
             throw new IllegalStateException(String.format(

@@ -10,10 +10,11 @@ import org.foreload.conventions.Bounds;
 import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.integrate.Crossing;
+import org.foreload.integrate.Mark;
 import org.foreload.integrate.Step;
 
 /** Watches one run: events, wheel locks, extremes, rows of the profile, and how it ends. */
-final class EntryRecorder {
+class EntryRecorder {
 
     /**
      * Time, s, for which a wheel may stand still in one go before an entry driven as planned counts as locked up: a
@@ -144,6 +145,18 @@ final class EntryRecorder {
         double vx = step.value(EntryState.VX, station);
         double vy = step.value(EntryState.VY, station);
         return Math.sqrt(vx * vx + vy * vy);
+    }
+
+    /** What of a stretch before the brake point is kept. */
+    Approach.Joint joint(Mark mark) {
+        return new Approach.Joint(mark, farthestOffset, topSpeed, fullness.edge());
+    }
+
+    /** Takes over what another run has seen up to a joint of their common approach. */
+    void takeOver(Approach.Joint joint) {
+        farthestOffset = joint.farthestOffset();
+        topSpeed = joint.topSpeed();
+        fullness.edge(joint.edge());
     }
 
     /** Looks for a lowest speed inside a step: where it falls at the beginning and rises at the end. */

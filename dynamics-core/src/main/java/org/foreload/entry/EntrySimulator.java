@@ -22,7 +22,7 @@ import org.foreload.vehicle.Car;
 /**
  * Drives one car through one corner, with one brake plan after another.
  *
- * <p>Everything here is immutable, so one simulator serves many threads.
+ * <p>Nothing that shows here changes, so one simulator serves many threads.
  */
 public final class EntrySimulator {
 
@@ -45,6 +45,7 @@ public final class EntrySimulator {
     private final double apex;
     private final double[] joints;
     private final double[] scales;
+    private volatile Approach approach;
 
     /**
      * @param car what is driven
@@ -176,21 +177,16 @@ public final class EntrySimulator {
     }
 
     private EntryResult drive(BrakePlan plan, Optional<SpeedPlan> expected, boolean keep) {
-        Path path = corner.path();
-        BrakeFoot brake = new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), expected);
-        EntryEquations equations = new EntryEquations(
-                new BicycleModel(car),
-                path,
-                new Steering(car, path, driver.hands()),
-                new Throttle(car, exit, driver.rightFoot()),
-                brake,
-                driver,
-                plan);
+        BrakeFoot brake = foot(expected);
+        EntryEquations equations = equations(plan, brake);
         EntryRecorder recorder = new EntryRecorder(this, plan, equations, keep);
-        double tolerance = keep ? settings.tolerance() : PROBE_COARSENING * settings.tolerance();
-        EntryMotion motion = new EntryMotion(equations, new SlipLag(car), tolerance, scales, recorder);
-        double[] state = initialState(equations);
+        EntryMotion motion = keep ? motion(equations, settings.tolerance(), recorder) : probing(equations, recorder);
         double[] stations = pieces(plan, brake.expectedUpTo());
+        boolean shared = !keep
+                && !brake.reacts()
+                && plan.disturbance() == PedalDisturbance.NONE
+                && footAt((stations[0] + stations[1]) / 2, plan) == EntryEquations.Foot.FLAT_OUT;
+        double[] state = shared ? approach().start() : initialState(equations);
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
             double start = stations[i];
             double end = stations[i + 1];
@@ -199,15 +195,63 @@ public final class EntrySimulator {
             equations.foot(foot, state[EntryState.TIME]);
             recorder.enter(start, state);
             double at = start;
+            if (shared && i == 0) {
+                Approach.Joint joint = approach().before(end);
+                recorder.takeOver(joint);
+                at = motion.resume(joint.mark(), end, state);
+                stopped(at, end, state, recorder);
+            }
             while (at < end - SHORTEST_PIECE && recorder.running()) {
                 double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
                 at = motion.advance(at, end, state, longest);
-                if (at < end - SHORTEST_PIECE) {
-                    recorder.stoppedAt(at, state);
-                }
+                stopped(at, end, state, recorder);
             }
         }
         return recorder.result(state);
+    }
+
+    private static void stopped(double at, double end, double[] state, EntryRecorder recorder) {
+        if (at < end - SHORTEST_PIECE) {
+            recorder.stoppedAt(at, state);
+        }
+    }
+
+    /** The approach of a driver with a calm foot: driven by the first probe that asks, and then known. */
+    private Approach approach() {
+        Approach known = approach;
+        if (known == null) {
+            // Two threads that come at once drive the same.
+            double first = Arrays.stream(joints)
+                    .filter(joint -> joint - corner.path().start() > SHORTEST_PIECE)
+                    .min()
+                    .orElseThrow();
+            known = Approach.drive(this, first);
+            approach = known;
+        }
+        return known;
+    }
+
+    BrakeFoot foot(Optional<SpeedPlan> expected) {
+        return new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), expected);
+    }
+
+    EntryEquations equations(BrakePlan plan, BrakeFoot brake) {
+        return new EntryEquations(
+                new BicycleModel(car),
+                corner.path(),
+                new Steering(car, corner.path(), driver.hands()),
+                new Throttle(car, exit, driver.rightFoot()),
+                brake,
+                driver,
+                plan);
+    }
+
+    EntryMotion probing(EntryEquations equations, EntryRecorder recorder) {
+        return motion(equations, PROBE_COARSENING * settings.tolerance(), recorder);
+    }
+
+    private EntryMotion motion(EntryEquations equations, double tolerance, EntryRecorder recorder) {
+        return new EntryMotion(equations, new SlipLag(car), tolerance, scales, recorder);
     }
 
     /** Steps in a period of a disturbed pedal: so many that none of its swings is stepped over. */
@@ -266,7 +310,7 @@ public final class EntrySimulator {
     }
 
     /** Straight ahead at the approach speed, throttle open, load settled. */
-    private double[] initialState(EntryEquations equations) {
+    double[] initialState(EntryEquations equations) {
         double start = corner.path().start();
         double speed = corner.approachSpeed();
         double[] state = new double[equations.size()];

@@ -52,6 +52,16 @@ final class Fullness {
         }
     }
 
+    /** How near an edge the car has come, m. */
+    double edge() {
+        return edge;
+    }
+
+    /** Takes that over. */
+    void edge(double nearest) {
+        edge = nearest;
+    }
+
     Margins margins() {
         return new Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
     }

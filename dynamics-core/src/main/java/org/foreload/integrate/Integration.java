@@ -65,6 +65,7 @@ public final class Integration {
     private double longestStep;
     private double step;
     private double lastLogarithm;
+    private double nearestEnd;
     private boolean ratesKnown;
     private long evaluations;
     private long steps;
@@ -131,10 +132,23 @@ public final class Integration {
         System.arraycopy(state, 0, y, 0, size);
         step = accuracy.firstStep();
         lastLogarithm = 0;
+        nearestEnd = Double.NEGATIVE_INFINITY;
         evaluations = 0;
         steps = 0;
         rejections = 0;
         restart();
+    }
+
+    /** Begins where another integration of the same system, with the same accuracy and limit, stood. */
+    public void resume(Mark mark) {
+        begin(mark.t, mark.state);
+        step = mark.step;
+        lastLogarithm = mark.lastLogarithm;
+    }
+
+    /** Where it stands: at its beginning, or between two steps, as when an observer is told of one. */
+    public Mark mark() {
+        return new Mark(t, y, step, lastLogarithm, nearestEnd);
     }
 
     /** From here on no step is longer than this, in the unit of t, until another one is set. */
@@ -203,6 +217,9 @@ public final class Integration {
             boolean last = wanted * STRETCH >= remaining;
             // Two even steps to the end rather than a long and a short one.
             double length = last ? remaining : remaining < 2 * wanted ? remaining / 2 : wanted;
+            nearestEnd = length < wanted || last
+                    ? Double.POSITIVE_INFINITY
+                    : Bounds.larger(nearestEnd, t + 2 * wanted * STRETCH);
             double error = attempt(length);
             if (!(error <= 1)) {
                 rejections++;

@@ -18,6 +18,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
+import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -173,5 +174,41 @@ class EntryVariationTest {
                 assertTrue(trace.column("rear_slip").at(i) < -0.02);
             }
         }
+    }
+
+    /**
+     * Probes take over the approach that all have in common; one with a foot of its own drives it, to the same bits.
+     */
+    @Test
+    void anEntryThatTakesOverTheApproachIsTheSameToTheBit() {
+        PedalDisturbance steady = new PedalDisturbance() {
+            @Override
+            public double delivered(double intended, double time) {
+                return intended;
+            }
+
+            @Override
+            public double shortestPeriod() {
+                return Double.POSITIVE_INFINITY;
+            }
+        };
+        EntrySimulator simulator = simulator(CAR);
+        for (double point = PATH.start() + 0.3; point < -60; point += 7.3) {
+            BrakePlan plan = PLAN.withBrakePoint(point);
+            EntryResult taken = simulator.probe(plan);
+            EntryResult driven = simulator.probe(plan.with(steady));
+            assertTrue(taken.evaluations() <= driven.evaluations(), taken.evaluations() + " at " + point);
+            assertEquals(driven.outcome(), taken.outcome());
+            assertEquals(driven.events(), taken.events());
+            assertEquals(driven.margins(), taken.margins());
+            assertEquals(driven.time(), taken.time(), 0);
+            assertEquals(driven.topSpeed(), taken.topSpeed(), 0);
+            assertEquals(driven.farthestOffset(), taken.farthestOffset(), 0);
+        }
+        BrakePlan late = PLAN.withBrakePoint(-100);
+        double saved = 1
+                - (double) simulator.probe(late).evaluations()
+                        / simulator.probe(late.with(steady)).evaluations();
+        assertTrue(saved > 0.03, "saved " + saved);
     }
 }

@@ -38,7 +38,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-/** The sheet in a real browser. */
+/** The sheet in a real browser, which has it open: a test that changes more than its sliders opens it anew. */
 @ResourceLock(value = Browser.LOCK, mode = ResourceAccessMode.READ)
 class SheetIT {
 
@@ -69,6 +69,7 @@ class SheetIT {
         file = Files.writeString(
                 directory.resolve("sheet.html"),
                 SheetPage.of(sheet, Optional.of(own), "Mind the model.", "0").html());
+        browser.open(file);
     }
 
     private static OwnEntry recorded() {
@@ -135,7 +136,6 @@ class SheetIT {
 
     @Test
     void namesFromFilesAreTextAndNothingElse() {
-        browser.open(file);
         assertEquals(HOSTILE, browser.driver().findElement(By.tagName("h1")).getText());
         assertTrue(browser.driver().getTitle().startsWith("Corner sheet: " + HOSTILE));
         assertTrue(browser.driver().findElements(By.tagName("b")).stream()
@@ -145,7 +145,6 @@ class SheetIT {
     /** Numbers against the library's own, at every place of the slider, reached by keyboard. */
     @Test
     void theSliderShowsTheNumbersOfTheReleaseThatItPointsAt() {
-        browser.open(file);
         slider().sendKeys(Keys.HOME);
         peak().sendKeys(Keys.HOME);
         List<String> before = List.of();
@@ -203,7 +202,6 @@ class SheetIT {
     /** The driver's own release, with every number that was measured, in words and as a picture. */
     @Test
     void theDriversOwnReleaseStandsBesideThePlan() {
-        browser.open(file);
         String text = shown(".own");
         assertTrue(text.contains("Lap 1 of " + HOSTILE), text);
         for (OwnView.Row row : own.rows()) {
@@ -215,7 +213,6 @@ class SheetIT {
 
     @Test
     void printsTheChosenReleaseOnTwoPagesAndTheOwnOnAThird() throws IOException {
-        browser.open(file);
         slider().sendKeys(Keys.HOME);
         try (PDDocument pdf = Loader.loadPDF(browser.printed())) {
             assertEquals(3, pdf.getNumberOfPages());
@@ -230,7 +227,6 @@ class SheetIT {
 
     @Test
     void itIsAccessibleWideAndNarrow() throws IOException {
-        browser.open(file);
         assertEquals(List.of(), browser.accessibility());
         browser.narrow(360);
         browser.open(file);
@@ -255,6 +251,7 @@ class SheetIT {
             assertEquals(4, shownCharts().size());
         } finally {
             browser.scripts(true);
+            browser.open(file);
         }
     }
 }

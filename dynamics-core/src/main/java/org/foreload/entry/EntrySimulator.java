@@ -2,6 +2,7 @@ package org.foreload.entry;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.SlipLag;
@@ -45,7 +46,7 @@ public final class EntrySimulator {
     private final double apex;
     private final double[] joints;
     private final double[] scales;
-    private volatile Approach approach;
+    private final AtomicReference<Approach> approach = new AtomicReference<>();
 
     /**
      * @param car what is driven
@@ -218,17 +219,15 @@ public final class EntrySimulator {
 
     /** The approach of a driver with a calm foot: driven by the first probe that asks, and then known. */
     private Approach approach() {
-        Approach known = approach;
-        if (known == null) {
-            // Two threads that come at once drive the same.
+        if (approach.get() == null) {
             double first = Arrays.stream(joints)
                     .filter(joint -> joint - corner.path().start() > SHORTEST_PIECE)
                     .min()
                     .orElseThrow();
-            known = Approach.drive(this, first);
-            approach = known;
+            // Two threads that come at once drive the same.
+            approach.set(Approach.drive(this, first));
         }
-        return known;
+        return approach.get();
     }
 
     BrakeFoot foot(Optional<SpeedPlan> expected) {

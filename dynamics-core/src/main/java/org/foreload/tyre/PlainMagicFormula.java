@@ -73,13 +73,34 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
                 .solve(Integer.MAX_VALUE, x -> argument(x) - target, 0, high);
     }
 
-    /** The factor of the cube in the slip over small values, y + b·y³, from the series of arc tangent and sine. */
-    double inverseCube() {
-        return (1 + curvatureFactor) / (3 * shapeFactor * shapeFactor) + 1.0 / 6;
+    /** The {@link SlipCurve#inverseSecant}, by search. */
+    double inverseSecant(double lack, double peakSlip) {
+        double y = Math.sqrt((1 - lack) * (1 + lack));
+        if (y == 0) {
+            return 1;
+        }
+        double guess = peakSlip * (1 - Math.cbrt(1 - y));
+        return lack > 0 ? RisingSearch.solve(this::value, this::slope, y, guess, 0, peakSlip) / y : peakSlip;
+    }
+
+    /**
+     * Slope of that. Without force, from the series of arc tangent and sine, by which the slip over small values is y +
+     * b·y³ with b = (1 + E)/(3C²) + 1/6.
+     */
+    double inverseSlope(double lack, double peakSlip) {
+        double y = Math.sqrt((1 - lack) * (1 + lack));
+        if (y == 0) {
+            return -2 * ((1 + curvatureFactor) / (3 * shapeFactor * shapeFactor) + 1.0 / 6);
+        }
+        if (lack == 0) {
+            return inverseSlopeAtPeak(peakSlip) / Math.sqrt(2);
+        }
+        double secant = inverseSecant(lack, peakSlip);
+        return -lack / (y * y) * (1 / slope(y * secant) - secant);
     }
 
     /** Slope at the peak of the slip over the root of what the force lacks to it, from the curvature of the sine. */
-    double inverseSlopeAtPeak(double peakSlip) {
+    private double inverseSlopeAtPeak(double peakSlip) {
         double argument = argument(peakSlip);
         return -Math.sqrt(2) * (1 + argument * argument) / inner(peakSlip);
     }

@@ -1,5 +1,6 @@
 package org.foreload.tyre;
 
+import java.util.function.DoubleUnaryOperator;
 import org.foreload.conventions.Bounds;
 
 /**
@@ -29,11 +30,8 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     double inverse(double y);
 
     /**
-     * Slip over value on the rising side, where the value is √(1 − {@code lack}²): the secant of the {@link #inverse},
-     * over what a force lacks to the peak as a right-angled share of it. One where all is lacking, {@link #peakSlip}
-     * where nothing is.
-     *
-     * @param lack from 0 to 1
+     * Slip over value on the rising side, where the value is √(1 − {@code lack}²), with a lack from 0 to 1: the secant
+     * of the {@link #inverse}. One where the whole force is lacking, {@link #peakSlip} where nothing is.
      */
     default double inverseSecant(double lack) {
         double value = Math.sqrt(1 - lack * lack);
@@ -247,9 +245,10 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             this.fine = CurveTable.accurate(0, 16, TABLE_ACCURACY, plain::secant, plain::secantSlope);
             this.coarse = new CurveTable(16, 128 * 8, 8, plain::secant, plain::secantSlope);
             this.lengths = ShareLengths.of(this);
-            this.inverses =
-                    new CurveTable(0, INVERSE_PIECES, INVERSE_PIECES, this::searchedInverse, this::inverseSlope);
-            this.inverseExact = inverses.error(this::searchedInverse) <= INVERSE_ACCURACY;
+            DoubleUnaryOperator inverse = lack -> plain.inverseSecant(lack, peakSlip);
+            this.inverses = new CurveTable(
+                    0, INVERSE_PIECES, INVERSE_PIECES, inverse, lack -> plain.inverseSlope(lack, peakSlip));
+            this.inverseExact = inverses.error(inverse) <= INVERSE_ACCURACY;
         }
 
         /** C. */
@@ -321,31 +320,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double y = Math.sqrt((1 - lack) * (1 + lack));
             double x = y * secant;
             double next = x - (value(x) - y) / slope(x);
-            return Math.abs(next - x) <= INVERSE_STEP * x ? next / y : searchedInverse(lack);
-        }
-
-        /** The secant of the inverse by the search itself. */
-        private double searchedInverse(double lack) {
-            double y = Math.sqrt((1 - lack) * (1 + lack));
-            if (y == 0) {
-                return 1;
-            }
-            return lack > 0
-                    ? RisingSearch.solve(this::value, this::slope, y, CombinedSlip.guess(this, y), 0, peakSlip) / y
-                    : peakSlip;
-        }
-
-        /** Its slope over what the force lacks. */
-        private double inverseSlope(double lack) {
-            double y = Math.sqrt((1 - lack) * (1 + lack));
-            if (y == 0) {
-                return -2 * plain.inverseCube();
-            }
-            if (lack == 0) {
-                return plain.inverseSlopeAtPeak(peakSlip) / Math.sqrt(2);
-            }
-            double secant = searchedInverse(lack);
-            return -lack / (y * y) * (1 / plain.slope(y * secant) - secant);
+            return Math.abs(next - x) <= INVERSE_STEP * x ? next / y : plain.inverseSecant(lack, peakSlip);
         }
 
         @Override
@@ -397,11 +372,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double largestShare(double y) {
-            return y == 0 ? 1 : shareAt(lengths.holds(y) ? lengths.value(y) : lengthOfLargestShare(y), y);
-        }
-
-        /** At the length of the largest share, a length that is a little off changes it by the square of that alone. */
-        private double shareAt(double length, double y) {
+            if (y == 0) {
+                return 1;
+            }
+            // A length that is a little off changes the largest share by the square of that alone.
+            double length = lengths.holds(y) ? lengths.value(y) : lengthOfLargestShare(y);
             return secant(length) * Math.sqrt(Bounds.larger(length * length - y * y, 0));
         }
 

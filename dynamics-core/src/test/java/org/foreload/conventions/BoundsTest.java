@@ -46,10 +46,12 @@ class BoundsTest {
     }
 
     /** Held to {@link Math#tanh}; odd to the bit, so that left and right are alike. */
-    @Property
-    void theHyperbolicTangentIsThatOfJava(@ForAll @DoubleRange(min = -30, max = 30) double x) {
-        assertEquals(Math.tanh(x), Bounds.tanh(x), 4e-16);
-        assertEquals(-Bounds.tanh(x), Bounds.tanh(-x), 0.0);
+    @Test
+    void theHyperbolicTangentIsThatOfJava() {
+        for (double x = 1e-9; x < 40; x *= 1.03) {
+            assertEquals(Math.tanh(x), Bounds.tanh(x), 4e-16);
+            assertEquals(-Bounds.tanh(x), Bounds.tanh(-x), 0.0);
+        }
     }
 
     @Test

@@ -146,7 +146,7 @@ public final class Integration {
         lastLogarithm = mark.lastLogarithm;
     }
 
-    /** Where it stands: at its beginning, or between two steps, as when an observer is told of one. */
+    /** Where it stands: at its beginning, or between two steps, as in an observer. */
     public Mark mark() {
         return new Mark(t, y, step, lastLogarithm, nearestEnd);
     }

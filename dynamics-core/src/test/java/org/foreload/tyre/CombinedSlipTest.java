@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -98,6 +99,52 @@ class CombinedSlipTest {
                 assertEquals(expected, curve.lateralShare(y, along), 1e-9, () -> curve + " " + at + " " + part);
             }
         }
+    }
+
+    /** Where the curve is a closed form, the forces along and across are a point of it to the last digits but a few. */
+    @Test
+    void onTheBrushTheQuickSearchIsExact() {
+        SlipCurve.Brush brush = new SlipCurve.Brush();
+        for (double y = 0.01; y < 2.9; y += 0.17) {
+            for (double along = 0.02; along * along < 1 - y * y / 9; along += 0.07) {
+                double across = brush.lateralShare(y, along);
+                double value = Math.hypot(along, across);
+                assertEquals(y / across, brush.inverse(value) / value, 1e-10 * y / across, y + " beside " + along);
+            }
+        }
+    }
+
+    /** The two wheels of an axle have what each has alone. */
+    @ParameterizedTest
+    @MethodSource("tyres")
+    void anAxleIsItsTwoWheels(FrictionTyre friction) {
+        ContactPatch left = new ContactPatch();
+        ContactPatch right = new ContactPatch();
+        ContactPatch alone = new ContactPatch();
+        for (Tyre tyre : List.of(friction, new SimilarTyre(friction, 0.7))) {
+            for (double leftLoad : new double[] {-10, 0, 400, LOAD, 60_000}) {
+                for (double rightLoad : new double[] {0, 1500, 7000, 60_000}) {
+                    for (double slip : new double[] {-0.2, 0, 0.06, 5}) {
+                        for (double asked : new double[] {0, 300, -2500, 9000}) {
+                            tyre.rollAxle(slip, asked, leftLoad, rightLoad, left, right);
+                            tyre.roll(slip, asked, leftLoad, alone);
+                            same(alone, left);
+                            tyre.roll(slip, asked, rightLoad, alone);
+                            same(alone, right);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private static void same(ContactPatch expected, ContactPatch found) {
+        double accuracy = AT_THE_EDGE * expected.peakY() + 1e-9;
+        assertEquals(expected.longitudinal(), found.longitudinal(), accuracy);
+        assertEquals(expected.lateral(), found.lateral(), accuracy);
+        assertEquals(expected.limit(), found.limit(), accuracy);
+        assertEquals(expected.peakX(), found.peakX(), accuracy);
+        assertEquals(expected.peakY(), found.peakY(), accuracy);
     }
 
     /** All at once, a wheel has what it has by each method alone. */

@@ -26,6 +26,29 @@ class CurveTableTest {
     void aCubicIsGivenBack(@ForAll @DoubleRange(min = 2, max = 3.99) double x) {
         assertEquals(cubic(x), table.value(x), 1e-12);
         assertEquals(slopeOfCubic(x), table.slope(x), 1e-12);
+        assertEquals(1.8 * x - 2.2, table.bend(x), 1e-10);
+    }
+
+    /** In the middle of a piece of width w, a quartic is missed by w⁴/384 of its fourth derivative, 24 for x⁴. */
+    @Test
+    void theErrorIsThatOfTheMiddleOfAPiece() {
+        CurveTable quartic = new CurveTable(1, 8, 4, x -> x * x * x * x, x -> 4 * x * x * x);
+        assertEquals(2.875 * 24 / 384 / 256, quartic.error(x -> x * x * x * x), 1e-12);
+    }
+
+    /** It takes the fewest pieces that are good enough. */
+    @Test
+    void asManyPiecesAsTheAccuracyAsksFor() {
+        double error64 = CurveTable.accurate(0, 2, 1, Math::sin, Math::cos).error(Math::sin);
+        double error128 =
+                CurveTable.accurate(0, 2, 0.9 * error64, Math::sin, Math::cos).error(Math::sin);
+        double error256 = CurveTable.accurate(0, 2, 0, Math::sin, Math::cos).error(Math::sin);
+        assertEquals(16, error64 / error128, 0.5);
+        assertEquals(16, error128 / error256, 0.5);
+        assertEquals(
+                error64,
+                CurveTable.accurate(0, 2, error64, Math::sin, Math::cos).error(Math::sin),
+                0);
     }
 
     @Test

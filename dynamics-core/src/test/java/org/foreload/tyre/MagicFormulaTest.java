@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The table behind the Magic Formula against the formula, its readable twin. */
@@ -126,5 +127,36 @@ class MagicFormulaTest {
     private static double share(SlipCurve curve, double lateral, double length) {
         double ratio = lateral / length;
         return curve.value(length) * Math.sqrt(1 - ratio * ratio);
+    }
+
+    /** The inverse is searched on the formula; its slope, in closed form, is that of the search. */
+    @ParameterizedTest
+    @CsvSource({"1.4, -0.4", "1.2, 0.6", "1.8, -4"})
+    void theInverseAndItsSlopeAreThoseOfTheFormula(double shape, double curvature) {
+        PlainMagicFormula plain = new PlainMagicFormula(shape, curvature);
+        double peak = plain.peakSlip();
+        double probe = 1e-5;
+        for (double lack = 0; lack <= 1; lack += 0.0625) {
+            double y = Math.sqrt(1 - lack * lack);
+            assertEquals(y, plain.value(y * plain.inverseSecant(lack, peak)), 1e-13);
+            double low = Math.max(0, lack - probe);
+            double high = Math.min(1, lack + probe);
+            double rise = (plain.inverseSecant(high, peak) - plain.inverseSecant(low, peak)) / (high - low);
+            double slope = plain.inverseSlope(lack, peak);
+            assertEquals(rise, slope, 2e-4 * Math.max(1, Math.abs(slope)), "lacks " + lack);
+        }
+    }
+
+    /** Read off the table, where that is good enough, and made so by Newton's rule where it is not. */
+    @ParameterizedTest
+    @CsvSource({"1.4, -0.4", "1.2, 0.6", "1.8, -4", "1.95, -15", "1.05, 0.9"})
+    void theInverseIsAsGoodWhetherTheTableIsOrNot(double shape, double curvature) {
+        SlipCurve.MagicFormula curve = new SlipCurve.MagicFormula(shape, curvature);
+        double peak = curve.peakSlip();
+        for (double lack = 0.003; lack < 1; lack += 0.0137) {
+            double secant = curve.plain().inverseSecant(lack, peak);
+            double at = lack;
+            assertEquals(secant, curve.inverseSecant(lack), 1e-7 * secant / lack, () -> curve + " lacks " + at);
+        }
     }
 }

@@ -158,11 +158,12 @@ class BuilderTest {
                     }
                 };
         StringWriter messages = new StringWriter();
-        String classes = Chassis.class
+        URI where = URI.create(Chassis.class
                 .getProtectionDomain()
                 .getCodeSource()
                 .getLocation()
-                .getPath();
+                .toString());
+        String classes = new File(where).getPath();
         compiler.getTask(
                         messages,
                         null,

@@ -360,6 +360,7 @@ public final class Integration {
             taken.state(crossing, next);
             joint(crossing, next, nextRate);
             t = crossing;
+            nearestEnd = Double.POSITIVE_INFINITY;
         } else {
             t = end;
         }

@@ -26,7 +26,7 @@ public final class Mark {
         return t;
     }
 
-    /** Whether an integration to this end would have come by here, with the same steps. */
+    /** Whether an integration to this end would have come by here, with the same steps; never where a crossing fell. */
     public boolean servesEnd(double end) {
         return end >= nearestEnd;
     }

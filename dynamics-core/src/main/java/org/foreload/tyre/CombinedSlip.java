@@ -42,12 +42,12 @@ record CombinedSlip(SlipCurve curve, double lateral) {
                 return high;
             }
         }
-        double guess = Math.hypot(lateral, guess(curve, share));
+        double guess = Math.hypot(lateral, guess(curve.peakSlip(), share));
         return RisingSearch.solve(this::squaredShare, this::slope, square, guess, lateral, high);
     }
 
     /** Slip at which a curve has about a value below one: exactly so for the brush. */
-    static double guess(SlipCurve curve, double value) {
-        return curve.peakSlip() * (1 - Math.cbrt(1 - value));
+    static double guess(double peakSlip, double value) {
+        return peakSlip * (1 - Math.cbrt(1 - value));
     }
 }

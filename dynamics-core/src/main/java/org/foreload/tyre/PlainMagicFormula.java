@@ -79,7 +79,7 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
         if (y == 0) {
             return 1;
         }
-        double guess = peakSlip * (1 - Math.cbrt(1 - y));
+        double guess = CombinedSlip.guess(peakSlip, y);
         return lack > 0 ? RisingSearch.solve(this::value, this::slope, y, guess, 0, peakSlip) / y : peakSlip;
     }
 

@@ -16,6 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
@@ -24,6 +25,9 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
 import org.foreload.trace.Trace;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -32,6 +36,19 @@ import org.junit.jupiter.api.Test;
 class EntryVariationTest {
 
     private static final Path PATH = CORNER.path();
+
+    /** A foot that does as it means to, and yet one of its own. */
+    private static final PedalDisturbance STEADY = new PedalDisturbance() {
+        @Override
+        public double delivered(double intended, double time) {
+            return intended;
+        }
+
+        @Override
+        public double shortestPeriod() {
+            return Double.POSITIVE_INFINITY;
+        }
+    };
 
     private EntryResult entry;
 
@@ -181,22 +198,11 @@ class EntryVariationTest {
      */
     @Test
     void anEntryThatTakesOverTheApproachIsTheSameToTheBit() {
-        PedalDisturbance steady = new PedalDisturbance() {
-            @Override
-            public double delivered(double intended, double time) {
-                return intended;
-            }
-
-            @Override
-            public double shortestPeriod() {
-                return Double.POSITIVE_INFINITY;
-            }
-        };
         EntrySimulator simulator = simulator(CAR);
         for (double point = PATH.start() + 0.3; point < -60; point += 7.3) {
             BrakePlan plan = PLAN.withBrakePoint(point);
             EntryResult taken = simulator.probe(plan);
-            EntryResult driven = simulator.probe(plan.with(steady));
+            EntryResult driven = simulator.probe(plan.with(STEADY));
             assertTrue(taken.evaluations() <= driven.evaluations(), taken.evaluations() + " at " + point);
             assertEquals(driven.outcome(), taken.outcome());
             assertEquals(driven.events(), taken.events());
@@ -208,7 +214,23 @@ class EntryVariationTest {
         BrakePlan late = PLAN.withBrakePoint(-100);
         double saved = 1
                 - (double) simulator.probe(late).evaluations()
-                        / simulator.probe(late.with(steady)).evaluations();
+                        / simulator.probe(late.with(STEADY)).evaluations();
         assertTrue(saved > 0.03, "saved " + saved);
+    }
+
+    /** A car that slides off a banked straight before it brakes does so in either. */
+    @Test
+    void whoRunsWideOnTheApproachDoesSoWhereverHeTakesItUp() {
+        Path narrow = SegmentPath.of(300, List.of(Segment.arc(60, 60, Turn.LEFT)), 200, 0.05)
+                .withBanking(0.3);
+        EntrySimulator simulator = simulator(CAR, new Corner("narrow", 45, narrow));
+        BrakePlan late = PLAN.withBrakePoint(-60);
+        EntryResult driven = simulator.probe(late.with(STEADY));
+        assertEquals(Outcome.RAN_WIDE, driven.outcome());
+        assertTrue(driven.events().get(driven.events().size() - 1).station() < -60, driven.events()::toString);
+        EntryResult taken = simulator.probe(late);
+        assertEquals(Outcome.RAN_WIDE, taken.outcome());
+        assertEquals(driven.events(), taken.events());
+        assertEquals(driven.margins(), taken.margins());
     }
 }

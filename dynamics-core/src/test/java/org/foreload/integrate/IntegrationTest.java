@@ -2,14 +2,11 @@ package org.foreload.integrate;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -387,38 +384,5 @@ class IntegrationTest {
         assertThrows(InvalidValueException.class, () -> new Accuracy(two, 1, 1, 1, 1, 0));
         assertEquals(3, new Accuracy(two, 1, 1, 1, 1, 1).coarsened(3).tolerances()[1]);
         assertEquals(7, new Accuracy(two, 1, 1, 1, 1, 1).withLongestStep(7).longestStep());
-    }
-
-    /** Steps lent from one integration to another: where the end is far enough, what follows is the same to the bit. */
-    @Test
-    void anIntegrationGoesOnFromTheMarkOfAnother() {
-        List<Mark> marks = new ArrayList<>();
-        Integration[] lending = new Integration[1];
-        lending[0] = new Integration(new Lagging(3, true), adaptive(3, 1e-6), step -> marks.add(lending[0].mark()));
-        double[] start = {1, 0, 0.2};
-        lending[0].begin(0, start);
-        marks.add(lending[0].mark());
-        lending[0].advance(20);
-        int served = 0;
-        for (double end = 0.01; end < 20; end += 0.37) {
-            Integration whole = new Integration(new Lagging(3, true), adaptive(3, 1e-6), NOBODY);
-            whole.begin(0, start);
-            whole.advance(end);
-            for (Mark mark : marks) {
-                if (mark.servesEnd(end)) {
-                    served++;
-                    assertTrue(mark.at() < end);
-                    Integration borrowing = new Integration(new Lagging(3, true), adaptive(3, 1e-6), NOBODY);
-                    borrowing.resume(mark);
-                    assertEquals(Stop.REACHED, borrowing.advance(end));
-                    for (int i = 0; i < 3; i++) {
-                        assertEquals(whole.state(i), borrowing.state(i), 0, "from " + mark.at() + " to " + end);
-                    }
-                    assertEquals(whole.at(), borrowing.at(), 0);
-                }
-            }
-        }
-        assertTrue(served > 500, served + " served");
-        assertFalse(marks.get(marks.size() - 2).servesEnd(1e9), "its last steps looked to its own end");
     }
 }

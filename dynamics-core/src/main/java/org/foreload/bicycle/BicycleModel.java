@@ -8,6 +8,7 @@ import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
+import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
@@ -130,8 +131,8 @@ public final class BicycleModel {
         double vx = x[at + VX];
         double vy = x[at + VY];
         double yawRate = x[at + YAW_RATE];
-        double sinSteer = Math.sin(inputs.steer);
-        double cosSteer = Math.cos(inputs.steer);
+        double sinSteer = Angles.sin(inputs.steer);
+        double cosSteer = Angles.cos(inputs.steer);
         double turning = vx * yawRate;
         double sideGravity = Gravity.G * inputs.sinBanking * inputs.cosGrade;
         double normal = Gravity.G * inputs.cosBanking * inputs.cosGrade + turning * inputs.sinBanking;

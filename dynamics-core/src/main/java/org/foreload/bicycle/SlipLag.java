@@ -6,6 +6,7 @@ import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
+import org.foreload.conventions.Angles;
 import org.foreload.vehicle.Car;
 
 /**
@@ -54,7 +55,7 @@ public final class SlipLag {
 
     private void move(double[] x, int at, double steer, int sign) {
         if (frontLength > 0) {
-            x[at + FRONT_SLIP] += sign * frontSlip(x, at, Math.sin(steer), Math.cos(steer));
+            x[at + FRONT_SLIP] += sign * frontSlip(x, at, Angles.sin(steer), Angles.cos(steer));
         }
         if (rearLength > 0) {
             x[at + REAR_SLIP] += sign * rearSlip(x, at);
@@ -80,7 +81,7 @@ public final class SlipLag {
      * @param rate rates of all entries, per second or per metre
      */
     public void rates(double[] x, int at, double steer, double steerRate, double[] rate) {
-        double front = frontSlip(x, at, Math.sin(steer), Math.cos(steer));
+        double front = frontSlip(x, at, Angles.sin(steer), Angles.cos(steer));
         rates(x, at, front, rearSlip(x, at), steerRate, rate);
     }
 

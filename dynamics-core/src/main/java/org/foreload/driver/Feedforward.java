@@ -66,7 +66,10 @@ final class Feedforward {
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
     }
 
-    /** Reads what the line asks at this distance ahead, m, if the car goes on to slow as it does. */
+    /**
+     * Reads what the line asks at this distance ahead, m, if the car goes on to slow as it does; the slopes of the road
+     * are rounded off as its curvature is.
+     */
     void read(DriverView view, double distance) {
         double speed = view.speed;
         double window = hands.curvatureWindow() * speed;
@@ -74,24 +77,24 @@ final class Feedforward {
         path.at(ahead - window, place);
         double headingBefore = place.heading();
         double curvatureBefore = place.curvature();
+        double gradeBefore = place.grade();
+        double bankingBefore = place.banking();
         path.at(ahead + window, place);
         double perMetre = 0.5 / window;
         curvature = (place.heading() - headingBefore) * perMetre;
         gradient = (place.curvature() - curvatureBefore) * perMetre;
         then = Bounds.larger(speed - view.deceleration * distance / Bounds.larger(speed, 1), 1);
         double turning = then * then * curvature;
-        path.at(ahead, place);
-        double across = mass * lateral(turning);
+        double across =
+                mass * lateral(turning, (gradeBefore + place.grade()) / 2, (bankingBefore + place.banking()) / 2);
         double yaw = yawInertia * (then * then * gradient - view.deceleration * curvature);
         frontForce = (toRear * across + yaw) * perWheelbase;
         rearForce = (toFront * across - yaw) * perWheelbase;
     }
 
-    /** Lateral specific force at the place, m/s²: on the flat, the acceleration itself. */
-    private double lateral(double acceleration) {
-        return place.grade() == 0 && place.banking() == 0
-                ? acceleration
-                : RoadPlane.lateral(acceleration, place.grade(), place.banking());
+    /** Lateral specific force, m/s²: on the flat, the acceleration itself. */
+    private static double lateral(double acceleration, double grade, double banking) {
+        return grade == 0 && banking == 0 ? acceleration : RoadPlane.lateral(acceleration, grade, banking);
     }
 
     /** Cornering stiffness of the rear axle as the driver felt it in the last {@link #look}, N/rad. */
@@ -107,7 +110,8 @@ final class Feedforward {
     /** Lateral force that the line will soon ask of the front axle at the speed as it is, N, positive to the left. */
     double frontForceLater(DriverView view) {
         path.at(view.station + RIGHT_FOOT_LOOKS * view.speed, place);
-        return toRear * mass * lateral(view.speed * view.speed * place.curvature()) * perWheelbase;
+        double turning = view.speed * view.speed * place.curvature();
+        return toRear * mass * lateral(turning, place.grade(), place.banking()) * perWheelbase;
     }
 
     /** How far ahead the right foot looks, s: about the time in which a speed that is too high can be coasted off. */

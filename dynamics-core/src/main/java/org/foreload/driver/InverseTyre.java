@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.tyre.Tyre;
 
@@ -12,6 +13,9 @@ final class InverseTyre {
 
     /** Even with locked wheels the driver keeps some steering on: as if this share of the peak were left. */
     private static final double LEAST_SHARE = 0.3;
+
+    /** Share of the peak so small that its square is below rounding. */
+    private static final double NONE = 1e-9;
 
     private final Tyre tyre;
     private final int left;
@@ -54,7 +58,7 @@ final class InverseTyre {
         if (!(most > 0)) {
             return 0;
         }
-        if (wheels.longitudinal(wheel) == 0) {
+        if (Math.abs(wheels.longitudinal(wheel)) <= NONE * most) {
             return 1;
         }
         double used = wheels.longitudinal(wheel) / most;
@@ -71,7 +75,7 @@ final class InverseTyre {
      * that of a wheel: force to the left, slip angle below zero.
      */
     double slipAngle(double force) {
-        return peak > 0 ? -Math.atan(slipAgainst(force)) : 0;
+        return peak > 0 ? -Angles.atan(slipAgainst(force)) : 0;
     }
 
     /** Tangent of that angle, with the sign of the force: of a slip to the other side. */

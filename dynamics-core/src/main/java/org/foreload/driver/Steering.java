@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
@@ -68,15 +69,15 @@ public final class Steering {
 
     /** Direction of a speed across and one along, rad. */
     private static double direction(double across, double along) {
-        return along > 0 ? Math.atan(across / along) : Math.atan2(across, along);
+        return along > 0 ? Angles.atan(across / along) : Math.atan2(across, along);
     }
 
     /** That direction and the angle of a slip together, rad: by the tangent of a sum, where that has one branch. */
     private static double turned(double across, double along, double slip) {
         double rest = along - across * slip;
         return along > 0 && rest > 0
-                ? Math.atan((across + along * slip) / rest)
-                : Math.atan2(across, along) + Math.atan(slip);
+                ? Angles.atan((across + along * slip) / rest)
+                : Math.atan2(across, along) + Angles.atan(slip);
     }
 
     /**

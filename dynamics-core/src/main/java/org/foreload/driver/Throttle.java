@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import org.foreload.bicycle.WheelForces;
+import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.load.LoadTransfer;
 import org.foreload.vehicle.Car;
@@ -85,7 +86,7 @@ public final class Throttle {
         hands.lookForDrive(view, foot.lag());
         double front = hands.askedFront(view);
         double rear = hands.askedRear();
-        double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Math.sin(view.steer);
+        double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Angles.sin(view.steer);
         double wanted = mass * Bounds.smaller(most, frontLeaves(speed, wheels, front)) + resistance;
         double held = Bounds.smaller(power(speed), traction(wheels, front, rear));
         return Bounds.larger(closed(), Bounds.smaller(wanted, held));

@@ -19,6 +19,7 @@ import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
@@ -169,8 +170,8 @@ final class EntryEquations {
         double curvature = place.curvature();
         double vx = x[VX];
         double vy = x[VY];
-        double sin = Math.sin(x[HEADING_ERROR]);
-        double cos = Math.cos(x[HEADING_ERROR]);
+        double sin = Angles.sin(x[HEADING_ERROR]);
+        double cos = Angles.cos(x[HEADING_ERROR]);
         double progress = Bounds.larger((vx * cos - vy * sin) / (1 - x[OFFSET] * curvature), LEAST_PROGRESS);
         double speed = Math.sqrt(vx * vx + vy * vy);
         car(x, wheels);

@@ -38,10 +38,11 @@ final class Phi {
             one = 1 + z * two;
             zero = 1 + z * one;
         } else {
+            double perZ = 1 / z;
             zero = Math.exp(z);
-            one = (zero - 1) / z;
-            two = (one - 1) / z;
-            three = (two - 0.5) / z;
+            one = (zero - 1) * perZ;
+            two = (one - 1) * perZ;
+            three = (two - 0.5) * perZ;
         }
     }
 }

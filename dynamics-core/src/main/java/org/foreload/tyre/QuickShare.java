@@ -1,5 +1,7 @@
 package org.foreload.tyre;
 
+import org.foreload.conventions.Bounds;
+
 /**
  * The search of {@link CombinedSlip}, made for speed: it runs for each wheel in each evaluation of the equations of
  * motion. It begins so near its end that one or two of Halley's steps suffice, and makes no objects.
@@ -8,6 +10,9 @@ final class QuickShare {
 
     /** Relative step at which the search ends: about its cube, near rounding, is what is then left. */
     private static final double CLOSE = 1e-4;
+
+    /** Longitudinal share so small that its square, by which it counts, is below rounding. */
+    private static final double NONE = 1e-9;
 
     /** Rounds after which the search ends in any case; halving alone finds neighbouring doubles in that many. */
     private static final int ROUNDS = 64;
@@ -23,19 +28,19 @@ final class QuickShare {
      *
      * @param curve shape of force over slip
      * @param y normalised lateral slip, above zero
-     * @param along longitudinal share, zero or above, below {@code most}
+     * @param along longitudinal share, zero or above, below the most that there is
      * @param free secant of the curve at y
-     * @param most longitudinal share at {@code farthest}
+     * @param perMost one over the longitudinal share at {@code farthest}
      * @param farthest length up to which the share along the wheel rises
      * @param left secant of the curve at {@code farthest}
      */
     static double lateral(
-            SlipCurve curve, double y, double along, double free, double most, double farthest, double left) {
-        if (along == 0) {
+            SlipCurve curve, double y, double along, double free, double perMost, double farthest, double left) {
+        if (along < NONE) {
             return y * free;
         }
-        double ratio = along / most;
-        double reach = along / (left + (free - left) * Math.sqrt(1 - ratio * ratio));
+        double ratio = along * perMost;
+        double reach = along / (left + (free - left) * Math.sqrt(Bounds.larger(1 - ratio * ratio, 0)));
         double square = along * along;
         double ySquare = y * y;
         double x = Math.sqrt(ySquare + reach * reach);

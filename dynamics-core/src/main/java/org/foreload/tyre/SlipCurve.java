@@ -188,7 +188,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double circle = 1 - along * along;
             double sliding = y / 3;
             return sliding * sliding < circle
-                    ? QuickShare.lateral(this, y, along, secant(y), Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
+                    ? QuickShare.lateral(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
                     : Math.sqrt(Bounds.larger(circle, 0));
         }
     }
@@ -340,7 +340,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double length = lengths.value(y);
             double left = secant(length);
             double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
-            return along < most ? QuickShare.lateral(this, y, along, secant(y), most, length, left) : y * left;
+            return along < most ? QuickShare.lateral(this, y, along, secant(y), 1 / most, length, left) : y * left;
         }
 
         /** {@inheritDoc} What depends on the lateral slip alone is read off the tables once for both. */
@@ -353,10 +353,11 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double length = lengths.value(y);
             double left = secant(length);
             double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
+            double perMost = 1 / most;
             double free = secant(y);
             shares.most = most;
-            shares.first = first < most ? QuickShare.lateral(this, y, first, free, most, length, left) : y * left;
-            shares.second = second < most ? QuickShare.lateral(this, y, second, free, most, length, left) : y * left;
+            shares.first = first < most ? QuickShare.lateral(this, y, first, free, perMost, length, left) : y * left;
+            shares.second = second < most ? QuickShare.lateral(this, y, second, free, perMost, length, left) : y * left;
         }
 
         /**

@@ -23,7 +23,7 @@ final class EntryMotion implements DecayingSystem {
     private static final long MOST_EVALUATIONS = 200_000;
 
     /** First step of each piece, m: what most steps in a corner come to. */
-    private static final double FIRST_STEP = 0.5;
+    private static final double FIRST_STEP = 0.8;
 
     /** Longest step of all, m. */
     private static final double LONGEST_STEP = 25;

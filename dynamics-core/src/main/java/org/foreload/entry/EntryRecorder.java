@@ -125,7 +125,8 @@ class EntryRecorder {
         slowest(step);
         if (profile != null) {
             double sampling = simulator.settings().sampling();
-            for (double s = sampling * (Math.floor(from / sampling) + 1); s < to; s += sampling) {
+            // A station at which a step begins belongs to it: the one before ends short of it.
+            for (double s = sampling * Math.ceil(from / sampling); s < to; s += sampling) {
                 step.state(s, seen);
                 profile.row(s, seen);
             }

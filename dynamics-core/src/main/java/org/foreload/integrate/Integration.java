@@ -13,32 +13,21 @@ import org.foreload.conventions.Bounds;
  * <p>The rates at the end of a step, which the next one needs anyway, in place of those of the fourth stage make a rule
  * of third order; the difference of the two is taken for the error of the step, as in P. Whalen, M. Brio, J. V.
  * Moloney, Exponential time-differencing with embedded Runge-Kutta adaptive step control, J. Comput. Phys. 280 (2015)
- * 579-601 (from memory). Lengths of steps follow from the last two errors (PI control: E. Hairer, G. Wanner, Solving
- * Ordinary Differential Equations II, section IV.2, from memory).
+ * 579-601 (from memory). The length of a step follows from the error of the one before (E. Hairer, S. P. Nørsett, G.
+ * Wanner, Solving Ordinary Differential Equations I, section II.4, from memory).
  *
  * <p>A step takes four evaluations and makes no objects. One instance serves one integration at a time, any number one
  * after the other; the same beginnings lead to the same bits.
  */
 public final class Integration {
 
-    /** Order of the error estimate, plus one: its exponent over the step length. */
-    private static final double ORDER = 4;
-
-    /** Shares of the exponent that the last error and the one before get. */
-    private static final double LAST = 0.7 / ORDER;
-
-    private static final double BEFORE = 0.3 / ORDER;
-
-    /** Part of the step that the errors would allow which is taken: steps that fail cost more than short ones. */
-    private static final double SAFETY = 0.9;
+    /** Part of the step that the error would allow which is taken: steps that fail cost more than short ones. */
+    private static final double SAFETY = 0.8;
 
     /** Bounds of the change from one step to the next. */
     private static final double MOST_GROWTH = 4;
 
     private static final double MOST_SHRINKING = 0.2;
-
-    /** Least error, in tolerances, that counts as more than none. */
-    private static final double LEAST_ERROR = 1e-8;
 
     /** By this factor a step may be longer than wanted to reach the end: rounding leaves no sliver. */
     private static final double STRETCH = 1 + 1e-9;
@@ -64,7 +53,6 @@ public final class Integration {
     private double t;
     private double longestStep;
     private double step;
-    private double lastLogarithm;
     private double nearestEnd;
     private boolean ratesKnown;
     private long evaluations;
@@ -131,7 +119,6 @@ public final class Integration {
         t = at;
         System.arraycopy(state, 0, y, 0, size);
         step = accuracy.firstStep();
-        lastLogarithm = 0;
         nearestEnd = Double.NEGATIVE_INFINITY;
         evaluations = 0;
         steps = 0;
@@ -143,12 +130,11 @@ public final class Integration {
     public void resume(Mark mark) {
         begin(mark.t, mark.state);
         step = mark.step;
-        lastLogarithm = mark.lastLogarithm;
     }
 
     /** Where it stands: at its beginning, or between two steps, as in an observer. */
     public Mark mark() {
-        return new Mark(t, y, step, lastLogarithm, nearestEnd);
+        return new Mark(t, y, step, nearestEnd);
     }
 
     /** From here on no step is longer than this, in the unit of t, until another one is set. */
@@ -161,7 +147,6 @@ public final class Integration {
     public void restart() {
         ratesKnown = false;
         step = Bounds.smaller(step, accuracy.firstStep());
-        lastLogarithm = 0;
         crossings.forget();
     }
 
@@ -223,8 +208,7 @@ public final class Integration {
             double error = attempt(length);
             if (!(error <= 1)) {
                 rejections++;
-                double shrink = error < Double.POSITIVE_INFINITY ? SAFETY * Math.pow(error, -1 / ORDER) : 0;
-                step = length * Bounds.larger(MOST_SHRINKING, shrink);
+                step = length * Bounds.larger(MOST_SHRINKING, allowed(error));
                 if (!(step > shortest)) {
                     return Stop.STUCK;
                 }
@@ -344,15 +328,17 @@ public final class Integration {
         return Bounds.larger(Math.abs(difference), GUARD * Math.abs(bend));
     }
 
+    /** How many times as long a step may be, whose error grows with the fourth power of its length. */
+    private static double allowed(double error) {
+        return SAFETY / Math.sqrt(Math.sqrt(error));
+    }
+
     private void accept(double end, double length, double error) {
-        double told = Bounds.larger(error, LEAST_ERROR);
-        double logarithm = Math.log(told);
-        double factor = SAFETY * Math.exp(BEFORE * lastLogarithm - LAST * logarithm);
+        double factor = allowed(error);
         double proposed = length * Bounds.clamp(MOST_SHRINKING, factor, MOST_GROWTH);
         // A step that was cut for the end's sake says nothing against the one that was wanted.
         boolean cut = length < step && length < longestStep;
         step = Bounds.smaller(cut && factor >= 1 ? Bounds.larger(step, proposed) : proposed, longestStep);
-        lastLogarithm = logarithm;
         taken.set(t, end, length, y, rate, next, nextRate);
         double crossing = crossings.search(taken, next, accuracy);
         if (crossings.crossed() >= 0) {

@@ -10,14 +10,12 @@ public final class Mark {
     final double t;
     final double[] state;
     final double step;
-    final double lastLogarithm;
     private final double nearestEnd;
 
-    Mark(double t, double[] state, double step, double lastLogarithm, double nearestEnd) {
+    Mark(double t, double[] state, double step, double nearestEnd) {
         this.t = t;
         this.state = state.clone();
         this.step = step;
-        this.lastLogarithm = lastLogarithm;
         this.nearestEnd = nearestEnd;
     }
 

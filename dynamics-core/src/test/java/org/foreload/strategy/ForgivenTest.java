@@ -40,7 +40,7 @@ class ForgivenTest {
         for (double point : new double[] {-44.5, -47, -50.5, -55, -60}) {
             plans.add(ShortStudies.braking(0.7, ReleaseShapes.LINEAR, 0, 20).from(point));
         }
-        plans.add(ShortStudies.braking(0.9, ReleaseShapes.HELD, 0, 20).from(-48.1));
+        plans.add(ShortStudies.braking(0.9, ReleaseShapes.HELD, 0, 20).from(-47.9));
         plans.add(ShortStudies.braking(0.3, ReleaseShapes.LINEAR, -30, 30).from(-89.2));
         plans.add(ShortStudies.braking(0.5, ReleaseShapes.HELD, -30, 30).from(-66));
         return plans;

@@ -63,9 +63,9 @@ class ShortSearchTest {
     void theLastOfAllIsTheLastOfAScan() {
         isTheLastOf(BARE, HELD, -450, -700);
         isTheLastOf(SOME, TO_THE_BEND, -440, -700);
-        CornerStudy four = BARE.with(new Allowance(0.5, 0.5, 0.01, 0.05, 4));
-        assertFalse(four.search().latest(INTO_THE_BEND).met(), "the search by steps finds it as well");
-        isTheLastOf(four, INTO_THE_BEND, -380, -700);
+        CornerStudy most = BARE.with(new Allowance(0.5, 0.5, 0.01, 0.05, 4.5));
+        assertFalse(most.search().latest(INTO_THE_BEND).met(), "the search by steps finds it as well");
+        isTheLastOf(most, INTO_THE_BEND, -380, -700);
     }
 
     /** No brake point of the last twelve metres and some keeps all and is quicker. */

@@ -18,10 +18,6 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.load.SampleCars;
-import org.foreload.path.Corner;
-import org.foreload.path.Segment;
-import org.foreload.path.SegmentPath;
-import org.foreload.path.Turn;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
@@ -163,18 +159,7 @@ class BestReleaseTest {
     @Tag("long")
     @Test
     void theLastLookGainsOnEverySearch() {
-        Corner bend = new Corner(
-                "bend",
-                55,
-                SegmentPath.of(
-                        220,
-                        List.of(
-                                Segment.spiralIn(30, 60, Turn.LEFT),
-                                Segment.arc(60, 60, Turn.LEFT),
-                                Segment.spiralOut(30, 60, Turn.LEFT)),
-                        150,
-                        5));
-        CornerStudy study = SampleStudies.coarse(SampleCars.ROAD_CAR, bend);
+        CornerStudy study = SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.fastCorner());
         for (int seed = 1; seed <= 3; seed++) {
             Optimum found = SHORT.find(study, seed, Sweep.Progress.SILENT);
             double searched = Math.min(

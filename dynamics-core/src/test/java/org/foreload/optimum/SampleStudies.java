@@ -29,34 +29,32 @@ public final class SampleStudies {
 
     /** The corner. */
     public static Corner corner() {
-        double radius = 40;
-        double spiral = 25;
-        double arc = Math.toRadians(100) * radius - spiral;
-        return new Corner(
-                "right angle",
-                32,
-                SegmentPath.of(
-                        110,
-                        List.of(
-                                Segment.spiralIn(spiral, radius, Turn.LEFT),
-                                Segment.arc(arc, radius, Turn.LEFT),
-                                Segment.spiralOut(spiral, radius, Turn.LEFT)),
-                        60,
-                        5));
+        return bend("right angle", 32, 110, 25, 40, Math.toRadians(100) * 40 - 25, 60);
     }
 
     /** A corner that takes half as long. */
     public static Corner shortCorner() {
+        return bend("short", 28, 90, 15, 35, 25, 25);
+    }
+
+    /** A corner that comes up so fast that the last look at brake points gains by hundredths. */
+    static Corner fastCorner() {
+        return bend("fast", 55, 220, 30, 60, 60, 150);
+    }
+
+    /** A left-hand bend on a road ten metres wide: speed in m/s, lengths and the radius in m. */
+    private static Corner bend(
+            String name, double speed, double before, double spiral, double radius, double arc, double after) {
         return new Corner(
-                "short",
-                28,
+                name,
+                speed,
                 SegmentPath.of(
-                        90,
+                        before,
                         List.of(
-                                Segment.spiralIn(15, 35, Turn.LEFT),
-                                Segment.arc(25, 35, Turn.LEFT),
-                                Segment.spiralOut(15, 35, Turn.LEFT)),
-                        25,
+                                Segment.spiralIn(spiral, radius, Turn.LEFT),
+                                Segment.arc(arc, radius, Turn.LEFT),
+                                Segment.spiralOut(spiral, radius, Turn.LEFT)),
+                        after,
                         5));
     }
 

@@ -43,12 +43,11 @@ final class Approach {
      * @param end where its first piece ends, m
      */
     static Approach drive(EntrySimulator simulator, double end) {
-        BrakePlan later =
-                Braking.of(1, 1, new Release(ReleaseShapes.ABRUPT, end, end)).from(end);
+        BrakePlan later = brakingAt(end);
         EntryEquations equations = simulator.equations(later, simulator.foot(Optional.empty()));
-        double[] start = simulator.initialState(equations);
-        double[] state = start.clone();
         double from = simulator.corner().path().start();
+        double[] start = simulator.settled(equations, from, simulator.corner().approachSpeed());
+        double[] state = start.clone();
         Keeper keeper = new Keeper(simulator, later, equations);
         EntryMotion motion = simulator.probing(equations, keeper);
         keeper.motion = motion;
@@ -58,6 +57,12 @@ final class Approach {
         keeper.joints.add(keeper.joint(beginning));
         motion.resume(beginning, end, state);
         return new Approach(start, keeper.joints);
+    }
+
+    /** A plan whose foot comes down at a station and is off the brake there. */
+    static BrakePlan brakingAt(double station) {
+        return Braking.of(1, 1, new Release(ReleaseShapes.ABRUPT, station, station))
+                .from(station);
     }
 
     /** The state in which it begins. */

@@ -11,6 +11,7 @@ import org.foreload.integrate.Accuracy;
 import org.foreload.integrate.DecayingSystem;
 import org.foreload.integrate.Integration;
 import org.foreload.integrate.Mark;
+import org.foreload.integrate.Step;
 import org.foreload.integrate.Stop;
 
 /**
@@ -47,6 +48,9 @@ final class EntryMotion implements DecayingSystem {
     private final WheelForces within = new WheelForces();
     private final WheelForces joint = new WheelForces();
     private final Integration integration;
+    private final double[] state;
+
+    private Joint until = Joint.NONE;
 
     /**
      * @param tolerance relative accuracy asked of each step
@@ -63,7 +67,33 @@ final class EntryMotion implements DecayingSystem {
         }
         Accuracy accuracy =
                 new Accuracy(tolerances, FIRST_STEP, LONGEST_STEP, LONGEST_LOOK, LOCATION_ACCURACY, MOST_EVALUATIONS);
-        integration = new Integration(this, accuracy, step -> recorder.step(step, joint), recorder.crossings(joint));
+        state = new double[tolerances.length];
+        integration = new Integration(this, accuracy, step -> taken(step, recorder), recorder.crossings(joint));
+    }
+
+    /** From here on it goes no further than to the first joint between steps at which this holds. */
+    void until(Joint reached) {
+        until = reached;
+    }
+
+    /** Something that may hold at a joint between two steps. */
+    @FunctionalInterface
+    interface Joint {
+
+        /** No joint: to go on to the end. */
+        Joint NONE = (station, state) -> false;
+
+        boolean holds(double station, double[] state);
+    }
+
+    private void taken(Step step, EntryRecorder recorder) {
+        recorder.step(step, joint);
+        if (until != Joint.NONE) {
+            integration.state(state);
+            if (until.holds(step.end(), state)) {
+                integration.stop();
+            }
+        }
     }
 
     @Override
@@ -127,7 +157,7 @@ final class EntryMotion implements DecayingSystem {
         return integration.mark();
     }
 
-    private double advance(double to, double[] state) {
+    private double advance(double to, double[] into) {
         Stop stop = integration.advance(to);
         if (stop == Stop.EXHAUSTED || stop == Stop.STUCK) {
             throw new IllegalStateException(String.format(
@@ -135,7 +165,7 @@ final class EntryMotion implements DecayingSystem {
                     "the entry cannot be followed beyond %.1f m: its numbers make a motion too quick or too stiff",
                     integration.at()));
         }
-        integration.state(state);
+        integration.state(into);
         return integration.at();
     }
 

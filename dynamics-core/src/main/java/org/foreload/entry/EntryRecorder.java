@@ -288,7 +288,7 @@ class EntryRecorder {
         Outcome onTrack = running() ? Outcome.MADE_IT : ending;
         boolean stayed = running() || endingKind == Kind.STOPPED;
         Outcome outcome = stayed && longestLock > lockAllowed() ? Outcome.LOCKED_UP : onTrack;
-        Margins margins = fullness.margins();
+        EntryResult.Margins margins = fullness.margins();
         return new EntryResult(
                 plan,
                 outcome,
@@ -313,7 +313,7 @@ class EntryRecorder {
         return shed > 0 ? Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
     }
 
-    private EntryResult.Limit limit(Margins margins) {
+    private EntryResult.Limit limit(EntryResult.Margins margins) {
         if (locks.any()) {
             return EntryResult.Limit.LOCK;
         }

@@ -47,6 +47,7 @@ public final class EntrySimulator {
     private final double[] joints;
     private final double[] scales;
     private final AtomicReference<Approach> approach = new AtomicReference<>();
+    private final AtomicReference<Departure> departure = new AtomicReference<>();
 
     /**
      * @param car what is driven
@@ -187,7 +188,8 @@ public final class EntrySimulator {
                 && !brake.reacts()
                 && plan.disturbance() == PedalDisturbance.NONE
                 && footAt((stations[0] + stations[1]) / 2, plan) == EntryEquations.Foot.FLAT_OUT;
-        double[] state = shared ? approach().start() : initialState(equations);
+        double[] state =
+                shared ? approach().start() : settled(equations, corner.path().start(), corner.approachSpeed());
         for (int i = 0; i + 1 < stations.length && recorder.running(); i++) {
             double start = stations[i];
             double end = stations[i + 1];
@@ -202,9 +204,20 @@ public final class EntrySimulator {
                 at = motion.resume(joint.mark(), end, state);
                 stopped(at, end, state, recorder);
             }
+            boolean leaving = !keep
+                    && foot == EntryEquations.Foot.DRIVING
+                    && start >= corner.path().exitStraight();
+            if (leaving) {
+                motion.until(
+                        (station, x) -> !equations.locks().any() && departure().joins(station, x));
+            }
             while (at < end - SHORTEST_PIECE && recorder.running()) {
                 double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
                 at = motion.advance(at, end, state, longest);
+                if (leaving && at < end && departure().joins(at, state)) {
+                    departure().leave(at, state);
+                    at = end;
+                }
                 stopped(at, end, state, recorder);
             }
         }
@@ -228,6 +241,14 @@ public final class EntrySimulator {
             approach.set(Approach.drive(this, first));
         }
         return approach.get();
+    }
+
+    /** The departure: driven by the first probe that comes to the straight after the corner, and then known. */
+    private Departure departure() {
+        if (departure.get() == null) {
+            departure.set(Departure.drive(this));
+        }
+        return departure.get();
     }
 
     BrakeFoot foot(Optional<SpeedPlan> expected) {
@@ -308,10 +329,8 @@ public final class EntrySimulator {
         return station < exit.opening() ? EntryEquations.Foot.PICKING_UP : EntryEquations.Foot.DRIVING;
     }
 
-    /** Straight ahead at the approach speed, throttle open, load settled. */
-    double[] initialState(EntryEquations equations) {
-        double start = corner.path().start();
-        double speed = corner.approachSpeed();
+    /** Straight ahead at a station with a speed, throttle open, load settled. */
+    double[] settled(EntryEquations equations, double start, double speed) {
         double[] state = new double[equations.size()];
         state[EntryState.VX] = speed;
         equations.enterPiece(start, start);

@@ -62,8 +62,8 @@ final class Fullness {
         edge = nearest;
     }
 
-    Margins margins() {
-        return new Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
+    EntryResult.Margins margins() {
+        return new EntryResult.Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
     }
 
     /** Share of an axle's friction that is used: of its wheels' shares, the mean by what each could carry. */

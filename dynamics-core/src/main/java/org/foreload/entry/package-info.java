@@ -11,7 +11,8 @@
  * the profile. {@link org.foreload.entry.SimulationSettings#STANDARD} has numerical defaults only.
  *
  * <p><b>Valid when</b> the car makes way along the line, at heading errors well below a right angle. <b>Neglects</b>
- * all that car, tyre, line and driver neglect. <b>Fails when</b> the car slides sideways or backwards along the line:
- * the run ends before that, as a spin.
+ * all that car, tyre, line and driver neglect, and in a probe what becomes of a car that has come to rest on the
+ * straight after the corner. <b>Fails when</b> the car slides sideways or backwards along the line: the run ends before
+ * that, as a spin.
  */
 package org.foreload.entry;

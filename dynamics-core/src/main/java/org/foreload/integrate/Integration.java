@@ -55,6 +55,7 @@ public final class Integration {
     private double step;
     private double nearestEnd;
     private boolean ratesKnown;
+    private boolean asked;
     private long evaluations;
     private long steps;
     private long rejections;
@@ -150,6 +151,11 @@ public final class Integration {
         crossings.forget();
     }
 
+    /** Asks it, from an observer, to go no further than where it stands. */
+    public void stop() {
+        asked = true;
+    }
+
     /** Where the integration stands. */
     public double at() {
         return t;
@@ -193,6 +199,7 @@ public final class Integration {
             ratesKnown = true;
         }
         crossings.arm(t, y);
+        asked = false;
         while (end - t > shortest) {
             if (evaluations >= accuracy.mostEvaluations()) {
                 return Stop.EXHAUSTED;
@@ -218,6 +225,9 @@ public final class Integration {
             accept(last ? end : t + length, length, error);
             if (crossings.crossed() >= 0) {
                 return Stop.CROSSED;
+            }
+            if (asked) {
+                return Stop.ASKED;
             }
         }
         return Stop.REACHED;

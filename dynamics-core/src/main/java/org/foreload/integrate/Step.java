@@ -54,6 +54,18 @@ public final class Step {
         System.arraycopy(slopeTo, 0, rateTo, 0, size);
     }
 
+    /** The same step with numbers of its own, which no later step overwrites. */
+    public Step kept() {
+        Phi[] phis = new Phi[whole.length];
+        for (int k = 0; k < phis.length; k++) {
+            phis[k] = new Phi();
+            phis[k].set(whole[k]);
+        }
+        Step copy = new Step(size, decaying, decay.clone(), phis);
+        copy.set(start, end, length, from, rateFrom, to, rateTo);
+        return copy;
+    }
+
     /** Lets the step end at a point inside; the solution stays what it was. */
     void cut(double t) {
         end = t;
@@ -96,9 +108,9 @@ public final class Step {
     }
 
     /**
-     * One component of the solution at a point.
+     * One component of the solution at a point; many threads may ask.
      *
-     * @param i index of a component that does not decay
+     * @param i index of a component that does not decay, or whose decay is over
      * @param t from {@link #start()} to {@link #end()}
      */
     public double value(int i, double t) {

@@ -6,6 +6,8 @@ public enum Stop {
     REACHED,
     /** A {@link Crossing} fell through zero. */
     CROSSED,
+    /** What watches it has {@linkplain Integration#stop asked} for no more. */
+    ASKED,
     /** The evaluations that are allowed are used up. */
     EXHAUSTED,
     /** No step is short enough: the rates are no numbers, or jump without end. */

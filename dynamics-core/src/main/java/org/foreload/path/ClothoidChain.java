@@ -114,6 +114,15 @@ final class ClothoidChain {
         return Math.hypot(point.x() - foot.x(), point.y() - foot.y());
     }
 
+    /** Where the straight begins that the curve ends with; its end if it turns up to there. */
+    double lastStraight() {
+        int first = gradient.length;
+        while (first > 0 && startCurvature[first - 1] == 0 && endCurvature[first - 1] == 0) {
+            first--;
+        }
+        return station[first];
+    }
+
     /** Inner stations where the curvature or its gradient jumps. */
     double[] kinks() {
         return innerStations(true);

@@ -70,6 +70,11 @@ record MirroredPath(Path original) implements Path {
     }
 
     @Override
+    public double exitStraight() {
+        return original.exitStraight();
+    }
+
+    @Override
     public double[] kinks() {
         return original.kinks();
     }

@@ -43,6 +43,14 @@ public interface Path {
     /** Distance from the line to the right edge of the track, m. */
     double widthRight(double s);
 
+    /**
+     * Station from which the line runs straight to its end, m, on one slope and with one banking; its end where it does
+     * not, or where that is not known.
+     */
+    default double exitStraight() {
+        return end();
+    }
+
     /** Stations, rising and inside the line, where curvature or its gradient jumps; integrators step on them. */
     double[] kinks();
 

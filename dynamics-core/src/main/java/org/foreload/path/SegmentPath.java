@@ -175,6 +175,11 @@ public final class SegmentPath implements Path {
     }
 
     @Override
+    public double exitStraight() {
+        return chain.lastStraight();
+    }
+
+    @Override
     public double[] kinks() {
         return chain.kinks();
     }

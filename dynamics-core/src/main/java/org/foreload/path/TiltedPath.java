@@ -76,6 +76,11 @@ public record TiltedPath(Path original, double addedGrade, double addedBanking) 
     }
 
     @Override
+    public double exitStraight() {
+        return original.exitStraight();
+    }
+
+    @Override
     public double[] kinks() {
         return original.kinks();
     }

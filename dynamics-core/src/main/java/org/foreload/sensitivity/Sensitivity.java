@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.EntryResult.Margins;
 import org.foreload.entry.Outcome;
 import org.foreload.optimum.Neighbourhood;
 import org.foreload.strategy.CornerStudy;

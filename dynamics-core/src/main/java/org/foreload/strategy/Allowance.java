@@ -2,7 +2,7 @@ package org.foreload.strategy;
 
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.EntryResult.Margins;
 
 /**
  * The margin with which a car must make the corner.

@@ -258,7 +258,7 @@ class EntryRecordTest {
                 0.05);
         assertEquals((v[at(0)] - least) / (v[at(BRAKE_POINT)] - least), entry.trailShare(), 1e-3);
         assertEquals(farthest, entry.farthestOffset(), 2e-3);
-        Margins margins = entry.margins();
+        EntryResult.Margins margins = entry.margins();
         // Margins are read at the ends of steps, rows stand a metre apart: both miss the summit by a little.
         assertEquals(1 - frontMost, margins.front(), 1e-3);
         assertEquals(1 - rearMost, margins.rear(), 1e-3);

@@ -72,7 +72,7 @@ class EntryVariationTest {
     @Test
     void tooMuchRearBrakeFillsTheRearAxle() {
         EntryResult rear = simulator(CAR.withFrontBrakeShare(0.49)).run(PLAN);
-        Margins margins = rear.margins();
+        EntryResult.Margins margins = rear.margins();
         assertEquals(Outcome.MADE_IT, rear.outcome());
         assertTrue(margins.rear() < margins.front(), margins.toString());
         assertEquals(EntryResult.Limit.REAR_AXLE, rear.limit());

@@ -1,5 +1,6 @@
 package org.foreload.integrate;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -93,5 +94,54 @@ class MarkTest {
         borrowing.resume(before);
         assertEquals(Stop.CROSSED, borrowing.advance(20));
         assertEquals(lending.at(), borrowing.at(), 0);
+    }
+
+    /** Who watches may end an advance between two steps; what follows is the same to the bit. */
+    @Test
+    void anAdvanceThatIsStoppedGoesOnLater() {
+        lend();
+        Integration[] watched = new Integration[1];
+        watched[0] = integration(step -> {
+            if (step.end() > 7) {
+                watched[0].stop();
+            }
+        });
+        watched[0].begin(0, START);
+        assertEquals(Stop.ASKED, watched[0].advance(20));
+        double first = watched[0].at();
+        assertEquals(
+                first,
+                marks.stream().mapToDouble(Mark::at).filter(t -> t > 7).min().orElseThrow());
+        assertEquals(Stop.ASKED, watched[0].advance(20));
+        assertTrue(watched[0].at() > first);
+        Stop last = Stop.ASKED;
+        while (last == Stop.ASKED && watched[0].at() < 20) {
+            last = watched[0].advance(20);
+        }
+        assertEquals(lending.state(0), watched[0].state(0), 0);
+        assertEquals(lending.evaluations(), watched[0].evaluations());
+    }
+
+    /** A step that is kept says the same when others have been taken. */
+    @Test
+    void aStepThatIsKeptStaysAsItIs() {
+        List<Step> kept = new ArrayList<>();
+        List<double[]> then = new ArrayList<>();
+        Integration integration = integration(step -> {
+            double[] middle = new double[START.length];
+            step.state((step.start() + step.end()) / 2, middle);
+            kept.add(step.kept());
+            then.add(middle);
+        });
+        integration.begin(0, START);
+        integration.advance(20);
+        assertTrue(kept.size() > 20);
+        for (int i = 0; i < kept.size(); i++) {
+            double middle = (kept.get(i).start() + kept.get(i).end()) / 2;
+            double[] now = new double[START.length];
+            kept.get(i).state(middle, now);
+            assertArrayEquals(then.get(i), now, 0);
+            assertEquals(Math.cos(middle), now[0], 1e-4);
+        }
     }
 }

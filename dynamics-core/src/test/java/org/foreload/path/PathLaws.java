@@ -25,6 +25,8 @@ final class PathLaws {
         kinksRiseInside(path);
         outsideIsTheNearestEnd(path);
         derivativesAgreeBetweenKinks(path);
+        endsStraight(path);
+        endsStraight(new TiltedPath(path.mirrored(), 0.02, -0.03));
         mirrorChangesSides(path);
         allAtOnceIsOneByOne(path);
         allAtOnceIsOneByOne(path.mirrored());
@@ -40,6 +42,20 @@ final class PathLaws {
             assertEquals(path.heading(s), place.heading());
             assertEquals(path.grade(s), place.grade());
             assertEquals(path.banking(s), place.banking());
+        }
+    }
+
+    private static void endsStraight(Path path) {
+        double from = path.exitStraight();
+        assertTrue(from >= path.start() && from <= path.end());
+        for (double share = 0; share < 1.2; share += 0.0271) {
+            double s = from + share * (path.end() - from);
+            if (s > from) {
+                assertEquals(0, path.curvature(s), 0);
+                assertEquals(path.heading(path.end()), path.heading(s));
+                assertEquals(path.grade(path.end()), path.grade(s));
+                assertEquals(path.banking(path.end()), path.banking(s));
+            }
         }
     }
 

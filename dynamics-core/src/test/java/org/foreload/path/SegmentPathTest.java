@@ -266,6 +266,19 @@ class SegmentPathTest {
     }
 
     @Test
+    void theExitStraightBeginsWhereTheLineLastTurns() {
+        assertEquals(140, BEND.exitStraight());
+        assertEquals(140, BEND.mirrored().exitStraight());
+        assertEquals(140, new TiltedPath(BEND, 0.1, 0.1).exitStraight());
+        SegmentPath twice = SegmentPath.of(10, List.of(Segment.arc(30, 60, Turn.LEFT), new Segment.Straight(20)), 5, 4);
+        assertEquals(30, twice.exitStraight());
+        SegmentPath none = alone(Segment.arc(70, 60, Turn.LEFT));
+        assertEquals(none.end(), none.exitStraight());
+        SegmentPath only = SegmentPath.of(100, List.of(), 50, 4);
+        assertEquals(only.start(), only.exitStraight());
+    }
+
+    @Test
     void widthGradeAndBankingAreTheSameEverywhere() {
         SegmentPath path = BEND.withGrade(0.05).withBanking(-0.1);
         for (double s : new double[] {-200, 0, 77, 290}) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.EntryResult.Margins;
 import org.foreload.entry.Outcome;
 
 /** Entries that nobody drove, for searches that are asked of a law which is known. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.Margins;
+import org.foreload.entry.EntryResult.Margins;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.strategy.Allowance;

@@ -67,19 +67,22 @@ class LimitTest {
     /** Two meshes agree to a millisecond, s. */
     private static final double TWO_MESHES = 1e-3;
 
+    private static final Corner BEND = LimitCases.bend(30, 5, Turn.LEFT);
+
+    /** Along the line of that bend. */
+    private static final LimitResult NEAR = solve(LimitCases.LIGHT, BEND, Band.within(0.15), 10, COARSE);
+
     /** Anywhere on the road is quicker than near the line, and no bound is passed. */
     @Test
     void theFreeRoadIsQuicker() {
-        Corner corner = LimitCases.bend(30, 5, Turn.LEFT);
-        LimitResult near = solve(LimitCases.LIGHT, corner, Band.within(0.15), 10, COARSE);
-        LimitResult free = solve(LimitCases.LIGHT, corner, Band.road(), 10, COARSE);
-        assertTrue(near.converged() && free.converged());
-        assertTrue(free.time() < near.time() - 0.1, free.time() + " and " + near.time());
+        LimitResult free = solve(LimitCases.LIGHT, BEND, Band.road(), 10, COARSE);
+        assertTrue(NEAR.converged() && free.converged());
+        assertTrue(free.time() < NEAR.time() - 0.1, free.time() + " and " + NEAR.time());
         for (LimitPoint point : free.points()) {
             assertTrue(Math.abs(point.offset()) <= 5 - 0.72 + 1e-4, point.toString());
             assertTrue(point.brake() <= 10 * 1.01, point.toString());
         }
-        for (LimitPoint point : near.points()) {
+        for (LimitPoint point : NEAR.points()) {
             assertTrue(Math.abs(point.offset()) <= 0.15 + 1e-4, point.toString());
             assertTrue(Math.max(point.frontUtilisation(), point.rearUtilisation()) <= 1.01, point.toString());
         }
@@ -88,15 +91,13 @@ class LimitTest {
     /** Who lets the car slide less takes longer, and it does not slide further. */
     @Test
     void aBoundOnTheSlideIsKept() {
-        Corner corner = LimitCases.bend(30, 5, Turn.LEFT);
         Hands free = Hands.practised(10);
-        LimitResult far = Limit.solve(LimitCases.LIGHT, corner, Band.within(0.15), free, COARSE, (i, r) -> {});
-        double most = 0.7 * slide(far);
+        double most = 0.7 * slide(NEAR);
         LimitResult held = Limit.solve(
-                LimitCases.LIGHT, corner, Band.within(0.15), free.withMostSideslip(most), COARSE, (i, r) -> {});
-        assertTrue(far.converged() && held.converged());
+                LimitCases.LIGHT, BEND, Band.within(0.15), free.withMostSideslip(most), COARSE, (i, r) -> {});
+        assertTrue(NEAR.converged() && held.converged());
         assertTrue(slide(held) <= most + 1e-4, slide(held) + " rad, " + most + " allowed");
-        assertTrue(held.time() > far.time(), held.time() + " and " + far.time());
+        assertTrue(held.time() > NEAR.time(), held.time() + " and " + NEAR.time());
         assertThrows(InvalidValueException.class, () -> free.withMostSideslip(0));
         assertThrows(InvalidValueException.class, () -> free.withMostSideslip(1.6));
     }

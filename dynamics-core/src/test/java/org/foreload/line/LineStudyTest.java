@@ -23,7 +23,7 @@ class LineStudyTest {
 
     private static final Corner CORNER = new Corner(
             "bend",
-            32,
+            28,
             SegmentPath.of(
                     110,
                     List.of(
@@ -34,7 +34,7 @@ class LineStudyTest {
                     4));
 
     private static LineStudy study(double brakeUntil) {
-        Hands hands = Hands.practised(8).withBrakeUntil(brakeUntil);
+        Hands hands = Hands.practised(7).withBrakeUntil(brakeUntil);
         return new LineStudy(CAR, CORNER, hands, new LimitOptions(60, 1e-5, 300), (step, residual) -> {});
     }
 
@@ -54,6 +54,7 @@ class LineStudyTest {
 
     private static void compare(LineRun trailed, LineRun straight) {
         assertTrue(trailed.converged(), trailed.name());
+        assertTrue(straight.converged(), straight.name());
         assertTrue(straight.time() > trailed.time(), trailed.name());
         assertTrue(trailed.trailShare() > straight.trailShare(), trailed.name());
         double bound = IdealEntry.solve(CAR, trailed.corner()).time();

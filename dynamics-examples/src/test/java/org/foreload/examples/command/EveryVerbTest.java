@@ -83,7 +83,8 @@ class EveryVerbTest {
     }
 
     /** As few entries in each search as there may be. */
-    static final String SENSITIVITY = "sensitivity --quiet --tolerance 1e-4 --restarts 0 --evaluations 20 --corner ";
+    static final String SENSITIVITY =
+            "sensitivity --quiet --demo-car road --tolerance 1e-4 --restarts 0 --evaluations 20 --corner ";
 
     @ParameterizedTest
     @MethodSource("longest")

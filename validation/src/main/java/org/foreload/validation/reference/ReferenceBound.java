@@ -21,10 +21,12 @@ public final class ReferenceBound {
     private static final double FIRST_BARRIER = 1e-2;
 
     private static final double LAST_BARRIER = 1e-8;
-    private static final double WEAKER = 0.25;
+    private static final double WEAKER = 0.1;
 
     private static final int NEWTON_ROUNDS = 60;
-    private static final double NEWTON_END = 1e-10;
+
+    /** Newton's method ends where it would gain less than this share of the barrier. */
+    private static final double NEWTON_END = 1e-2;
 
     private final TwoAxles car;
     private final int steps;
@@ -155,18 +157,23 @@ public final class ReferenceBound {
 
     /** Time of a step and the barrier of its limits; infinite outside. */
     private double ofStep(int i, double from, double to, double barrier) {
-        if (!(from > 0 && to > 0)) {
+        if (!inside(i, from, to)) {
             return Double.POSITIVE_INFINITY;
         }
         double length = station[i + 1] - station[i];
-        if (!car.margins((from + to) / 2, (to - from) / (2 * length), curvature[i], slope[i], out)) {
-            return Double.POSITIVE_INFINITY;
-        }
         double product = 1;
         for (double margin : out) {
             product *= margin;
         }
         return 2 * length / (Math.sqrt(from) + Math.sqrt(to)) - barrier * Math.log(product);
+    }
+
+    /** Whether a step keeps within all limits; fills its margins. */
+    private boolean inside(int i, double from, double to) {
+        double length = station[i + 1] - station[i];
+        return from > 0
+                && to > 0
+                && car.margins((from + to) / 2, (to - from) / (2 * length), curvature[i], slope[i], out);
     }
 
     /**
@@ -209,10 +216,10 @@ public final class ReferenceBound {
     private double reach(int i) {
         double e = 1e-4 * Math.min(w[i], w[i + 1]);
         while (e > 1e-12
-                && Double.isInfinite(ofStep(i, w[i] + e, w[i + 1] - e, 1)
-                        + ofStep(i, w[i] - e, w[i + 1] + e, 1)
-                        + ofStep(i, w[i] + e, w[i + 1] + e, 1)
-                        + ofStep(i, w[i] - e, w[i + 1] - e, 1))) {
+                && !(inside(i, w[i] + e, w[i + 1] - e)
+                        && inside(i, w[i] - e, w[i + 1] + e)
+                        && inside(i, w[i] + e, w[i + 1] + e)
+                        && inside(i, w[i] - e, w[i + 1] - e))) {
             e /= 2;
         }
         return e / 16;

@@ -31,7 +31,7 @@ class LimitLaws {
     static final String SEED = "17";
 
     /** Two thirds of the usual mesh: the laws hold on any. */
-    private static final LimitOptions COARSE = new LimitOptions(100, LimitOptions.STANDARD.tolerance(), 300);
+    static final LimitOptions COARSE = new LimitOptions(100, LimitOptions.STANDARD.tolerance(), 300);
 
     /** A slope that is left when the search ends is worth less than this, s. */
     static final double LEFT = 2e-3;

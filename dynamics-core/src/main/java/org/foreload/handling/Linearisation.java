@@ -17,22 +17,6 @@ public final class Linearisation {
      * @throws ArithmeticException if the eigenvalues are not found
      */
     public static List<Eigenvalue> eigenvalues(UnaryOperator<double[]> rates, double[] state, double[] bend) {
-        int size = state.length;
-        double[][] matrix = new double[size][size];
-        for (int row = 0; row < size; row++) {
-            for (int column = 0; column < size; column++) {
-                int seen = row;
-                int changed = column;
-                matrix[row][column] = Derivative.of(
-                        x -> {
-                            double[] moved = state.clone();
-                            moved[changed] = x;
-                            return rates.apply(moved)[seen];
-                        },
-                        state[changed],
-                        bend[changed]);
-            }
-        }
-        return Linear.eigenvalues(matrix);
+        return Linear.eigenvalues(Derivative.matrix(rates, state, bend));
     }
 }

@@ -135,22 +135,7 @@ public record Trim(
     }
 
     private static double[][] jacobian(TrimEquations equations, double[] unknown, double lateral, double deceleration) {
-        double[][] jacobian = new double[TrimEquations.UNKNOWNS][TrimEquations.UNKNOWNS];
-        for (int column = 0; column < jacobian.length; column++) {
-            int k = column;
-            for (int row = 0; row < jacobian.length; row++) {
-                int equation = row;
-                jacobian[row][column] = Derivative.of(
-                        x -> {
-                            double[] moved = unknown.clone();
-                            moved[k] = x;
-                            return equations.residual(moved, lateral, deceleration)[equation];
-                        },
-                        unknown[k],
-                        BEND[k]);
-            }
-        }
-        return jacobian;
+        return Derivative.matrix(moved -> equations.residual(moved, lateral, deceleration), unknown, BEND);
     }
 
     /** Yaw rate, rad/s, positive to the left. */
@@ -173,12 +158,8 @@ public record Trim(
         TrimEquations equations = new TrimEquations(car, speed);
         double mass = car.chassis().mass();
         double[] unknown = {sideslip, steer, (brakeForce - driveForce) / mass};
-        double[] right = new double[TrimEquations.UNKNOWNS];
-        for (int row = 0; row < right.length; row++) {
-            int equation = row;
-            right[row] = Derivative.of(
-                    a -> equations.residual(unknown, a, deceleration)[equation], lateralAcceleration, BEND[2]);
-        }
+        double[] right =
+                Derivative.ofEach(a -> equations.residual(unknown, a, deceleration), lateralAcceleration, BEND[2]);
         double[] change = Linear.solve(jacobian(equations, unknown, lateralAcceleration, deceleration), right);
         return -change[1] - car.chassis().wheelbase() / (speed * speed);
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
-import org.foreload.stability.LockingRamp;
+import org.foreload.pedal.LockingRamp;
 import org.foreload.stability.StabilityEvent;
 import org.foreload.study.Proportion;
 import org.foreload.vehicle.Car;

@@ -14,7 +14,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent.Kind;
-import org.foreload.stability.LockingRamp;
+import org.foreload.pedal.LockingRamp;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;

@@ -9,7 +9,7 @@ import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
-import org.foreload.stability.PedalStudy;
+import org.foreload.pedal.PedalStudy;
 import org.foreload.strategy.CornerStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -14,9 +14,9 @@ import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
+import org.foreload.pedal.PedalStudy;
+import org.foreload.pedal.Smoothness;
 import org.foreload.stability.EntryStability;
-import org.foreload.stability.PedalStudy;
-import org.foreload.stability.Smoothness;
 import org.foreload.stability.StabilityRow;
 import org.foreload.strategy.CornerStudy;
 

@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import java.util.function.DoubleUnaryOperator;
 import org.foreload.bicycle.BicycleModel;

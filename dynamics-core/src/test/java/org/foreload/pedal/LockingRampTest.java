@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

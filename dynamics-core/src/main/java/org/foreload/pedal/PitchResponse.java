@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,9 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.foreload.stability.Scenes;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;

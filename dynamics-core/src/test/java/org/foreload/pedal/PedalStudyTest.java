@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +12,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
+import org.foreload.stability.Scenes;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;

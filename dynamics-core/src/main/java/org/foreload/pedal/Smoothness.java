@@ -1,4 +1,4 @@
-package org.foreload.stability;
+package org.foreload.pedal;
 
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;

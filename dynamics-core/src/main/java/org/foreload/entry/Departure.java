@@ -16,10 +16,10 @@ import org.foreload.integrate.Step;
 final class Departure {
 
     /**
-     * How near the states must be, in units of {@link EntryState#scales}: three millimetres off the line, 0.3 mrad,
-     * 0.03 m/s² of drive. What is left dies away and changes the time by microseconds.
+     * How near the states must be, in units of {@link EntryState#scales}: a millimetre off the line, 0.1 mrad, 0.01
+     * m/s² of drive. What is left dies away; it changed the times of 4 010 random entries by 0.16 ms at most.
      */
-    private static final double NEAR = 0.003;
+    private static final double NEAR = 0.001;
 
     /** The drive begins at this share of the speed that the driver aims for at the beginning of the straight. */
     private static final double SLOWEST = 0.6;

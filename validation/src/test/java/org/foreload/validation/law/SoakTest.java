@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.DoubleAccumulator;
 import java.util.stream.LongStream;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
@@ -19,8 +20,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Many random entries: none without a class, none with a number that is none, none that hangs. Each case is named by
- * its seed; what was found is written to {@code target/soak.txt}.
+ * Many random entries, as runs and as probes: none without a class, none with a number that is none, none that hangs.
+ * Each case is named by its seed; what was found is written to {@code target/soak.txt}.
  */
 @Tag("soak")
 class SoakTest {
@@ -36,9 +37,10 @@ class SoakTest {
         ConcurrentLinkedQueue<String> failures = new ConcurrentLinkedQueue<>();
         AtomicLong evaluations = new AtomicLong();
         AtomicLong most = new AtomicLong();
+        DoubleAccumulator apart = new DoubleAccumulator(Math::max, 0);
         LongStream.range(first, first + entries).parallel().forEach(seed -> {
             try {
-                String kind = drive(Possible.drawn(seed), evaluations, most);
+                String kind = drive(Possible.drawn(seed), evaluations, most, apart);
                 counts.computeIfAbsent(kind, k -> new AtomicLong()).incrementAndGet();
             } catch (RuntimeException | AssertionError e) {
                 failures.add("seed " + seed + ": " + e);
@@ -49,6 +51,7 @@ class SoakTest {
         report.put("failures", failures.size());
         report.put("right-hand sides per entry", evaluations.get() / Math.max(1, entries));
         report.put("most right-hand sides", most);
+        report.put("most between run and probe, s", apart.get());
         StringBuilder text = new StringBuilder();
         report.forEach(
                 (name, value) -> text.append(name).append(": ").append(value).append('\n'));
@@ -57,7 +60,7 @@ class SoakTest {
         assertEquals(List.of(), failures.stream().limit(5).toList());
     }
 
-    private static String drive(Case one, AtomicLong evaluations, AtomicLong most) {
+    private static String drive(Case one, AtomicLong evaluations, AtomicLong most, DoubleAccumulator apart) {
         var study = EntryLaws.study(one, SimulationSettings.STANDARD);
         if (study.isEmpty()) {
             return "comes too fast";
@@ -69,6 +72,16 @@ class SoakTest {
             throw new AssertionError("hangs: " + entry.evaluations() + " right-hand sides");
         }
         EntryLaws.classified(entry);
-        return entry.outcome().words();
+        EntryResult probe = study.get().simulator().probe(one.plan());
+        if (probe.made() && !Double.isFinite(probe.time())) {
+            throw new AssertionError("a probe that made it without a time");
+        }
+        if (entry.made() && probe.made()) {
+            apart.accumulate(Math.abs(entry.time() - probe.time()));
+        }
+        String words = entry.outcome().words();
+        return probe.outcome() == entry.outcome()
+                ? words
+                : words + ", a probe: " + probe.outcome().words();
     }
 }

@@ -50,7 +50,7 @@ final class EntryMotion implements DecayingSystem {
     private final Integration integration;
     private final double[] state;
 
-    private Joint until = Joint.NONE;
+    private Condition until = Condition.NONE;
 
     /**
      * @param tolerance relative accuracy asked of each step
@@ -72,23 +72,23 @@ final class EntryMotion implements DecayingSystem {
     }
 
     /** From here on it goes no further than to the first joint between steps at which this holds. */
-    void until(Joint reached) {
+    void until(Condition reached) {
         until = reached;
     }
 
     /** Something that may hold at a joint between two steps. */
     @FunctionalInterface
-    interface Joint {
+    interface Condition {
 
-        /** No joint: to go on to the end. */
-        Joint NONE = (station, state) -> false;
+        /** Holds nowhere: to go on to the end. */
+        Condition NONE = (station, state) -> false;
 
         boolean holds(double station, double[] state);
     }
 
     private void taken(Step step, EntryRecorder recorder) {
         recorder.step(step, joint);
-        if (until != Joint.NONE) {
+        if (until != Condition.NONE) {
             integration.state(state);
             if (until.holds(step.end(), state)) {
                 integration.stop();

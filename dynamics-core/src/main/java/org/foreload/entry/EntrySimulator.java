@@ -204,17 +204,17 @@ public final class EntrySimulator {
                 at = motion.resume(joint.mark(), end, state);
                 stopped(at, end, state, recorder);
             }
-            boolean leaving = !keep
+            boolean leaves = !keep
                     && foot == EntryEquations.Foot.DRIVING
                     && start >= corner.path().exitStraight();
-            if (leaving) {
-                motion.until(
-                        (station, x) -> !equations.locks().any() && departure().joins(station, x));
-            }
+            EntryMotion.Condition joined = leaves
+                    ? (station, x) -> !equations.locks().any() && departure().joins(station, x)
+                    : EntryMotion.Condition.NONE;
+            motion.until(joined);
             while (at < end - SHORTEST_PIECE && recorder.running()) {
                 double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
                 at = motion.advance(at, end, state, longest);
-                if (leaving && at < end && departure().joins(at, state)) {
+                if (at < end && joined.holds(at, state)) {
                     departure().leave(at, state);
                     at = end;
                 }

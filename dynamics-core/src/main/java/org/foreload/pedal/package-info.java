@@ -10,7 +10,7 @@
  * senses travel.
  *
  * <p><b>Valid when</b> the models below hold, and a foot's errors are small beside what it does. <b>Neglects</b> all
- * that they neglect, and that feet learn. <b>Fails when</b> suspension hits its stops, or a foot is to be judged by one
- * attempt.
+ * that they neglect, and that feet learn. <b>Fails when</b> suspension hits its stops, or one attempt is taken for the
+ * foot.
  */
 package org.foreload.pedal;

@@ -143,19 +143,19 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     record Brush() implements SlipCurve {
         @Override
         public double value(double x) {
-            double stick = Bounds.larger(1 - x / 3, 0);
+            double stick = Bounds.larger(1 - x * (1.0 / 3), 0);
             return 1 - stick * stick * stick;
         }
 
         @Override
         public double slope(double x) {
-            double stick = Bounds.larger(1 - x / 3, 0);
+            double stick = Bounds.larger(1 - x * (1.0 / 3), 0);
             return stick * stick;
         }
 
         @Override
         public double secant(double x) {
-            return x < 3 ? 1 - x / 3 + x * x / 27 : 1 / x;
+            return x < 3 ? 1 + x * (x * (1.0 / 27) - 1.0 / 3) : 1 / x;
         }
 
         @Override
@@ -186,7 +186,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double lateralShare(double y, double along) {
             double circle = 1 - along * along;
-            double sliding = y / 3;
+            double sliding = y * (1.0 / 3);
             return sliding * sliding < circle
                     ? QuickShare.lateral(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
                     : Math.sqrt(Bounds.larger(circle, 0));

@@ -26,10 +26,10 @@ class BicycleTwinTest {
 
     private static final long SEED = 20_260_101;
 
-    private static final int SCENES = 3000;
+    private static final int SCENES = 1500;
 
     /** The same for a tyre whose peaks have to be searched: a hundred times slower. */
-    private static final int BARE_SCENES = 600;
+    private static final int BARE_SCENES = 300;
 
     /** Part by which sums of a dozen terms may round apart. */
     private static final double ROUNDING = 1e-11;

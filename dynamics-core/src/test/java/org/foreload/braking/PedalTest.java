@@ -122,7 +122,7 @@ class PedalTest {
         assertEquals(expected, Math.sqrt(squares / attempts), 0.05 * expected);
     }
 
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void nothingComesOfNothingAndNothingIsNegative(
             @ForAll("pedals") Pedal pedal,
             @ForAll long seed,

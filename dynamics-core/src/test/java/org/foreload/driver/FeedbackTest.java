@@ -101,7 +101,7 @@ class FeedbackTest {
      * force −C·(ẏ/v − θ − b·θ̇/v); the driver's F comes from the feedback, read off by unit errors. The coefficients of
      * the characteristic polynomial of that matrix are compared with those of (s² + A₁s + A₀)(s² + B₁s + c).
      */
-    @Property(tries = 300)
+    @Property
     void theClosedLoopHasThePolesThatWereAskedFor(
             @ForAll @DoubleRange(min = 700, max = 2500) double mass,
             @ForAll @DoubleRange(min = 2.2, max = 3.1) double wheelbase,

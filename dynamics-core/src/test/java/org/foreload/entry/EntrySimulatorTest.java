@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -49,6 +51,16 @@ class EntrySimulatorTest {
         return Braking.of(0.7 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, start * apex, end * apex));
     }
 
+    private static final Map<List<String>, EntryResult> LATEST = new ConcurrentHashMap<>();
+
+    /** The entry from the latest brake point, searched once for all tests. */
+    private static EntryResult latest(CornerStudy study, double start, double end) {
+        EntrySimulator simulator = study.simulator();
+        List<String> names = List.of(simulator.car().name(), simulator.corner().name());
+        return LATEST.computeIfAbsent(
+                names, pair -> study.latest(plan(study, start, end)).entry());
+    }
+
     private static CornerStudy study(Car car, Corner corner, double tolerance) {
         return CornerStudy.of(
                 car, corner, DriverSettings.practised(), new SimulationSettings(tolerance, 1), Allowance.STANDARD);
@@ -61,7 +73,7 @@ class EntrySimulatorTest {
         CornerStudy right = CornerStudy.of(
                 car,
                 new Corner("mirrored", corner.approachSpeed(), corner.path().mirrored()));
-        BrakePlan plan = left.latest(plan(left, start, end)).entry().plan();
+        BrakePlan plan = latest(left, start, end).plan();
         EntryResult there = left.simulator().run(plan);
         EntryResult mirrored = right.simulator().run(plan);
         assertTrue(there.made());
@@ -81,7 +93,7 @@ class EntrySimulatorTest {
     @MethodSource("cases")
     void theDefaultToleranceIsWithinAMillisecondOfAFineOne(Car car, Corner corner, double start, double end) {
         CornerStudy usual = CornerStudy.of(car, corner);
-        BrakePlan plan = usual.latest(plan(usual, start, end)).entry().plan();
+        BrakePlan plan = latest(usual, start, end).plan();
         EntryResult coarse = usual.simulator().run(plan);
         EntryResult fine = study(car, corner, 1e-10).simulator().run(plan);
         assertEquals(fine.time(), coarse.time(), 1e-3);
@@ -92,7 +104,7 @@ class EntrySimulatorTest {
     @MethodSource("cases")
     void theDriverHoldsTheLineUntilAnAxleIsNearlyFull(Car car, Corner corner, double start, double end) {
         CornerStudy study = CornerStudy.of(car, corner);
-        BrakePlan latest = study.latest(plan(study, start, end)).entry().plan();
+        BrakePlan latest = latest(study, start, end).plan();
         int judged = 0;
         for (double earlier = 0; earlier <= 40; earlier += 4) {
             EntryResult entry = study.simulator().run(latest.withBrakePoint(latest.brakePoint() - earlier));
@@ -119,7 +131,7 @@ class EntrySimulatorTest {
     void anEntryFromItsLatestBrakePointLiesAboveTheBoundAndNotFar(Car car, Corner corner, double start, double end) {
         // The bound follows the line itself; a car that may leave it by half a metre can gain a little by that freedom.
         CornerStudy study = CornerStudy.of(car, corner);
-        EntryResult entry = study.latest(plan(study, start, end)).entry();
+        EntryResult entry = latest(study, start, end);
         double above = entry.time() / study.bound().time() - 1;
         assertTrue(entry.made());
         assertTrue(above > 0 && above < 0.10, "above the bound by " + above);

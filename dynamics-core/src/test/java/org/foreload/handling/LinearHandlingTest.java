@@ -92,7 +92,7 @@ class LinearHandlingTest {
     }
 
     /** Closed forms of section 1 of the single-track theory for random cars, understeering and oversteering alike. */
-    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void randomCarsFollowTheClosedForms(
             @ForAll @DoubleRange(min = 600, max = 2500) double mass,
             @ForAll @DoubleRange(min = 0.7, max = 1.4) double inertiaShare,
@@ -134,7 +134,7 @@ class LinearHandlingTest {
     }
 
     /** The matrices are random, of the size of the lagged model; both libraries solve the same one. */
-    @Property(tries = 200)
+    @Property
     void twoLibrariesFindTheSameEigenvalues(@ForAll long seed) {
         var random = new java.util.SplittableRandom(seed);
         double[][] matrix = new double[6][6];

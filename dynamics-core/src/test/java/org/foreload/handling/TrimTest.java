@@ -56,7 +56,7 @@ class TrimTest {
     }
 
     /** In a trim sideslip and yaw rate hold still, speed falls as asked, and loads have nowhere to go. */
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void aTrimIsSteady(
             @ForAll @DoubleRange(min = 8, max = 55) double speed,
             @ForAll @DoubleRange(min = -8, max = 8) double lateral,

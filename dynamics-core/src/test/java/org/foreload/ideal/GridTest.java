@@ -54,7 +54,7 @@ class GridTest {
      * As few equal steps as keep to the longest and to a fiftieth of the smallest radius, from one end, kink or turn-in
      * to the next.
      */
-    @Property(tries = 100)
+    @Property
     void stepsAreEqualAndAsLongAsAllowed(
             @ForAll @DoubleRange(min = 8, max = 120) double radius,
             @ForAll @DoubleRange(min = 1, max = 60) double spiral,

@@ -284,13 +284,13 @@ class IdealEntryTest {
     }
 
     /** No step of any profile asks for more than tyres and engine have, judged by the readable model. */
-    @Property(tries = 400)
+    @Property
     void profileIsFeasible(@ForAll("cars") Car car, @ForAll("corners") Corner corner) {
         Feasible.check(car, corner, solve(car, corner));
     }
 
     /** The mirrored corner is driven in exactly the same way. */
-    @Property(tries = 100)
+    @Property
     void mirroredCornerMirrorsTheProfile(
             @ForAll("cars") Car car,
             @ForAll @DoubleRange(min = 12, max = 150) double radius,
@@ -330,7 +330,7 @@ class IdealEntryTest {
     }
 
     /** More friction is never slower: every profile of less friction is one of more. */
-    @Property(tries = 200)
+    @Property
     void moreFrictionIsNeverSlower(
             @ForAll("cars") Car car,
             @ForAll("corners") Corner corner,
@@ -349,7 +349,7 @@ class IdealEntryTest {
     /**
      * A point mass with grip to spare in its engine drives a symmetric corner the same forward and backward in time.
      */
-    @Property(tries = 100)
+    @Property
     void pointMassIsReversibleInTime(
             @ForAll @DoubleRange(min = 0.5, max = 1.6) double friction,
             @ForAll @DoubleRange(min = 15, max = 120) double radius,

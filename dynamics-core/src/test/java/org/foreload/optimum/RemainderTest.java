@@ -165,7 +165,7 @@ class RemainderTest {
 
     /** A search that is stopped early: what it finds by then is enough here. */
     private static Rounds few() {
-        return new Rounds(1, new StopAfter(40), 4000);
+        return new Rounds(1, new StopAfter(12), 4000);
     }
 
     @Test

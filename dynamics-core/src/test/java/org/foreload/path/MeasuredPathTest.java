@@ -264,7 +264,7 @@ class MeasuredPathTest {
     }
 
     /** Whatever the points, the answer is a path that keeps its promises, or a refusal that names the field. */
-    @Property(tries = 300)
+    @Property
     void anyPointsAreFittedOrRefused(
             @ForAll @IntRange(min = 5, max = 40) int count,
             @ForAll @DoubleRange(min = 0.1, max = 10) double step,

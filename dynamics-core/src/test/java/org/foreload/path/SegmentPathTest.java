@@ -207,13 +207,13 @@ class SegmentPathTest {
         assertEquals(y, end.y(), nanometre);
     }
 
-    @Property(tries = 200)
+    @Property
     void everyLineKeepsTheLawsOfAPath(@ForAll("paths") SegmentPath path) {
         PathLaws.check(path);
     }
 
     /** Driven backwards, a line turns the other way and leads home: the origin as seen from the end, looking back. */
-    @Property(tries = 200)
+    @Property
     void backwardsTheLineLeadsHome(@ForAll("segmentLists") List<Segment> segments) {
         SegmentPath there = SegmentPath.of(10, segments, 20, 5);
         List<Segment> reversed = new ArrayList<>();

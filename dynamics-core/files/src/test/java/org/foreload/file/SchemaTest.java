@@ -104,7 +104,7 @@ class SchemaTest {
         return SampleCars.corners();
     }
 
-    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    @Property(edgeCases = EdgeCasesMode.NONE)
     void whatIsWrittenIsValid(@ForAll("cars") Car car, @ForAll("corners") DrawnCorner corner) throws IOException {
         assertEquals(List.of(), CAR.validate(MAPPER.readTree(CarFile.write(car))));
         assertEquals(List.of(), CORNER.validate(MAPPER.readTree(CornerFile.write(corner))));

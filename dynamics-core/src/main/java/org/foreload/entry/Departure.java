@@ -61,7 +61,6 @@ final class Departure {
         EntryEquations equations = simulator.equations(over, simulator.foot(Optional.empty()));
         double aimed = simulator.exit().speed(end - length);
         double[] state = simulator.settled(equations, end, SLOWEST * aimed);
-        equations.enterPiece(end, end);
         equations.foot(EntryEquations.Foot.DRIVING, 0);
         Keeper keeper = new Keeper(simulator, over, equations, FASTEST * aimed);
         EntryMotion motion = simulator.probing(equations, keeper);

@@ -1,11 +1,13 @@
 package org.foreload.entry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -146,5 +148,73 @@ class DepartureTest {
                         .evaluations(),
                 run.evaluations());
         assertEquals(485, run.profile().orElseThrow().column("s_m").values().length, 2);
+    }
+
+    private static final EntrySimulator ROAD = simulator(SampleEntries.ROAD, bend(150), SimulationSettings.STANDARD);
+
+    private static final Path STRAIGHT = ROAD.corner().path();
+
+    /** What the drive begins with, m/s: a share of what is aimed for where the straight begins. */
+    private static final double FIRST = 0.6 * ROAD.exit().speed(STRAIGHT.exitStraight());
+
+    /** A station from which the driver looks back on nothing but the straight. */
+    private static final double ON_IT =
+            STRAIGHT.exitStraight() + ROAD.driver().hands().curvatureWindow() * FIRST + 0.5;
+
+    /** Straight ahead with a speed, drive and loads settled. */
+    private static double[] settled(double speed) {
+        BrakePlan plan = PLANS.get(SampleEntries.ROAD);
+        return ROAD.settled(ROAD.equations(plan, ROAD.foot(Optional.empty())), STRAIGHT.end(), speed);
+    }
+
+    /** From its first speed on, as soon as all that the driver sees of the line is straight. */
+    @Test
+    void itBeginsWithItsFirstSpeedOnTheStraight() {
+        Departure departure = Departure.drive(ROAD);
+        assertTrue(departure.joins(ON_IT, settled(FIRST)));
+        assertFalse(departure.joins(ON_IT - 1, settled(FIRST)));
+        assertFalse(departure.joins(ON_IT, settled(FIRST - 0.01)));
+        assertFalse(departure.joins(ON_IT, settled(2.5 * FIRST)), "beyond the last speed");
+    }
+
+    /** Each state by itself keeps from joining once it is off by more than a thousandth of its unit; time does not. */
+    @Test
+    void everyStateMustBeNear() {
+        Departure departure = Departure.drive(ROAD);
+        double[] scales = EntryState.scales(ROAD.car().chassis().mass());
+        for (int i = 0; i < EntryState.SIZE; i++) {
+            for (double side : new double[] {-1, 1}) {
+                double[] state = settled(FIRST);
+                if (i != EntryState.VX) {
+                    state[i] += side * 0.9e-3 * scales[i];
+                    assertTrue(departure.joins(ON_IT, state), "state " + i);
+                    state[i] += side * 0.2e-3 * scales[i];
+                    assertEquals(i == EntryState.TIME, departure.joins(ON_IT, state), "state " + i);
+                }
+            }
+        }
+    }
+
+    /** Where the line ends nothing is left to drive; before, the way at speeds between the first and the last. */
+    @Test
+    void itTakesTheTimeOfTheWayThatIsLeft() {
+        Departure departure = Departure.drive(ROAD);
+        double[] state = settled(FIRST);
+        state[EntryState.TIME] = 7;
+        departure.leave(STRAIGHT.end(), state);
+        assertEquals(FIRST, state[EntryState.VX], 1e-9);
+        assertEquals(7, state[EntryState.TIME], 1e-9);
+        departure.leave(STRAIGHT.end() - 20, state);
+        double time = state[EntryState.TIME] - 7;
+        double last = state[EntryState.VX];
+        assertTrue(last > FIRST + 0.5, "from " + FIRST + " to " + last);
+        // At a constant acceleration the time is that of the mean speed.
+        assertEquals(20 / ((FIRST + last) / 2), time, 0.01 * time);
+    }
+
+    @Test
+    void nobodyJoinsWhereNoStraightEndsTheLine() {
+        EntrySimulator hidden = simulator(SampleEntries.ROAD, hidden(bend(150)), SimulationSettings.STANDARD);
+        assertFalse(Departure.drive(hidden).joins(ON_IT, settled(FIRST)));
     }
 }

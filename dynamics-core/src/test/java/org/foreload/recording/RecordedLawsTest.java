@@ -33,6 +33,21 @@ class RecordedLawsTest {
      */
     private static final double ONE_ROW = 1e-3;
 
+    /**
+     * Part of its interval by which a measure may move besides: where a release runs out so gently that its end is
+     * known to metres only, the search for it ends millimetres away when its numbers are rounded otherwise.
+     */
+    private static final double OF_THE_INTERVAL = 0.005;
+
+    private static void same(RecordedCorner one, RecordedCorner other) {
+        for (Measure measure : Measure.values()) {
+            Estimate a = one.get(measure);
+            double open = a.high() - a.low();
+            double room = ONE_ROW + (open > 0 ? OF_THE_INTERVAL * open : 0);
+            assertEquals(a.value(), other.get(measure).value(), room, () -> measure.field() + " in " + a);
+        }
+    }
+
     private static final Set<Measure> PLACES =
             Set.of(Measure.BRAKE_ON, Measure.RELEASE_END, Measure.TURN_IN, Measure.APEX);
 
@@ -106,9 +121,7 @@ class RecordedLawsTest {
                     default -> values;
                 }),
                 QUICK);
-        for (Measure measure : Measure.values()) {
-            assertEquals(plain.get(measure).value(), moved.get(measure).value(), ONE_ROW, measure.field());
-        }
+        same(plain, moved);
     }
 
     @Property(tries = 20)
@@ -135,9 +148,7 @@ class RecordedLawsTest {
         RecordedCorner other = corner(
                 changed(recording, (channel, values) -> channel == Channel.BRAKE ? each(values, 13.7, 4) : values),
                 QUICK);
-        for (Measure measure : Measure.values()) {
-            assertEquals(plain.get(measure).value(), other.get(measure).value(), 1e-3, measure.field());
-        }
+        same(plain, other);
     }
 
     /** Half the samples, and a part cut out: what is measured changes by no more than its intervals say. */

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 class LapTest {
 
-    /** The same search finds the same in every corner, however coarse. */
+    /** What is tested here holds at any tolerance. */
     private static final SimulationSettings COARSE = new SimulationSettings(1e-4, 1);
 
     private static CornerStudy study(int number, Corner corner) {

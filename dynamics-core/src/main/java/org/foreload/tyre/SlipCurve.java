@@ -143,13 +143,13 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
     record Brush() implements SlipCurve {
         @Override
         public double value(double x) {
-            double stick = Bounds.larger(1 - x * (1.0 / 3), 0);
+            double stick = Bounds.larger(1 - x / 3, 0);
             return 1 - stick * stick * stick;
         }
 
         @Override
         public double slope(double x) {
-            double stick = Bounds.larger(1 - x * (1.0 / 3), 0);
+            double stick = Bounds.larger(1 - x / 3, 0);
             return stick * stick;
         }
 

@@ -73,7 +73,7 @@ class WideTableTest {
                 text.lines().skip(2).findFirst().orElseThrow());
     }
 
-    @Property
+    @Property(tries = 200)
     void noLineIsTooLong(
             @ForAll @Size(min = 1, max = 30) List<@AlphaChars @StringLength(min = 1, max = 60) String> names,
             @ForAll @IntRange(min = 1, max = 4) int rows,

@@ -316,7 +316,7 @@ class RecordingFileTest {
     }
 
     /** Any bytes give a result or one clear line. */
-    @Property
+    @Property(tries = 600)
     void anyBytesAreAnsweredOrRefusedInOneLine(@ForAll("bytes") byte[] bytes) {
         try {
             RecordedFile file = read(bytes, ColumnWish.NONE, Cut.NONE);

@@ -49,4 +49,15 @@ public final class DriverView {
         yawAcceleration = rate[from + BicycleState.YAW_RATE];
         deceleration = slowing;
     }
+
+    /** Whether the car runs straight along the middle of its line, and nothing moves it off. */
+    boolean straight() {
+        return offset == 0
+                && headingError == 0
+                && steer == 0
+                && vy == 0
+                && yawRate == 0
+                && lateralRate == 0
+                && yawAcceleration == 0;
+    }
 }

@@ -87,6 +87,11 @@ final class Feedback {
         return forcePerAcceleration * correction;
     }
 
+    /** There is nothing to correct. */
+    void rest() {
+        wayBack = 0;
+    }
+
     /** The part of the last {@link #force} that brings the centre of percussion back to the line, N. */
     double wayBack() {
         return forcePerAcceleration * wayBack;

@@ -52,13 +52,21 @@ final class Feedforward {
         this.rear = rear;
     }
 
+    /** Looks ahead by the lag of hands and steering and by the front tyre's relaxation length. */
+    void look(DriverView view) {
+        read(view, hands.lag() * view.speed + relaxation);
+    }
+
+    /** Whether the line that was looked at last is straight and level across: it asks nothing of any axle. */
+    boolean asksNothing() {
+        return frontForce == 0 && rearForce == 0 && gradient == 0;
+    }
+
     /**
-     * Looks ahead by the lag of hands and steering and by the front tyre's relaxation length, and rounds the curvature
-     * off over the driver's window. The rear axle's forces are read from the last {@link InverseTyre#feel}.
+     * Works out how the car carries what it asks where {@link #look} looked last. The rear axle's forces are read from
+     * the last {@link InverseTyre#feel}.
      */
-    void look(DriverView view, WheelForces wheels) {
-        double speed = view.speed;
-        read(view, hands.lag() * speed + relaxation);
+    void carry(DriverView view, WheelForces wheels) {
         double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
         rearStiffness = rear.stiffness(wheels);
         double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
@@ -67,8 +75,8 @@ final class Feedforward {
     }
 
     /**
-     * Reads what the line asks at this distance ahead, m, if the car goes on to slow as it does; the slopes of the road
-     * are rounded off as its curvature is.
+     * Reads what the line asks at this distance ahead, m, if the car goes on to slow as it does; curvature and slopes
+     * of the road are rounded off over the driver's window.
      */
     void read(DriverView view, double distance) {
         double speed = view.speed;
@@ -97,7 +105,7 @@ final class Feedforward {
         return grade == 0 && banking == 0 ? acceleration : RoadPlane.lateral(acceleration, grade, banking);
     }
 
-    /** Cornering stiffness of the rear axle as the driver felt it in the last {@link #look}, N/rad. */
+    /** Cornering stiffness of the rear axle as the driver felt it in the last {@link #carry}, N/rad. */
     double rearStiffness() {
         return rearStiffness;
     }

@@ -44,9 +44,15 @@ public final class Steering {
      * @param wheels loads and forces as they are
      */
     public double angle(DriverView view, WheelForces wheels) {
+        feedforward.look(view);
+        if (view.straight() && feedforward.asksNothing()) {
+            // A quarter of the moments of an entry: there is nothing to correct, as what follows would find.
+            feedback.rest();
+            return 0;
+        }
         front.feel(wheels);
         rear.feel(wheels);
-        feedforward.look(view, wheels);
+        feedforward.carry(view, wheels);
         double lead = hands.lag();
         double speed = view.speed;
         double vy = view.vy + lead * view.lateralRate;

@@ -41,7 +41,8 @@ class FeedforwardTest {
         WheelForces wheels = Wagon.wheels(V, 0, 0, 0);
         rear.feel(wheels);
         Feedforward feedforward = new Feedforward(car, path, hands, rear);
-        feedforward.look(view, wheels);
+        feedforward.look(view);
+        feedforward.carry(view, wheels);
         return feedforward;
     }
 

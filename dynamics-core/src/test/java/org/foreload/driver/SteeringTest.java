@@ -138,9 +138,9 @@ class SteeringTest {
     void theDriverLooksOneLagAhead() {
         double lateralRate = 0.5;
         double direction = Math.atan2(LAG * lateralRate, V);
-        double drift = -2 * DAMPING * BANDWIDTH * V * Math.atan2(0, V);
+        double drift = -2 * DAMPING * BANDWIDTH * V * direction;
         assertEquals(
-                angle(direction, force(drift)), onStraight(Wagon.view(-400, 0, 0, V, 0, 0, lateralRate, 0, 0)), MASS);
+                angle(direction, force(drift)), onStraight(Wagon.view(-400, 0, 0, V, 0, 0, lateralRate, 0, 0)), EXACT);
         double yawAcceleration = 0.3;
         double yaw = LAG * yawAcceleration;
         assertEquals(
@@ -225,5 +225,36 @@ class SteeringTest {
                 .angle(Wagon.view(30, -0.2, -0.02, V, 0.3, -0.3, -0.4, -0.5, 2), wheels(V, 0.3, -0.3));
         assertEquals(-angle, mirrored, EXACT);
         assertTrue(Math.abs(angle) > 1e-3, "straight wheels: " + angle);
+    }
+
+    /** Straight along a straight there is nothing to do; the least that takes the car off it is answered. */
+    @Test
+    void onlyACarThatRunsStraightAlongAStraightIsLeftAlone() {
+        double least = 1e-9;
+        assertEquals(0, onStraight(Wagon.view(-400, 0, 0, V, 0, 0)));
+        assertTrue(onStraight(Wagon.view(-400, least, 0, V, 0, 0)) < 0);
+        assertTrue(onStraight(Wagon.view(-400, 0, least, V, 0, 0)) < 0);
+        assertTrue(onStraight(Wagon.view(-400, 0, 0, V, -least, 0)) != 0);
+        assertTrue(onStraight(Wagon.view(-400, 0, 0, V, 0, least)) != 0);
+        assertTrue(onStraight(Wagon.view(-400, 0, 0, V, 0, 0, least, 0, 0)) != 0);
+        assertTrue(onStraight(Wagon.view(-400, 0, 0, V, 0, 0, 0, least, 0)) != 0);
+    }
+
+    /** A road that slopes across pulls the car down even where the line is straight; along it the car runs askew. */
+    @Test
+    void aBankedStraightIsSteeredAgainst() {
+        double pulled = MASS * G * Math.sin(0.02);
+        double sideslip = Math.atan(TO_FRONT / WHEELBASE * pulled / REAR);
+        double angle = driver(STRAIGHT.withBanking(0.02), 0, 0).angle(Wagon.view(-400, 0, 0, V, 0, 0), wheels(V, 0, 0));
+        double held = -TO_REAR / WHEELBASE * pulled;
+        assertEquals(angle(0, held + force(pull(PERCUSSION * sideslip))), angle, EXACT);
+    }
+
+    /** The turn begins to count where the look-ahead reaches it, and not before. */
+    @ParameterizedTest
+    @CsvSource({"-3.2, false", "-2.8, true"})
+    void theTurnCountsOnceTheLookAheadReachesIt(double station, boolean steers) {
+        // The lag of the hands and half of the window ahead: 20 m/s times 0.05 + 0.1 s.
+        assertEquals(steers, onStraight(Wagon.view(station, 0, 0, V, 0, 0)) != 0);
     }
 }

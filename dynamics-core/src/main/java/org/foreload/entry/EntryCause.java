@@ -25,11 +25,11 @@ final class EntryCause {
                         : "on its line to the exit";
             case LOCKED_UP ->
                 entry.event(Kind.STOPPED).isPresent()
-                        ? first + ", then " + last(entry, Kind.STOPPED)
+                        ? then(first, last(entry, Kind.STOPPED, "the car stops"))
                         : first + seconds(", wheels stopped for %.2f s", entry);
-            case STOPPED -> last(entry, Kind.STOPPED);
-            case RAN_WIDE -> then(first, offTheTrack(entry));
-            case SPUN -> then(first, last(entry, Kind.SPIN));
+            case STOPPED -> last(entry, Kind.STOPPED, "the car stops");
+            case RAN_WIDE -> then(first, last(entry, Kind.TRACK_EDGE, "the car leaves the track"));
+            case SPUN -> then(first, last(entry, Kind.SPIN, "the car spins"));
         };
     }
 
@@ -41,15 +41,9 @@ final class EntryCause {
         return first.isEmpty() ? last : first + ", then " + last;
     }
 
-    private static String offTheTrack(EntryResult entry) {
-        return entry.event(Kind.TRACK_EDGE)
-                .map(edge -> String.format(Locale.ROOT, "off the track at %.1f m", edge.station()))
-                .orElse("");
-    }
-
     /** What ended it; each of these kinds happens once at most. */
-    private static String last(EntryResult entry, Kind ending) {
-        return entry.event(ending).map(EntryCause::words).orElse("");
+    private static String last(EntryResult entry, Kind ending, String words) {
+        return entry.event(ending).map(event -> words + at(event)).orElse("");
     }
 
     /**
@@ -83,6 +77,12 @@ final class EntryCause {
     }
 
     private static String words(EntryEvent event) {
-        return String.format(Locale.ROOT, "%s at %.1f m", event.kind().words(), event.station());
+        return event.kind().words() + at(event);
+    }
+
+    private static String at(EntryEvent event) {
+        return event.station() < 0
+                ? String.format(Locale.ROOT, " %.1f m before turn-in", -event.station())
+                : String.format(Locale.ROOT, " at %.1f m", event.station());
     }
 }

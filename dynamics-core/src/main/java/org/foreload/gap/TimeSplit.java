@@ -72,13 +72,15 @@ public record TimeSplit(
     }
 
     private static String sentence(double braking, double turning, double exit, double total, double later) {
-        String brakes = later >= 0
-                ? format("braking %.1f m later", later)
-                : format("before turn-in, though braking %.1f m earlier", -later);
+        // Braking later is a reason to be ahead at turn-in, and braking earlier one to be behind.
+        boolean reason = braking >= 0 == later >= 0;
+        String brakes = format(
+                "%s braking %.1f m %s",
+                reason ? "from" : "before turn-in, though", Math.abs(later), later >= 0 ? "later" : "earlier");
         List<String> gains = new ArrayList<>();
         List<String> losses = new ArrayList<>();
         boolean ahead = total >= 0;
-        sort(braking, (later >= 0 ? "from " : "") + brakes, gains, losses, ahead);
+        sort(braking, brakes, gains, losses, ahead);
         sort(turning, "between turn-in and apex", gains, losses, ahead);
         sort(exit, "on the exit", gains, losses, ahead);
         String start = format("%.3f s %s", Math.abs(total), ahead ? "quicker" : "slower");

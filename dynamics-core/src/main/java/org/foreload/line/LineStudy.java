@@ -73,7 +73,7 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
      * of constant radius and on that with a late apex. If none of them ends at an optimum, the first is returned as it
      * is. A foot that brakes up to a station only is held to it from the turn-in of the line that is found.
      */
-    public LineRun optimal() {
+    public LineRun quickest() {
         List<Supplier<LineRun>> searches = new ArrayList<>();
         searches.add(() -> settled(Limit.solve(car, corner, Band.road(), hands, options, watcher)));
         searches.add(() -> from(RoadLines.constantRadius(corner.path(), halfCar())));
@@ -112,14 +112,14 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
      * until the turn-in stays where it is.
      */
     private LineRun settled(LimitResult result) {
-        LineRun run = onRoad("optimal", result, Double.NaN);
+        LineRun run = onRoad("quickest", result, Double.NaN);
         double before = Double.NaN;
         for (int round = 0; round < ROUNDS && Double.isFinite(hands.brakeUntil()) && run.converged(); round++) {
             if (Math.abs(run.turnIn() - before) < STAYS) {
                 break;
             }
             before = run.turnIn();
-            run = onRoad("optimal", held(run.line()), Double.NaN);
+            run = onRoad("quickest", held(run.line()), Double.NaN);
         }
         return run;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
@@ -31,10 +32,10 @@ public record PracticeSteps(List<Step> steps, double reached) {
     private static final int HALVINGS = 6;
 
     /** How much later than planned the brake comes on, m at a time, to see what goes first. */
-    private static final double OVERDONE_STEP = 1;
+    private static final int OVERDONE_STEP = 1;
 
     /** Farthest overdone brake point, m later. */
-    private static final double OVERDONE_MOST = 30;
+    private static final int OVERDONE_MOST = 30;
 
     /** Copies the steps. */
     public PracticeSteps {
@@ -48,10 +49,19 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param later how much later the foot comes down than in the step before, m
      * @param further how much further along the line the brake is carried, m
      * @param gain mean time gained on the step before, s
-     * @param goesFirst what goes first if the driver overdoes it by braking too late
+     * @param tooLate by how many whole metres later than planned the foot must come down for the car to miss the
+     *     corner; empty if thirty do not suffice
+     * @param goesFirst what goes first then
      * @param tellTale what the driver feels when it does
      */
-    public record Step(Risk risk, double later, double further, double gain, String goesFirst, String tellTale) {}
+    public record Step(
+            Risk risk,
+            double later,
+            double further,
+            double gain,
+            OptionalInt tooLate,
+            String goesFirst,
+            String tellTale) {}
 
     /**
      * What a driver who knows a release but not its brake point does now: the latest brake point with which that driver
@@ -185,23 +195,21 @@ public record PracticeSteps(List<Step> steps, double reached) {
     }
 
     private static Step step(RiskStudy risks, Risk risk, Risk before) {
-        EntryResult overdone = overdone(risks, risk.plan());
+        BrakePlan plan = risk.plan();
+        SpeedPlan expected = risks.expected(plan);
+        EntryResult overdone = risks.asPlanned(plan, expected);
+        int later = 0;
+        while (overdone.made() && later < OVERDONE_MOST) {
+            later += OVERDONE_STEP;
+            overdone = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later), expected);
+        }
         return new Step(
                 risk,
-                risk.plan().brakePoint() - before.plan().brakePoint(),
-                risk.plan().release().end() - before.plan().release().end(),
+                plan.brakePoint() - before.plan().brakePoint(),
+                plan.release().end() - before.plan().release().end(),
                 before.meanTime() - risk.meanTime(),
-                overdone.made() ? "nothing goes wrong within " + (int) OVERDONE_MOST + " m" : overdone.cause(),
+                overdone.made() ? OptionalInt.empty() : OptionalInt.of(later),
+                overdone.made() ? "nothing goes wrong within " + OVERDONE_MOST + " m" : overdone.cause(),
                 TellTale.of(overdone));
-    }
-
-    /** The same plan from a later and later brake point, until the car does not make the corner. */
-    private static EntryResult overdone(RiskStudy risks, BrakePlan plan) {
-        SpeedPlan expected = risks.expected(plan);
-        EntryResult entry = risks.asPlanned(plan, expected);
-        for (double later = OVERDONE_STEP; entry.made() && later <= OVERDONE_MOST; later += OVERDONE_STEP) {
-            entry = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later), expected);
-        }
-        return entry;
     }
 }

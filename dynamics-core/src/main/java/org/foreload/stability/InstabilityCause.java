@@ -22,7 +22,7 @@ final class InstabilityCause {
     static String of(OperatingPoint point) {
         double as = LateralModel.at(point).growthRate();
         if (point.locks().locked(2) || point.locks().locked(3)) {
-            return String.format(Locale.ROOT, "a rear wheel stands still (%.1f 1/s)", as);
+            return String.format(Locale.ROOT, "a rear wheel stands still (growth rate %.1f per second)", as);
         }
         String cause = "cornering alone";
         double best = as - WORTH_NAMING;
@@ -45,8 +45,8 @@ final class InstabilityCause {
                     : "the load that driving takes off the front axle";
         }
         return best < as - WORTH_NAMING
-                ? String.format(Locale.ROOT, "%s (%.1f 1/s, %.1f without it)", cause, as, best)
-                : String.format(Locale.ROOT, "%s (%.1f 1/s)", cause, as);
+                ? String.format(Locale.ROOT, "%s (growth rate %.1f per second; %.1f without it)", cause, as, best)
+                : String.format(Locale.ROOT, "%s (growth rate %.1f per second)", cause, as);
     }
 
     private static double growth(OperatingPoint point, double brake, double drive, WheelLoads loads) {

@@ -24,7 +24,7 @@ class EntryCauseTest {
     @Test
     void aLockComesBeforeTheSaturationThatGoesWithIt() {
         assertEquals(
-                "rear wheel locks at 20.5 m, then spin at 60.0 m",
+                "rear wheel locks at 20.5 m, then the car spins at 60.0 m",
                 cause(
                         Outcome.SPUN,
                         0.4,
@@ -36,7 +36,7 @@ class EntryCauseTest {
     @Test
     void aSaturationOfItsOwnIsNamed() {
         assertEquals(
-                "rear axle saturates at 20.0 m, then spin at 60.0 m",
+                "rear axle saturates at 20.0 m, then the car spins at 60.0 m",
                 cause(
                         Outcome.SPUN,
                         0.4,
@@ -44,7 +44,7 @@ class EntryCauseTest {
                         event(Kind.REAR_LOCKS, 30, 5.5),
                         event(Kind.SPIN, 60, 6)));
         assertEquals(
-                "rear axle saturates at 20.0 m, then off the track at 60.0 m",
+                "rear axle saturates at 20.0 m, then the car leaves the track at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
                         0.4,
@@ -57,7 +57,7 @@ class EntryCauseTest {
     @Test
     void whatIsFullOnTheStraightIsNoCause() {
         assertEquals(
-                "front axle saturates at 9.0 m, then off the track at 60.0 m",
+                "front axle saturates at 9.0 m, then the car leaves the track at 60.0 m",
                 cause(
                         Outcome.RAN_WIDE,
                         0,
@@ -71,11 +71,13 @@ class EntryCauseTest {
         EntryEvent lock = event(Kind.FRONT_LOCKS, -100, 2);
         assertEquals("on its line to the exit", cause(Outcome.MADE_IT, 0, event(Kind.FRONT_SATURATES, 20, 5)));
         assertEquals(
-                "front wheel locks at -100.0 m, turning again within 0.35 s, and on its line to the exit",
+                "front wheel locks 100.0 m before turn-in, turning again within 0.35 s, and on its line to the exit",
                 cause(Outcome.MADE_IT, 0.35, lock));
-        assertEquals("front wheel locks at -100.0 m, wheels stopped for 2.80 s", cause(Outcome.LOCKED_UP, 2.8, lock));
         assertEquals(
-                "front wheel locks at -100.0 m, then stopped at 30.0 m",
+                "front wheel locks 100.0 m before turn-in, wheels stopped for 2.80 s",
+                cause(Outcome.LOCKED_UP, 2.8, lock));
+        assertEquals(
+                "front wheel locks 100.0 m before turn-in, then the car stops at 30.0 m",
                 cause(Outcome.LOCKED_UP, 4, lock, event(Kind.STOPPED, 30, 9)));
     }
 
@@ -83,7 +85,8 @@ class EntryCauseTest {
     @Test
     void aStopIsAStop() {
         EntryEvent full = event(Kind.FRONT_SATURATES, -100, 2);
-        assertEquals("stopped at -20.0 m", cause(Outcome.STOPPED, 0, full, event(Kind.STOPPED, -20, 9)));
+        assertEquals(
+                "the car stops 20.0 m before turn-in", cause(Outcome.STOPPED, 0, full, event(Kind.STOPPED, -20, 9)));
         assertTrue(EntryCause.wentFirst(Outcome.STOPPED, List.of(full)).isEmpty());
         assertEquals(Optional.empty(), EntryCause.wentFirst(Outcome.MADE_IT, List.of(full)));
         assertEquals("stopped", Outcome.STOPPED.words());

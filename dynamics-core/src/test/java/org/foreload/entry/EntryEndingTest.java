@@ -77,7 +77,7 @@ class EntryEndingTest {
         assertEquals(
                 String.format(
                         Locale.ROOT,
-                        "front axle saturates at %.1f m, then off the track at %.1f m",
+                        "front axle saturates at %.1f m, then the car leaves the track at %.1f m",
                         full.station(),
                         edge.station()),
                 entry.cause());
@@ -105,7 +105,8 @@ class EntryEndingTest {
         // 7 m/s² and the drag from 45 m/s: v²/2d is 145 m without drag.
         assertTrue(stopped.station() > -60 && stopped.station() < -40, "stopped at " + stopped.station());
         assertEquals(1.5, Math.min(1.8, entry.minimumSpeed()), 0.01);
-        assertEquals(String.format(Locale.ROOT, "stopped at %.1f m", stopped.station()), entry.cause());
+        assertEquals(
+                String.format(Locale.ROOT, "the car stops %.1f m before turn-in", -stopped.station()), entry.cause());
         assertTrue(entry.events().stream().noneMatch(one -> one.kind() == Kind.TURN_IN));
         assertTrue(Double.isNaN(entry.turnInSpeed()));
         assertTrue(entry.lockReserve() > 0 && entry.lockReserve() < 1);
@@ -152,8 +153,8 @@ class EntryEndingTest {
         assertEquals(
                 String.format(
                         Locale.ROOT,
-                        "front wheel locks at %.1f m, wheels stopped for %.2f s",
-                        stops.get(0).station(),
+                        "front wheel locks %.1f m before turn-in, wheels stopped for %.2f s",
+                        -stops.get(0).station(),
                         locked),
                 entry.cause());
         assertEquals(0, read(entry, "locked_wheels", stops.get(0).station() - 2));
@@ -196,6 +197,6 @@ class EntryEndingTest {
         EntryEvent locks = event(entry, Kind.REAR_LOCKS);
         assertTrue(locks.station() < spin.station());
         assertTrue(entry.cause().startsWith("rear wheel locks at "), entry.cause());
-        assertTrue(entry.cause().contains(", then spin at "), entry.cause());
+        assertTrue(entry.cause().contains(", then the car spins at "), entry.cause());
     }
 }

@@ -76,7 +76,7 @@ class LineStudyTest {
     void theOptimalLineIsTheQuickest() {
         LineStudy free = study(Double.POSITIVE_INFINITY);
         LineStudy held = study(0);
-        LineRun optimal = free.optimal();
+        LineRun optimal = free.quickest();
         assertTrue(optimal.converged());
         List<LineRun> trailed = List.of(free.given(), CONSTANT, free.lateApex());
         List<LineRun> straight = List.of(held.given(), held.constantRadius(), held.lateApex());
@@ -86,7 +86,7 @@ class LineStudyTest {
             // A line may be left by 0.15 m, which at the edge of the road is more than the free road allows.
             assertTrue(optimal.time() < run.time() + 0.02, run.name() + " " + run.time());
         }
-        LineRun before = held.optimal();
+        LineRun before = held.quickest();
         assertTrue(before.converged());
         assertTrue(before.time() > optimal.time());
         assertTrue(

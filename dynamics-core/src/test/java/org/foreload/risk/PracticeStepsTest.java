@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
@@ -113,6 +114,7 @@ class PracticeStepsTest {
     void whatGoesFirstIsTheCauseOfTheFirstEntryThatFails() {
         EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
         PracticeSteps.Step step = only(beyond(-2.5));
+        assertEquals(OptionalInt.of(3), step.tooLate());
         assertEquals(failed.cause(), step.goesFirst());
         assertEquals(TellTale.of(failed), step.tellTale());
     }
@@ -120,8 +122,10 @@ class PracticeStepsTest {
     @Test
     void thirtyMetresOfOverdoingAreLookedAtAndNoMore() {
         EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
+        assertEquals(OptionalInt.of(30), only(beyond(-29.5)).tooLate());
         assertEquals(failed.cause(), only(beyond(-29.5)).goesFirst());
         PracticeSteps.Step safe = only(beyond(-31));
+        assertEquals(OptionalInt.empty(), safe.tooLate());
         assertEquals("nothing goes wrong within 30 m", safe.goesFirst());
         assertEquals("none", safe.tellTale());
     }

@@ -62,7 +62,8 @@ final class Examples {
         if (!entry.made()) {
             return entry.cause();
         }
-        return study.allowance().met(entry) ? difference(entry, best) : "made it" + EntryAnswer.missing(study, entry);
+        String slower = difference(entry, best);
+        return study.allowance().met(entry) ? slower : slower + EntryAnswer.missing(study, entry);
     }
 
     /** What a slower entry does otherwise than the best. */
@@ -70,8 +71,8 @@ final class Examples {
         List<String> words = new ArrayList<>();
         tell(words, best.plan().brakePoint() - entry.plan().brakePoint(), "m", "brakes", "earlier", "later");
         tell(words, entry.turnInSpeed() - best.turnInSpeed(), "m/s", "turns in", "faster", "slower");
-        tell(words, entry.minimumSpeed() - best.minimumSpeed(), "m/s", "at its slowest", "faster", "slower");
-        tell(words, entry.minimumSpeedAt() - best.minimumSpeedAt(), "m", "is slowest", "later", "earlier");
+        tell(words, entry.minimumSpeed() - best.minimumSpeed(), "m/s", "is at its slowest", "faster", "slower");
+        tell(words, entry.minimumSpeedAt() - best.minimumSpeedAt(), "m", "gets there", "later", "earlier");
         return words.isEmpty() ? "hardly different" : String.join(", ", words);
     }
 

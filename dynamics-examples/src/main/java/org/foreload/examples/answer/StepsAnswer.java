@@ -89,6 +89,9 @@ public final class StepsAnswer {
                     .with("pick_up_m", one.entry().pickUp())
                     .with("gain_s", step.gain())
                     .with("failure_probability", step.risk().failed().value())
+                    .with(
+                            "too_late_m",
+                            step.tooLate().isPresent() ? step.tooLate().getAsInt() : Double.NaN)
                     .with("goes_first", step.goesFirst())
                     .with("tell_tale", step.tellTale())
                     .with("later_m", step.later())
@@ -164,8 +167,14 @@ public final class StepsAnswer {
         return "Step " + number + ": "
                 + String.join(", ", changes(before.risk().plan(), step.risk().plan(), units)) + ": "
                 + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
-                + Words.percent(step.risk().failed().value()) + " failures. If braked too late: " + step.goesFirst()
+                + Words.percent(step.risk().failed().value()) + " failures. " + tooLate(step)
                 + (felt ? "." : "; it feels like this: " + step.tellTale() + ".");
+    }
+
+    /** {@code If you brake 8 m too late: front wheel locks at 15.5 m, …}. */
+    public static String tooLate(Step step) {
+        String by = step.tooLate().isPresent() ? step.tooLate().getAsInt() + " m " : "";
+        return "If you brake " + by + "too late: " + step.goesFirst();
     }
 
     private static List<String> changes(BrakePlan before, BrakePlan plan, Units units) {

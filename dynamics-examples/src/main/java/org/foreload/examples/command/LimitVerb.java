@@ -159,13 +159,13 @@ final class LimitVerb extends ReportVerb implements Driving {
                 new LimitOptions(intervals, LimitOptions.STANDARD.tolerance(), LimitOptions.STANDARD.mostSteps());
         Optional<LineFile> file = Optional.ofNullable(lineOut).map(place -> LineFile.at(LINE_OUT, place));
         LimitResult result = where instanceof Band.Road
-                ? optimal(console, car, corner, hands, options)
+                ? solved(console, car, corner, hands, options)
                 : solve(console, car, corner, where, hands, options);
         file.ifPresent(place -> place.write(corner, RoadLine.driven(corner.path(), result)));
         LimitAnswer answer = LimitAnswer.of(car, corner, where, hands.mostSideslip(), result);
         if (where instanceof Band.Road) {
             LimitResult onLine = solve(console, car, corner, Band.within(ON_LINE), hands, options);
-            LimitResult straight = optimal(console, car, corner, hands.withBrakeUntil(0), options);
+            LimitResult straight = solved(console, car, corner, hands.withBrakeUntil(0), options);
             answer = answer.beside(onLine, straight);
         }
         LimitAnswer shown = answer;
@@ -179,10 +179,10 @@ final class LimitVerb extends ReportVerb implements Driving {
     }
 
     /** The quickest line that is found from several starts. */
-    private LimitResult optimal(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
+    private LimitResult solved(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
         try (ShownProgress progress = console.progress(quiet, "steps")) {
             return new LineStudy(car, corner, hands, options, LimitBeside.watcher(progress, options))
-                    .optimal()
+                    .quickest()
                     .result();
         }
     }
@@ -197,7 +197,7 @@ final class LimitVerb extends ReportVerb implements Driving {
     }
 
     private static List<LineRun> runs(LineStudy study) {
-        return List.of(study.constantRadius(), study.lateApex(), study.given(), study.optimal());
+        return List.of(study.constantRadius(), study.lateApex(), study.given(), study.quickest());
     }
 
     private LimitResult solve(Console console, Car car, Corner corner, Band where, Hands hands, LimitOptions options) {

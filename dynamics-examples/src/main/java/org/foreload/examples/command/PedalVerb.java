@@ -185,11 +185,16 @@ final class PedalVerb extends ReportVerb implements Driving {
                 .with("time_deviation_s", result.timeDeviation());
     }
 
-    private static String note(List<PedalStudy.Result> results) {
+    private String note(List<PedalStudy.Result> results) {
         PedalStudy.Result force = results.get(0);
         PedalStudy.Result travel = results.get(1);
         PedalStudy.Result calmer = force.brakeScatter() <= travel.brakeScatter() ? force : travel;
-        return "With this leg, the " + calmer.pedal().name() + " pedal scatters less: "
+        PedalStudy.Result other = calmer == force ? travel : force;
+        // A scatter of n attempts is known to one part in √(2n), and the difference of two to one in √n; twice that.
+        boolean alike = other.brakeScatter() - calmer.brakeScatter() <= other.brakeScatter() * 2 / Math.sqrt(attempts);
+        return (alike
+                        ? attempts + " attempts of this leg do not set the two pedals apart: "
+                        : "With this leg, the " + calmer.pedal().name() + " pedal scatters less: ")
                 + Numbers.rounded(100 * force.brakeScatter(), 1) + " % of the peak for force sensing, "
                 + Numbers.rounded(100 * travel.brakeScatter(), 1)
                 + " % for travel sensing. An order of magnitude, no claim about any real leg.";

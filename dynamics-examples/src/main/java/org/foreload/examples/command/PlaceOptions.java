@@ -94,7 +94,7 @@ final class PlaceOptions {
                     Hands.practised(Limit.peakDeceleration(car, corner)),
                     options,
                     LimitBeside.watcher(progress, options));
-            LineRun run = line == Line.NEAR ? study.given() : study.optimal();
+            LineRun run = line == Line.NEAR ? study.given() : study.quickest();
             String name = Choices.word(line) + " line";
             if (!run.converged()) {
                 throw new ComputationException(

@@ -137,6 +137,9 @@ public final class EntryPictures {
                 more = more.markX(entry.plan().release().start(), "release point");
             }
             more = more.markX(entry.plan().release().end(), "brake off");
+            if (Double.isFinite(entry.pickUp())) {
+                more = more.markX(entry.pickUp(), "pick-up");
+            }
         }
         return more.markX(0, "turn-in").markX(study.simulator().apex(), "apex");
     }

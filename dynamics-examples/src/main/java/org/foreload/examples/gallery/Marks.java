@@ -13,6 +13,7 @@ final class Marks {
     static final Style BRAKE_POINT = Style.points(Ink.VERMILION, Marker.DISC);
     static final Style RELEASE_POINT = Style.points(Ink.VERMILION, Marker.DIAMOND);
     static final Style BRAKE_OFF = Style.points(Ink.VERMILION, Marker.SQUARE);
+    static final Style PICK_UP = Style.points(Ink.GREEN, Marker.VEE);
     static final Style TURN_IN = Style.points(Ink.BLACK, Marker.TRIANGLE);
     static final Style APEX = Style.points(Ink.BLACK, Marker.RING);
     static final Style SLOWEST = Style.points(Ink.BLACK, Marker.BOX);

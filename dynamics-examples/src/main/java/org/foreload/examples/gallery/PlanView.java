@@ -120,6 +120,7 @@ final class PlanView {
                 more = point(more, "release point", release.start(), s, offsets, Marks.RELEASE_POINT);
             }
             more = point(more, "brake off", release.end(), s, offsets, Marks.BRAKE_OFF);
+            more = point(more, "pick-up", entry.pickUp(), s, offsets, Marks.PICK_UP);
         }
         more = point(more, "apex", apex, s, offsets, Marks.APEX);
         return entry.made()

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
@@ -190,16 +191,17 @@ public final class RiskPictures {
                         "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
-                        "%d steps go %.0f %% of the way to the best release and are %.2f s quicker. Now: brake point %s, release point %s, "
-                                + "brake off %s. After the last: %s. If braked too late: %s.",
+                        "%d %s %.0f %% of the way to the best release and gain %.2f s. Now: brake point %s, release point %s, "
+                                + "brake off %s. After the last: %s. %s.",
                         steps.size() - 1,
+                        steps.size() == 2 ? "step goes" : "steps go",
                         PERCENT * plan.reached(),
                         steps.get(0).risk().meanTime() - last.risk().meanTime(),
                         Words.brakeBoard(now.brakePoint()),
                         Words.board(now.release().start()),
                         Words.board(now.release().end()),
                         Words.brake(last.risk().plan(), Units.KMH),
-                        last.goesFirst());
+                        StepsAnswer.tooLate(last));
         return Picture.of(
                 "Practice in steps: " + Say.where(study), words, ChartStack.of(places, peaks, times, failures));
     }

@@ -34,7 +34,7 @@ final class Say {
 
     /** How it was braked and what came of it. */
     static String how(EntryResult entry) {
-        String braked = entry.braked() ? plan(entry.plan()) : "No braking at all";
+        String braked = Words.sentence(Words.brake(entry, Units.KMH));
         return entry.made()
                 ? braked
                         + of(

@@ -14,6 +14,9 @@ import java.util.Objects;
  */
 public record Axis(String label, String unit, double low, double high, boolean counting, boolean logarithmic) {
 
+    /** In the place of a unit where there is none. */
+    private static final String PLAIN = "–";
+
     /** Checks that there is a label and a unit. */
     public Axis {
         if (label.isBlank() || Objects.requireNonNull(unit).isBlank()) {
@@ -44,8 +47,8 @@ public record Axis(String label, String unit, double low, double high, boolean c
         return new Axis(label, unit, low, high, counting, true);
     }
 
-    /** Label and unit. */
+    /** Label and unit, if it has one. */
     public String text() {
-        return label + ", " + unit;
+        return unit.equals(PLAIN) ? label : label + ", " + unit;
     }
 }

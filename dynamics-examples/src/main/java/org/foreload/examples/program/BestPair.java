@@ -50,7 +50,7 @@ public final class BestPair {
             Hands hands = Hands.practised(Limit.peakDeceleration(of.car(), of.corner()));
             LineStudy study =
                     new LineStudy(of.car(), of.corner(), hands, LimitOptions.STANDARD, (step, residual) -> {});
-            return new Pair(of, study.given(), study.optimal());
+            return new Pair(of, study.given(), study.quickest());
         }
 
         boolean converged() {

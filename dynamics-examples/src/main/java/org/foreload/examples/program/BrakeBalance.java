@@ -62,8 +62,8 @@ public final class BrakeBalance {
         }
         say(
                 "%nAt a front share of %.3f both axles lock together, at %.2f m/s². A little more in front costs a "
-                        + "little braking and is safe: with locked front wheels the car goes straight on. A little less, and "
-                        + "the rear locks first.",
+                        + "little braking and is the lesser evil: with its front wheels locked the car goes straight on, but "
+                        + "it does not spin. A little less, and the rear locks first.",
                 ideal(car), firstLock(BrakeDistribution.of(car.withFrontBrakeShare(ideal(car)))));
 
         Balance balance = balance();

@@ -24,7 +24,7 @@ public final class FourLines {
         Corner corner = Demos.corner("corner", "medium").value();
         Hands hands = Hands.practised(Limit.peakDeceleration(car, corner)).withBrakeUntil(brakeUntil);
         LineStudy study = new LineStudy(car, corner, hands, LimitOptions.STANDARD, (step, residual) -> {});
-        return List.of(study.constantRadius(), study.lateApex(), study.given(), study.optimal());
+        return List.of(study.constantRadius(), study.lateApex(), study.given(), study.quickest());
     }
 
     /**
@@ -42,17 +42,17 @@ public final class FourLines {
         List<LineRun> straight = runs(0);
         table("The brake off at the turn-in of each line", straight);
         LineRun given = trailed.get(2);
-        LineRun optimal = trailed.get(3);
+        LineRun quickest = trailed.get(3);
         say(
                 "%nWith a trailed brake the quickest line takes %.2f s, %.2f s less than the middle of the road. It "
-                        + "turns in %.0f m before the road bends, gently, and is slowest at %.0f m, well past the middle of the "
-                        + "bend.",
-                optimal.time(), given.time() - optimal.time(), -optimal.turnIn(), optimal.slowestAt());
+                        + "turns in %.0f m before the road bends, gently, and is slowest at %.0f m, a little past the middle of "
+                        + "the bend.",
+                quickest.time(), given.time() - quickest.time(), -quickest.turnIn(), quickest.slowestAt());
         say(
                 "Straight-line braking asks for another line: it turns in %.0f m later. Each on its own best line, trailing is "
                         + "worth %.2f s; on the line of constant radius it seems to be worth %.2f s.",
-                straight.get(3).turnIn() - optimal.turnIn(),
-                straight.get(3).time() - optimal.time(),
+                straight.get(3).turnIn() - quickest.turnIn(),
+                straight.get(3).time() - quickest.time(),
                 straight.get(0).time() - trailed.get(0).time());
         say("A model: it explores and explains. It is not an instruction for a road, and on a track the circuit's "
                 + "rules come first.");

@@ -56,7 +56,7 @@ public final class HairpinAndFastCorner {
                         + "the hairpin, about 20 and 80 %% in the fast corner. Both follow from the grip alone.",
                 firstSpiral("fast"));
         String caption =
-                "Left of 0 the car goes straight. For the hairpin it does nearly all of its slowing there; for the fast corner, "
+                "Left of 0 the car goes straight. For the hairpin it does most of its slowing there; for the fast corner, "
                         + "right of 0, while turning.";
         Story.draw(args, Picture.of("The hairpin and the fast corner", caption, chart.markX(0, "turn-in")));
     }

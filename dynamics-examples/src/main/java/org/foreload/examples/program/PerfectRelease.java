@@ -152,7 +152,7 @@ public final class PerfectRelease {
                         Style.points(Style.Ink.BLACK, Style.Marker.RING))
                 .markX(0, "slowest");
         String caption =
-                "The brake comes off as the cornering builds up: at right angles to each other, they are always the whole grip.";
+                "The brake comes off as the cornering builds up: at right angles to each other, the two together always use all of the grip.";
         Story.draw(args, Picture.of("The perfect release of a point mass", caption, chart));
     }
 }

@@ -186,7 +186,9 @@ record ReleaseView(
             return "before the brake";
         }
         double on = plan.release().remaining(0);
-        return on > 0 ? "with " + Words.percent(on) + " of the peak still on" : "off the brake";
+        return on == 1
+                ? "with the full peak still on"
+                : on > 0 ? "with " + Words.percent(on) + " of the peak still on" : "off the brake";
     }
 
     private static String press(EntryResult entry, boolean into) {
@@ -219,7 +221,13 @@ record ReleaseView(
                     number.of(sheet, plan.entry()),
                     sheet.straight().map(entry -> number.of(sheet, entry)).orElse("–")));
         }
-        rows.add(new NumberRow("in hand, m", hand(finding), hand(plan), "–"));
+        rows.add(new NumberRow(
+                "in hand, m",
+                hand(finding),
+                hand(plan),
+                sheet.straightInHand().isPresent()
+                        ? Numbers.rounded(sheet.straightInHand().getAsDouble(), 1)
+                        : "–"));
         return rows;
     }
 

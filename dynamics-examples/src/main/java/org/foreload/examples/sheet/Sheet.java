@@ -2,6 +2,7 @@ package org.foreload.examples.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
@@ -25,7 +26,7 @@ public final class Sheet {
     private final int tried;
     private final Ladder ladder;
     private final DriverPlan chosen;
-    private final Optional<EntryResult> straight;
+    private final Optional<Candidate> straight;
     private final List<Overdone> overdone;
     private final Practice practice;
 
@@ -35,7 +36,7 @@ public final class Sheet {
             int tried,
             Ladder ladder,
             DriverPlan chosen,
-            Optional<EntryResult> straight,
+            Optional<Candidate> straight,
             List<Overdone> overdone,
             Practice practice) {
         this.study = study;
@@ -71,7 +72,7 @@ public final class Sheet {
         }
         EntryResult plan = chosen.get().plan().entry();
         Optional<List<Overdone>> overdone = Overdone.all(study, plan.plan(), sweep);
-        Optional<EntryResult> straight = exploration.baseline().map(Candidate::entry);
+        Optional<Candidate> straight = exploration.baseline();
         Optional<Practice> practice = practice(risks, request, chosen.get(), straight, sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {
             return Optional.empty();
@@ -82,9 +83,10 @@ public final class Sheet {
     }
 
     private static Optional<Practice> practice(
-            RiskStudy risks, SheetRequest request, DriverPlan chosen, Optional<EntryResult> straight, Sweep sweep) {
+            RiskStudy risks, SheetRequest request, DriverPlan chosen, Optional<Candidate> straight, Sweep sweep) {
         BrakePlan plan = chosen.plan().entry().plan();
-        Optional<PracticeSteps> steps = straight.flatMap(entry -> now(risks, entry.plan(), request.accepted(), sweep))
+        Optional<PracticeSteps> steps = straight.flatMap(
+                        one -> now(risks, one.entry().plan(), request.accepted(), sweep))
                 .flatMap(now -> PracticeSteps.plan(risks, now, plan, request.steps(), request.accepted(), sweep));
         return Optional.of(new Practice(chosen.risk(), steps));
     }
@@ -159,7 +161,15 @@ public final class Sheet {
 
     /** The best straight-line braking, if it makes the corner. */
     public Optional<EntryResult> straight() {
-        return straight;
+        return straight.map(Candidate::entry);
+    }
+
+    /** What is in hand with it, m. */
+    OptionalDouble straightInHand() {
+        return straight.map(Candidate::inHand)
+                .filter(Double::isFinite)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     List<Overdone> overdone() {

@@ -10,7 +10,7 @@ import org.foreload.examples.output.Numbers;
 enum SheetNumber {
     TIME("time, s", made(entry -> Numbers.rounded(entry.time(), 3))),
     LOST(
-            "lost on the plan, s",
+            "slower than the plan, s",
             (sheet, entry) -> entry.made()
                     ? Numbers.rounded(entry.time() - sheet.plan().entry().time(), 3)
                     : SheetNumber.NONE),

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -262,8 +263,8 @@ class GalleryTest {
     void theStepsStandInTheirOrder() {
         PracticeSteps plan = new PracticeSteps(
                 List.of(
-                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, "front", "push"),
-                        new PracticeSteps.Step(risk(-85, 2, 19.4), 5, 0, 0.6, "front", "push")),
+                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, OptionalInt.of(4), "front", "push"),
+                        new PracticeSteps.Step(risk(-85, 2, 19.4), 5, 0, 0.6, OptionalInt.of(4), "front", "push")),
                 0.5);
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);

@@ -42,7 +42,7 @@ class QuickestLineStudyTest {
     void theDriverTakesTheTimeOfTheQuickestLine(String carName, String cornerName) {
         Car car = Demos.car("", carName).value();
         Corner corner = Demos.corner("", cornerName).value();
-        LineRun limit = lines(car, corner).optimal();
+        LineRun limit = lines(car, corner).quickest();
         hold("quickest", carName, cornerName, limit, driven(car, limit), SHARE);
     }
 

@@ -196,7 +196,7 @@ class EntryEndingTest {
         assertEquals(0.6, Math.abs(Math.toRadians(read(entry, "sideslip_deg", spin.station()))), 0.08);
         EntryEvent locks = event(entry, Kind.REAR_LOCKS);
         assertTrue(locks.station() < spin.station());
-        assertTrue(entry.cause().startsWith("rear wheel locks at "), entry.cause());
+        assertTrue(entry.cause().startsWith("rear wheel locks "), entry.cause());
         assertTrue(entry.cause().contains(", then the car spins at "), entry.cause());
     }
 }

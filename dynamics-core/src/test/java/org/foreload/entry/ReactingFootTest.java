@@ -96,7 +96,7 @@ class ReactingFootTest {
         EntryResult entry = sluggish.run(tooHard());
         assertTrue(longestLock(entry) > 0.35);
         assertEquals(Outcome.LOCKED_UP, entry.outcome());
-        assertTrue(entry.cause().startsWith("front wheel locks at "), entry.cause());
+        assertTrue(entry.cause().startsWith("front wheel locks "), entry.cause());
     }
 
     /** The foot never adds to a plan that goes as expected. */

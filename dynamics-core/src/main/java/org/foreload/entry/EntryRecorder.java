@@ -52,7 +52,7 @@ class EntryRecorder {
         this.simulator = simulator;
         this.plan = plan;
         this.equations = equations;
-        this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint(), simulator.apex());
+        this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
@@ -134,12 +134,22 @@ class EntryRecorder {
         step.state(to, seen);
         track(to, seen);
         pickedUp(to, seen);
-        fullness.wheels(to, wheels, minimumSpeedAt > from);
+        fullness.wheels(to, wheels, entering(to, minimumSpeedAt > from));
         locks.brakes(wheels, seen[EntryState.BRAKE]);
         if (profile != null) {
             frontUse = saturated(Kind.FRONT_SATURATES, 0, frontUse, step, wheels);
             rearUse = saturated(Kind.REAR_SATURATES, 2, rearUse, step, wheels);
         }
+    }
+
+    /**
+     * Whether what the axles use counts here: until the throttle comes, from which on the foot holds the car at its
+     * limit as it does on every way out, and no further than the apex, or the slowest point where that comes later. An
+     * entry without the brake counts up to there.
+     */
+    private boolean entering(double station, boolean slowing) {
+        boolean braked = plan.brakePoint() < plan.release().end();
+        return !(driven && braked) && (station <= simulator.apex() || slowing);
     }
 
     private static double speed(Step step, double station) {

@@ -110,9 +110,10 @@ public record EntryResult(
     }
 
     /**
-     * What an entry left unused between the brake point and the minimum of speed, and over its whole length.
+     * What an entry left unused on the way in, and over its whole length. The way in ends where the throttle comes, at
+     * the latest at the apex, or at the slowest point where that lies beyond it.
      *
-     * @param front friction that the front axle still had at its fullest, as a share of all it had; until the apex
+     * @param front friction that the front axle still had at its fullest, as a share of all it had; on the way in
      * @param rear the same for the rear axle
      * @param edge distance, m, between the CG and the edge of the track where they came closest; negative beyond it
      */

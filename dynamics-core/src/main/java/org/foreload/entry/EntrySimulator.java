@@ -112,7 +112,7 @@ public final class EntrySimulator {
         return settings;
     }
 
-    /** Station of the apex, m: the middle of the stretch where the line is tightest. */
+    /** Station of the apex, m: the middle of the stretch where the line is tightest; of several bends the first. */
     public double apex() {
         return apex;
     }
@@ -361,13 +361,13 @@ public final class EntrySimulator {
             curvatures[i] = Math.abs(path.curvature(path.start() + i * step));
             tightest = Math.max(tightest, curvatures[i]);
         }
-        int first = -1;
-        int last = 0;
-        for (int i = 0; i < curvatures.length; i++) {
-            if (curvatures[i] >= TIGHT_SHARE * tightest) {
-                first = first < 0 ? i : first;
-                last = i;
-            }
+        int first = 0;
+        while (curvatures[first] < TIGHT_SHARE * tightest) {
+            first++;
+        }
+        int last = first;
+        for (int i = first; i < curvatures.length && curvatures[i] >= SAME_BEND * tightest; i++) {
+            last = curvatures[i] >= TIGHT_SHARE * tightest ? i : last;
         }
         return (path.start() + first * step + (path.start() + last * step)) / 2;
     }
@@ -377,6 +377,9 @@ public final class EntrySimulator {
 
     /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
     private static final double TIGHT_SHARE = 0.98;
+
+    /** Share of it below which a bend is over: what is as tight beyond is another bend. */
+    private static final double SAME_BEND = 0.5;
 
     /** How much the car could still slide across before it spins, m/s; falls through zero at that sideslip. */
     static double spinMargin(double[] state) {

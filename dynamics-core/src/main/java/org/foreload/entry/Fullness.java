@@ -12,21 +12,16 @@ final class Fullness {
 
     private final Path path;
     private final double from;
-    private final double apex;
     private double frontSoFar;
     private double rearSoFar;
     private double front;
     private double rear;
     private double edge = Double.POSITIVE_INFINITY;
 
-    /**
-     * @param from station from which the axles count, m
-     * @param apex station up to which they count, m, or up to the slowest point where that comes later
-     */
-    Fullness(Path path, double from, double apex) {
+    /** @param from station from which the axles count, m */
+    Fullness(Path path, double from) {
         this.path = path;
         this.from = from;
-        this.apex = apex;
     }
 
     /** Takes in where the car is across the road. */
@@ -38,15 +33,15 @@ final class Fullness {
     /**
      * Takes in what the wheels carry.
      *
-     * @param slowing whether the car has been slower here than anywhere since the brake point
+     * @param counts whether the entry still lasts here
      */
-    void wheels(double station, WheelForces wheels, boolean slowing) {
+    void wheels(double station, WheelForces wheels, boolean counts) {
         if (station < from) {
             return;
         }
         frontSoFar = Bounds.larger(frontSoFar, use(wheels, 0));
         rearSoFar = Bounds.larger(rearSoFar, use(wheels, 2));
-        if (station <= apex || slowing) {
+        if (counts) {
             front = frontSoFar;
             rear = rearSoFar;
         }

@@ -9,7 +9,7 @@ import org.foreload.entry.EntryResult.Margins;
  *
  * @param drift farthest that the CG may leave its line, m
  * @param edge least distance that the CG must keep from the edge of the track, m
- * @param front least share of its friction that the front axle must keep until the apex, 0 to 1
+ * @param front least share of its friction that the front axle must keep on the way in, 0 to 1; see {@link Margins}
  * @param rear the same for the rear axle
  * @param inHand least that the plan must have {@link InHand in hand}, m
  */
@@ -52,6 +52,17 @@ public record Allowance(double drift, double edge, double front, double rear, do
                         -Excess.SHARE_WEIGHT * entry.lockReserve())
                 : Excess.NOT_MADE;
         return new Trial(entry.plan().brakePoint(), entry, excess);
+    }
+
+    /** What came closest to its limit, or of the two axles to the friction that it must keep. */
+    public EntryResult.Limit limit(EntryResult entry) {
+        EntryResult.Limit limit = entry.limit();
+        if (limit != EntryResult.Limit.FRONT_AXLE && limit != EntryResult.Limit.REAR_AXLE) {
+            return limit;
+        }
+        return entry.margins().front() - front <= entry.margins().rear() - rear
+                ? EntryResult.Limit.FRONT_AXLE
+                : EntryResult.Limit.REAR_AXLE;
     }
 
     private static double lack(double asked, double left) {

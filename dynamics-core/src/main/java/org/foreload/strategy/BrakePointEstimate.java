@@ -2,7 +2,9 @@ package org.foreload.strategy;
 
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
+import org.foreload.conventions.Gravity;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
 /**
@@ -29,11 +31,19 @@ final class BrakePointEstimate {
      */
     private static final int ROUNDS = 12;
 
+    /** Rounds where the road falls, and the car gains speed nearly as quickly as the brake takes it away. */
+    private static final int MOST_ROUNDS = 60;
+
+    /** Change in a round, m, at which brake point and speed have settled. */
+    private static final double SETTLED = 0.1;
+
     private final IdealProfile bound;
     private final Car car;
+    private final Path path;
 
-    BrakePointEstimate(IdealProfile bound, Car car) {
+    BrakePointEstimate(IdealProfile bound, Car car, Path path) {
         this.bound = bound;
+        this.path = path;
         this.car = car;
     }
 
@@ -45,25 +55,38 @@ final class BrakePointEstimate {
         Release release = braking.release();
         double slowestAt = bound.minimumSpeedAt();
         double brakedTo = Math.min(release.end(), slowestAt);
+        double coasted = COASTING * Math.max(0, slowestAt - brakedTo) + climbed(brakedTo, slowestAt);
         double target = SPEED_SHARE
                 * Math.min(
                         bound.speedAt(Math.max(0, brakedTo)),
-                        Math.sqrt(bound.minimumSpeed() * bound.minimumSpeed()
-                                + 2 * COASTING * Math.max(0, slowestAt - brakedTo)));
+                        Math.sqrt(bound.minimumSpeed() * bound.minimumSpeed() + 2 * Math.max(0, coasted)));
         double[] left = areaLeft(release);
         double lastAtFull = bound.brakePoint().orElse(release.start());
         double point = Math.min(lastAtFull, release.start());
         double peak = braking.peakDeceleration();
         double dragAtTarget = drag(target * target);
-        for (int i = 0; i < ROUNDS; i++) {
+        double before = Double.NaN;
+        for (int i = 0; i < ROUNDS || i < MOST_ROUNDS && Math.abs(point - before) > SETTLED; i++) {
+            before = point;
             double speed = bound.speedAt(Math.min(point, lastAtFull));
             double toLose = (speed * speed - target * target) / 2
-                    - dragAtTarget * Math.max(0, brakedTo - Math.max(release.start(), point));
+                    - dragAtTarget * Math.max(0, brakedTo - Math.max(release.start(), point))
+                    - climbed(point, brakedTo);
             double full = (toLose - peak * left[0]) / (peak + drag((speed * speed + target * target) / 2));
             double there = full > 0 ? release.start() - full : whereLeft(release, left, toLose / peak);
             point = there - speed * braking.buildUpTime() / 2;
         }
         return point;
+    }
+
+    /** What the road's slope takes off half the square of the speed between two stations, m²/s². */
+    private double climbed(double from, double to) {
+        double sum = 0;
+        double part = Math.max(0, to - from) / PARTS;
+        for (int i = 0; i < PARTS; i++) {
+            sum += Math.sin(path.grade(from + (i + 0.5) * part)) * part;
+        }
+        return Gravity.G * sum;
     }
 
     private double drag(double square) {

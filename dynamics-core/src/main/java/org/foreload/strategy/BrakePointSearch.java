@@ -9,6 +9,7 @@ import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Path;
 
 /**
  * The one search for brake points. It holds entries against what is allowed by how far they go beyond it, their
@@ -44,7 +45,8 @@ public final class BrakePointSearch {
     public BrakePointSearch(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
         this.simulator = simulator;
         this.allowance = allowance;
-        this.estimate = new BrakePointEstimate(bound, simulator.car());
+        this.estimate = new BrakePointEstimate(
+                bound, simulator.car(), simulator.corner().path());
     }
 
     /**
@@ -238,8 +240,10 @@ public final class BrakePointSearch {
 
     /** Deceleration, m/s², below which no wheel stops on the straight, whatever the speed. */
     private double cannotLock() {
-        double fast = CornerStudy.lockLimit(simulator.car(), simulator.corner().approachSpeed());
-        double slow = CornerStudy.lockLimit(simulator.car(), estimate.slowest());
+        Path path = simulator.corner().path();
+        double fast =
+                CornerStudy.lockLimit(simulator.car(), path, simulator.corner().approachSpeed());
+        double slow = CornerStudy.lockLimit(simulator.car(), path, estimate.slowest());
         return WHILE_LOAD_MOVES * Math.min(fast, slow);
     }
 

@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.Optional;
 import org.foreload.braking.Braking;
+import org.foreload.conventions.Gravity;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
@@ -14,6 +15,7 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
 import org.foreload.ideal.IdealProfile;
 import org.foreload.path.Corner;
+import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
@@ -158,18 +160,41 @@ public final class CornerStudy {
         return allowance;
     }
 
-    /** Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks. */
+    /**
+     * Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks, where the
+     * approach, with its grade and banking, allows least.
+     */
     public double lockLimit() {
-        return lockLimit(simulator.car(), simulator.corner().approachSpeed());
+        return lockLimit(
+                simulator.car(), simulator.corner().path(), simulator.corner().approachSpeed());
     }
 
-    /** The same of a car at a speed, m/s, with its load settled. */
-    static double lockLimit(Car car, double speed) {
+    /** The same of a car at a speed, m/s, with its load settled, on the straight before a path turns in. */
+    static double lockLimit(Car car, Path path, double speed) {
+        double least = Double.POSITIVE_INFINITY;
+        double grade = Double.NaN;
+        double banking = Double.NaN;
+        for (int i = 0; i <= APPROACH_LOOKS; i++) {
+            double s = path.start() + (Math.max(path.start(), 0) - path.start()) * i / APPROACH_LOOKS;
+            if (path.grade(s) != grade || path.banking(s) != banking) {
+                grade = path.grade(s);
+                banking = path.banking(s);
+                least = Math.min(least, lockLimit(car, grade, banking, speed));
+            }
+        }
+        return least;
+    }
+
+    /** Places at which the slopes of the approach are read. */
+    private static final int APPROACH_LOOKS = 10;
+
+    private static double lockLimit(Car car, double grade, double banking, double speed) {
         double square = speed * speed;
         AccelerationRange range = GripLimits.of(car)
-                .accelerationRange(square, 0, 0, 0, 0)
+                .accelerationRange(square, 0, 0, grade, banking)
                 .orElseThrow(() -> new IllegalStateException("no brake force at all is possible in a straight line"));
-        return -range.lowest() - car.aerodynamics().drag(square) / car.chassis().mass();
+        double drag = car.aerodynamics().drag(square) / car.chassis().mass();
+        return -range.lowest() - drag - Gravity.G * Math.sin(grade);
     }
 
     /** The search for brake points that keep the margin. */

@@ -67,6 +67,10 @@ public record Exploration(
             return new Candidate(finding.entry(), finding.found(), finding.inHand(), false);
         }
 
+        static Candidate of(Trial trial) {
+            return new Candidate(trial.entry(), trial.met(), Double.NaN, false);
+        }
+
         Candidate withoutProfile() {
             return new Candidate(entry.withoutProfile(), made, inHand, onFront);
         }

@@ -52,20 +52,27 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     }
 
     /**
-     * The same, but what is in hand is not asked yet and no best is marked: what {@link #refined} goes on from.
+     * The same, but what is in hand is not asked yet and no best is marked: what {@link #refined} goes on from. Where
+     * no release keeps the margin from a brake point near its estimate, all are tried again from farther back.
      *
      * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration coarse(Sweep sweep, SweepMemory memory) {
         List<Braking> releases = releases();
-        List<Candidate> tried = sweep.run(releases, release -> candidate(release, memory)).stream()
-                .flatMap(Optional::stream)
-                .toList();
+        List<Candidate> tried = all(sweep.run(releases, release -> candidate(release, memory)));
+        if (tried.size() == releases.size() && tried.stream().noneMatch(Candidate::made)) {
+            tried = all(
+                    sweep.run(releases, release -> Candidate.of(study.search().latest(release))));
+        }
         Optional<Candidate> baseline = tried.stream().anyMatch(Candidate::made)
                 ? StraightLine.best(study, plan.buildUpTime(), sweep).map(Candidate::of)
                 : Optional.empty();
         return new Exploration(tried, Optional.empty(), baseline, study.bound().time(), releases.size());
+    }
+
+    private static List<Candidate> all(List<Optional<Candidate>> found) {
+        return found.stream().flatMap(Optional::stream).toList();
     }
 
     /**
@@ -124,7 +131,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
         Optional<Found> known = memory.recall(release);
         if (known.isEmpty()) {
             Trial trial = searched(release, memory);
-            return new Candidate(trial.entry(), trial.met(), Double.NaN, false);
+            return Candidate.of(trial);
         }
         Trial again = study.search().trial(release.from(known.get().brakePoint()));
         return new Candidate(again.entry(), known.get().found(), Double.NaN, false);

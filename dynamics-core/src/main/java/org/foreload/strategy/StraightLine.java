@@ -3,6 +3,7 @@ package org.foreload.strategy;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
@@ -46,12 +47,17 @@ public final class StraightLine {
     public static Optional<Finding> best(CornerStudy study, double buildUpTime, Sweep sweep) {
         Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
         double limit = study.lockLimit();
-        List<Trial> coarse = found(study, buildUpTime, DoubleStream.of(PEAKS).map(share -> share * limit), quiet);
+        Function<Braking, Trial> near = study.search()::quickest;
+        Function<Braking, Trial> far = study.search()::latest;
+        List<Trial> coarse = found(peaks(PEAKS, 0, limit, buildUpTime), near, quiet);
+        if (coarse.isEmpty()) {
+            coarse = found(peaks(PEAKS, 0, limit, buildUpTime), far, quiet);
+        }
         if (coarse.isEmpty()) {
             return Optional.empty();
         }
         double peak = coarse.get(0).entry().plan().peakDeceleration();
-        List<Trial> fine = found(study, buildUpTime, DoubleStream.of(FINER).map(step -> peak + step * limit), quiet);
+        List<Trial> fine = found(peaks(FINER, peak, limit, buildUpTime), near, quiet);
         Optional<Finding> best = Optional.empty();
         for (Trial trial : Stream.concat(coarse.stream(), fine.stream())
                 .sorted(QUICKEST_FIRST)
@@ -72,10 +78,14 @@ public final class StraightLine {
     private static final Comparator<Trial> QUICKEST_FIRST =
             Comparator.comparingDouble(one -> one.entry().time());
 
-    private static List<Trial> found(CornerStudy study, double buildUpTime, DoubleStream peaks, Sweep sweep) {
-        List<Braking> all =
-                peaks.mapToObj(peak -> braking(peak, buildUpTime).rounded()).toList();
-        return sweep.run(all, study.search()::quickest).stream()
+    private static List<Braking> peaks(double[] shares, double from, double limit, double buildUpTime) {
+        return DoubleStream.of(shares)
+                .mapToObj(share -> braking(from + share * limit, buildUpTime).rounded())
+                .toList();
+    }
+
+    private static List<Trial> found(List<Braking> all, Function<Braking, Trial> search, Sweep sweep) {
+        return sweep.run(all, search).stream()
                 .flatMap(Optional::stream)
                 .filter(Trial::met)
                 .sorted(QUICKEST_FIRST)

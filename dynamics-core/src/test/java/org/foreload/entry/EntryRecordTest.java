@@ -237,8 +237,10 @@ class EntryRecordTest {
         }
         double frontMost = 0;
         double rearMost = 0;
+        double wayIn = Math.min(entry.pickUp(), Math.max(67.5, leastAt));
+        assertTrue(wayIn < 60, "the throttle comes before the apex");
         for (int i = 0; i < s.length; i++) {
-            if (s[i] >= BRAKE_POINT && s[i] <= Math.max(67.5, leastAt)) {
+            if (s[i] >= BRAKE_POINT && s[i] <= wayIn) {
                 frontMost = Math.max(frontMost, column("front_utilisation")[i]);
                 rearMost = Math.max(rearMost, column("rear_utilisation")[i]);
             }

@@ -11,9 +11,12 @@ import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealProfile;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
+import org.foreload.path.SegmentPath;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The estimate of a brake point against the work that the brake does from there, summed in small steps. */
 class BrakePointEstimateTest {
@@ -54,7 +57,7 @@ class BrakePointEstimateTest {
     @Test
     void theBrakeTakesAwayWhatTheCarHasTooMuch() {
         IdealProfile bound = IdealEntry.solve(NO_DRAG, ShortStudies.CORNER);
-        BrakePointEstimate estimate = new BrakePointEstimate(bound, NO_DRAG);
+        BrakePointEstimate estimate = new BrakePointEstimate(bound, NO_DRAG, ShortStudies.CORNER.path());
         for (ReleaseShape shape : ReleaseShapes.all()) {
             for (double[] ends : RELEASES) {
                 Braking braking = Braking.of(9, 0.3, new Release(shape, ends[0], ends[1]));
@@ -74,7 +77,7 @@ class BrakePointEstimateTest {
         Car car = with(3);
         IdealProfile bound = IdealEntry.solve(car, ShortStudies.CORNER);
         Braking braking = Braking.of(6, 0.3, new Release(ReleaseShapes.ABRUPT, 0, 0));
-        double point = new BrakePointEstimate(bound, car).of(braking);
+        double point = new BrakePointEstimate(bound, car, ShortStudies.CORNER.path()).of(braking);
         double speed = bound.speedAt(point);
         double end = target(bound, braking.release());
         double tooMuch = (speed * speed - end * end) / 2;
@@ -89,7 +92,7 @@ class BrakePointEstimateTest {
         Car car = with(3);
         IdealProfile bound = IdealEntry.solve(car, ShortStudies.CORNER);
         Braking braking = Braking.of(6, 0.3, new Release(ReleaseShapes.LINEAR, -12, 18));
-        double point = new BrakePointEstimate(bound, car).of(braking);
+        double point = new BrakePointEstimate(bound, car, ShortStudies.CORNER.path()).of(braking);
         double speed = bound.speedAt(point);
         double end = target(bound, braking.release());
         double each = 0.5 * 1.2 * 3 / 1400;
@@ -98,13 +101,30 @@ class BrakePointEstimateTest {
         assertEquals((speed * speed - end * end) / 2, atFull + comingOff, 0.2);
     }
 
+    /** Downhill the brake has the height to take away besides: g·sin γ times the way. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.08, 0.08})
+    void theSlopeOfTheRoadCounts(double grade) {
+        SegmentPath slope = ((SegmentPath) ShortStudies.CORNER.path()).withGrade(grade);
+        Corner hill = new Corner("hill", ShortStudies.CORNER.approachSpeed(), slope);
+        IdealProfile bound = IdealEntry.solve(NO_DRAG, hill);
+        Braking braking = Braking.of(6, 0.3, new Release(ReleaseShapes.ABRUPT, 0, 0));
+        double point = new BrakePointEstimate(bound, NO_DRAG, slope).of(braking);
+        double speed = bound.speedAt(point);
+        double coasting = 1.6 * bound.minimumSpeedAt() + 2 * 9.81 * Math.sin(grade) * bound.minimumSpeedAt();
+        double end =
+                0.97 * Math.min(bound.speedAt(0), Math.sqrt(Math.pow(bound.minimumSpeed(), 2) + Math.max(0, coasting)));
+        double braked = (6 + 9.81 * Math.sin(grade)) * -point - 6 * speed * 0.15;
+        assertEquals((speed * speed - end * end) / 2, braked, 0.5);
+    }
+
     /** Nothing to lose: the foot is down when the brake is off, half its way after its station. */
     @Test
     void whoNeedNotSlowBrakesAtTheEndOfTheRelease() {
         Corner wide = ShortStudies.bend(12, 300);
         IdealProfile bound = IdealEntry.solve(NO_DRAG, wide);
         assertTrue(bound.brakePoint().isEmpty());
-        BrakePointEstimate estimate = new BrakePointEstimate(bound, NO_DRAG);
+        BrakePointEstimate estimate = new BrakePointEstimate(bound, NO_DRAG, wide.path());
         Braking braking = Braking.of(6, 0.3, new Release(ReleaseShapes.LINEAR, -60, 15));
         double point = estimate.of(braking);
         assertEquals(15 - 0.15 * bound.speedAt(-60), point, 1e-9);
@@ -118,7 +138,7 @@ class BrakePointEstimateTest {
         double straight = bound.speedAt(bound.brakePoint().orElseThrow());
         assertEquals(
                 1 / bound.minimumSpeed() - 1 / straight,
-                new BrakePointEstimate(bound, SampleCars.ROAD_CAR).earlierCosts(),
+                new BrakePointEstimate(bound, SampleCars.ROAD_CAR, ShortStudies.CORNER.path()).earlierCosts(),
                 1e-12);
         assertTrue(straight > bound.minimumSpeed() + 5);
     }

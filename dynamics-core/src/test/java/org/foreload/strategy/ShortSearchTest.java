@@ -119,9 +119,9 @@ class ShortSearchTest {
         }
         assertTrue(seen >= 4 && seen <= 16, seen + " of twenty");
         // The line begins 90 m before the bend: nothing is looked for there.
-        Braking crawling = ShortStudies.braking(0.3, ReleaseShapes.HELD, -10, 10);
-        assertTrue(!met(SOME, crawling, -89) && met(SOME, crawling, -85));
-        assertEquals(Optional.empty(), SOME.search().missedBefore(crawling.from(-84)));
+        Braking crawling = ShortStudies.braking(0.45, ReleaseShapes.HELD, 0, 20);
+        assertTrue(!met(SOME, crawling, -89) && met(SOME, crawling, -84));
+        assertEquals(Optional.empty(), SOME.search().missedBefore(crawling.from(-83)));
         assertEquals(scanned(SOME, WEAK.from(-80)), SOME.search().missedBefore(WEAK.from(-80)));
         assertEquals(
                 Optional.empty(),
@@ -249,8 +249,12 @@ class ShortSearchTest {
     /** Weak brakes: the answer lies 14 m before its estimate, which is more than 0.3 s at what each metre costs. */
     @Test
     void anAnswerThatCostsTooMuchIsNotWorthLookingFor() {
-        double farthest =
-                0.3 / new BrakePointEstimate(BARE.bound(), BARE.simulator().car()).earlierCosts();
+        double farthest = 0.3
+                / new BrakePointEstimate(
+                                BARE.bound(),
+                                BARE.simulator().car(),
+                                BARE.simulator().corner().path())
+                        .earlierCosts();
         for (Braking braking : List.of(WEAK, HELD, ShortStudies.braking(0.3, ReleaseShapes.LINEAR, 0, 20))) {
             Trial latest = BARE.search().latest(braking);
             assertTrue(latest.met());

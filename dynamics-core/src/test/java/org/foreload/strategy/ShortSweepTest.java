@@ -53,6 +53,25 @@ class ShortSweepTest {
         }
     }
 
+    /** Where none keeps the margin near its estimate, all are searched as if by themselves, from farther back. */
+    @Test
+    void aSweepThatFindsNothingNearLooksFartherBack() {
+        Notes none = new Notes();
+        FEW.releases().forEach(release -> none.known.put(release, new Found(-30, false)));
+        Exploration found = FEW.coarse(ONE, none);
+        List<Trial> latest = FEW.releases().stream()
+                .map(release -> BARE.search().latest(release))
+                .toList();
+        assertTrue(latest.stream().anyMatch(Trial::met) && !latest.stream().allMatch(Trial::met));
+        for (int i = 0; i < latest.size(); i++) {
+            assertEquals(latest.get(i).met(), found.candidates().get(i).made());
+            assertEquals(
+                    latest.get(i).entry().time(),
+                    found.candidates().get(i).entry().time());
+        }
+        assertEquals(0, none.kept);
+    }
+
     /** Every third from the first, the second and the third on; together all, each as the search by itself finds it. */
     @Test
     void allPartsTogetherAreTheSweep() {
@@ -235,7 +254,12 @@ class ShortSweepTest {
     @Test
     void noPeakIsQuickerInAStraightLineThanTheBest() {
         CornerStudy some = ShortStudies.study(new Allowance(0.5, 0.5, 0.01, 0.05, 2));
-        double decimetre = 0.1 * new BrakePointEstimate(BARE.bound(), SampleCars.ROAD_CAR).earlierCosts();
+        double decimetre = 0.1
+                * new BrakePointEstimate(
+                                BARE.bound(),
+                                SampleCars.ROAD_CAR,
+                                BARE.simulator().corner().path())
+                        .earlierCosts();
         Finding best = StraightLine.best(some, 0.25, ONE).orElseThrow();
         assertTrue(best.found() && StraightLine.is(best.entry().plan()));
         assertEquals(0.25, best.entry().plan().buildUpTime());

@@ -119,7 +119,7 @@ public final class EntryAnswer {
                 .with("trail_share", entry.trailShare())
                 .with("outcome", entry.outcome().words())
                 .with("keeps_margin", kept)
-                .with("limited_by", limit(entry))
+                .with("limited_by", limit(study, entry))
                 .with("farthest_offset_m", entry.farthestOffset())
                 .with("bound_time_s", study.bound().time())
                 .with("above_bound", aboveBound(study, entry));
@@ -135,8 +135,9 @@ public final class EntryAnswer {
         return entry.time() / study.bound().time() - 1;
     }
 
-    static String limit(EntryResult entry) {
-        return entry.limit().words();
+    /** What came closest to its limit, or to the margin asked for. */
+    public static String limit(CornerStudy study, EntryResult entry) {
+        return study.allowance().limit(entry).words();
     }
 
     static Report release(BrakePlan plan) {

@@ -91,7 +91,7 @@ public final class ExploreAnswer {
         return report.with("complete", sweep.complete())
                 .withCount("releases_planned", sweep.planned())
                 .withCount("releases_tried", sweep.candidates().size())
-                .with("entries", "", sorted.stream().map(ExploreAnswer::entry).toList());
+                .with("entries", "", sorted.stream().map(this::entry).toList());
     }
 
     private Report part(Report report, String name, Optional<Candidate> candidate, MissedBefore missed) {
@@ -106,7 +106,7 @@ public final class ExploreAnswer {
                 .orElse(new MissedBefore(Optional.empty()));
     }
 
-    private static Report entry(Candidate candidate) {
+    private Report entry(Candidate candidate) {
         EntryResult entry = candidate.entry();
         return new Report()
                 .with("release", EntryAnswer.release(entry.plan()))
@@ -114,7 +114,7 @@ public final class ExploreAnswer {
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
                 .with("keeps_margin", candidate.made())
-                .with("limited_by", EntryAnswer.limit(entry))
+                .with("limited_by", EntryAnswer.limit(study, entry))
                 .with("time_s", entry.time())
                 .with("trail_share", entry.trailShare())
                 .with("margins", EntryAnswer.margins(entry))
@@ -165,12 +165,18 @@ public final class ExploreAnswer {
         }
         if (sweep.best().isEmpty()) {
             lines.add("None of the " + tried + " releases tried makes the corner with the margin asked for.");
+            sorted.stream()
+                    .map(Candidate::entry)
+                    .filter(EntryResult::made)
+                    .findFirst()
+                    .ifPresent(
+                            closest -> lines.add("The quickest makes it" + EntryAnswer.missing(study, closest) + "."));
             return lines;
         }
         EntryResult best = sweep.best().get().entry();
         lines.add("Best of " + tried + " releases: " + Words.brake(best, units) + ".");
         String time = "It takes " + Words.seconds(best.time());
-        if (sweep.gain() < 0 && !StraightLine.is(best.plan())) {
+        if (sweep.gain() < 0) {
             double straight = sweep.baseline().orElseThrow().entry().time();
             time += "; straight-line braking with its own best peak takes " + Words.seconds(straight) + " and is "
                     + Words.seconds(-sweep.gain()) + " quicker";
@@ -189,7 +195,7 @@ public final class ExploreAnswer {
         tie().ifPresent(lines::add);
         lines.add(Words.sentence(trailed + "it is "
                 + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
-                + Words.seconds(sweep.boundTime()) + "; limited by the " + EntryAnswer.limit(best) + "."));
+                + Words.seconds(sweep.boundTime()) + "; limited by the " + EntryAnswer.limit(study, best) + "."));
         limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
     }
@@ -234,7 +240,7 @@ public final class ExploreAnswer {
         return candidates.stream().map(candidate -> row(candidate, best)).toList();
     }
 
-    private static Report row(Candidate candidate, double best) {
+    private Report row(Candidate candidate, double best) {
         EntryResult entry = candidate.entry();
         BrakePlan plan = entry.plan();
         String outcome = entry.made() && !candidate.made()
@@ -251,6 +257,6 @@ public final class ExploreAnswer {
                 .with("trail share", entry.trailShare())
                 .with("in_hand_m", candidate.inHand())
                 .with("outcome", outcome)
-                .with("limited by", EntryAnswer.limit(entry));
+                .with("limited by", EntryAnswer.limit(study, entry));
     }
 }

@@ -41,7 +41,7 @@ final class StudyOptions {
             paramLabel = "<share>",
             defaultValue = "${bundle:default.front-margin}",
             description =
-                    "Margin: share of its grip that the front axle must keep until the apex, 0 to 1. Default: ${DEFAULT-VALUE}.")
+                    "Margin: share of its grip that the front axle must keep on the way in, up to the pick-up or the apex, 0 to 1. Default: ${DEFAULT-VALUE}.")
     private double front;
 
     @Option(

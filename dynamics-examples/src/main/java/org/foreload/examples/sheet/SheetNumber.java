@@ -3,6 +3,7 @@ package org.foreload.examples.sheet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.output.Numbers;
 
@@ -27,7 +28,7 @@ enum SheetNumber {
     SLOWEST("slowest point, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
     SLOWEST_AT("slowest point, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
     TRAIL_SHARE("slowing done while turning", made(entry -> Words.percent(entry.trailShare()))),
-    LIMIT("limited by", any(entry -> entry.limit().words()));
+    LIMIT("limited by", (sheet, entry) -> EntryAnswer.limit(sheet.study(), entry));
 
     static final String NONE = "–";
 

@@ -118,6 +118,7 @@ class ArchitectureTest {
                     "driver",
                     "entry",
                     "grip",
+                    "optimum",
                     "parameter",
                     "path",
                     "pedal",

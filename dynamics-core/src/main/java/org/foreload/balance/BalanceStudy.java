@@ -14,6 +14,7 @@ import org.foreload.driver.Reaction;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
@@ -165,7 +166,10 @@ public record BalanceStudy(
         return least;
     }
 
-    /** The best end with the middle peak, then the best peak with that end. */
+    /**
+     * The best end with the middle peak, then the best peak with that end, and what is quicker near it: on a grid alone
+     * the best would jump from one of its points to the next as the car changes.
+     */
     private Optional<EntryResult> best(CornerStudy study) {
         double limit = study.lockLimit();
         double apex = study.simulator().apex();
@@ -181,10 +185,28 @@ public record BalanceStudy(
                 tried.add(study.search().latest(braking(peak * limit, bestEnd, apex)));
             }
         }
-        return quickest(tried)
+        return confirmed(study, tried)
+                .or(() -> confirmed(study, all(study, limit, apex)))
+                .map(found -> ShapeRanking.refined(study, found.entry()).orElse(found))
+                .map(Finding::entry);
+    }
+
+    /** The quickest that keeps the margin at full accuracy, too. */
+    private static Optional<Finding> confirmed(CornerStudy study, List<Trial> tried) {
+        return tried.stream()
+                .filter(Trial::met)
+                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
                 .map(study.search()::confirmed)
                 .filter(Finding::found)
-                .map(Finding::entry);
+                .findFirst();
+    }
+
+    /** Each peak with each end, from the last of all brake points: keeping the margin may come and go with it. */
+    private List<Trial> all(CornerStudy study, double limit, double apex) {
+        return peaks.stream()
+                .flatMap(peak -> ends.stream().map(end -> braking(peak * limit, end, apex)))
+                .map(study.search()::lastOfAll)
+                .toList();
     }
 
     private double middlePeak() {

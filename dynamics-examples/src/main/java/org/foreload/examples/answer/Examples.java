@@ -71,9 +71,19 @@ final class Examples {
         List<String> words = new ArrayList<>();
         tell(words, best.plan().brakePoint() - entry.plan().brakePoint(), "m", "brakes", "earlier", "later");
         tell(words, entry.turnInSpeed() - best.turnInSpeed(), "m/s", "turns in", "faster", "slower");
-        tell(words, entry.minimumSpeed() - best.minimumSpeed(), "m/s", "is at its slowest", "faster", "slower");
-        tell(words, entry.minimumSpeedAt() - best.minimumSpeedAt(), "m", "gets there", "later", "earlier");
+        slowest(words, entry, best);
         return words.isEmpty() ? "hardly different" : String.join(", ", words);
+    }
+
+    private static void slowest(List<String> words, EntryResult entry, EntryResult best) {
+        List<String> parts = new ArrayList<>();
+        tell(parts, entry.minimumSpeed() - best.minimumSpeed(), "m/s", "is", "faster", "slower");
+        parts.replaceAll(part -> part + " at its slowest point");
+        String later = parts.isEmpty() ? "is slowest" : "";
+        tell(parts, entry.minimumSpeedAt() - best.minimumSpeedAt(), "m", later, "later", "earlier");
+        if (!parts.isEmpty()) {
+            words.add(String.join(",", parts));
+        }
     }
 
     private static void tell(List<String> words, double more, String unit, String what, String up, String down) {

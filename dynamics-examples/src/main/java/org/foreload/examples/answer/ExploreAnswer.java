@@ -191,11 +191,11 @@ public final class ExploreAnswer {
         }
         lines.add(time + ".");
         String trailed =
-                best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning; " : "";
+                best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
         tie().ifPresent(lines::add);
-        lines.add(Words.sentence(trailed + "it is "
-                + Words.percent(EntryAnswer.aboveBound(study, best)) + " above the ideal bound of "
-                + Words.seconds(sweep.boundTime()) + "; limited by the " + EntryAnswer.limit(study, best) + "."));
+        lines.add(trailed + "The entry takes " + Words.percent(EntryAnswer.aboveBound(study, best))
+                + " longer than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; the "
+                + EntryAnswer.limit(study, best) + " limits it.");
         limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
     }

@@ -29,6 +29,7 @@ import org.foreload.strategy.Finding;
  * @param courseSvg brake, speed, grip use
  * @param frictionSvg friction ellipse
  * @param mapSvg time lost by all releases of the same peak
+ * @param failing whether any of these fails
  * @param numbers rows of the table
  * @param row the same release in the table of all
  */
@@ -43,6 +44,7 @@ record ReleaseView(
         String courseSvg,
         String frictionSvg,
         String mapSvg,
+        boolean failing,
         List<NumberRow> numbers,
         Row row) {
 
@@ -99,8 +101,16 @@ record ReleaseView(
                         CHART,
                         name + "m",
                         "Time lost by all releases of this peak, this one marked" + of),
+                failing(sheet, index),
                 numbers(sheet, finding),
                 row(sheet, finding));
+    }
+
+    /** Whether any release of the same peak does not make the corner. */
+    private static boolean failing(Sheet sheet, int index) {
+        int first = index - index % sheet.rungs();
+        return sheet.releases().subList(first, first + sheet.rungs()).stream()
+                .anyMatch(one -> !one.entry().made());
     }
 
     private static String said(Sheet sheet, Finding finding, boolean planned) {

@@ -8,7 +8,9 @@ import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.InHand;
 import org.foreload.vehicle.Car;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How an entry is simulated, and the margin with which it must make the corner. */
 final class StudyOptions {
@@ -74,8 +76,15 @@ final class StudyOptions {
                     "Relative accuracy of the integrator, 1e-13 to 1e-2: smaller is finer and slower. Default: ${DEFAULT-VALUE}.")
     private double tolerance;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     /** Refuses what cannot be, before anything is computed. */
     void check() {
+        if (noMargin) {
+            GivenOptions.refuse(
+                    verb, "with --no-margin", "--edge-margin", "--front-margin", "--rear-margin", "--in-hand");
+        }
         Options.within("--build-up-time", buildUpTime, 0, 10, "s");
         Options.positive("--drift", drift, "m");
         Options.notNegative("--edge-margin", edge, "m");

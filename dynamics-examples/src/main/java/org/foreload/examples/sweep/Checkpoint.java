@@ -51,7 +51,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         }
         if (whole == 0) {
             if (!head.startsWith(new String(bytes, StandardCharsets.UTF_8))) {
-                throw refusal(null, null, "is no checkpoint of a sweep");
+                throw refusal(null, null, "is not a checkpoint of a sweep");
             }
             channel.truncate(0);
             append(head);
@@ -139,7 +139,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
 
     private byte[] bytes() throws IOException {
         if (channel.size() > LARGEST) {
-            throw refusal(null, null, "is no checkpoint of a sweep: larger than 256 MB");
+            throw refusal(null, null, "is not a checkpoint of a sweep: larger than 256 MB");
         }
         ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
         while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) >= 0) {
@@ -182,12 +182,12 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         } catch (JsonProcessingException e) {
             // Said below, as of a line that is JSON but no object.
         }
-        throw refusal("line " + number, null, number == 1 ? "is no checkpoint of a sweep" : "is damaged");
+        throw refusal("line " + number, null, number == 1 ? "is not a checkpoint of a sweep" : "is damaged");
     }
 
     private void compare(ObjectNode found, Request request) {
         if (found.path("foreload_checkpoint").asInt() != FORM) {
-            throw refusal(null, null, "is no checkpoint of a sweep that this version can read");
+            throw refusal(null, null, "is not a checkpoint of a sweep that this version can read");
         }
         same(found, "version", request.version(), "was begun by another version of the program");
         same(found, "car", request.car(), "was begun with another car");

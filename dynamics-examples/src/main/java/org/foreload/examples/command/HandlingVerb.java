@@ -144,7 +144,8 @@ final class HandlingVerb extends ReportVerb {
         double rate = Math.abs(handling.decayRate());
         String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
         return handling.stable()
-                ? "Here the car " + kind + "; a disturbance halves in " + time + "."
-                : "Here the car " + kind + " and is unstable: hands off, a disturbance doubles in " + time + ".";
+                ? "Here the car " + kind + "; with the steering held fixed, a disturbance halves in " + time + "."
+                : "Here the car " + kind + " and is unstable: with the steering held fixed, a disturbance doubles in "
+                        + time + ".";
     }
 }

@@ -11,6 +11,9 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
@@ -211,7 +214,18 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         return new InputException(path.toString(), field, value, message);
     }
 
+    /** Why a file cannot be opened or written: the system's own words, where they are any. */
     private static String reason(IOException e) {
+        if (e instanceof NoSuchFileException missing) {
+            Path folder = Path.of(missing.getFile()).toAbsolutePath().getParent();
+            return "the folder " + folder + " does not exist";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "it may not be read and written";
+        }
+        if (e instanceof FileSystemException refused && refused.getReason() != null) {
+            return refused.getReason();
+        }
         return e.getMessage() == null || e.getMessage().isBlank() ? e.getClass().getSimpleName() : e.getMessage();
     }
 }

@@ -85,6 +85,7 @@ class RequestTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             entry --line quick         | --line: quick: must be one of given, near, quickest
+            entry --tolerance 1e-2     | --tolerance: 0.01: must be a number from 1.0E-13 to 0.0001
             entry --units xx           | --units: xx: must be one of kmh, mph, si
             entry --release-end 5000   | --release-end: 5000: must be on the line, from -300.00 to 334.70 in m
             entry --release-start -301 | --release-start: -301: must be on the line, from -300.00 to 334.70 in m

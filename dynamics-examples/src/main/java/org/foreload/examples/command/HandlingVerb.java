@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "In the answer: a positive understeer gradient means that the driver must steer more as the car corners harder "
                     + "(understeer), a negative one less (oversteer). An oversteering car spins by itself above its "
                     + "critical speed; an understeering one needs twice the steer at its characteristic speed. The decay rate "
-                    + "says how quickly a disturbance decays; below 0 it grows. A margin to divergence of 0 is the critical "
+                    + "says how quickly a disturbance decays with the steering held fixed; below 0 it grows. A margin to divergence of 0 is the critical "
                     + "speed. Decay rate, margin and natural modes are at constant wheel loads; the gradient lets loads move.",
             "",
             "Example:  foreload handling --speed 35 --lateral 5 --deceleration 4 --demo-car road",

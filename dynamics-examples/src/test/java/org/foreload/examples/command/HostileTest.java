@@ -147,4 +147,16 @@ class HostileTest {
         assertTrue(run.out().contains("stopped") && !run.out().contains("made it"), run.out());
         assertTrue(!run.out().contains("Infinity"), run.out());
     }
+
+    /** A body of no inertia turns at once, which no step is short enough for: a failure, in words for the user. */
+    @Test
+    void aMotionThatCannotBeFollowedIsSaidWithoutTheProgramsOwnNames() throws IOException {
+        String text = road().replaceFirst("\"yaw_inertia_kg_m2\": [0-9.]+", "\"yaw_inertia_kg_m2\": 1e-300");
+        Path car = Files.writeString(directory.resolve("car.json"), text);
+        Run run = Run.of("entry", "--brake-point", "-150", "--car", car.toString());
+        assertEquals(1, run.status());
+        String said = run.err().lines().reduce((first, last) -> last).orElseThrow();
+        assertTrue(said.startsWith("the entry cannot be followed beyond"), said);
+        assertTrue(said.contains("use a smaller tolerance") && !said.contains("Exception"), said);
+    }
 }

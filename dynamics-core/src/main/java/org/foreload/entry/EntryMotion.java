@@ -162,7 +162,8 @@ final class EntryMotion implements DecayingSystem {
         if (stop == Stop.EXHAUSTED || stop == Stop.STUCK) {
             throw new IllegalStateException(String.format(
                     java.util.Locale.ROOT,
-                    "the entry cannot be followed beyond %.1f m: its numbers make a motion too quick or too stiff",
+                    "the entry cannot be followed beyond %.1f m: its numbers make a motion too quick or too stiff; look for one "
+                            + "that is far from usual, or use a smaller tolerance",
                     integration.at()));
         }
         integration.state(into);

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.DoubleStream;
 import org.foreload.entry.EntryResult;
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.Optimum;
@@ -48,12 +49,16 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         }
     }
 
-    /** Time gained over the lap, s: the sum over corners that have both entries; see {@link #uncounted()}. */
+    /**
+     * Time gained over the lap, s: the sum over corners that have both entries, see {@link #uncounted()}; NaN if none
+     * has.
+     */
     public double gain() {
-        return corners.stream()
+        double[] known = corners.stream()
                 .mapToDouble(CornerGain::gain)
                 .filter(gain -> !Double.isNaN(gain))
-                .sum();
+                .toArray();
+        return known.length == 0 ? Double.NaN : DoubleStream.of(known).sum();
     }
 
     /** The corners that {@link #gain()} leaves out, because no release or no straight-line braking makes them. */

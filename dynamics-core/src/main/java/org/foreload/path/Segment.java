@@ -28,7 +28,7 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
 
     /** A circular arc by the angle in rad through which it turns, and its radius in m. */
     static Segment arcThroughAngle(double angle, double radius, Turn turn) {
-        return new Arc(Checks.positive("angle", angle) * radius, radius, turn);
+        return new Arc(Checks.positive("angle", angle) * Checks.positive(Arc.RADIUS, radius), radius, turn);
     }
 
     /** A spiral from a straight into an arc of that radius; length and radius in m. */
@@ -48,32 +48,39 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
 
     /** Draws a circular arc step by step, each number by its name and unit. */
     static ArcRadius arc(Turn turn) {
-        return radius -> new Extent() {
-            @Override
-            public Segment lengthM(double length) {
-                return new Arc(length, radius, turn);
-            }
+        return radius -> {
+            Checks.positive(Arc.RADIUS, radius);
+            return new Extent() {
+                @Override
+                public Segment lengthM(double length) {
+                    return new Arc(length, radius, turn);
+                }
 
-            @Override
-            public Segment angleDeg(double angle) {
-                return new Arc(Math.toRadians(Checks.positive("angle_deg", angle)) * radius, radius, turn);
-            }
+                @Override
+                public Segment angleDeg(double angle) {
+                    return new Arc(Math.toRadians(Checks.positive("angle_deg", angle)) * radius, radius, turn);
+                }
+            };
         };
     }
 
     /** Draws a spiral step by step, each number by its name and unit; it is straight at one end at most. */
     static SpiralStart spiral(Turn turn) {
-        return start -> end -> new Extent() {
-            @Override
-            public Segment lengthM(double length) {
-                return new Spiral(length, start, end, turn);
-            }
+        return start -> end -> {
+            Spiral.radii(start, end);
+            return new Extent() {
+                @Override
+                public Segment lengthM(double length) {
+                    return new Spiral(length, start, end, turn);
+                }
 
-            @Override
-            public Segment angleDeg(double angle) {
-                double curvature = 0.5 * (1 / start + 1 / end);
-                return new Spiral(Math.toRadians(Checks.positive("angle_deg", angle)) / curvature, start, end, turn);
-            }
+                @Override
+                public Segment angleDeg(double angle) {
+                    double curvature = 0.5 * (1 / start + 1 / end);
+                    return new Spiral(
+                            Math.toRadians(Checks.positive("angle_deg", angle)) / curvature, start, end, turn);
+                }
+            };
         };
     }
 
@@ -150,10 +157,12 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
      */
     record Arc(double length, double radius, Turn turn) implements Segment {
 
+        private static final String RADIUS = "radius_m";
+
         /** Checks the numbers; throws {@link InvalidValueException} with the field's name. */
         public Arc {
             Checks.positive("length_m", length);
-            Checks.positive("radius_m", radius);
+            Checks.positive(Arc.RADIUS, radius);
             Objects.requireNonNull(turn);
         }
 
@@ -181,15 +190,17 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
         /** Checks the numbers; throws {@link InvalidValueException} with the field's name. */
         public Spiral {
             Checks.positive("length_m", length);
-            radius("start_radius_m", startRadius);
-            radius("end_radius_m", endRadius);
-            if (Double.isInfinite(startRadius) && Double.isInfinite(endRadius)) {
-                throw new InvalidValueException(
-                        "end_radius_m",
-                        endRadius,
-                        "a number above 0 at one end at least: else the spiral is a straight");
-            }
+            radii(startRadius, endRadius);
             Objects.requireNonNull(turn);
+        }
+
+        private static void radii(double start, double end) {
+            radius("start_radius_m", start);
+            radius("end_radius_m", end);
+            if (Double.isInfinite(start) && Double.isInfinite(end)) {
+                throw new InvalidValueException(
+                        "end_radius_m", end, "a number above 0 at one end at least: else the spiral is a straight");
+            }
         }
 
         private static void radius(String field, double value) {

@@ -16,6 +16,12 @@ import org.foreload.conventions.InvalidValueException;
  */
 public final class SegmentPath implements Path {
 
+    /**
+     * Pieces up to this length, m, are left out: stations of kilometres could not tell their two ends apart, and no car
+     * turns within one.
+     */
+    private static final double SHORTEST = 1e-9;
+
     private final List<Segment> segments;
     private final ClothoidChain chain;
     private final double halfWidth;
@@ -34,7 +40,7 @@ public final class SegmentPath implements Path {
      * A flat line.
      *
      * @param approachLength straight before the segments, 0 or more, m
-     * @param segments the segments in driving order; may be empty
+     * @param segments the segments in driving order; may be empty; those of a nanometre or less are left out
      * @param exitLength straight after the segments, 0 or more, m
      * @param halfWidth distance from the line to either edge of the track, m
      * @throws InvalidValueException if a number is not allowed or the line has no length
@@ -58,7 +64,10 @@ public final class SegmentPath implements Path {
             leading = 0;
             approach = approachLength;
         }
-        int pieces = (approach > 0 ? 1 : 0) + segments.size() - leading + (exitLength > 0 ? 1 : 0);
+        List<Segment> turning = segments.subList(leading, segments.size()).stream()
+                .filter(segment -> segment.length() > SHORTEST)
+                .toList();
+        int pieces = (approach > SHORTEST ? 1 : 0) + turning.size() + (exitLength > SHORTEST ? 1 : 0);
         if (pieces == 0) {
             throw new InvalidValueException(
                     "segments", "[]", "one segment or more, as approach and exit have no length");
@@ -67,17 +76,17 @@ public final class SegmentPath implements Path {
         double[] start = new double[pieces];
         double[] end = new double[pieces];
         int piece = 0;
-        if (approach > 0) {
+        if (approach > SHORTEST) {
             station[0] = -approach;
             piece = 1;
         }
-        for (Segment segment : segments.subList(leading, segments.size())) {
+        for (Segment segment : turning) {
             start[piece] = segment.startCurvature();
             end[piece] = segment.endCurvature();
             station[piece + 1] = station[piece] + segment.length();
             piece++;
         }
-        if (exitLength > 0) {
+        if (exitLength > SHORTEST) {
             station[piece + 1] = station[piece] + exitLength;
         }
         return new ClothoidChain(station, start, end);

@@ -70,6 +70,7 @@ class LapTest {
         assertEquals(List.of(nothing, none), lap.ranked());
         assertEquals(0, lap.gain());
         assertEquals(List.of(none), lap.uncounted());
+        assertTrue(Double.isNaN(new Lap(List.of(none), true).gain()), "nothing known is not nothing gained");
     }
 
     @Test

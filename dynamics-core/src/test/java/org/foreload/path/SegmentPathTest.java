@@ -298,6 +298,14 @@ class SegmentPathTest {
         refused("radius_m", () -> Segment.arc(10, -50, Turn.LEFT));
         refused("radius_m", () -> Segment.arc(10, INFINITE, Turn.LEFT));
         refused("angle", () -> Segment.arcThroughAngle(NAN, 50, Turn.LEFT));
+        refused("radius_m", () -> Segment.arcThroughAngle(1, -50, Turn.LEFT));
+        refused("radius_m", () -> Segment.arc(Turn.LEFT).radiusM(-50).angleDeg(90));
+        refused(
+                "start_radius_m",
+                () -> Segment.spiral(Turn.LEFT).fromRadiusM(-50).toStraight().angleDeg(90));
+        refused(
+                "end_radius_m",
+                () -> Segment.spiral(Turn.LEFT).fromStraight().toStraight().angleDeg(90));
         refused("start_radius_m", () -> Segment.spiralOut(10, NAN, Turn.LEFT));
         refused("end_radius_m", () -> Segment.spiralIn(10, 0, Turn.LEFT));
         refused("end_radius_m", () -> Segment.spiralBetween(10, INFINITE, INFINITE, Turn.LEFT));
@@ -313,6 +321,23 @@ class SegmentPathTest {
     @ValueSource(doubles = {0, -3, Double.NaN})
     void cornersNeedASpeed(double speed) {
         refused("approach_speed_mps", () -> new Corner("bend", speed, BEND));
+    }
+
+    /**
+     * Stations of hundreds of metres cannot tell the ends of such a piece apart: it is left out, and nothing is NaN.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-15, 1e-12, 1e-300, 4.9e-324})
+    void aPieceOfNoLengthIsLeftOut(double length) {
+        Segment bend = Segment.arc(60, 50, Turn.LEFT);
+        List<Segment> pieces =
+                List.of(Segment.spiralIn(length, 50, Turn.LEFT), bend, Segment.spiralOut(length, 50, Turn.LEFT));
+        SegmentPath with = SegmentPath.of(200, pieces, length, 5);
+        SegmentPath without = SegmentPath.of(200, List.of(bend), 0, 5);
+        assertEquals(without.end(), with.end());
+        assertEquals(without.position(60), with.position(60));
+        assertEquals(without.curvatureGradient(60), with.curvatureGradient(60));
+        refused("segments", () -> SegmentPath.of(length, pieces.subList(0, 1), length, 5));
     }
 
     private static void refused(String field, Runnable making) {

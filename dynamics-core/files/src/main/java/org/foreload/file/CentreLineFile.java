@@ -37,6 +37,7 @@ final class CentreLineFile {
         columns.require("y_m", true);
         columns.require("width_left_m", columns.has("width_right_m"));
         columns.require("width_right_m", columns.has("width_left_m"));
+        columns.between("banking_deg", -90, 90, "degrees");
         return new CentreLineFile(file, columns);
     }
 

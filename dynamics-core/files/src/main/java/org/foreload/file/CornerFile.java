@@ -39,6 +39,9 @@ public final class CornerFile {
     /** Longest piece of a line, m: longer ones are slips, and would only cost time and memory. */
     private static final double LONGEST = 20_000;
 
+    /** Curvature, 1/m, up to which a measured line is straight: a kilometre of it turns by half a degree. */
+    private static final double STRAIGHT = 1e-5;
+
     /** Smallest radius, m; no car turns so tightly. */
     private static final double TIGHTEST = 1;
 
@@ -98,13 +101,27 @@ public final class CornerFile {
         List<Warning> warnings = new ArrayList<>();
         JsonFields fields = JsonFields.of(file, JsonText.read(text, file), NAMES, warnings);
         if (fields.has("centre_line_csv")) {
-            return new Loaded<>(MeasuredCorner.read(fields, file, directory), warnings);
+            Corner measured = MeasuredCorner.read(fields, file, directory);
+            double tightest = UnusualCorner.tightest(measured.path());
+            turning(fields, "centre_line_csv", tightest > STRAIGHT);
+            UnusualCorner.width(1 / tightest, fields);
+            return new Loaded<>(measured, warnings);
         }
         DrawnCorner drawn = drawn(fields);
         Corner corner = fields.build(drawn::corner);
+        double tightest = drawn.tightest();
+        turning(fields, "segments", tightest > 0);
+        UnusualCorner.width(1 / tightest, fields);
         List<JsonFields> segments = fields.objects("segments", SEGMENT_NAMES);
         UnusualCorner.warn(drawn, fields, segments);
         return new Loaded<>(corner, warnings, notes(drawn, segments, file));
+    }
+
+    /** A straight has no turn-in and no apex, and so no answer: it is refused here, in words of its own file. */
+    private static void turning(JsonFields fields, String field, boolean turns) {
+        if (!turns) {
+            throw fields.refuse(field, "must turn somewhere: a straight is no corner");
+        }
     }
 
     /** Who draws by angles wants to know where they lead. */

@@ -39,6 +39,14 @@ public record DrawnCorner(
         return 0.5 * (segment.startCurvature() + segment.endCurvature()) * segment.length();
     }
 
+    /** Largest curvature to either side, 1/m. */
+    double tightest() {
+        return segments.stream()
+                .mapToDouble(one -> Math.max(Math.abs(one.startCurvature()), Math.abs(one.endCurvature())))
+                .max()
+                .orElse(0);
+    }
+
     /** Length of the segments, m. */
     double length() {
         return segments.stream().mapToDouble(Segment::length).sum();

@@ -45,12 +45,22 @@ final class JsonFields {
             if (!known.contains(name)) {
                 String hint = NearestName.of(name, known)
                         .map(nearest -> "; did you mean " + nearest + "?")
-                        .orElse("; known are " + String.join(", ", known));
+                        .orElse(known(name, known));
                 throw new InputException(file, place + name, text(object.get(name)), "unknown field" + hint);
             }
         }
         return this;
     }
+
+    /** All known names, or of many those that are most like it. */
+    private static String known(String name, Collection<String> known) {
+        return known.size() <= MOST_NAMES
+                ? "; known are " + String.join(", ", known)
+                : "; those most like it are " + String.join(", ", NearestName.several(name, known, 3));
+    }
+
+    /** Names that fit into one line. */
+    private static final int MOST_NAMES = 12;
 
     /** Whether the field is there. */
     boolean has(String name) {

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.regex.Pattern;
 
 /** JSON text to tree. Mistakes in the text come out as one line with line and column. */
 final class JsonText {
@@ -113,13 +114,20 @@ final class JsonText {
         if (message.startsWith("Duplicate")) {
             return new InputException(file, parser.currentName(), null, "is given twice (" + place + ")");
         }
-        return new InputException(file, place, null, "is not JSON: " + firstSentence(message));
+        return new InputException(file, place, null, "is not JSON: " + plain(message));
     }
 
-    private static String firstSentence(String message) {
+    /** What the parser says, without the places and settings of its own. */
+    private static String plain(String message) {
         int end = message.indexOf('\n');
-        return end < 0 ? message : message.substring(0, end);
+        String first = end < 0 ? message : message.substring(0, end);
+        first = BEGUN.matcher(first).replaceAll("that begins in line $1, column $2");
+        return COMMENT.matcher(first).replaceAll("JSON has no comments");
     }
+
+    private static final Pattern BEGUN = Pattern.compile("\\(start marker at .*line: (\\d+), column: (\\d+)\\]\\)");
+
+    private static final Pattern COMMENT = Pattern.compile("maybe a \\(non-standard\\) comment\\?.*");
 
     private static String where(JsonLocation location) {
         return "line " + location.getLineNr() + ", column " + location.getColumnNr();

@@ -2,6 +2,7 @@ package org.foreload.file;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -23,6 +24,20 @@ public final class NearestName {
                 .min(byDistance);
         return beginning.or(() ->
                 nearest.filter(k -> distance(wanted, k.toLowerCase(Locale.ROOT)) <= Math.max(1, k.length() / 3)));
+    }
+
+    /** The known names that are most like {@code name}, the most like first, however far away. */
+    static List<String> several(String name, Collection<String> known, int count) {
+        String wanted = name.toLowerCase(Locale.ROOT);
+        return known.stream()
+                .sorted(Comparator.comparingDouble(k -> unlikeness(wanted, k.toLowerCase(Locale.ROOT))))
+                .limit(count)
+                .toList();
+    }
+
+    /** Distance as a share of the longer word, so that short names are not most like everything. */
+    private static double unlikeness(String a, String b) {
+        return (double) distance(a, b) / Math.max(a.length(), b.length());
     }
 
     /** Whole words at the front, as in a name without its unit, or three letters. */

@@ -64,6 +64,20 @@ final class NumberColumns {
         }
     }
 
+    /** Requires the numbers of a column, if it is there, to lie between two that are themselves not allowed. */
+    void between(String column, double low, double high, String unit) {
+        List<Double> numbers = values.getOrDefault(column, List.of());
+        for (int i = 0; i < numbers.size(); i++) {
+            if (!(numbers.get(i) > low && numbers.get(i) < high)) {
+                throw new InputException(
+                        file,
+                        column + ", row " + (i + 1),
+                        DecimalText.of(numbers.get(i)),
+                        "must be between " + DecimalText.of(low) + " and " + DecimalText.of(high) + " " + unit);
+            }
+        }
+    }
+
     /** The numbers of a column, each times {@code unit}. */
     double[] column(String name, double unit) {
         return values.get(name).stream().mapToDouble(value -> value * unit).toArray();

@@ -36,7 +36,12 @@ final class UnusualCar {
         if (car.driveline().closedThrottleDrag() > 0) {
             double slowing =
                     car.driveline().closedThrottleDrag() / car.chassis().mass();
-            unusual.range("closed_throttle_drag_n", slowing, 0.02, 3, "m/s² of slowing");
+            if (!(slowing >= 0.02 && slowing <= 3)) {
+                unusual.add(
+                        "closed_throttle_drag_n",
+                        car.driveline().closedThrottleDrag(),
+                        "unusual; it slows this car by " + roughly(slowing) + " m/s², cars slow by 0.02 to 3 m/s²");
+            }
         }
         unusual.tyre("front_tyre.", front);
         unusual.tyre("rear_tyre.", rear);

@@ -3,6 +3,7 @@ package org.foreload.file;
 import java.util.List;
 import java.util.Locale;
 import org.foreload.conventions.Gravity;
+import org.foreload.path.Path;
 import org.foreload.path.Segment;
 
 /** What a drawn corner can have but hardly any corner has: most are slips of a unit, a length or a sign. */
@@ -17,7 +18,51 @@ final class UnusualCorner {
      */
     private static final double JUMP = 1;
 
+    /** Distance from the line to an edge, m: a lane has more than the least, an airfield less than the most. */
+    private static final double NARROWEST = 1;
+
+    private static final double WIDEST = 25;
+
+    /** Distance, m, between places at which a line's curvature is read. */
+    private static final double APART = 1;
+
     private UnusualCorner() {}
+
+    /** Largest curvature of a measured line to either side, 1/m, read at places a metre apart. */
+    static double tightest(Path line) {
+        double tightest = 0;
+        int steps = (int) Math.ceil((line.end() - line.start()) / APART);
+        for (int i = 0; i <= steps; i++) {
+            double s = line.start() + (line.end() - line.start()) * i / steps;
+            tightest = Math.max(tightest, Math.abs(line.curvature(s)));
+        }
+        return tightest;
+    }
+
+    /**
+     * Warns of a width that no track has, or whose inner edge would lie beyond the centre of the tightest bend, whose
+     * radius is given in m.
+     */
+    static void width(double radius, JsonFields fields) {
+        if (!fields.has("half_width_m")) {
+            return;
+        }
+        double width = fields.number("half_width_m");
+        if (!(width >= NARROWEST && width <= WIDEST)) {
+            fields.warn(
+                    "half_width_m",
+                    "unusual; from line to edge, tracks have " + DecimalText.of(NARROWEST) + " to "
+                            + DecimalText.of(WIDEST) + " m");
+        }
+        if (!(width < radius)) {
+            fields.warn(
+                    "half_width_m",
+                    String.format(
+                            Locale.ROOT,
+                            "unusual; the line turns with a radius of %.0f m, so its inner edge lies beyond the centre",
+                            radius));
+        }
+    }
 
     /** Warns of the corner; {@code places} are the segments' own fields. */
     static void warn(DrawnCorner corner, JsonFields fields, List<JsonFields> places) {

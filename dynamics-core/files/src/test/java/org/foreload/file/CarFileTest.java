@@ -174,11 +174,14 @@ class CarFileTest {
             [1, 2]                  | [1,2]: must be a JSON object
             7                       | 7: must be a JSON object
             nonsense                | line 1, column 1: is not JSON: Unrecognized token
+            {"name": "x", // why    | line 1, column 15: is not JSON: Unexpected character ('/' (code 47)): JSON has no comments
             """)
     void whatIsNotJsonIsRefusedWithItsPlace(String text, String start) {
         String line = refusal(text);
         assertTrue(line.startsWith("car.json: " + start), line);
         assertEquals(1, line.lines().count(), line);
+        // Places and settings of the parser's own.
+        assertTrue(!line.contains("Source") && !line.contains("Feature"), line);
     }
 
     @Test
@@ -197,6 +200,23 @@ class CarFileTest {
             """)
     void anUnusualValueIsTakenWithAWarning(String field, String replacement, String line) {
         assertEquals(List.of("warning: car.json: " + line), warnings(SampleCars.smallestWith(field, replacement)));
+    }
+
+    /** 300 N slow 2000 kg by 0.15 m/s², and a car of 2 kg by 150 m/s². */
+    @Test
+    void theDragOfAClosedThrottleIsWarnedOfAsItIsWritten() {
+        assertTrue(warnings(SampleCars.smallestWith("mass_kg", "\"mass_kg\": 2, \"closed_throttle_drag_n\": 300"))
+                .contains(
+                        "warning: car.json: closed_throttle_drag_n: 300: unusual; it slows this car by 150 m/s², cars "
+                                + "slow by 0.02 to 3 m/s²"));
+    }
+
+    /** A car has too many fields to list them all in one line: the nearest are offered. */
+    @Test
+    void anUnknownFieldIsAnsweredWithWholeNames() {
+        assertEquals(
+                "car.json: zzyyx: 1: unknown field; those most like it are rear_tyre, front_tyre, driven_axle",
+                refusal("{\"zzyyx\": 1}"));
     }
 
     @Test

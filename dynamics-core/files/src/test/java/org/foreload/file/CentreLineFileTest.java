@@ -120,6 +120,21 @@ class CentreLineFileTest {
         assertEquals(line, refusal(csv.replace("\\n", "\n"), ", \"half_width_m\": 4"));
     }
 
+    /** The field and the value as they stand in the file, in degrees. */
+    @Test
+    void aBankingBeyondTheVerticalIsRefused() {
+        assertEquals(
+                "DIR/line.csv: banking_deg, row 1: 95: must be between -90 and 90 degrees",
+                refusal("x_m,y_m,banking_deg\n" + points(",95"), ", \"half_width_m\": 4"));
+    }
+
+    @Test
+    void aStraightLineIsNoCorner() {
+        assertEquals(
+                "DIR/corner.json: centre_line_csv: line.csv: must turn somewhere: a straight is no corner",
+                refusal("x_m,y_m\n0,0\n9,0\n18,0\n27,0\n36,0\n45,0", ", \"half_width_m\": 4"));
+    }
+
     @Test
     void filesThatAreNoLineAreRefused() {
         assertEquals("DIR/line.csv: is empty; it must begin with the columns x_m,y_m", refusal("", ""));

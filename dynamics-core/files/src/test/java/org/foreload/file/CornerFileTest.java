@@ -138,6 +138,27 @@ class CornerFileTest {
                 parse(json).warnings().stream().map(Warning::line).limit(2).toList());
     }
 
+    @Test
+    void aStraightIsNoCorner() {
+        assertEquals(
+                "corner.json: segments: [{\"type\":\"straight\",\"length_m\":60}]: must turn somewhere: a straight is no "
+                        + "corner",
+                refusal(START + "{\"type\": \"straight\", \"length_m\": 60}]}"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            0.001 | unusual; from line to edge, tracks have 1 to 25 m
+            24    | unusual; the line turns with a radius of 20 m, so its inner edge lies beyond the centre
+            """)
+    void unusualWidthsAreTakenWithAWarning(String width, String message) {
+        String json =
+                (START + BEND.replace("60", "20") + "]}").replace("\"half_width_m\": 5", "\"half_width_m\": " + width);
+        assertEquals(
+                List.of("warning: corner.json: half_width_m: " + width + ": " + message),
+                parse(json).warnings().stream().map(Warning::line).toList());
+    }
+
     /** An arc of angle φ is φR long; a spiral's mean curvature is that of half its way. */
     @Test
     void anglesMakeTheLengths() {

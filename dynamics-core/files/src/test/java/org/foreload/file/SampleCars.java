@@ -118,7 +118,8 @@ final class SampleCars {
                         length(),
                         positive(),
                         segment().list().ofMinSize(1).ofMaxSize(5))
-                .as(DrawnCorner::new);
+                .as(DrawnCorner::new)
+                .filter(corner -> corner.tightest() > 0);
     }
 
     private static Arbitrary<Segment> segment() {

@@ -18,12 +18,12 @@ public final class CircuitAnswer {
     public static Report of(Car car, Circuit circuit, Lap lap) {
         Report programs = new Report(car.name() + " on " + circuit.name())
                 .with("lap_gain_s", lap.gain())
+                .withCount("corners_counted", counted(lap))
                 .with("complete", lap.complete())
                 .with("corners_not_counted", String.join(", ", uncounted(lap)))
                 .with("corners", "Corner by corner", rows(lap, lap.corners()));
         Report people = new Report(car.name() + " on " + circuit.name())
-                .headline("The best releases are " + Numbers.rounded(lap.gain(), 2)
-                        + " s a lap quicker than straight-line braking.")
+                .headline(gain(lap))
                 .with("lap_gain_s", lap.gain())
                 .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
                 .note(Words.TRAIL_SHARE);
@@ -36,6 +36,23 @@ public final class CircuitAnswer {
                     + circuit.corners().size() + " corners were looked at.");
         }
         return programs.shownAs(people);
+    }
+
+    /** What the lap gains; where corners are missing it says so, and where all are, that nothing is known. */
+    public static String gain(Lap lap) {
+        long counted = counted(lap);
+        if (counted == 0) {
+            return "No gain is known: in no corner were both a best release and straight-line braking found.";
+        }
+        String gain = Numbers.rounded(lap.gain(), 2) + " s";
+        return lap.complete() && lap.uncounted().isEmpty()
+                ? "The best releases are " + gain + " a lap quicker than straight-line braking."
+                : "In " + (counted == 1 ? "one corner" : counted + " corners") + " the best releases are " + gain
+                        + " quicker than straight-line braking; for the whole lap no sum is known.";
+    }
+
+    private static long counted(Lap lap) {
+        return lap.corners().size() - lap.uncounted().size();
     }
 
     private static List<String> uncounted(Lap lap) {

@@ -2,6 +2,8 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.output.Numbers;
@@ -36,23 +38,35 @@ public final class SensitivityAnswer {
                 .filter(change -> !Double.isNaN(change))
                 .max()
                 .orElse(1);
-        return programs.shownAs(
-                new Report(EntryAnswer.title(study))
-                        .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
-                                + Words.brake(best.plan(), units) + ".")
-                        .withAll(
-                                "plan",
-                                "What it costs to miss the plan, ms, all else kept",
-                                sensitivity.rows(Knob.Kind.PLAN).stream()
-                                        .map(SensitivityAnswer::missed)
-                                        .toList())
-                        .withAll(
-                                "rows",
-                                "What a little more of each number does, with its own best release",
-                                world.stream().map(row -> worth(row, largest)).toList())
-                        .note(
-                                "Minus is quicker. Not proportional by: how far twice the effect of half the change is from the effect "
-                                        + "of the whole change; so much is not proportional, or lies within the accuracy of the searches."));
+        Report people = new Report(EntryAnswer.title(study))
+                .headline("Best time " + Numbers.rounded(best.time(), 3) + " s, with this plan: "
+                        + Words.brake(best.plan(), units) + ".")
+                .withAll(
+                        "plan",
+                        "What it costs to miss the plan, ms, all else kept",
+                        sensitivity.rows(Knob.Kind.PLAN).stream()
+                                .map(SensitivityAnswer::missed)
+                                .toList())
+                .withAll(
+                        "rows",
+                        "What a little more of each number does, with its own best release",
+                        world.stream().map(row -> worth(row, largest)).toList())
+                .note(
+                        "Minus is quicker. Not proportional by: how far twice the effect of half the change is from the effect "
+                                + "of the whole change; so much is not proportional, or lies within the accuracy of the searches.");
+        return programs.shownAs(quickerSides(sensitivity).map(people::note).orElse(people));
+    }
+
+    /** What it means that missing the plan is quicker, where one side is. */
+    public static Optional<String> quickerSides(Sensitivity sensitivity) {
+        boolean quicker = sensitivity.rows(Knob.Kind.PLAN).stream()
+                .flatMap(row -> Stream.of(row.less(), row.more()))
+                .anyMatch(side -> side.made() && side.timeChange() < 0);
+        return quicker
+                ? Optional.of(
+                        "A side that is quicker than the plan makes the corner but no longer keeps the margin: that is "
+                                + "why it is not the plan.")
+                : Optional.empty();
     }
 
     private static Report missed(Row row) {

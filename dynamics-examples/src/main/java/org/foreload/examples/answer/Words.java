@@ -1,8 +1,11 @@
 package org.foreload.examples.answer;
 
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
+import org.foreload.ideal.IdealProfile;
 
 /** Turns of phrase for stations, brakes and shares. */
 public final class Words {
@@ -104,5 +107,18 @@ public final class Words {
     /** The first letter raised. */
     public static String sentence(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** Where a car that cannot climb its line comes to a standstill; empty if it has the power, or the momentum. */
+    public static Optional<String> standstill(IdealProfile profile) {
+        if (Double.isFinite(profile.time())) {
+            return Optional.empty();
+        }
+        double at = IntStream.range(0, profile.size())
+                .filter(i -> profile.speed(i) == 0)
+                .mapToDouble(profile::station)
+                .findFirst()
+                .orElseThrow();
+        return Optional.of("The car cannot climb this line: it comes to a standstill " + place(at) + ".");
     }
 }

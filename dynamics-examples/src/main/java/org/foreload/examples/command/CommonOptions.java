@@ -2,8 +2,11 @@ package org.foreload.examples.command;
 
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.output.Format;
+import org.foreload.file.InputException;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Options that every verb has. */
 final class CommonOptions {
@@ -11,8 +14,14 @@ final class CommonOptions {
     /** Place in the help: below the verb's own options. */
     static final int LAST = 1000;
 
+    /** The option for the format of the answer. */
+    static final String FORMAT = "--format";
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     @Option(
-            names = "--format",
+            names = FORMAT,
             order = CommonOptions.LAST,
             paramLabel = "<format>",
             defaultValue = "table",
@@ -47,6 +56,21 @@ final class CommonOptions {
 
     Format format() {
         return format;
+    }
+
+    /**
+     * Refuses another format than JSON, and a picture, of what is always lines of JSON.
+     *
+     * @param why ends the sentence that begins "must be json"
+     * @throws InputException if one of them was asked for
+     */
+    void onlyJson(String why) {
+        if (format != Format.JSON && GivenOptions.has(verb, FORMAT)) {
+            throw new InputException(null, FORMAT, Choices.word(format), "must be json " + why);
+        }
+        if (picture.wanted()) {
+            throw new InputException(null, PictureOptions.NAME, picture.file(), "must be left out " + why);
+        }
     }
 
     /** Units of sentences. */

@@ -20,8 +20,10 @@ import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Two recorded runs, side by side. */
 @Command(
@@ -82,6 +84,9 @@ final class CompareVerb extends ReportVerb implements Driving {
     @Mixin
     private SweepOptions sweepOptions;
 
+    @Spec
+    private CommandSpec spec;
+
     @Override
     public boolean brief() {
         return true;
@@ -92,6 +97,12 @@ final class CompareVerb extends ReportVerb implements Driving {
         sweepOptions.check();
         if (file != null && reference == null) {
             throw new InputException(null, "<file>", file.toString(), "must be two files: the run and the reference");
+        }
+        if (file == null) {
+            GivenOptions.refuse(spec, "without files", "--columns");
+        }
+        if (noAdvice) {
+            GivenOptions.refuse(spec, "with --no-advice", "--car");
         }
         Sweep sweep = new Sweep(sweepOptions.threads(), Sweep.Progress.SILENT);
         List<RecordedFile> both = sweep.run(sources(), Supplier::get).stream()

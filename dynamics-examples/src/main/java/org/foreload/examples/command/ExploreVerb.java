@@ -2,7 +2,6 @@ package org.foreload.examples.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +32,6 @@ import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
@@ -131,6 +129,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
     }
 
     private String part(Console console, Shard part) {
+        common().onlyJson("with --shard: a part is lines of JSON");
         sweepOptions.check();
         studyOptions.check();
         SweepPlan plan = gridOptions.plan(studyOptions.buildUpTime());
@@ -155,16 +154,9 @@ final class ExploreVerb extends ReportVerb implements Driving {
      * The options that ask for the same sweep: all that were given, but those that are about this part and this run.
      */
     private List<String> arguments() {
-        List<String> arguments = new ArrayList<>();
-        for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
-            if (!OF_THIS_RUN.contains(option.longestName())) {
-                arguments.add(option.longestName());
-                if (option.arity().max() > 0) {
-                    arguments.add(String.join(",", option.originalStringValues()));
-                }
-            }
-        }
-        return arguments;
+        return GivenOptions.of(spec, OF_THIS_RUN).stream()
+                .flatMap(given -> given.words().stream())
+                .toList();
     }
 
     private static final Set<String> OF_THIS_RUN =

@@ -63,6 +63,9 @@ public final class Foreload implements Runnable {
 
     static final String NAME = "foreload";
 
+    /** How the core begins when it gives up an entry. */
+    private static final String NOT_FOLLOWED = "the entry cannot be followed";
+
     /** Exit status: done. */
     public static final int DONE = 0;
 
@@ -150,8 +153,10 @@ public final class Foreload implements Runnable {
         if (e instanceof InvalidValueException invalid) {
             return failed(WRONG, InputException.of(null, invalid.field(), invalid), e, words, answer, errors);
         }
-        String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
-        String line = e instanceof ComputationException ? e.getMessage() : "the computation failed: " + what;
+        String what = e.getMessage() == null ? "no reason is known" : e.getMessage();
+        String line = e instanceof ComputationException || what.startsWith(NOT_FOLLOWED)
+                ? what
+                : "the computation failed: " + what + " (--debug shows where)";
         return failed(FAILED, new InputException(null, null, null, line), e, words, answer, errors);
     }
 

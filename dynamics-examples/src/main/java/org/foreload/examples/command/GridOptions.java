@@ -5,7 +5,9 @@ import java.util.stream.Stream;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.file.InputException;
 import org.foreload.strategy.SweepPlan;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Which releases a sweep tries. */
 final class GridOptions {
@@ -60,6 +62,9 @@ final class GridOptions {
             description = "Brake-off points to try, in the same shares. Default: ${bundle:default.ends}.")
     private List<Double> ends;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     /** Whether the releases are driven in seconds. */
     boolean isBrief() {
         return resolution == 1
@@ -72,6 +77,9 @@ final class GridOptions {
     /** The sweep; refuses what cannot be, before anything is computed. */
     SweepPlan plan(double buildUpTime) {
         Options.within("--resolution", resolution, 1, FINEST, "");
+        if (peaks != null && starts != null && ends != null) {
+            GivenOptions.refuse(verb, "with --peaks, --starts and --ends", "--resolution");
+        }
         within("--peaks", peaks, 0.01, 2);
         within("--starts", starts, -20, 20);
         within("--ends", ends, -20, 20);

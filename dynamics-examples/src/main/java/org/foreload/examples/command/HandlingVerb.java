@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "In the answer: a positive understeer gradient means that the driver must steer more as the car corners harder "
                     + "(understeer), a negative one less (oversteer). An oversteering car spins by itself above its "
                     + "critical speed; an understeering one needs twice the steer at its characteristic speed. The decay rate "
-                    + "says how quickly a disturbance decays; below 0 it grows. A margin to divergence of 0 is the critical "
+                    + "says how quickly a disturbance decays with the steering held fixed; below 0 it grows. A margin to divergence of 0 is the critical "
                     + "speed. Decay rate, margin and natural modes are at constant wheel loads; the gradient lets loads move.",
             "",
             "Example:  foreload handling --speed 35 --lateral 5 --deceleration 4 --demo-car road",
@@ -144,7 +144,8 @@ final class HandlingVerb extends ReportVerb {
         double rate = Math.abs(handling.decayRate());
         String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
         return handling.stable()
-                ? "Here the car " + kind + "; a disturbance halves in " + time + "."
-                : "Here the car " + kind + " and is unstable: hands off, a disturbance doubles in " + time + ".";
+                ? "Here the car " + kind + "; with the steering held fixed, a disturbance halves in " + time + "."
+                : "Here the car " + kind + " and is unstable: with the steering held fixed, a disturbance doubles in "
+                        + time + ".";
     }
 }

@@ -3,7 +3,9 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.IdealPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -77,10 +79,11 @@ final class IdealVerb extends ReportVerb {
                 .with("top_speed_mps", profile.topSpeed())
                 .with("time_s", profile.time())
                 .with("trail_share", profile.trailShare())
-                .with("outcome", "made it")
+                .with("outcome", (Words.standstill(profile).isEmpty() ? Outcome.MADE_IT : Outcome.STOPPED).words())
                 .with("profile", "The entry along the line", rows(profile));
         common().picture().draw(() -> IdealPictures.of(car, corner, profile));
-        return report.note(note(profile)).note(Handover.CAUTION);
+        return report.note(Words.standstill(profile).orElseGet(() -> note(profile)))
+                .note(Handover.CAUTION);
     }
 
     private static double orNone(OptionalDouble value) {

@@ -13,7 +13,9 @@ import org.foreload.examples.sheet.OwnView;
 import org.foreload.file.InputException;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** A recorded run of the driver for whom a sheet is made. */
 final class OwnRunOptions {
@@ -43,6 +45,9 @@ final class OwnRunOptions {
     @Mixin
     private RecordingOptions recording;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     private String name = "";
 
     /** The driver's laps, measured, if a recording is named. */
@@ -51,10 +56,11 @@ final class OwnRunOptions {
             throw new InputException(null, "--demo-recording", null, "cannot be combined with --recording");
         }
         if (!demo && file == null) {
-            if (corner != null) {
-                throw new InputException(null, RECORDED_CORNER, String.valueOf(corner), "needs --recording");
-            }
+            GivenOptions.refuse(verb, "without --recording", RECORDED_CORNER, "--columns", "--from", "--to", "--lap");
             return Optional.empty();
+        }
+        if (demo) {
+            GivenOptions.refuse(verb, "with --demo-recording, whose columns are known", "--columns");
         }
         RecordedFile read = demo ? recording.cut(new DemoRuns().file(DemoRuns.Driver.STRAIGHT)) : recording.read(file);
         name = read.name();

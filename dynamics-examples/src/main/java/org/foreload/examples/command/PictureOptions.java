@@ -9,7 +9,8 @@ import picocli.CommandLine.Option;
 /** Whether and where the answer is drawn. */
 final class PictureOptions {
 
-    private static final String NAME = "--picture";
+    /** The option for the picture's file. */
+    static final String NAME = "--picture";
 
     @Option(
             names = NAME,
@@ -32,6 +33,11 @@ final class PictureOptions {
     /** Whether a picture was asked for. */
     boolean wanted() {
         return file != null;
+    }
+
+    /** Where to, as the user wrote it. */
+    String file() {
+        return String.valueOf(file);
     }
 
     /** Draws, if that was asked for. */

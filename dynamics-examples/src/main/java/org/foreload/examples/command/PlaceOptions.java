@@ -51,7 +51,7 @@ final class PlaceOptions {
 
     /** Takes this line where the user names none. */
     void unlessNamed(Line other) {
-        if (!verb.commandLine().getParseResult().hasMatchedOption("--line")) {
+        if (!GivenOptions.has(verb, "--line")) {
             line = other;
         }
     }
@@ -85,7 +85,7 @@ final class PlaceOptions {
 
     /** The line of perfect hands and feet as a corner of its own, with its own stations. */
     private Corner found(Console console, Car car, Corner corner) {
-        boolean quiet = verb.commandLine().getParseResult().hasMatchedOption("--quiet");
+        boolean quiet = GivenOptions.has(verb, "--quiet");
         LimitOptions options = LimitOptions.STANDARD;
         try (ShownProgress progress = console.progress(quiet, "steps")) {
             LineStudy study = new LineStudy(

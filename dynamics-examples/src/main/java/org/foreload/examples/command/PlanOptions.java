@@ -9,7 +9,9 @@ import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.vehicle.Car;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The brake plan that a verb starts from, and the study that it belongs to. */
 final class PlanOptions {
@@ -28,9 +30,15 @@ final class PlanOptions {
     @Mixin
     private StudyOptions studyOptions;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     /** Refuses what cannot be, before anything is computed. */
     void check() {
         Options.notNegative("--earlier", earlier, "m");
+        if (releaseOptions.brakePointGiven()) {
+            GivenOptions.refuse(verb, "with --brake-point", "--earlier");
+        }
         studyOptions.check();
         releaseOptions.shape();
     }

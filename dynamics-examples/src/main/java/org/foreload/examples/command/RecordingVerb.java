@@ -14,7 +14,9 @@ import org.foreload.file.InputException;
 import org.foreload.recording.Cleaning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** What one recorded run did. */
 @Command(
@@ -49,8 +51,14 @@ final class RecordingVerb extends ReportVerb {
     @Mixin
     private RecordingOptions recording;
 
+    @Spec
+    private CommandSpec spec;
+
     @Override
     Report report(Console console) {
+        if (file == null) {
+            GivenOptions.refuse(spec, "without a file", "--columns");
+        }
         RecordedFile read =
                 file == null ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING)) : recording.read(file);
         List<MeasuredLap> laps = measured(read);

@@ -6,8 +6,11 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.output.Numbers;
 import org.foreload.file.InputException;
+import org.foreload.path.Path;
 import org.foreload.strategy.CornerStudy;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How the brake goes on and comes off. */
 final class ReleaseOptions {
@@ -71,8 +74,24 @@ final class ReleaseOptions {
                             + "there is grip to spare.")
     private Double pickUp;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec verb;
+
     /** Options that the command line fills in. */
     ReleaseOptions() {}
+
+    /** Refuses all of these options, where no release is asked for; see {@link GivenOptions#refuse}. */
+    void refuse(String why) {
+        GivenOptions.refuse(
+                verb,
+                why,
+                "--brake-point",
+                "--peak-deceleration",
+                "--release-shape",
+                "--release-start",
+                "--release-end",
+                "--pick-up");
+    }
 
     /** Options that come from elsewhere; null for what is left out. */
     ReleaseOptions(Double brakePoint, Double peak, String shape, Double start, Double end, Double pickUp) {
@@ -109,6 +128,10 @@ final class ReleaseOptions {
 
     /** How the driver brakes, the brake point aside. */
     Braking braking(CornerStudy study, ReleaseShape form, double buildUpTime) {
+        Path line = study.simulator().corner().path();
+        onLine("--release-start", start, line);
+        onLine("--release-end", end, line);
+        onLine("--pick-up", pickUp, line);
         double off = end == null ? END_SHARE * study.simulator().apex() : end;
         double from = start == null ? Math.min(0, off) : start;
         if (!(off >= from)) {
@@ -118,7 +141,7 @@ final class ReleaseOptions {
                     : "must be at or after the release point, " + Numbers.shortest(from) + " m";
             throw new InputException(null, option, Numbers.shortest(end == null ? from : off), allowed);
         }
-        double least = study.simulator().corner().path().start();
+        double least = line.start();
         if (brakePoint != null && !(brakePoint >= least && brakePoint < off)) {
             throw new InputException(
                     null,
@@ -140,5 +163,16 @@ final class ReleaseOptions {
                     "must be at or after brake off, " + Numbers.rounded(off, 2) + " m");
         }
         return braking.withPickUp(pickUp);
+    }
+
+    private static void onLine(String option, Double station, Path line) {
+        if (station != null && !(station >= line.start() && station <= line.end())) {
+            throw new InputException(
+                    null,
+                    option,
+                    Numbers.shortest(station),
+                    "must be on the line, from " + Numbers.rounded(line.start(), 2) + " to "
+                            + Numbers.rounded(line.end(), 2) + " in m");
+        }
     }
 }

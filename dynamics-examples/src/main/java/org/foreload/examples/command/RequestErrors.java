@@ -34,7 +34,7 @@ final class RequestErrors {
             return new InputException(null, name(first), null, "must have a value: " + allowed(first));
         }
         if (e.getArgSpec() != null && e.getValue() != null) {
-            return new InputException(null, name(e.getArgSpec()), e.getValue(), "must be " + allowed(e.getArgSpec()));
+            return new InputException(null, name(e.getArgSpec()), e.getValue(), must(e.getArgSpec()));
         }
         return new InputException(null, e.getArgSpec() == null ? null : name(e.getArgSpec()), null, e.getMessage());
     }
@@ -64,11 +64,15 @@ final class RequestErrors {
         return spec instanceof OptionSpec option ? option.longestName() : spec.paramLabel();
     }
 
+    private static String must(ArgSpec spec) {
+        return (spec.type().isEnum() ? "must be one of " : "must be ") + allowed(spec);
+    }
+
     private static String allowed(ArgSpec spec) {
         if (spec.type().isEnum()) {
             return Arrays.stream(spec.type().getEnumConstants())
                     .map(constant -> Choices.word((Enum<?>) constant))
-                    .collect(Collectors.joining(" or "));
+                    .collect(Collectors.joining(", "));
         }
         if (spec.type() == boolean.class) {
             return "given without a value";

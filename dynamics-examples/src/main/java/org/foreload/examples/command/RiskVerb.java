@@ -23,7 +23,9 @@ import org.foreload.strategy.InHand;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How sure a release is for a driver who scatters. */
 @Command(
@@ -82,6 +84,9 @@ final class RiskVerb extends ReportVerb implements Driving {
     @Mixin
     private PlaceOptions placeOptions;
 
+    @Spec
+    private CommandSpec spec;
+
     @Override
     public boolean brief() {
         return scatterOptions.isBrief();
@@ -91,6 +96,11 @@ final class RiskVerb extends ReportVerb implements Driving {
     Report report(Console console) {
         Scatter scatter = scatterOptions.scatter();
         Options.notNegative("--failure-cost", cost, "s");
+        if (given) {
+            GivenOptions.refuse(spec, "with --given: nothing is searched for", "--restarts", "--evaluations");
+        } else {
+            releaseOptions.refuse("without --given");
+        }
         searchOptions.check();
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();

@@ -17,7 +17,9 @@ import org.foreload.pedal.Smoothness;
 import org.foreload.strategy.CornerStudy;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** What an unsteady foot costs. */
 @Command(
@@ -126,6 +128,9 @@ final class SmoothnessVerb extends ReportVerb implements Driving {
     @Mixin
     private PlaceOptions placeOptions;
 
+    @Spec
+    private CommandSpec spec;
+
     @Override
     public boolean brief() {
         return true;
@@ -186,7 +191,12 @@ final class SmoothnessVerb extends ReportVerb implements Driving {
 
     private void check() {
         if (!kindName.equals(Choices.word(Kind.RIPPLE)) && !kindName.equals(Choices.word(Kind.HESITATION))) {
-            throw new InputException(null, "--kind", kindName, "must be ripple or hesitation");
+            throw new InputException(null, "--kind", kindName, "must be one of ripple, hesitation");
+        }
+        if (kindName.equals(Choices.word(Kind.RIPPLE))) {
+            GivenOptions.refuse(spec, "with --kind ripple", "--start", "--duration");
+        } else {
+            GivenOptions.refuse(spec, "with --kind hesitation", "--frequency");
         }
         Options.within("--size", size, 0, 1, "");
         Options.notNegative("--start", start, "s");

@@ -68,7 +68,7 @@ final class ValidateVerb extends ReportVerb {
         List<Check> checks =
                 Catalogue.read().stream().filter(check -> chosen(check.id())).toList();
         if (checks.isEmpty()) {
-            throw new InputException(null, "--check", prefix, "must begin the number of a check, like 2.4");
+            throw new InputException(null, "--check", prefix, "must be the beginning of a check's number, such as 2.4");
         }
         Optional<WholeFile> page = place("validation.md");
         Optional<WholeFile> chart = place("validation.svg");

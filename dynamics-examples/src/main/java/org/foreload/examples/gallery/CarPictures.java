@@ -117,8 +117,12 @@ public final class CarPictures {
                 "How it handles: " + car.name() + Say.of(" at %.0f m/s", speed),
                 words
                         + (here.stable()
-                                ? Say.of("A disturbance halves in %.2f s.", Math.log(2) / rate)
-                                : Say.of("Hands off, a disturbance doubles in %.2f s.", Math.log(2) / Math.abs(rate))),
+                                ? Say.of(
+                                        "With the steering held fixed, a disturbance halves in %.2f s.",
+                                        Math.log(2) / rate)
+                                : Say.of(
+                                        "With the steering held fixed, a disturbance doubles in %.2f s.",
+                                        Math.log(2) / Math.abs(rate))),
                 List.of(List.of(steer(car, speed, lateral, deceleration), decay(car, speed, lateral, deceleration))));
     }
 

@@ -3,6 +3,7 @@ package org.foreload.examples.gallery;
 import java.util.ArrayList;
 import java.util.List;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.CircuitAnswer;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -35,13 +36,7 @@ public final class CircuitPictures {
                 .orElse("");
         return new Picture(
                 "Where the lap gains: " + car.name() + " on " + circuit.name(),
-                Say.of(
-                                "The best releases are %.2f s quicker in %d corners than straight-line braking.",
-                                lap.gain(),
-                                lap.corners().stream()
-                                        .filter(corner -> !Double.isNaN(corner.gain()))
-                                        .count())
-                        + most,
+                CircuitAnswer.gain(lap) + most,
                 List.of(
                         List.of(new BarChart("Quicker than straight-line braking by", Axis.of("time", "s"), gains)),
                         List.of(new BarChart(

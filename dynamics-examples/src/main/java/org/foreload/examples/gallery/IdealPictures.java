@@ -41,11 +41,12 @@ public final class IdealPictures {
                 : "This corner needs no brake.";
         return Picture.of(
                 "The fastest that perfect control could do: " + car.name() + " in " + corner.name(),
-                brake
-                        + Say.of(
-                                " Slowest %.1f m/s at %.1f m, %.2f s in all. At every metre one axle is at its limit, or the "
-                                        + "engine is.",
-                                profile.minimumSpeed(), profile.minimumSpeedAt(), profile.time()),
+                Words.standstill(profile)
+                        .orElseGet(() -> brake
+                                + Say.of(
+                                        " Slowest %.1f m/s at %.1f m, %.2f s in all. At every metre one axle is at its "
+                                                + "limit, or the engine is.",
+                                        profile.minimumSpeed(), profile.minimumSpeedAt(), profile.time())),
                 ChartStack.of(marked(speed, profile), marked(deceleration, profile), marked(use, profile)));
     }
 

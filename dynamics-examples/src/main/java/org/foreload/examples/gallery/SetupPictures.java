@@ -11,6 +11,7 @@ import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceRow;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.SensitivityAnswer;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Quantity;
 import org.foreload.examples.picture.Axis;
@@ -70,6 +71,9 @@ public final class SetupPictures {
                 Say.of("Bars to the left are quicker, to the right slower than the best time of %.3f s.", best.time())
                         + first
                         + " * not proportional: half the change does not have half the effect."
+                        + SensitivityAnswer.quickerSides(sensitivity)
+                                .map(note -> " " + note)
+                                .orElse("")
                         + (failing.isEmpty() ? "" : " These fail: " + String.join(", ", failing) + ".")
                         + (world.size() > rows.size()
                                 ? Say.of(" The %d of %d numbers that matter most are shown.", rows.size(), world.size())

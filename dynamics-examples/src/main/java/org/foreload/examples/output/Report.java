@@ -40,9 +40,9 @@ public final class Report {
         this.shown = shown;
     }
 
-    /** One more number, in the unit that the name ends with. */
+    /** One more number, in the unit that the name ends with; one that is not finite stands for "there is none". */
     public Report with(String name, double number) {
-        return plus(name, number);
+        return plus(name, Double.isFinite(number) ? number : Double.NaN);
     }
 
     /** One more count. */

@@ -11,6 +11,9 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
@@ -51,7 +54,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         }
         if (whole == 0) {
             if (!head.startsWith(new String(bytes, StandardCharsets.UTF_8))) {
-                throw refusal(null, null, "is no checkpoint of a sweep");
+                throw refusal(null, null, "is not a checkpoint of a sweep");
             }
             channel.truncate(0);
             append(head);
@@ -139,7 +142,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
 
     private byte[] bytes() throws IOException {
         if (channel.size() > LARGEST) {
-            throw refusal(null, null, "is no checkpoint of a sweep: larger than 256 MB");
+            throw refusal(null, null, "is not a checkpoint of a sweep: larger than 256 MB");
         }
         ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
         while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) >= 0) {
@@ -182,12 +185,12 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         } catch (JsonProcessingException e) {
             // Said below, as of a line that is JSON but no object.
         }
-        throw refusal("line " + number, null, number == 1 ? "is no checkpoint of a sweep" : "is damaged");
+        throw refusal("line " + number, null, number == 1 ? "is not a checkpoint of a sweep" : "is damaged");
     }
 
     private void compare(ObjectNode found, Request request) {
         if (found.path("foreload_checkpoint").asInt() != FORM) {
-            throw refusal(null, null, "is no checkpoint of a sweep that this version can read");
+            throw refusal(null, null, "is not a checkpoint of a sweep that this version can read");
         }
         same(found, "version", request.version(), "was begun by another version of the program");
         same(found, "car", request.car(), "was begun with another car");
@@ -211,7 +214,18 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         return new InputException(path.toString(), field, value, message);
     }
 
+    /** Why a file cannot be opened or written: the system's own words, where they are any. */
     private static String reason(IOException e) {
+        if (e instanceof NoSuchFileException missing) {
+            Path folder = Path.of(missing.getFile()).toAbsolutePath().getParent();
+            return "the folder " + folder + " does not exist";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "it may not be read and written";
+        }
+        if (e instanceof FileSystemException refused && refused.getReason() != null) {
+            return refused.getReason();
+        }
         return e.getMessage() == null || e.getMessage().isBlank() ? e.getClass().getSimpleName() : e.getMessage();
     }
 }

@@ -137,7 +137,7 @@ public final class Parts implements SweepMemory {
         try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             ObjectNode first = object(file, lines.readLine(), 1);
             if (first.path("foreload_part").asInt() != FORM) {
-                throw new InputException(file.toString(), null, null, "is no part of a sweep");
+                throw new InputException(file.toString(), null, null, "is not part of a sweep");
             }
             int number = 2;
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
@@ -147,7 +147,7 @@ public final class Parts implements SweepMemory {
             }
             return first;
         } catch (MalformedInputException e) {
-            throw new InputException(file.toString(), null, null, "is no part of a sweep: not text in UTF-8");
+            throw new InputException(file.toString(), null, null, "is not part of a sweep: not text in UTF-8");
         } catch (IOException e) {
             throw new InputException(file.toString(), null, null, "cannot be read");
         }
@@ -166,7 +166,7 @@ public final class Parts implements SweepMemory {
                 file.toString(),
                 number == 1 ? null : "line " + number,
                 null,
-                number == 1 ? "is no part of a sweep" : "is damaged");
+                number == 1 ? "is not part of a sweep" : "is damaged");
     }
 
     private static String line(ObjectNode object) {

@@ -74,7 +74,7 @@ class BalanceAndPedalTest {
         Run.of("balance", "--from", "-1").refusedWith("--from: -1: must be a number from 0 to 1");
         Run.of("balance", "--to", "3").refusedWith("--to: 3: must be a number from 0 to 1");
         Run.of("balance", "--values", "1").refusedWith("--values: 1: must be a number from 2 to 200");
-        Run.of("smoothness", "--kind", "jerk").refusedWith("--kind: jerk: must be ripple or hesitation");
+        Run.of("smoothness", "--kind", "jerk").refusedWith("--kind: jerk: must be one of ripple, hesitation");
         Run.of("smoothness", "--size", "2").refusedWith("--size: 2: must be a number from 0 to 1");
         Run.of("pedal", "--attempts", "1").refusedWith("--attempts: 1: must be a number from 2 to 100000");
         Run.of("stability", "--release-start", "10", "--release-end", "5")

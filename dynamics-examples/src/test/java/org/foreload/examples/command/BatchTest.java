@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Many questions to one process: each answer is that of the verb, in its place. */
 class BatchTest {
@@ -71,7 +73,7 @@ class BatchTest {
         assertEquals(questions.size(), one.size());
         for (int i = 0; i < one.size(); i++) {
             if (i % 4 == 3) {
-                assertEquals("is not JSON", one.get(i).at("/error/message").asText());
+                assertTrue(one.get(i).at("/error/message").asText().startsWith("is not JSON"), one.toString());
             } else {
                 assertEquals(-150 - i, one.get(i).get("brake_point_m").doubleValue());
             }
@@ -99,5 +101,60 @@ class BatchTest {
             assertFalse(answer.at("/error/message").asText().isBlank(), answer.toString());
             assertEquals(1, answer.size());
         }
+    }
+
+    /** Car, corner and margins of the command line hold for a verb, unless its own options say otherwise. */
+    @Test
+    void aVerbIsAskedAboutTheCarAndTheCornerOfTheBatch() throws JsonProcessingException {
+        String place = "--demo-car road --demo-corner hairpin";
+        List<JsonNode> answers = answers(
+                place + " --no-margin",
+                List.of(
+                        "{\"verb\": \"entry\"}",
+                        "{\"verb\": \"loads\"}",
+                        "{\"verb\": \"entry\", \"options\": [\"--demo-corner=medium\", \"--in-hand\", 3]}",
+                        "{\"verb\": \"loads\", \"options\": [\"--demo-car\", \"downforce\"]}"));
+        assertEquals(Run.json(("entry --format json --no-margin " + place).split(" ")), answers.get(0));
+        assertEquals(Run.json("loads", "--format", "json", "--demo-car", "road"), answers.get(1));
+        assertEquals(
+                Run.json("entry --format json --demo-car road --demo-corner medium --in-hand 3".split(" ")),
+                answers.get(2));
+        assertEquals(Run.json("loads", "--format", "json", "--demo-car", "downforce"), answers.get(3));
+    }
+
+    /** What a question says is heeded or refused by field and value, never passed over. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {"verb": "loads", "deceleration": 9}              | deceleration  | 9                | allowed are options, verb
+            {"verb": "entry", "brake_point_m": -120}          | brake_point_m | -120             | allowed are options, verb
+            {"verb": "loads", "options": "--deceleration 9"}  | options       | --deceleration 9 | must be a list of texts
+            {"verb": "loads", "options": [["--speed"]]}       | options       | [["--speed"]]    | must be a list of texts
+            {"verb": "loads", "options": ["--help"]}          | options       | --help           | must be left out
+            {"verb": "loads", "options": ["--format", "csv"]} | options       | --format         | must be left out
+            {"verb": "explore", "options": ["--shard=1/999"]} | options       | --shard=1/999    | must ask for one JSON object
+            {"verb": 5}                                       | verb          | 5                | must be a text
+            {"profile": "yes"}                                | profile       | yes              | must be true or false
+            {"peak": 8}                                       | peak          | 8                | allowed are brake_point_m, build_up_time_s
+            {"release_shape": 7}                              | release_shape | 7                | must be a text
+            {"release_end_m": 5000}                           | release_end_m | 5000             | must be on the line
+            {"pick_up_m": 1, "pick_up_m": 2}                  | pick_up_m     |                  | must be given only once
+            {"pick_up_m": 1} {"pick_up_m": 2}                 |               |                  | nothing after it
+            [3]                                               |               | [3]              | must be a JSON object
+            """)
+    void nothingIsPassedOver(String question, String field, String value, String allowed)
+            throws JsonProcessingException {
+        JsonNode error = answers("", List.of(question)).get(0).get("error");
+        assertEquals(field, error.get("field").textValue());
+        assertEquals(value, error.get("value").textValue());
+        assertTrue(error.get("message").asText().contains(allowed), error.toString());
+    }
+
+    @Test
+    void aBatchIsLinesOfJsonAndNothingElse() {
+        Run.asked("", "batch", "--format", "csv")
+                .refusedWith("--format: csv: must be json with batch: each answer is one line of JSON");
+        Run.asked("", "batch", "--picture", "x.png")
+                .refusedWith("--picture: x.png: must be left out with batch: each answer is one line of JSON");
+        assertEquals(0, Run.asked("", "batch", "--format", "json").status());
     }
 }

@@ -204,7 +204,7 @@ class EntryTest {
             --release-shape table:no.csv  | no.csv: no such file
             --release-end -5 --release-start 2 | --release-end: -5: must be at or after the release point, 2 m
             --release-start 90            | --release-start: 90: must be at or before brake off, 47.13 m
-            --tolerance 1                 | --tolerance: 1: must be a number from 1.0E-13 to 0.01
+            --tolerance 1                 | --tolerance: 1: must be a number from 1.0E-13 to 0.0001
             --drift 0                     | --drift: 0: must be a number above 0 in m
             --edge-margin -1              | --edge-margin: -1: must be a number of 0 or more in m
             --front-margin 2              | --front-margin: 2: must be a number from 0 to 1

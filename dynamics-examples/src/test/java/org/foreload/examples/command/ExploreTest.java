@@ -335,7 +335,9 @@ class ExploreTest {
             few("--checkpoint " + file).refusedNaming(file + ": ");
             assertEquals(text, Files.readString(file));
         }
-        few("--checkpoint " + directory.resolve("no/such/folder")).refusedNaming("cannot be used as a checkpoint");
+        few("--checkpoint " + directory.resolve("no/file"))
+                .refusedWith(directory.resolve("no/file") + ": cannot be used as a checkpoint: the folder "
+                        + directory.resolve("no") + " does not exist");
         few("--checkpoint " + directory).refusedNaming("cannot be used as a checkpoint");
     }
 

@@ -124,4 +124,39 @@ class HostileTest {
         assertEquals(1, said.lines().count(), said);
         assertTrue(said.contains("cannot be written"), said);
     }
+
+    /**
+     * Sixty kilowatts lift 1000 kg, straight up, by 6 m each second: a climb of 45° and more lets no such car through.
+     */
+    @Test
+    void aCarThatCannotClimbDoesNotMakeTheCorner() throws IOException {
+        StringBuilder line = new StringBuilder("x_m,y_m,grade_percent\n");
+        for (int i = 0; i <= 40; i++) {
+            line.append(10 * i)
+                    .append(',')
+                    .append(i < 20 ? 0 : 0.1 * (i - 20) * (i - 20))
+                    .append(",300\n");
+        }
+        Files.writeString(directory.resolve("line.csv"), line);
+        Path corner = Files.writeString(
+                directory.resolve("corner.json"),
+                "{\"name\": \"wall\", \"approach_speed_mps\": 30, \"half_width_m\": 5, \"centre_line_csv\": \"line.csv\"}");
+        Run run = Run.of("ideal", "--corner", corner.toString());
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("The car cannot climb this line: it comes to a standstill"), run.out());
+        assertTrue(run.out().contains("stopped") && !run.out().contains("made it"), run.out());
+        assertTrue(!run.out().contains("Infinity"), run.out());
+    }
+
+    /** A body of no inertia turns at once, which no step is short enough for: a failure, in words for the user. */
+    @Test
+    void aMotionThatCannotBeFollowedIsSaidWithoutTheProgramsOwnNames() throws IOException {
+        String text = road().replaceFirst("\"yaw_inertia_kg_m2\": [0-9.]+", "\"yaw_inertia_kg_m2\": 1e-300");
+        Path car = Files.writeString(directory.resolve("car.json"), text);
+        Run run = Run.of("entry", "--brake-point", "-150", "--car", car.toString());
+        assertEquals(1, run.status());
+        String said = run.err().lines().reduce((first, last) -> last).orElseThrow();
+        assertTrue(said.startsWith("the entry cannot be followed beyond"), said);
+        assertTrue(said.contains("use a smaller tolerance") && !said.contains("Exception"), said);
+    }
 }

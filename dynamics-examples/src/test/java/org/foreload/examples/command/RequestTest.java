@@ -46,8 +46,8 @@ class RequestTest {
             grip --speed -3                | --speed: -3: must be a number above 0 in m/s
             grip --speed 3 --speed 4       | --speed: must be given only once
             grip fast                      | fast: does not belong here; values follow an option, as in --format json
-            grip --format xml              | --format: xml: must be table or json or csv
-            grip --format JSON             | --format: JSON: must be table or json or csv
+            grip --format xml              | --format: xml: must be one of table, json, csv
+            grip --format JSON             | --format: JSON: must be one of table, json, csv
             grip --step 1e-9               | --step: 1.0E-9: must not ask for more than 10000 rows
             loads --deceleration abc       | --deceleration: abc: must be a finite number in m/s²
             loads --car nowhere/car.json   | nowhere/car.json: no such file
@@ -55,6 +55,42 @@ class RequestTest {
             loads --demo-car road --car x  | --demo-car: road: must not be given together with --car
             """)
     void aWrongRequestIsAnsweredInOneLine(String request, String line) {
+        Run.of(request.split(" ")).refusedWith(line);
+    }
+
+    /** An option that would change nothing is refused, so that nobody takes the answer for one that heeds it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            risk --brake-point -100                     | --brake-point: has no effect without --given
+            risk --release-shape smooth                 | --release-shape: has no effect without --given
+            risk --pick-up 60                           | --pick-up: has no effect without --given
+            risk --given --restarts 2                   | --restarts: has no effect with --given: nothing is searched for
+            entry --no-margin --in-hand 3               | --in-hand: has no effect with --no-margin
+            explore --no-margin --edge-margin 1         | --edge-margin: has no effect with --no-margin
+            stability --brake-point -90 --earlier 4     | --earlier: has no effect with --brake-point
+            smoothness --duration 1                     | --duration: has no effect with --kind ripple
+            smoothness --kind hesitation --frequency 2  | --frequency: has no effect with --kind hesitation
+            sheet --columns speed=v                     | --columns: has no effect without --recording
+            recording --columns speed=v                 | --columns: has no effect without a file
+            compare --columns speed=v                   | --columns: has no effect without files
+            compare --no-advice --car x.json            | --car: has no effect with --no-advice
+            explore --peaks 1 --starts 0 --ends 1 --resolution 2 | --resolution: has no effect with --peaks, --starts and --ends
+            explore --shard 1/3 --format csv            | --format: csv: must be json with --shard: a part is lines of JSON
+            explore --shard 1/3 --picture x.png         | --picture: x.png: must be left out with --shard: a part is lines of JSON
+            """)
+    void whatWouldChangeNothingIsRefused(String request, String line) {
+        Run.of(request.split(" ")).refusedWith(line);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            entry --line quick         | --line: quick: must be one of given, near, quickest
+            entry --tolerance 1e-2     | --tolerance: 0.01: must be a number from 1.0E-13 to 0.0001
+            entry --units xx           | --units: xx: must be one of kmh, mph, si
+            entry --release-end 5000   | --release-end: 5000: must be on the line, from -300.00 to 334.70 in m
+            entry --release-start -301 | --release-start: -301: must be on the line, from -300.00 to 334.70 in m
+            """)
+    void whatIsAllowedIsSaidInFull(String request, String line) {
         Run.of(request.split(" ")).refusedWith(line);
     }
 

@@ -116,7 +116,8 @@ class SheetVerbTest {
         Run.of(request(page, " --demo-recording --recorded-corner 7"))
                 .refusedWith(
                         "demo run, straight-line braking: --recorded-corner: 7: must be a corner of the lap: 1 to 3");
-        Run.of(request(page, " --recorded-corner 1")).refusedWith("--recorded-corner: 1: needs --recording");
+        Run.of(request(page, " --recorded-corner 1"))
+                .refusedWith("--recorded-corner: has no effect without --recording");
         Run.of(request(page, " --recording " + directory.resolve("none.csv")))
                 .refusedWith(directory.resolve("none.csv") + ": no such file");
     }

@@ -57,7 +57,8 @@ class ValidateTest {
 
     @Test
     void wrongRequestsAreRefused() throws IOException {
-        Run.of("validate", "--check", "99").refusedWith("--check: 99: must begin the number of a check, like 2.4");
+        Run.of("validate", "--check", "99")
+                .refusedWith("--check: 99: must be the beginning of a check's number, such as 2.4");
         Run.of("validate", "--report", "nowhere").refusedWith("--report: nowhere: must be a folder that is there");
         Path file = Files.writeString(directory.resolve("file"), "");
         Run.of("validate", "--report", file.toString())

@@ -160,10 +160,17 @@ final class SparkOptions {
         return parts == null ? Math.min(PartOfSweep.MOST_PARTS, EACH_CORE * cores) : parts;
     }
 
-    /** Options of each part; those of the answer are among them, so that what is wrong there is seen at once. */
+    /**
+     * Options of each part; those of the answer are among them, so that what is wrong there is seen at once. A format
+     * that is right is not: a part is always lines of JSON.
+     */
     List<String> ofEachPart() {
         List<String> words = new ArrayList<>(sweep);
         words.addAll(ofAnswer());
+        int place = words.indexOf("--format");
+        if (place >= 0 && List.of("table", "csv").contains(format)) {
+            words.subList(place, place + 2).clear();
+        }
         return words;
     }
 

@@ -1,5 +1,7 @@
 package org.foreload.recording;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.foreload.braking.ReleaseShape;
@@ -13,9 +15,11 @@ import org.foreload.braking.ReleaseShape;
  */
 public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measure, Estimate> measures) {
 
-    /** Copies the measures. */
+    /** Copies the measures, in the order in which they are declared. */
     public RecordedCorner {
-        measures = Map.copyOf(measures);
+        Map<Measure, Estimate> ordered = new EnumMap<>(Measure.class);
+        ordered.putAll(Map.copyOf(measures));
+        measures = Collections.unmodifiableMap(ordered);
     }
 
     /** One measure. */

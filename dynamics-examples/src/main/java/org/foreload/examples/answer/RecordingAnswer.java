@@ -45,7 +45,7 @@ public final class RecordingAnswer {
                 .with("channels", "Channels", channels(file))
                 .withAll("columns_ignored", "Columns that are not used", ignored(file))
                 .with("rows_left_out", "Lines, or cells in them, that could not be used", leftOut(file))
-                .withAll("places", "Where, metres from turn-in", places)
+                .withAll("places", "Where: turn-in along the lap, all else from turn-in", places)
                 .withAll("manners", "How", manners);
         people = corners.isEmpty()
                 ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
@@ -104,7 +104,7 @@ public final class RecordingAnswer {
     }
 
     private static Report places(MeasuredLap lap, RecordedCorner corner) {
-        Report report = named(lap, corner).with("turn_in_m", spread(corner.get(Measure.TURN_IN), 0, 1));
+        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 0, 1));
         double turnIn = corner.get(Measure.TURN_IN).value();
         return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))

@@ -1,7 +1,9 @@
 package org.foreload.recording;
 
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.trace.Trace;
 
@@ -190,6 +192,129 @@ public final class Recording {
     /** The columns, not copied: for those who only read. */
     Map<Channel, double[]> columns() {
         return columns;
+    }
+
+    /**
+     * Rows whose brake no foot can have given, though each is a number; in driving order, none if the brake was not
+     * recorded. They are
+     *
+     * <ul>
+     *   <li>those that leave the level of the rows on both sides by half the brake's range, or by clearly more than its
+     *       noise where it is never pressed, and are back within a twentieth of a second;
+     *   <li>those above twice the brake's range, or below its rest by a quarter of it.
+     * </ul>
+     *
+     * The range is that between the least and the greatest that the brake keeps up for a tenth of a second, and for
+     * three rows: what single rows do has no say in it, an offset at rest has.
+     */
+    public int[] impossibleBrakes() {
+        if (!has(Channel.BRAKE)) {
+            return new int[0];
+        }
+        return new Pedal(Signals.of(this).time(), columns.get(Channel.BRAKE)).impossible();
+    }
+
+    /** The same with the cells of a channel in some rows left empty. */
+    public Recording without(Channel channel, int[] emptied) {
+        if (emptied.length == 0) {
+            return this;
+        }
+        double[] values = column(channel);
+        for (int row : emptied) {
+            values[row] = Double.NaN;
+        }
+        Map<Channel, double[]> other = new EnumMap<>(columns);
+        other.put(channel, values);
+        return new Recording(other, rows, origin);
+    }
+
+    /**
+     * What a foot can do to a pedal, whatever its unit.
+     *
+     * @param time of each row, s
+     * @param values at each row, NaN where none was measured
+     */
+    private record Pedal(double[] time, double[] values) {
+
+        /** A foot keeps up what it does for at least this long, s, and this many rows. Common practice, no source. */
+        private static final double KEPT_UP = 0.1;
+
+        private static final int FEWEST_KEPT_UP = 3;
+
+        /** No foot goes half the way and back within this, s; the quickest comes down in a tenth of a second. */
+        private static final double TWITCH = 0.05;
+
+        private static final double TWITCH_SHARE = 0.5;
+
+        /** Ranges above the range, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
+        private static final double ABOVE = 1;
+
+        private static final double BELOW = 0.25;
+
+        /** Noise never reaches this far: standard deviations. */
+        private static final double NOISE = 10;
+
+        int[] impossible() {
+            int[] rows = known();
+            if (rows.length < FEWEST_KEPT_UP) {
+                return new int[0];
+            }
+            double rest = leastKeptUp(rows, 1);
+            double range = -leastKeptUp(rows, -1) - rest;
+            double[] pressed = Series.known(values);
+            boolean used = range > NOISE / TWITCH_SHARE * Series.white(pressed);
+            double least = used ? rest - BELOW * range : Double.NEGATIVE_INFINITY;
+            double most = used ? rest + (1 + ABOVE) * range : Double.POSITIVE_INFINITY;
+            int[] inside = IntStream.of(rows)
+                    .filter(i -> values[i] >= least && values[i] <= most)
+                    .toArray();
+            BitSet wrong = new BitSet();
+            IntStream.of(rows)
+                    .filter(i -> !(values[i] >= least && values[i] <= most))
+                    .forEach(wrong::set);
+            twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
+            return wrong.stream().toArray();
+        }
+
+        private int[] known() {
+            return IntStream.range(0, values.length)
+                    .filter(i -> Double.isFinite(values[i]))
+                    .toArray();
+        }
+
+        /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */
+        private double leastKeptUp(int[] rows, int sign) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i + FEWEST_KEPT_UP <= rows.length; i++) {
+                double most = Double.NEGATIVE_INFINITY;
+                int k = i;
+                while (k < rows.length && (k < i + FEWEST_KEPT_UP || time[rows[k]] <= time[rows[i]] + KEPT_UP)) {
+                    most = Math.max(most, sign * values[rows[k++]]);
+                }
+                least = Math.min(least, most);
+            }
+            return least;
+        }
+
+        /** Adds rows that leave the level on both sides, to one side of it, and are back too soon for a foot. */
+        private void twitches(int[] rows, double step, BitSet wrong) {
+            for (int i = 1; i < rows.length; i++) {
+                double before = values[rows[i - 1]];
+                double sign = Math.signum(values[rows[i]] - before);
+                int back = i;
+                double nearest = Double.POSITIVE_INFINITY;
+                while (back < rows.length && sign * (values[rows[back]] - before) > step) {
+                    nearest = Math.min(nearest, sign * values[rows[back++]]);
+                }
+                if (back > i
+                        && back < rows.length
+                        && time[rows[back]] - time[rows[i - 1]] <= TWITCH
+                        && nearest - sign * values[rows[back]] > step) {
+                    wrong.set(rows[i], rows[back]);
+                    i = back;
+                }
+            }
+        }
     }
 
     /** The recording as a table, its columns named as the channels are; time or distance comes first. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
@@ -21,6 +22,9 @@ public final class Run {
 
     /** Longest run, m: what is longer has to be cut, and what is much longer is no distance. */
     private static final double LONGEST = 1e6;
+
+    /** Least step of a table, m: no logger knows the course any finer. */
+    private static final double FINEST = 0.01;
 
     private final Recording recording;
     private final Cleaning cleaning;
@@ -124,11 +128,12 @@ public final class Run {
 
     /**
      * The same for a recording that need not show a course: without one its curvature is zero, and it has no corner.
+     * Brakes that {@linkplain Recording#impossibleBrakes cannot be} are bridged as missing ones are.
      *
      * @throws InvalidValueException if the car stands still
      */
     public static Run ofSpeed(Recording recording, Cleaning cleaning) {
-        Run run = new Run(recording, cleaning, null);
+        Run run = new Run(recording.without(Channel.BRAKE, recording.impossibleBrakes()), cleaning, null);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
@@ -287,9 +292,11 @@ public final class Run {
      * The run on its distance axis: {@code s_m, time_s, speed_mps, brake, throttle} (if recorded),
      * {@code longitudinal_acceleration_mps2, lateral_acceleration_mps2, curvature_per_m}.
      *
-     * @param step between rows, m
+     * @param step between rows, m, a centimetre or more
+     * @throws InvalidValueException if it is less
      */
     public Trace resampled(double step) {
+        Checks.within("step_m", step, FINEST, LONGEST);
         List<Trace.Column> columns = new ArrayList<>();
         int rows = (int) Math.floor((last() - first()) / step + Signals.STANDING_STEP) + 1;
         double[] axis = new double[rows];

@@ -210,16 +210,22 @@ final class Series {
      * step that occurs.
      */
     static double noise(double[] values) {
-        double[] differences = new double[Math.max(0, values.length - 2)];
+        double white = white(values);
         double finest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < differences.length; i++) {
-            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+        for (int i = 0; white == 0 && i < values.length - 2; i++) {
             double step = Math.abs(values[i + 1] - values[i]);
             finest = step > 0 ? Math.min(finest, step) : finest;
         }
-        double white = differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
-        boolean rounded = white == 0 && finest < Double.POSITIVE_INFINITY;
-        return rounded ? finest / Math.sqrt(12) : white;
+        return finest < Double.POSITIVE_INFINITY ? finest / Math.sqrt(12) : white;
+    }
+
+    /** The same without the error of rounding: zero where most samples are as those beside them. */
+    static double white(double[] values) {
+        double[] differences = new double[Math.max(0, values.length - 2)];
+        for (int i = 0; i < differences.length; i++) {
+            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+        }
+        return differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
     }
 
     /** The middle one of the numbers; NaN if there are none. */

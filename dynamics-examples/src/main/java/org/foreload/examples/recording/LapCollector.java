@@ -33,6 +33,7 @@ final class LapCollector {
     private final Cut cut;
     private final Set<Quantity> known;
     private final LeftOut leftOut;
+    private final BadBrake badBrake;
     private final List<RecordedFile.Lap> laps = new ArrayList<>();
     private LocalPlane plane;
     private Rows rows = new Rows(0, 0);
@@ -49,12 +50,27 @@ final class LapCollector {
     private int kept;
     private long read;
 
+    /** Hears of the brake cells that no foot can have given. */
+    interface BadBrake {
+
+        /**
+         * One of them.
+         *
+         * @param line where it stands
+         * @param value what it says
+         */
+        void cell(long line, double value);
+    }
+
     /**
      * @param file for errors
      * @param cut which part is wanted
      * @param known the columns that there are
+     * @param leftOut takes the lines that cannot be used
+     * @param badBrake takes the brake cells that cannot be
      */
-    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut) {
+    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut, BadBrake badBrake) {
+        this.badBrake = badBrake;
         this.file = file;
         this.cut = cut;
         this.known = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
@@ -167,16 +183,26 @@ final class LapCollector {
         values[Quantity.Y.ordinal()] = plane.north(latitude);
     }
 
-    private void finish() {
+    /** Ends the lap that is being read; nothing where none is. */
+    void finish() {
         if (rows.size > 0) {
             try {
-                laps.add(new RecordedFile.Lap(rows.lap, rows.recording(known)));
+                laps.add(new RecordedFile.Lap(rows.lap, withoutBadBrakes(rows.recording(known))));
             } catch (InvalidValueException e) {
-                leftOut.add(rows.first, rows.last, "lap " + rows.lap + ": " + e.field() + " must be " + e.allowed());
+                leftOut.add(
+                        rows.first(), rows.last(), "lap " + rows.lap + ": " + e.field() + " must be " + e.allowed());
                 kept -= rows.size;
             }
         }
         rows = new Rows(0, 0);
+    }
+
+    private Recording withoutBadBrakes(Recording recording) {
+        int[] bad = recording.impossibleBrakes();
+        for (int row : bad) {
+            badBrake.cell(rows.lines[row], rows.columns[Quantity.BRAKE.ordinal()][row]);
+        }
+        return recording.without(Channel.BRAKE, bad);
     }
 
     /** Refuses a lap that the file has not. */
@@ -228,9 +254,8 @@ final class LapCollector {
         private final long lap;
         private final double origin;
         private double[][] columns = new double[Quantity.values().length][];
+        private long[] lines = new long[FIRST];
         private int size;
-        private long first;
-        private long last;
 
         Rows(long lap, double origin) {
             this.lap = lap;
@@ -250,9 +275,18 @@ final class LapCollector {
                     columns[q][size] = values[q];
                 }
             }
-            first = size == 0 ? line : first;
-            last = line;
-            size++;
+            if (lines.length <= size) {
+                lines = Arrays.copyOf(lines, 2 * size);
+            }
+            lines[size++] = line;
+        }
+
+        long first() {
+            return lines[0];
+        }
+
+        long last() {
+            return lines[size - 1];
         }
 
         Recording recording(Set<Quantity> known) {

@@ -1,8 +1,10 @@
 package org.foreload.recording;
 
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.trace.Trace;
@@ -211,7 +213,7 @@ public final class Recording {
         if (!has(Channel.BRAKE)) {
             return new int[0];
         }
-        return new Pedal(Signals.of(this).time(), columns.get(Channel.BRAKE)).impossible();
+        return Foot.impossible(Signals.of(this).time(), columns.get(Channel.BRAKE));
     }
 
     /** The same with the cells of a channel in some rows left empty. */
@@ -229,92 +231,91 @@ public final class Recording {
     }
 
     /**
-     * What a foot can do to a pedal, whatever its unit.
-     *
-     * @param time of each row, s
-     * @param values at each row, NaN where none was measured
+     * Lengths apart by more than this are no error of a sensor, but of a unit: km/h and knots, the nearest two that
+     * cars are logged in, are 1.85 apart, mph and km/h 1.6.
      */
-    private record Pedal(double[] time, double[] values) {
+    private static final double ANOTHER_LENGTH = 1.25;
 
-        /** A foot keeps up what it does for at least this long, s, and this many rows. Common practice, no source. */
-        private static final double KEPT_UP = 0.1;
+    /** The same for accelerations, which a banked road, a pitching body and the logger's own filters change besides. */
+    private static final double ANOTHER_ACCELERATION = 1.5;
 
-        private static final int FEWEST_KEPT_UP = 3;
-
-        /** No foot goes half the way and back within this, s; the quickest comes down in a tenth of a second. */
-        private static final double TWITCH = 0.05;
-
-        private static final double TWITCH_SHARE = 0.5;
-
-        /** Ranges above the range, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
-        private static final double ABOVE = 1;
-
-        private static final double BELOW = 0.25;
-
-        /** Noise never reaches this far: standard deviations. */
-        private static final double NOISE = 10;
-
-        int[] impossible() {
-            int[] rows = known();
-            if (rows.length < FEWEST_KEPT_UP) {
-                return new int[0];
-            }
-            double rest = leastKeptUp(rows, 1);
-            double range = -leastKeptUp(rows, -1) - rest;
-            double[] pressed = Series.known(values);
-            boolean used = range > NOISE / TWITCH_SHARE * Series.white(pressed);
-            double least = used ? rest - BELOW * range : Double.NEGATIVE_INFINITY;
-            double most = used ? rest + (1 + ABOVE) * range : Double.POSITIVE_INFINITY;
-            int[] inside = IntStream.of(rows)
-                    .filter(i -> values[i] >= least && values[i] <= most)
-                    .toArray();
-            BitSet wrong = new BitSet();
-            IntStream.of(rows)
-                    .filter(i -> !(values[i] >= least && values[i] <= most))
-                    .forEach(wrong::set);
-            twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
-            return wrong.stream().toArray();
+    /**
+     * Refuses a speed that is in another unit than was said, by whatever else shows it; or another channel, where the
+     * length of the road shows that the speed is right.
+     *
+     * @param run made of this recording
+     * @param positions length by positions over length by speed; NaN where that is not known
+     */
+    void requireOneSetOfUnits(Run run, double positions) {
+        if (!has(Channel.SPEED)) {
+            return;
         }
-
-        private int[] known() {
-            return IntStream.range(0, values.length)
-                    .filter(i -> Double.isFinite(values[i]))
-                    .toArray();
+        double[] time = run.time();
+        double[] speed = run.speed();
+        double half = Signals.POSITION_HALF_WIDTH;
+        lengths(1 / positions, "what the positions say", "speed and time");
+        boolean measured = has(Channel.TIME) && has(Channel.DISTANCE);
+        if (measured) {
+            double[] driven = Signals.integrated(time, speed);
+            double factor = driven[driven.length - 1] / (run.last() - run.first());
+            lengths(factor, "what the distance says", "speed, distance and time");
         }
-
-        /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */
-        private double leastKeptUp(int[] rows, int sign) {
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i + FEWEST_KEPT_UP <= rows.length; i++) {
-                double most = Double.NEGATIVE_INFINITY;
-                int k = i;
-                while (k < rows.length && (k < i + FEWEST_KEPT_UP || time[rows[k]] <= time[rows[i]] + KEPT_UP)) {
-                    most = Math.max(most, sign * values[rows[k++]]);
-                }
-                least = Math.min(least, most);
-            }
-            return least;
+        Optional<Channel> wrong = measured || !Double.isNaN(positions) ? Optional.empty() : Optional.of(Channel.SPEED);
+        if (has(Channel.TIME) && has(Channel.LONGITUDINAL)) {
+            double[] along = Series.smooth(time, run.along(), half);
+            double factor = factor(along, Series.slope(time, speed, half));
+            accelerations(wrong.orElse(Channel.LONGITUDINAL), factor, "the slope of the speed", "speed and time");
         }
-
-        /** Adds rows that leave the level on both sides, to one side of it, and are back too soon for a foot. */
-        private void twitches(int[] rows, double step, BitSet wrong) {
-            for (int i = 1; i < rows.length; i++) {
-                double before = values[rows[i - 1]];
-                double sign = Math.signum(values[rows[i]] - before);
-                int back = i;
-                double nearest = Double.POSITIVE_INFINITY;
-                while (back < rows.length && sign * (values[rows[back]] - before) > step) {
-                    nearest = Math.min(nearest, sign * values[rows[back++]]);
-                }
-                if (back > i
-                        && back < rows.length
-                        && time[rows[back]] - time[rows[i - 1]] <= TWITCH
-                        && nearest - sign * values[rows[back]] > step) {
-                    wrong.set(rows[i], rows[back]);
-                    i = back;
-                }
-            }
+        if (has(Channel.LATERAL) && has(Channel.YAW_RATE)) {
+            double[] turning = Series.smooth(time, Signals.of(this).filled(Channel.YAW_RATE), half);
+            double[] made = turning.clone();
+            Arrays.setAll(made, i -> turning[i] * speed[i]);
+            double factor = factor(Series.smooth(time, run.across(), half), made);
+            accelerations(wrong.orElse(Channel.LATERAL), factor, "speed times yaw rate", "speed and yaw rate");
         }
+    }
+
+    private static void lengths(double factor, String says, String units) {
+        if (factor > ANOTHER_LENGTH || factor < 1 / ANOTHER_LENGTH) {
+            throw new InvalidValueException(
+                    Channel.SPEED.field(),
+                    times(factor) + says,
+                    "within a quarter of that: look at the units of " + units);
+        }
+    }
+
+    private static void accelerations(Channel wrong, double factor, String other, String units) {
+        if (factor > ANOTHER_ACCELERATION || factor < 1 / ANOTHER_ACCELERATION) {
+            boolean speed = wrong == Channel.SPEED;
+            throw new InvalidValueException(
+                    wrong.field(),
+                    speed ? times(1 / factor) + "what the acceleration says" : times(factor) + other,
+                    "within a half of that: look at the units of " + units + " and of the acceleration");
+        }
+    }
+
+    private static String times(double factor) {
+        return String.format(Locale.ROOT, "%.2g times ", factor);
+    }
+
+    /** Acceleration, m/s², from which a car is worked so hard that no offset and no hill hides the units. */
+    private static final double WORKED = 2;
+
+    /** Rows in which it must be. */
+    private static final int FEWEST_WORKED = 50;
+
+    /** Upper over lower quartile of a factor that is one of units; what scatters more has another cause, as a spin. */
+    private static final double ONE_FACTOR = 1.5;
+
+    /** By how much one acceleration is greater than another that shows the same; NaN if that is no one number. */
+    private static double factor(double[] one, double[] other) {
+        double[] factors = IntStream.range(0, one.length)
+                .filter(i -> Math.max(Math.abs(one[i]), Math.abs(other[i])) > WORKED)
+                .mapToDouble(i -> Math.abs(one[i] / other[i]))
+                .toArray();
+        boolean alike = factors.length >= FEWEST_WORKED
+                && Series.quantile(factors, 0.75) < ONE_FACTOR * Series.quantile(factors, 0.25);
+        return alike ? Series.median(factors) : Double.NaN;
     }
 
     /** The recording as a table, its columns named as the channels are; time or distance comes first. */

@@ -3,7 +3,6 @@ package org.foreload.recording;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.foreload.conventions.Checks;
@@ -108,7 +107,8 @@ public final class Run {
     /**
      * Cleans a recording.
      *
-     * @throws InvalidValueException if it has no channel from which curvature could be made, or if the car stands still
+     * @throws InvalidValueException if it has no channel from which curvature could be made, if the car stands still,
+     *     or if two channels show that a unit is wrong
      */
     public static Run of(Recording recording, Cleaning cleaning) {
         if (!recording.knowsCourse()) {
@@ -121,16 +121,10 @@ public final class Run {
     }
 
     /**
-     * Length by speed over length by positions, or the other way round, that no sensor is wrong by, but a unit is: km/h
-     * and knots, the nearest two that cars are logged in, are 1.85 apart, m/s and ft/s 3.3.
-     */
-    private static final double ANOTHER_UNIT = 1.25;
-
-    /**
      * The same for a recording that need not show a course: without one its curvature is zero, and it has no corner.
      * Brakes that {@linkplain Recording#impossibleBrakes cannot be} are bridged as missing ones are.
      *
-     * @throws InvalidValueException if the car stands still
+     * @throws InvalidValueException if the car stands still, or another channel shows that a unit is wrong
      */
     public static Run ofSpeed(Recording recording, Cleaning cleaning) {
         Run run = new Run(recording.without(Channel.BRAKE, recording.impossibleBrakes()), cleaning, null);
@@ -139,13 +133,7 @@ public final class Run {
             throw new InvalidValueException(
                     Channel.DISTANCE.field(), length, "a run of more than a metre and less than 1000 km");
         }
-        double positions = run.scale.measured();
-        if (recording.has(Channel.SPEED) && (positions < 1 / ANOTHER_UNIT || positions > ANOTHER_UNIT)) {
-            throw new InvalidValueException(
-                    Channel.SPEED.field(),
-                    String.format(Locale.ROOT, "%.2g times what the positions say", 1 / positions),
-                    "within a quarter of that: look at the units of speed and time");
-        }
+        run.recording.requireOneSetOfUnits(run, run.scale.measured());
         return run;
     }
 

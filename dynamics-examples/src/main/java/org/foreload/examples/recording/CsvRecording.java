@@ -52,7 +52,7 @@ final class CsvRecording {
                 collector.add(number, values);
             }
         }
-        collector.finish();
+        collector.end();
         Set<Quantity> needed = need.of(columns.keySet());
         if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {
             needed.add(Quantity.DISTANCE);

@@ -10,8 +10,9 @@ import org.foreload.braking.ReleaseShape;
  * One corner of a run, measured.
  *
  * @param bend where it is
- * @param shape the release shape nearest to the driver's; empty if the brake was not used
- * @param measures every {@link Measure}; {@link Estimate#NONE} where there is no such number
+ * @param shape the release shape nearest to the driver's; empty if the brake was not used, or the recording has a hole
+ *     where it came off
+ * @param measures every {@link Measure}; {@link Estimate#NONE} where there is no such number, or it lies in a hole
  */
 public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measure, Estimate> measures) {
 
@@ -27,8 +28,8 @@ public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measur
         return measures.get(measure);
     }
 
-    /** Whether the brake was used. */
+    /** Whether the brake was used, and where it came on and off is known. */
     public boolean braked() {
-        return shape.isPresent();
+        return shape.isPresent() && get(Measure.BRAKE_ON).known();
     }
 }

@@ -1,10 +1,17 @@
 package org.foreload.recording;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.trace.Trace;
@@ -316,6 +323,56 @@ public final class Recording {
         boolean alike = factors.length >= FEWEST_WORKED
                 && Series.quantile(factors, 0.75) < ONE_FACTOR * Series.quantile(factors, 0.25);
         return alike ? Series.median(factors) : Double.NaN;
+    }
+
+    /**
+     * A stretch in which channels were not measured for longer than their own rate warrants: more than two and a half
+     * of their usual steps, and longer than the filters are wide.
+     *
+     * @param channels that were not; time, or distance where there is no time, stands for whole rows
+     * @param from station of the last row before it, m
+     * @param to station of the first row behind it, m
+     * @param lasts s
+     */
+    public record Hole(Set<Channel> channels, double from, double to, double lasts) {
+
+        /** Copies the channels, in the order in which they are declared. */
+        public Hole {
+            channels = Collections.unmodifiableSet(EnumSet.copyOf(channels));
+        }
+
+        /** Whether there are no rows at all. */
+        public boolean whole() {
+            return channels.contains(Channel.TIME) || channels.contains(Channel.DISTANCE);
+        }
+    }
+
+    /** The channel whose rows the others share. */
+    Channel axis() {
+        return has(Channel.TIME) ? Channel.TIME : Channel.DISTANCE;
+    }
+
+    /** Holes in the channels that corners are measured by, in driving order. */
+    List<Hole> holes(Run run) {
+        Map<List<Integer>, Set<Channel>> found = new HashMap<>();
+        columns.forEach((channel, values) -> {
+            if (channel == axis() || countsFor(channel) && channel != Channel.STEERING) {
+                for (int[] rows :
+                        Series.holes(run.time(), values, 2 * run.cleaning().halfWidth())) {
+                    found.computeIfAbsent(List.of(rows[0], rows[1]), key -> EnumSet.noneOf(Channel.class))
+                            .add(channel);
+                }
+            }
+        });
+        List<Hole> holes = new ArrayList<>();
+        found.forEach((rows, channels) -> {
+            int before = rows.get(0);
+            int behind = rows.get(1);
+            double lasts = run.time()[behind] - run.time()[before];
+            holes.add(new Hole(channels, run.station()[before], run.station()[behind], lasts));
+        });
+        holes.sort(Comparator.comparingDouble(Hole::from).thenComparingDouble(Hole::to));
+        return List.copyOf(holes);
     }
 
     /** The recording as a table, its columns named as the channels are; time or distance comes first. */

@@ -205,6 +205,11 @@ public final class Run {
         return recording.has(Channel.BRAKE) ? Signals.Delays.ofDeceleration(time, brake, along) : Double.NaN;
     }
 
+    /** Stretches that were bridged, though longer than the rate warrants; in driving order. */
+    public List<Recording.Hole> holes() {
+        return recording.holes(this);
+    }
+
     /** First station, m. */
     public double first() {
         return station[0];

@@ -104,7 +104,10 @@ public final class Adviser {
         double from = index == 0 ? run.first() : corners.get(index - 1).bend().end();
         double to = index + 1 == corners.size() ? run.last() : begins(corners.get(index + 1));
         if (!did.braked()) {
-            return Case.closed(none(did, scatter, Optional.empty(), "the brake was not used"));
+            boolean hole = run.holes().stream()
+                    .anyMatch(one -> one.to() > from && one.from() < did.bend().end());
+            String why = hole ? "the recording has a hole there" : "the brake was not used";
+            return Case.closed(none(did, scatter, Optional.empty(), why));
         }
         if (!DrivenLine.possible(run, did, from, to)) {
             return Case.closed(

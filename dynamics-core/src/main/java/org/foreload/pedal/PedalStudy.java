@@ -2,6 +2,7 @@ package org.foreload.pedal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,9 +47,11 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
     public record Result(
             Pedal pedal, double brakeScatter, Map<Outcome, Integer> outcomes, double meanTime, double timeDeviation) {
 
-        /** Copies the outcomes. */
+        /** Copies the outcomes, in the order in which they are declared. */
         public Result {
-            outcomes = Map.copyOf(outcomes);
+            Map<Outcome, Integer> ordered = new EnumMap<>(Outcome.class);
+            ordered.putAll(Map.copyOf(outcomes));
+            outcomes = Collections.unmodifiableMap(ordered);
         }
 
         /** Number of attempts that ended so. */

@@ -99,11 +99,7 @@ final class Bends {
         double[] bent = run.curvature();
         double peak = peak(run, bend);
         int from = Series.index(s, notBefore);
-        int high = Series.index(s, bend.start());
-        int end = Series.index(s, bend.end());
-        while (high < end && bend.sign() * bent[high] < RAMP_HIGH * peak) {
-            high++;
-        }
+        int high = steep(run, bend, peak);
         int low = high;
         while (low > from && bend.sign() * bent[low] > RAMP_LOW * peak) {
             low--;
@@ -128,6 +124,21 @@ final class Bends {
         double level = (sy - slope * sx) / n;
         double crossing = slope > 0 ? Math.max(s[low] - level / slope, earliest(run, bend, low, peak, slope)) : s[low];
         return Math.max(notBefore, Math.min(s[high], crossing));
+    }
+
+    /** Station up to which the rise of the curvature is read for the turn-in, m. */
+    static double steep(Run run, Bend bend) {
+        return run.station()[steep(run, bend, peak(run, bend))];
+    }
+
+    private static int steep(Run run, Bend bend, double peak) {
+        double[] s = run.station();
+        int high = Series.index(s, bend.start());
+        int end = Series.index(s, bend.end());
+        while (high < end && bend.sign() * run.curvature()[high] < RAMP_HIGH * peak) {
+            high++;
+        }
+        return high;
     }
 
     /** Share of the peak curvature below which the course is as good as straight. */

@@ -106,7 +106,7 @@ final class CornerMeter {
             pressed++;
         }
         double[] time = run.time();
-        double onset = BrakeOnset.find(time, run.brakeRaw(), rest, pressed, level);
+        double onset = Foot.onset(time, run.brakeRaw(), rest, pressed, level);
         double on = Math.max(s[from], Series.at(time, s, onset));
         numbers.put(Measure.BRAKE_ON, on);
         numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));

@@ -32,6 +32,11 @@ public record Estimate(double value, double low, double high) {
         return number >= low && number <= high;
     }
 
+    /** The same with an interval that reaches so far at least; {@link #NONE} stays what it is. */
+    Estimate reaching(double least, double most) {
+        return known() ? new Estimate(value, Math.min(low, least), Math.max(high, most)) : this;
+    }
+
     /** The same, kept within bounds that the quantity cannot leave. */
     Estimate within(double least, double most) {
         return new Estimate(value, Math.max(least, low), Math.min(most, high));

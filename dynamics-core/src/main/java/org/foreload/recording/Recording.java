@@ -1,7 +1,18 @@
 package org.foreload.recording;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.trace.Trace;
 
@@ -190,6 +201,178 @@ public final class Recording {
     /** The columns, not copied: for those who only read. */
     Map<Channel, double[]> columns() {
         return columns;
+    }
+
+    /**
+     * Rows whose brake no foot can have given, though each is a number; in driving order, none if the brake was not
+     * recorded. They are
+     *
+     * <ul>
+     *   <li>those that leave the level of the rows on both sides by half the brake's range, or by clearly more than its
+     *       noise where it is never pressed, and are back within a twentieth of a second;
+     *   <li>those above twice the brake's range, or below its rest by a quarter of it.
+     * </ul>
+     *
+     * The range is that between the least and the greatest that the brake keeps up for a tenth of a second, and for
+     * three rows: what single rows do has no say in it, an offset at rest has.
+     */
+    public int[] impossibleBrakes() {
+        if (!has(Channel.BRAKE)) {
+            return new int[0];
+        }
+        return Foot.impossible(Signals.of(this).time(), columns.get(Channel.BRAKE));
+    }
+
+    /** The same with the cells of a channel in some rows left empty. */
+    public Recording without(Channel channel, int[] emptied) {
+        if (emptied.length == 0) {
+            return this;
+        }
+        double[] values = column(channel);
+        for (int row : emptied) {
+            values[row] = Double.NaN;
+        }
+        Map<Channel, double[]> other = new EnumMap<>(columns);
+        other.put(channel, values);
+        return new Recording(other, rows, origin);
+    }
+
+    /**
+     * Lengths apart by more than this are no error of a sensor, but of a unit: km/h and knots, the nearest two that
+     * cars are logged in, are 1.85 apart, mph and km/h 1.6.
+     */
+    private static final double ANOTHER_LENGTH = 1.25;
+
+    /** The same for accelerations, which a banked road, a pitching body and the logger's own filters change besides. */
+    private static final double ANOTHER_ACCELERATION = 1.5;
+
+    /**
+     * Refuses a speed that is in another unit than was said, by whatever else shows it; or another channel, where the
+     * length of the road shows that the speed is right.
+     *
+     * @param run made of this recording
+     * @param positions length by positions over length by speed; NaN where that is not known
+     */
+    void requireOneSetOfUnits(Run run, double positions) {
+        if (!has(Channel.SPEED)) {
+            return;
+        }
+        double[] time = run.time();
+        double[] speed = run.speed();
+        double half = Signals.POSITION_HALF_WIDTH;
+        lengths(1 / positions, "what the positions say", "speed and time");
+        boolean measured = has(Channel.TIME) && has(Channel.DISTANCE);
+        if (measured) {
+            double[] driven = Signals.integrated(time, speed);
+            double factor = driven[driven.length - 1] / (run.last() - run.first());
+            lengths(factor, "what the distance says", "speed, distance and time");
+        }
+        Optional<Channel> wrong = measured || !Double.isNaN(positions) ? Optional.empty() : Optional.of(Channel.SPEED);
+        if (has(Channel.TIME) && has(Channel.LONGITUDINAL)) {
+            double[] along = Series.smooth(time, run.along(), half);
+            double factor = factor(along, Series.slope(time, speed, half));
+            accelerations(wrong.orElse(Channel.LONGITUDINAL), factor, "the slope of the speed", "speed and time");
+        }
+        if (has(Channel.LATERAL) && has(Channel.YAW_RATE)) {
+            double[] turning = Series.smooth(time, Signals.of(this).filled(Channel.YAW_RATE), half);
+            double[] made = turning.clone();
+            Arrays.setAll(made, i -> turning[i] * speed[i]);
+            double factor = factor(Series.smooth(time, run.across(), half), made);
+            accelerations(wrong.orElse(Channel.LATERAL), factor, "speed times yaw rate", "speed and yaw rate");
+        }
+    }
+
+    private static void lengths(double factor, String says, String units) {
+        if (factor > ANOTHER_LENGTH || factor < 1 / ANOTHER_LENGTH) {
+            throw new InvalidValueException(
+                    Channel.SPEED.field(),
+                    times(factor) + says,
+                    "within a quarter of that: look at the units of " + units);
+        }
+    }
+
+    private static void accelerations(Channel wrong, double factor, String other, String units) {
+        if (factor > ANOTHER_ACCELERATION || factor < 1 / ANOTHER_ACCELERATION) {
+            boolean speed = wrong == Channel.SPEED;
+            throw new InvalidValueException(
+                    wrong.field(),
+                    speed ? times(1 / factor) + "what the acceleration says" : times(factor) + other,
+                    "within a half of that: look at the units of " + units + " and of the acceleration");
+        }
+    }
+
+    private static String times(double factor) {
+        return String.format(Locale.ROOT, "%.2g times ", factor);
+    }
+
+    /** Acceleration, m/s², from which a car is worked so hard that no offset and no hill hides the units. */
+    private static final double WORKED = 2;
+
+    /** Rows in which it must be. */
+    private static final int FEWEST_WORKED = 50;
+
+    /** Upper over lower quartile of a factor that is one of units; what scatters more has another cause, as a spin. */
+    private static final double ONE_FACTOR = 1.5;
+
+    /** By how much one acceleration is greater than another that shows the same; NaN if that is no one number. */
+    private static double factor(double[] one, double[] other) {
+        double[] factors = IntStream.range(0, one.length)
+                .filter(i -> Math.max(Math.abs(one[i]), Math.abs(other[i])) > WORKED)
+                .mapToDouble(i -> Math.abs(one[i] / other[i]))
+                .toArray();
+        boolean alike = factors.length >= FEWEST_WORKED
+                && Series.quantile(factors, 0.75) < ONE_FACTOR * Series.quantile(factors, 0.25);
+        return alike ? Series.median(factors) : Double.NaN;
+    }
+
+    /**
+     * A stretch in which channels were not measured for longer than their own rate warrants: more than two and a half
+     * of their usual steps, and longer than the filters are wide.
+     *
+     * @param channels that were not; time, or distance where there is no time, stands for whole rows
+     * @param from station of the last row before it, m
+     * @param to station of the first row behind it, m
+     * @param lasts s
+     */
+    public record Hole(Set<Channel> channels, double from, double to, double lasts) {
+
+        /** Copies the channels, in the order in which they are declared. */
+        public Hole {
+            channels = Collections.unmodifiableSet(EnumSet.copyOf(channels));
+        }
+
+        /** Whether there are no rows at all. */
+        public boolean whole() {
+            return channels.contains(Channel.TIME) || channels.contains(Channel.DISTANCE);
+        }
+    }
+
+    /** The channel whose rows the others share. */
+    Channel axis() {
+        return has(Channel.TIME) ? Channel.TIME : Channel.DISTANCE;
+    }
+
+    /** Holes in the channels that corners are measured by, in driving order. */
+    List<Hole> holes(Run run) {
+        Map<List<Integer>, Set<Channel>> found = new HashMap<>();
+        columns.forEach((channel, values) -> {
+            if (channel == axis() || countsFor(channel) && channel != Channel.STEERING) {
+                for (int[] rows :
+                        Series.holes(run.time(), values, 2 * run.cleaning().halfWidth())) {
+                    found.computeIfAbsent(List.of(rows[0], rows[1]), key -> EnumSet.noneOf(Channel.class))
+                            .add(channel);
+                }
+            }
+        });
+        List<Hole> holes = new ArrayList<>();
+        found.forEach((rows, channels) -> {
+            int before = rows.get(0);
+            int behind = rows.get(1);
+            double lasts = run.time()[behind] - run.time()[before];
+            holes.add(new Hole(channels, run.station()[before], run.station()[behind], lasts));
+        });
+        holes.sort(Comparator.comparingDouble(Hole::from).thenComparingDouble(Hole::to));
+        return List.copyOf(holes);
     }
 
     /** The recording as a table, its columns named as the channels are; time or distance comes first. */

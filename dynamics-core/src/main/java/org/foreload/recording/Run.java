@@ -3,9 +3,9 @@ package org.foreload.recording;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.path.Path;
 import org.foreload.trace.Trace;
@@ -21,6 +21,9 @@ public final class Run {
 
     /** Longest run, m: what is longer has to be cut, and what is much longer is no distance. */
     private static final double LONGEST = 1e6;
+
+    /** Least step of a table, m: no logger knows the course any finer. */
+    private static final double FINEST = 0.01;
 
     private final Recording recording;
     private final Cleaning cleaning;
@@ -104,7 +107,8 @@ public final class Run {
     /**
      * Cleans a recording.
      *
-     * @throws InvalidValueException if it has no channel from which curvature could be made, or if the car stands still
+     * @throws InvalidValueException if it has no channel from which curvature could be made, if the car stands still,
+     *     or if two channels show that a unit is wrong
      */
     public static Run of(Recording recording, Cleaning cleaning) {
         if (!recording.knowsCourse()) {
@@ -117,30 +121,19 @@ public final class Run {
     }
 
     /**
-     * Length by speed over length by positions, or the other way round, that no sensor is wrong by, but a unit is: km/h
-     * and knots, the nearest two that cars are logged in, are 1.85 apart, m/s and ft/s 3.3.
-     */
-    private static final double ANOTHER_UNIT = 1.25;
-
-    /**
      * The same for a recording that need not show a course: without one its curvature is zero, and it has no corner.
+     * Brakes that {@linkplain Recording#impossibleBrakes cannot be} are bridged as missing ones are.
      *
-     * @throws InvalidValueException if the car stands still
+     * @throws InvalidValueException if the car stands still, or another channel shows that a unit is wrong
      */
     public static Run ofSpeed(Recording recording, Cleaning cleaning) {
-        Run run = new Run(recording, cleaning, null);
+        Run run = new Run(recording.without(Channel.BRAKE, recording.impossibleBrakes()), cleaning, null);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
                     Channel.DISTANCE.field(), length, "a run of more than a metre and less than 1000 km");
         }
-        double positions = run.scale.measured();
-        if (recording.has(Channel.SPEED) && (positions < 1 / ANOTHER_UNIT || positions > ANOTHER_UNIT)) {
-            throw new InvalidValueException(
-                    Channel.SPEED.field(),
-                    String.format(Locale.ROOT, "%.2g times what the positions say", 1 / positions),
-                    "within a quarter of that: look at the units of speed and time");
-        }
+        run.recording.requireOneSetOfUnits(run, run.scale.measured());
         return run;
     }
 
@@ -210,6 +203,11 @@ public final class Run {
      */
     public double brakeLag() {
         return recording.has(Channel.BRAKE) ? Signals.Delays.ofDeceleration(time, brake, along) : Double.NaN;
+    }
+
+    /** Stretches that were bridged, though longer than the rate warrants; in driving order. */
+    public List<Recording.Hole> holes() {
+        return recording.holes(this);
     }
 
     /** First station, m. */
@@ -287,9 +285,11 @@ public final class Run {
      * The run on its distance axis: {@code s_m, time_s, speed_mps, brake, throttle} (if recorded),
      * {@code longitudinal_acceleration_mps2, lateral_acceleration_mps2, curvature_per_m}.
      *
-     * @param step between rows, m
+     * @param step between rows, m, a centimetre or more
+     * @throws InvalidValueException if it is less
      */
     public Trace resampled(double step) {
+        Checks.within("step_m", step, FINEST, LONGEST);
         List<Trace.Column> columns = new ArrayList<>();
         int rows = (int) Math.floor((last() - first()) / step + Signals.STANDING_STEP) + 1;
         double[] axis = new double[rows];

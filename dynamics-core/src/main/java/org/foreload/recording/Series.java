@@ -1,7 +1,9 @@
 package org.foreload.recording;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
 import org.hipparchus.util.KthSelector;
 
 /** Work on columns of numbers over a rising axis. */
@@ -210,16 +212,22 @@ final class Series {
      * step that occurs.
      */
     static double noise(double[] values) {
-        double[] differences = new double[Math.max(0, values.length - 2)];
+        double white = white(values);
         double finest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < differences.length; i++) {
-            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+        for (int i = 0; white == 0 && i < values.length - 2; i++) {
             double step = Math.abs(values[i + 1] - values[i]);
             finest = step > 0 ? Math.min(finest, step) : finest;
         }
-        double white = differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
-        boolean rounded = white == 0 && finest < Double.POSITIVE_INFINITY;
-        return rounded ? finest / Math.sqrt(12) : white;
+        return finest < Double.POSITIVE_INFINITY ? finest / Math.sqrt(12) : white;
+    }
+
+    /** The same without the error of rounding: zero where most samples are as those beside them. */
+    static double white(double[] values) {
+        double[] differences = new double[Math.max(0, values.length - 2)];
+        for (int i = 0; i < differences.length; i++) {
+            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+        }
+        return differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
     }
 
     /** The middle one of the numbers; NaN if there are none. */
@@ -291,6 +299,30 @@ final class Series {
     /** The numbers that were measured; not copied where that is all of them. */
     static double[] known(double[] values) {
         return complete(values) ? values : kept(values, Double::isFinite);
+    }
+
+    /** Steps longer than this many of the longest usual ones are none of the rate. */
+    private static final double MISSED_STEPS = 2.5;
+
+    /** Share of all steps that is usual. */
+    private static final double USUAL = 0.9;
+
+    /**
+     * Rows, two by two, between which numbers are missing for longer than the rate of those that are known warrants.
+     *
+     * @param least length of a hole, in units of the axis
+     */
+    static List<int[]> holes(double[] axis, double[] values, double least) {
+        int[] known = IntStream.range(0, values.length)
+                .filter(i -> i == 0 || i == values.length - 1 || Double.isFinite(values[i]))
+                .toArray();
+        double[] steps = new double[known.length - 1];
+        Arrays.setAll(steps, i -> axis[known[i + 1]] - axis[known[i]]);
+        double longest = Math.max(least, MISSED_STEPS * quantile(steps, USUAL));
+        return IntStream.range(0, steps.length)
+                .filter(i -> steps[i] > longest || steps.length == 1)
+                .mapToObj(i -> new int[] {known[i], known[i + 1]})
+                .toList();
     }
 
     /** Those of the numbers that are wanted. */

@@ -1,5 +1,7 @@
 package org.foreload.recording;
 
+import java.util.Arrays;
+
 /**
  * The channels of a recording as a run needs them: gaps bridged, offsets taken off, speed and curvature made of what
  * there is.
@@ -64,11 +66,7 @@ record Signals(Recording recording, double[] time) {
                 speed[i] = Math.hypot(x[i], y[i]);
             }
         }
-        double[] forwards = new double[speed.length];
-        for (int i = 0; i < speed.length; i++) {
-            forwards[i] = Math.max(0, speed[i]);
-        }
-        return forwards;
+        return Arrays.stream(speed).map(v -> Math.max(0, v)).toArray();
     }
 
     /** Speeds as they would be without a delay, s. */
@@ -174,10 +172,8 @@ record Signals(Recording recording, double[] time) {
     static final double STANDING_STEP = 1e-6;
 
     static double[] scaled(double[] distance, double factor, double origin) {
-        double[] station = distance.clone();
-        for (int i = 0; i < station.length; i++) {
-            station[i] = origin + factor * station[i];
-        }
+        double[] station = new double[distance.length];
+        Arrays.setAll(station, i -> origin + factor * distance[i]);
         return station;
     }
 
@@ -192,17 +188,13 @@ record Signals(Recording recording, double[] time) {
 
     static double[] product(double[] curvature, double[] speed) {
         double[] lateral = new double[speed.length];
-        for (int i = 0; i < lateral.length; i++) {
-            lateral[i] = curvature[i] * speed[i] * speed[i];
-        }
+        Arrays.setAll(lateral, i -> curvature[i] * speed[i] * speed[i]);
         return lateral;
     }
 
     static double[] differences(double[] values) {
         double[] steps = new double[values.length - 1];
-        for (int i = 0; i < steps.length; i++) {
-            steps[i] = values[i + 1] - values[i];
-        }
+        Arrays.setAll(steps, i -> values[i + 1] - values[i]);
         return steps;
     }
 
@@ -360,6 +352,13 @@ record Signals(Recording recording, double[] time) {
             Series.Places places = Series.places(time, axis);
             double[] a = places.read(first);
             double[] b = places.read(second);
+            // What bridges a hole is no measurement.
+            for (int[] hole : Series.holes(time, time, 2 * HALF_WIDTH)) {
+                int from = Series.index(axis, time[hole[0]]);
+                int to = Series.index(axis, time[hole[1]]) + 1;
+                Arrays.fill(a, from, to, 0);
+                Arrays.fill(b, from, to, 0);
+            }
             double[] alike = new double[2 * reach + 1];
             int best = 0;
             for (int k = 0; k < alike.length; k++) {

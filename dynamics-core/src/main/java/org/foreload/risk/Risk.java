@@ -1,5 +1,7 @@
 package org.foreload.risk;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.foreload.braking.BrakePlan;
@@ -18,9 +20,11 @@ import org.foreload.study.Proportion;
 public record Risk(
         BrakePlan plan, Proportion failed, Map<Outcome, Proportion> outcomes, double meanTime, double timeDeviation) {
 
-    /** Copies the map. */
+    /** Copies the map, in the order in which outcomes are declared. */
     public Risk {
-        outcomes = Map.copyOf(outcomes);
+        Map<Outcome, Proportion> ordered = new EnumMap<>(Outcome.class);
+        ordered.putAll(Map.copyOf(outcomes));
+        outcomes = Collections.unmodifiableMap(ordered);
     }
 
     /** Probability of one outcome. */
@@ -39,7 +43,7 @@ public record Risk(
 
     /** Counts entries: the outcome of each and the time of those that made it. */
     static Risk of(BrakePlan plan, List<Outcome> ended, double[] times) {
-        Map<Outcome, Proportion> outcomes = new java.util.EnumMap<>(Outcome.class);
+        Map<Outcome, Proportion> outcomes = new EnumMap<>(Outcome.class);
         for (Outcome outcome : Outcome.values()) {
             int count = (int) ended.stream().filter(one -> one == outcome).count();
             outcomes.put(outcome, new Proportion(count, ended.size()));

@@ -224,4 +224,15 @@ class RecordedCornersTest {
             }
         }
     }
+
+    /** A table has steps of a centimetre or more; what is none is refused by its name. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, 1e-9, Double.NaN, Double.POSITIVE_INFINITY})
+    void aStepThatIsNoneIsRefused(double step) {
+        Run run = Run.of(
+                new KnownRun(plan(ReleaseShapes.LINEAR)).recording(50, 0, 0, 1, false),
+                Cleaning.STANDARD.withoutResamples());
+        InvalidValueException refused = assertThrows(InvalidValueException.class, () -> run.resampled(step));
+        assertEquals("step_m", refused.field());
+    }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -106,6 +107,56 @@ class RecordedLawsTest {
             Recording wrong =
                     changed(right, (channel, values) -> channel == Channel.TIME ? each(values, factor, 0) : values);
             assertThrows(InvalidValueException.class, () -> Run.of(wrong, QUICK));
+        }
+    }
+
+    /** What a run would have logged besides: the way, and the slope of the speed, without noise. */
+    private static Map<Channel, double[]> withLengths(Recording recording) {
+        Map<Channel, double[]> columns = new EnumMap<>(recording.columns());
+        double[] time = recording.column(Channel.TIME);
+        double[] speed = recording.column(Channel.SPEED);
+        columns.put(Channel.DISTANCE, Signals.integrated(time, speed));
+        columns.put(Channel.LONGITUDINAL, Series.slope(time, speed, 0.1));
+        return columns;
+    }
+
+    /** The same units without positions: the way shows them, and so does each of two accelerations. */
+    @Test
+    void aWrongUnitIsRefusedByWhateverShowsIt() {
+        Recording right = new KnownRun(Braking.of(6, 0.2, new Release(ReleaseShapes.LINEAR, -10, 20))
+                        .from(-115))
+                .recording(50, 0.3, 1, 7, false);
+        Map<Channel, double[]> all = withLengths(right);
+        for (Set<Channel> shown : List.of(
+                Set.of(Channel.DISTANCE), Set.of(Channel.LONGITUDINAL), Set.of(Channel.LATERAL, Channel.YAW_RATE))) {
+            Map<Channel, double[]> columns = new EnumMap<>(all);
+            columns.keySet().retainAll(Set.of(Channel.TIME, Channel.SPEED, Channel.BRAKE, Channel.YAW_RATE));
+            shown.forEach(channel -> columns.put(channel, all.get(channel)));
+            assertTrue(Run.of(Recording.of(columns), QUICK).last() > 400);
+            for (double factor : new double[] {3.6, 1 / 3.6, 1.609, 1 / 1.609, 1.852, 1 / 1.852}) {
+                columns.put(Channel.SPEED, each(all.get(Channel.SPEED), factor, 0));
+                Recording wrong = Recording.of(columns);
+                InvalidValueException refused = assertThrows(
+                        InvalidValueException.class, () -> Run.of(wrong, QUICK), () -> shown + " " + factor);
+                assertEquals("speed_mps", refused.field());
+                double said = Double.parseDouble(refused.value().split(" ")[0]);
+                assertEquals(1, said / factor, 0.1, () -> shown + " " + refused.value());
+            }
+        }
+    }
+
+    /** Where the way shows that the speed is right, an acceleration in g that was read as m/s² is to blame. */
+    @Test
+    void anAccelerationInAnotherUnitIsRefusedByItsName() {
+        Recording right = logged(
+                Braking.of(6, 0.2, new Release(ReleaseShapes.LINEAR, -10, 20)).from(-115));
+        for (Channel channel : List.of(Channel.LONGITUDINAL, Channel.LATERAL)) {
+            Map<Channel, double[]> columns = withLengths(right);
+            columns.put(channel, each(columns.get(channel), 1 / 9.80665, 0));
+            Recording wrong = Recording.of(columns);
+            InvalidValueException refused = assertThrows(InvalidValueException.class, () -> Run.of(wrong, QUICK));
+            assertEquals(channel.field(), refused.field());
+            assertTrue(refused.value().startsWith("0.10 times "), refused.value());
         }
     }
 

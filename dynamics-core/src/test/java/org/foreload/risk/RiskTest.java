@@ -1,8 +1,11 @@
 package org.foreload.risk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.Outcome;
 import org.foreload.study.Proportion;
@@ -29,6 +32,19 @@ class RiskTest {
         assertEquals(new Proportion(2, 5), risk.of(Outcome.RAN_WIDE));
         assertEquals(new Proportion(1, 5), risk.of(Outcome.LOCKED_UP));
         assertEquals(new Proportion(0, 5), risk.of(Outcome.SPUN));
+    }
+
+    /** Whatever the machine makes of a hash: the map is printed as the outcomes are declared. */
+    @Test
+    void outcomesComeInTheirOwnOrder() {
+        Map<Outcome, Proportion> backwards = new LinkedHashMap<>();
+        List<Outcome> declared = List.of(Outcome.values());
+        for (int i = declared.size() - 1; i >= 0; i--) {
+            backwards.put(declared.get(i), new Proportion(i, declared.size()));
+        }
+        Risk risk = new Risk(PLAN, new Proportion(0, 1), backwards, 1, 1);
+        assertEquals(declared, List.copyOf(risk.outcomes().keySet()));
+        assertThrows(UnsupportedOperationException.class, () -> risk.outcomes().clear());
     }
 
     /**

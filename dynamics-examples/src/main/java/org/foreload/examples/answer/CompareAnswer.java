@@ -64,6 +64,14 @@ public final class CompareAnswer {
         for (String sentence : ReadWords.sentences(files)) {
             people = people.note(sentence);
         }
+        for (String sentence : ReadWords.holes(first, mine)) {
+            people = people.note(sentence);
+        }
+        if (files.size() > 1 || mine.number() != theirs.number()) {
+            for (String sentence : ReadWords.holes(second, theirs)) {
+                people = people.note(sentence);
+            }
+        }
         return report.shownAs(people.note(CAUTION));
     }
 

@@ -3,8 +3,10 @@ package org.foreload.examples.answer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
 
 /** What was read of a file, in sentences: which columns were guessed, and what could not be used. */
@@ -43,6 +45,23 @@ final class ReadWords {
             }
         }
         return sentences;
+    }
+
+    /** The holes of a lap. */
+    static List<String> holes(RecordedFile file, MeasuredLap lap) {
+        return lap.run().holes().stream()
+                .limit(MOST)
+                .map(hole -> String.format(
+                        Locale.ROOT,
+                        "%s, lap %d, has a hole of %.1f s from %.0f to %.0f m, %s: what lies in it, or next to it, is not given, "
+                                + "or only to its length.",
+                        file.name(),
+                        lap.number(),
+                        hole.lasts(),
+                        hole.from(),
+                        hole.to(),
+                        RecordingAnswer.missing(hole)))
+                .toList();
     }
 
     private static String guesses(RecordedFile file) {

@@ -2,6 +2,7 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.recording.MeasuredLap;
@@ -10,6 +11,7 @@ import org.foreload.examples.recording.RecordedFile;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
+import org.foreload.recording.Recording;
 
 /** A measured recording as a report. */
 public final class RecordingAnswer {
@@ -36,6 +38,7 @@ public final class RecordingAnswer {
                 .with("columns_ignored", "Ignored", ignored(file))
                 .withCount("rows_read", file.rows())
                 .with("rows_left_out", "Left out", leftOut(file))
+                .with("holes", "Holes", holes(laps))
                 .with("rate_hz", rate)
                 .with("speed_delay_s", laps.get(0).run().speedDelay())
                 .with("brake_lag_s", lag);
@@ -45,7 +48,11 @@ public final class RecordingAnswer {
                 .with("channels", "Channels", channels(file))
                 .withAll("columns_ignored", "Columns that are not used", ignored(file))
                 .with("rows_left_out", "Lines, or cells in them, that could not be used", leftOut(file))
-                .withAll("places", "Where, metres from turn-in", places)
+                .with(
+                        "holes",
+                        "Holes: what lies in one, or next to it, is not given, or only to its length",
+                        holes(laps))
+                .withAll("places", "Where: turn-in along the lap, all else from turn-in", places)
                 .withAll("manners", "How", manners);
         people = corners.isEmpty()
                 ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
@@ -62,7 +69,7 @@ public final class RecordingAnswer {
             people = people.note("The speed was " + Numbers.rounded(Math.abs(delay), 2) + " s "
                     + (delay > 0 ? "behind" : "ahead of") + " the accelerations; it was moved.");
         }
-        if (lag < 0 || lag > LONGEST_LAG) {
+        if (lag < -SHOWN_LAG || lag > LONGEST_LAG) {
             people = people.note("The deceleration comes " + Numbers.rounded(Math.abs(lag), 2) + " s "
                     + (lag < 0 ? "before" : "after") + " the brake. A car takes 0 to " + Numbers.shortest(LONGEST_LAG)
                     + " s: one of the two channels is delayed, and where the brake comes on and off is wrong by what it "
@@ -73,6 +80,9 @@ public final class RecordingAnswer {
 
     /** Time, s, in which a car's brakes and tyres follow the pedal at most; common practice, no source. */
     private static final double LONGEST_LAG = 0.25;
+
+    /** Half the last digit of a lag that is shown, s. */
+    private static final double SHOWN_LAG = 0.005;
 
     private static final String CAUTION = "It says what was done, not what to do: a closed track, local rules and "
             + "a qualified instructor come first.";
@@ -104,7 +114,7 @@ public final class RecordingAnswer {
     }
 
     private static Report places(MeasuredLap lap, RecordedCorner corner) {
-        Report report = named(lap, corner).with("turn_in_m", spread(corner.get(Measure.TURN_IN), 0, 1));
+        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 0, 1));
         double turnIn = corner.get(Measure.TURN_IN).value();
         return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
                 .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))
@@ -122,12 +132,12 @@ public final class RecordingAnswer {
                 .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 0, 2))
                 .with("shape", corner.shape().map(shape -> shape.name()).orElse(null))
                 .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 0, 2))
-                .withCount("pressed_again", Math.round(orZero(corner.get(Measure.REAPPLICATIONS))))
+                .with("pressed_again", times(corner.get(Measure.REAPPLICATIONS)))
                 .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 0, 2));
     }
 
-    private static double orZero(Estimate estimate) {
-        return estimate.known() ? estimate.value() : 0;
+    private static String times(Estimate estimate) {
+        return estimate.known() ? String.valueOf(Math.round(estimate.value())) : null;
     }
 
     /** {@code -113.2 ± 0.6}. */
@@ -164,6 +174,27 @@ public final class RecordingAnswer {
                         .with("column", one.column())
                         .with("reason", one.reason()))
                 .toList();
+    }
+
+    private static List<Report> holes(List<MeasuredLap> laps) {
+        return laps.stream()
+                .flatMap(lap -> lap.run().holes().stream()
+                        .map(hole -> new Report()
+                                .withCount("lap", lap.number())
+                                .with("from_m", hole.from())
+                                .with("to_m", hole.to())
+                                .with("lasts_s", hole.lasts())
+                                .with("missing", missing(hole))))
+                .toList();
+    }
+
+    /** {@code brake, yaw-rate}; {@code whole rows} where nothing is there. */
+    static String missing(Recording.Hole hole) {
+        return hole.whole()
+                ? "whole rows"
+                : hole.channels().stream()
+                        .map(channel -> Quantity.of(channel).word())
+                        .collect(Collectors.joining(", "));
     }
 
     static List<Report> leftOut(RecordedFile file) {

@@ -113,6 +113,17 @@ final class ColumnCheck {
         leftOut.add(line, column, text, quantity.word() + (number ? " that cannot be" : " that is no number"));
     }
 
+    /** A number that only the rest of its column shows to be none that can be meant. */
+    void impossible(long line, Columns.Column column, double value) {
+        tallies[column.quantity().ordinal()].values--;
+        String text = plain(value / column.factor());
+        unreadable(line, column.quantity(), column.header(), text, true);
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString();
+    }
+
     /**
      * What is to be made of the columns.
      *
@@ -211,12 +222,7 @@ final class ColumnCheck {
 
     /** The number that a column holds throughout, in the unit of the file; null if there is none. */
     private static String constant(Columns.Column column, Tally tally) {
-        return tally.values == 0
-                ? null
-                : new BigDecimal(tally.least / column.factor())
-                        .round(SHOWN)
-                        .stripTrailingZeros()
-                        .toPlainString();
+        return tally.values == 0 ? null : plain(tally.least / column.factor());
     }
 
     private static String hint(Quantity quantity) {

@@ -32,7 +32,12 @@ final class CsvRecording {
         require(file, columns, layout.headers(), need.course());
         LeftOut leftOut = new LeftOut();
         ColumnCheck check = new ColumnCheck(file, leftOut);
-        LapCollector collector = new LapCollector(file, cut, columns.keySet(), leftOut);
+        LapCollector collector = new LapCollector(
+                file,
+                cut,
+                columns.keySet(),
+                leftOut,
+                (line, value) -> check.impossible(line, columns.get(Quantity.BRAKE), value));
         List<Columns.Column> used = List.copyOf(columns.values());
         double[] values = new double[Quantity.values().length];
         LogRow row = new LogRow(layout);
@@ -47,6 +52,7 @@ final class CsvRecording {
                 collector.add(number, values);
             }
         }
+        collector.end();
         Set<Quantity> needed = need.of(columns.keySet());
         if ((cut.from().isPresent() || cut.to().isPresent()) && columns.containsKey(Quantity.DISTANCE)) {
             needed.add(Quantity.DISTANCE);

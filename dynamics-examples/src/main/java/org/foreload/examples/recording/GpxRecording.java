@@ -62,7 +62,7 @@ final class GpxRecording {
         LeftOut leftOut = new LeftOut();
         Set<Quantity> known =
                 Set.of(Quantity.TIME, Quantity.SPEED, Quantity.LATITUDE, Quantity.LONGITUDE, Quantity.LAP);
-        LapCollector collector = new LapCollector(file, cut, known, leftOut);
+        LapCollector collector = new LapCollector(file, cut, known, leftOut, (line, value) -> {});
         ColumnCheck check = new ColumnCheck(file, leftOut);
         new GpxRecording(new BoundedXml(in, file), collector, check, leftOut).all();
         List<Columns.Column> columns = Stream.of(

@@ -26,6 +26,9 @@ final class LapCollector {
 
     private static final double DISTANCE_RESET = 20;
 
+    /** Distance, m, that no car travels in the time of two rows. */
+    private static final double FARTHEST = 1000;
+
     /** Pause of the logger, s, after which a new pass begins. */
     private static final double PAUSE = 10;
 
@@ -33,6 +36,7 @@ final class LapCollector {
     private final Cut cut;
     private final Set<Quantity> known;
     private final LeftOut leftOut;
+    private final BadBrake badBrake;
     private final List<RecordedFile.Lap> laps = new ArrayList<>();
     private LocalPlane plane;
     private Rows rows = new Rows(0, 0);
@@ -48,13 +52,30 @@ final class LapCollector {
     private long lastLap = Long.MIN_VALUE;
     private int kept;
     private long read;
+    private final double[] held = new double[Quantity.values().length];
+    private long heldLine;
+
+    /** Hears of the brake cells that no foot can have given. */
+    interface BadBrake {
+
+        /**
+         * One of them.
+         *
+         * @param line where it stands
+         * @param value what it says
+         */
+        void cell(long line, double value);
+    }
 
     /**
      * @param file for errors
      * @param cut which part is wanted
      * @param known the columns that there are
+     * @param leftOut takes the lines that cannot be used
+     * @param badBrake takes the brake cells that cannot be
      */
-    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut) {
+    LapCollector(String file, Cut cut, Set<Quantity> known, LeftOut leftOut, BadBrake badBrake) {
+        this.badBrake = badBrake;
         this.file = file;
         this.cut = cut;
         this.known = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
@@ -77,11 +98,61 @@ final class LapCollector {
             leftOut.add(line, timed ? "no time: the row is not used" : "no distance: the row is not used");
             return;
         }
-        String unusable = turn(line, values, time, distance, timed);
-        if (unusable != null) {
-            leftOut.add(line, unusable);
+        take(values);
+        System.arraycopy(values, 0, held, 0, held.length);
+        heldLine = line;
+    }
+
+    /** Uses the row that is held back, if there is one, unless the next shows that it is out of order. */
+    private void take(double[] next) {
+        if (heldLine == 0) {
             return;
         }
+        long line = heldLine;
+        heldLine = 0;
+        String unusable = outOfOrder(next);
+        boolean timed = known.contains(Quantity.TIME);
+        double time = held[Quantity.TIME.ordinal()];
+        double distance = held[Quantity.DISTANCE.ordinal()];
+        unusable = unusable == null ? turn(held, time, distance, timed) : unusable;
+        if (unusable != null) {
+            leftOut.add(line, unusable);
+        } else {
+            use(line, held, time, distance);
+        }
+    }
+
+    /**
+     * Why the row that is held back is out of order: the next goes on where the one before has ended, and this one lies
+     * elsewhere. By itself it would look like the begin of a lap, or put all that follows it out of order.
+     */
+    private String outOfOrder(double[] next) {
+        int lapAt = Quantity.LAP.ordinal();
+        boolean sameLap = !(held[lapAt] != next[lapAt] || held[lapAt] != lapColumn)
+                || Double.isNaN(held[lapAt]) && Double.isNaN(next[lapAt]);
+        int timeAt = Quantity.TIME.ordinal();
+        int distanceAt = Quantity.DISTANCE.ordinal();
+        if (sameLap
+                && goesOn(lastTime, next[timeAt], PAUSE)
+                && leaves(lastTime, held[timeAt], next[timeAt], TIME_RESET, 0)) {
+            return "time out of order";
+        }
+        return sameLap
+                        && goesOn(lastDistance, next[distanceAt], FARTHEST)
+                        && leaves(lastDistance, held[distanceAt], next[distanceAt], DISTANCE_RESET, DISTANCE_RESET)
+                ? "distance out of order"
+                : null;
+    }
+
+    private static boolean goesOn(double before, double next, double most) {
+        return next > before && next <= before + most;
+    }
+
+    private static boolean leaves(double before, double held, double next, double back, double forth) {
+        return held < before - back || held > next + forth;
+    }
+
+    private void use(long line, double[] values, double time, double distance) {
         advance(values, time, distance);
         firstLap = Math.min(firstLap, lap);
         lastLap = Math.max(lastLap, lap);
@@ -102,7 +173,7 @@ final class LapCollector {
     }
 
     /** Begins a new lap where the file does; says why a row cannot be used. */
-    private String turn(long line, double[] values, double time, double distance, boolean timed) {
+    private String turn(double[] values, double time, double distance, boolean timed) {
         double number = values[Quantity.LAP.ordinal()];
         boolean changed = !Double.isNaN(number) && !Double.isNaN(lapColumn) && number != lapColumn;
         boolean reset = timed && (time < lastTime - TIME_RESET || time > lastTime + PAUSE)
@@ -167,16 +238,37 @@ final class LapCollector {
         values[Quantity.Y.ordinal()] = plane.north(latitude);
     }
 
+    /** Ends the last lap: no row comes after. */
+    void end() {
+        take(NOTHING);
+        finish();
+    }
+
+    private static final double[] NOTHING = new double[Quantity.values().length];
+
+    static {
+        Arrays.fill(NOTHING, Double.NaN);
+    }
+
     private void finish() {
         if (rows.size > 0) {
             try {
-                laps.add(new RecordedFile.Lap(rows.lap, rows.recording(known)));
+                laps.add(new RecordedFile.Lap(rows.lap, withoutBadBrakes(rows.recording(known))));
             } catch (InvalidValueException e) {
-                leftOut.add(rows.first, rows.last, "lap " + rows.lap + ": " + e.field() + " must be " + e.allowed());
+                leftOut.add(
+                        rows.first(), rows.last(), "lap " + rows.lap + ": " + e.field() + " must be " + e.allowed());
                 kept -= rows.size;
             }
         }
         rows = new Rows(0, 0);
+    }
+
+    private Recording withoutBadBrakes(Recording recording) {
+        int[] bad = recording.impossibleBrakes();
+        for (int row : bad) {
+            badBrake.cell(rows.lines[row], rows.columns[Quantity.BRAKE.ordinal()][row]);
+        }
+        return recording.without(Channel.BRAKE, bad);
     }
 
     /** Refuses a lap that the file has not. */
@@ -202,7 +294,7 @@ final class LapCollector {
      * @throws InputException if no lap can be used
      */
     RecordedFile result(ColumnCheck.Verdict verdict) {
-        finish();
+        end();
         laps.replaceAll(lap -> lap.without(verdict.dropped()));
         if (laps.isEmpty()) {
             refuseLap();
@@ -228,9 +320,8 @@ final class LapCollector {
         private final long lap;
         private final double origin;
         private double[][] columns = new double[Quantity.values().length][];
+        private long[] lines = new long[FIRST];
         private int size;
-        private long first;
-        private long last;
 
         Rows(long lap, double origin) {
             this.lap = lap;
@@ -250,9 +341,18 @@ final class LapCollector {
                     columns[q][size] = values[q];
                 }
             }
-            first = size == 0 ? line : first;
-            last = line;
-            size++;
+            if (lines.length <= size) {
+                lines = Arrays.copyOf(lines, 2 * size);
+            }
+            lines[size++] = line;
+        }
+
+        long first() {
+            return lines[0];
+        }
+
+        long last() {
+            return lines[size - 1];
         }
 
         Recording recording(Set<Quantity> known) {

@@ -159,6 +159,11 @@ public enum Quantity {
         return other ? Fit.FOR_WANT_OF_BETTER : Fit.NONE;
     }
 
+    /** The quantity of a channel. */
+    public static Quantity of(Channel channel) {
+        return valueOf(channel.name());
+    }
+
     /** The quantity of a word. */
     static Optional<Quantity> of(String word) {
         for (Quantity quantity : values()) {

@@ -84,6 +84,36 @@ class RecordingVerbsTest {
         }
     }
 
+    /**
+     * Two seconds without rows over a release: named by both verbs, and no place of the brake is read from the bridge.
+     */
+    @Test
+    void aHoleIsNamedAndNoReleaseIsReadAcrossIt() throws IOException {
+        JsonNode whole = Run.json("recording", trailing.toString(), "--lap", "1", "--format", "json");
+        double off =
+                whole.get("corners").get(0).get("measures").get("release_end_m").asDouble();
+        List<String> lines = new ArrayList<>(Files.readAllLines(trailing));
+        org.foreload.recording.Run first = org.foreload.recording.Run.of(
+                made.laps().get(0).recording(), org.foreload.recording.Cleaning.STANDARD.withoutResamples());
+        int row = 1 + (int) (50 * (first.timeAt(off) - first.timeAt(first.first())));
+        lines.subList(row - 50, row + 50).clear();
+        Path holed = Files.write(directory.resolve("holed.csv"), lines);
+        JsonNode json = Run.json("recording", holed.toString(), "--lap", "1", "--format", "json");
+        JsonNode hole = json.get("holes").get(0);
+        assertEquals(1, json.get("holes").size());
+        assertEquals("whole rows", hole.get("missing").asText());
+        assertEquals(2, hole.get("lasts_s").asDouble(), 0.05);
+        assertTrue(hole.get("from_m").asDouble() < off && hole.get("to_m").asDouble() > off);
+        JsonNode measures = json.get("corners").get(0).get("measures");
+        assertTrue(
+                measures.get("release_end_m").isNull() && measures.get("shape").isNull());
+        assertFalse(
+                json.get("corners").get(1).get("measures").get("release_end_m").isNull());
+        String people = Run.of("compare", holed.toString(), straight.toString(), "--lap", "1", "--no-advice")
+                .out();
+        assertTrue(people.replaceAll("\\s+", " ").contains("holed.csv, lap 1, has a hole of 2.0 s from"), people);
+    }
+
     @Test
     void aComparisonTellsGapCornersAndPhases() {
         JsonNode json = Run.json("compare", straight.toString(), trailing.toString(), "--quiet", "--format", "json");

@@ -100,4 +100,27 @@ class ColumnCheckTest {
         assertEquals("column brake is empty", empty.ignored().get(0).reason());
         assertEquals(List.of(), empty.leftOut());
     }
+
+    /** A brake that no foot can have given is a missing cell, and listed as one of any other channel that cannot be. */
+    @Test
+    void aBrakeThatCannotBeIsListedByLineWithWhatStandsThere() {
+        String[] lines = table(HEADER, ",", false, 1, 1, 1, 1).split("\n");
+        lines[121] = lines[121].replace(",40.000000000,", ",9999,");
+        lines[201] = lines[201].replace(",0.000000000,", ",-50,");
+        RecordedFile file = read(String.join("\n", lines));
+        assertEquals(
+                List.of(
+                        new RecordedFile.Unused(122, 122, "brake", "9999", "brake that cannot be"),
+                        new RecordedFile.Unused(202, 202, "brake", "-50", "brake that cannot be")),
+                file.leftOut());
+        assertEquals(
+                List.of(2L),
+                file.channels().stream()
+                        .filter(channel -> channel.name().equals("brake"))
+                        .map(RecordedFile.FoundChannel::unreadable)
+                        .toList());
+        double[] brake = file.laps().get(0).recording().column(Channel.BRAKE);
+        assertTrue(Double.isNaN(brake[120]) && Double.isNaN(brake[200]));
+        assertEquals(40, brake[119]);
+    }
 }

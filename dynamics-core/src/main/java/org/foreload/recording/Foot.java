@@ -1,0 +1,195 @@
+package org.foreload.recording;
+
+import java.util.BitSet;
+import java.util.stream.IntStream;
+
+/** What a foot does to a pedal, whatever its unit: when it came down, and what it cannot have done. */
+final class Foot {
+
+    /** Shares of the peak between which the rise is read. */
+    private static final double LOW = 0.1;
+
+    private static final double HIGH = 0.7;
+
+    /** Share of a half-cosine rise that has passed at those levels: acos(1 − 2q)/π. */
+    private static final double LOW_PHASE = Math.acos(1 - 2 * LOW) / Math.PI;
+
+    private static final double HIGH_PHASE = Math.acos(1 - 2 * HIGH) / Math.PI;
+
+    /** Rounds of Gauss and Newton; each gains about a digit. */
+    private static final int ROUNDS = 8;
+
+    private Foot() {}
+
+    /**
+     * Time at which the brake leaves rest, s: its rise, fitted by half a cosine between rest and peak, followed back to
+     * its start. A threshold alone would be late by the time that the foot takes to reach it.
+     *
+     * @param time of each row
+     * @param brake at each row, zero at rest
+     * @param rest last row that is clearly at rest before the rise
+     * @param peak row of the peak
+     * @param level brake at the peak
+     */
+    static double onset(double[] time, double[] brake, int rest, int peak, double level) {
+        double low = crossing(time, brake, rest, peak, LOW * level);
+        double high = Math.max(low, crossing(time, brake, rest, peak, HIGH * level));
+        double length = (high - low) / (HIGH_PHASE - LOW_PHASE);
+        double start = low - LOW_PHASE * length;
+        int last = rest;
+        while (last < peak && time[last] <= high) {
+            last++;
+        }
+        int first = rest;
+        while (first > 0 && time[first] > start - length) {
+            first--;
+        }
+        if (last - first < 4 || !(length > time[last] - time[last - 1])) {
+            return start;
+        }
+        return refined(time, brake, first, last, level, start, length);
+    }
+
+    private static double refined(
+            double[] time, double[] brake, int first, int last, double level, double start, double length) {
+        double t0 = start;
+        double span = length;
+        for (int round = 0; round < ROUNDS; round++) {
+            double a11 = 0;
+            double a12 = 0;
+            double a22 = 0;
+            double b1 = 0;
+            double b2 = 0;
+            for (int i = first; i <= last; i++) {
+                double u = (time[i] - t0) / span;
+                double inside = Math.max(0, Math.min(1, u));
+                double slope = u > 0 && u < 1 ? 0.5 * Math.PI * Math.sin(Math.PI * u) * level / span : 0;
+                double left = brake[i] - level * 0.5 * (1 - Math.cos(Math.PI * inside));
+                double j1 = -slope;
+                double j2 = -slope * u;
+                a11 += j1 * j1;
+                a12 += j1 * j2;
+                a22 += j2 * j2;
+                b1 += j1 * left;
+                b2 += j2 * left;
+            }
+            double determinant = a11 * a22 - a12 * a12;
+            if (!(determinant > 1e-12 * a11 * a22)) {
+                return start;
+            }
+            t0 += (a22 * b1 - a12 * b2) / determinant;
+            span += (a11 * b2 - a12 * b1) / determinant;
+            if (!(Math.abs(t0 - start) <= length && span > length / 3 && span < 3 * length)) {
+                return start;
+            }
+        }
+        return t0;
+    }
+
+    /** Last time before the peak at which the brake rises through a level. */
+    private static double crossing(double[] time, double[] brake, int rest, int peak, double level) {
+        int i = peak;
+        while (i > rest && brake[i - 1] >= level) {
+            i--;
+        }
+        if (i == rest || !(brake[i] > brake[i - 1])) {
+            return time[i];
+        }
+        double share = (level - brake[i - 1]) / (brake[i] - brake[i - 1]);
+        return time[i - 1] + Math.max(0, Math.min(1, share)) * (time[i] - time[i - 1]);
+    }
+
+    /**
+     * Rows in which no foot can have put the pedal, see {@link Recording#impossibleBrakes}.
+     *
+     * @param time of each row, s
+     * @param values at each row, NaN where none was measured
+     */
+    static int[] impossible(double[] time, double[] values) {
+        return new Pedal(time, values).impossible();
+    }
+
+    /** A pedal over time. */
+    private record Pedal(double[] time, double[] values) {
+
+        /** A foot keeps up what it does for at least this long, s, and this many rows. Common practice, no source. */
+        private static final double KEPT_UP = 0.1;
+
+        private static final int FEWEST_KEPT_UP = 3;
+
+        /** No foot goes half the way and back within this, s; the quickest comes down in a tenth of a second. */
+        private static final double TWITCH = 0.05;
+
+        private static final double TWITCH_SHARE = 0.5;
+
+        /** Ranges above the range, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
+        private static final double ABOVE = 1;
+
+        private static final double BELOW = 0.25;
+
+        /** Noise never reaches this far: standard deviations. */
+        private static final double NOISE = 10;
+
+        int[] impossible() {
+            int[] rows = known();
+            if (rows.length < FEWEST_KEPT_UP) {
+                return new int[0];
+            }
+            double rest = leastKeptUp(rows, 1);
+            double range = -leastKeptUp(rows, -1) - rest;
+            double[] pressed = Series.known(values);
+            boolean used = range > NOISE / TWITCH_SHARE * Series.white(pressed);
+            double least = used ? rest - BELOW * range : Double.NEGATIVE_INFINITY;
+            double most = used ? rest + (1 + ABOVE) * range : Double.POSITIVE_INFINITY;
+            int[] inside = IntStream.of(rows)
+                    .filter(i -> values[i] >= least && values[i] <= most)
+                    .toArray();
+            BitSet wrong = new BitSet();
+            IntStream.of(rows)
+                    .filter(i -> !(values[i] >= least && values[i] <= most))
+                    .forEach(wrong::set);
+            twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
+            return wrong.stream().toArray();
+        }
+
+        private int[] known() {
+            return IntStream.range(0, values.length)
+                    .filter(i -> Double.isFinite(values[i]))
+                    .toArray();
+        }
+
+        /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */
+        private double leastKeptUp(int[] rows, int sign) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i + FEWEST_KEPT_UP <= rows.length; i++) {
+                double most = Double.NEGATIVE_INFINITY;
+                int k = i;
+                while (k < rows.length && (k < i + FEWEST_KEPT_UP || time[rows[k]] <= time[rows[i]] + KEPT_UP)) {
+                    most = Math.max(most, sign * values[rows[k++]]);
+                }
+                least = Math.min(least, most);
+            }
+            return least;
+        }
+
+        /** Adds rows that leave the level on both sides, to one side of it, and are back too soon for a foot. */
+        private void twitches(int[] rows, double step, BitSet wrong) {
+            for (int i = 1; i < rows.length; i++) {
+                double before = values[rows[i - 1]];
+                double sign = Math.signum(values[rows[i]] - before);
+                int back = i;
+                double nearest = Double.POSITIVE_INFINITY;
+                while (back < rows.length && sign * (values[rows[back]] - before) > step) {
+                    nearest = Math.min(nearest, sign * values[rows[back++]]);
+                }
+                if (back > i
+                        && back < rows.length
+                        && time[rows[back]] - time[rows[i - 1]] <= TWITCH
+                        && nearest - sign * values[rows[back]] > step) {
+                    wrong.set(rows[i], rows[back]);
+                    i = back;
+                }
+            }
+        }
+    }
+}

@@ -146,6 +146,11 @@ final class EntryMotion implements DecayingSystem {
         return advance(to, state);
     }
 
+    /** Whether a crossing ended the last advance, be it at its end. */
+    boolean crossed() {
+        return integration.crossed() >= 0;
+    }
+
     /** Where it stands: at a beginning, or between two steps. */
     Mark mark() {
         return integration.mark();

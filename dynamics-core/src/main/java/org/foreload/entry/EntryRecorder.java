@@ -27,6 +27,10 @@ class EntryRecorder {
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;
+
+    /** Where the foot comes down, m: a plan may put it before the line begins. */
+    private final double brakeOn;
+
     private final EntryEquations equations;
     private final EntryProfile profile;
     private final Fullness fullness;
@@ -51,8 +55,10 @@ class EntryRecorder {
     EntryRecorder(EntrySimulator simulator, BrakePlan plan, EntryEquations equations, boolean keep) {
         this.simulator = simulator;
         this.plan = plan;
+        this.brakeOn =
+                Bounds.larger(plan.brakePoint(), simulator.corner().path().start());
         this.equations = equations;
-        this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint(), simulator.apex());
+        this.fullness = new Fullness(simulator.corner().path(), brakeOn, simulator.apex());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
@@ -62,11 +68,10 @@ class EntryRecorder {
         return ending == null;
     }
 
-    /** Called at the start of each piece: the events that lie at stations. */
+    /** Called at the start of each piece: the events that lie at stations, and an edge that begins within the car. */
     void enter(double station, double[] state) {
         double time = state[EntryState.TIME];
-        if (same(station, plan.brakePoint())
-                && plan.brakePoint() < plan.release().end()) {
+        if (same(station, brakeOn) && brakeOn < plan.release().end()) {
             events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
             brakePointSpeed = speed(state);
         }
@@ -87,6 +92,14 @@ class EntryRecorder {
         if (profile != null) {
             profile.row(station, state);
         }
+        // What is below zero where a crossing begins to be watched would not be seen to fall.
+        if (!(edgeMargin(station, state) > 0)) {
+            end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
+        }
+    }
+
+    private double edgeMargin(double station, double[] state) {
+        return Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state));
     }
 
     private static boolean same(double a, double b) {
@@ -103,8 +116,7 @@ class EntryRecorder {
      * @param joint holds loads and forces at the last joint between steps
      */
     Crossing[] crossings(WheelForces joint) {
-        Crossing edges =
-                (station, x) -> Bounds.smaller(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
+        Crossing edges = this::edgeMargin;
         Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
         Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
         return simulator.car().antiLock()
@@ -227,7 +239,7 @@ class EntryRecorder {
     private void track(double station, double offset, double speed, double time) {
         farthestOffset = Bounds.larger(farthestOffset, Math.abs(offset));
         fullness.across(station, offset);
-        if (station <= plan.brakePoint()) {
+        if (station <= brakeOn) {
             topSpeed = Bounds.larger(topSpeed, speed);
         } else {
             minimum(station, speed, time);
@@ -235,7 +247,7 @@ class EntryRecorder {
     }
 
     private void minimum(double station, double speed, double time) {
-        if (station > plan.brakePoint() && speed < minimumSpeed) {
+        if (station > brakeOn && speed < minimumSpeed) {
             minimumSpeed = speed;
             minimumSpeedAt = station;
             minimumSpeedTime = time;
@@ -249,8 +261,7 @@ class EntryRecorder {
             end(Outcome.SPUN, Kind.SPIN, station, state);
         } else if (EntrySimulator.speedMargin(state) <= tiny) {
             end(Outcome.STOPPED, Kind.STOPPED, station, state);
-        } else if (Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state))
-                <= tiny) {
+        } else if (edgeMargin(station, state) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         } else {
             locks.change(station, state).ifPresent(kind -> end(Outcome.LOCKED_UP, kind, station, state));
@@ -296,7 +307,7 @@ class EntryRecorder {
                 events,
                 turnInSpeed,
                 topSpeed,
-                minimumSpeed,
+                Double.isNaN(minimumSpeedAt) ? Double.NaN : minimumSpeed,
                 minimumSpeedAt,
                 time,
                 trailShare(),
@@ -310,7 +321,13 @@ class EntryRecorder {
 
     private double trailShare() {
         double shed = brakePointSpeed - minimumSpeed;
-        return shed > 0 ? Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
+        if (!(shed > 0) || Double.isNaN(turnInSpeed)) {
+            return Double.NaN;
+        }
+        if (minimumSpeedAt <= 0) {
+            return 0;
+        }
+        return brakeOn >= 0 ? 1 : Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1);
     }
 
     private EntryResult.Limit limit(EntryResult.Margins margins) {

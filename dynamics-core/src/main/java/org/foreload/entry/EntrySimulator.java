@@ -174,8 +174,12 @@ public final class EntrySimulator {
 
     /** The speeds of a run that went as intended: what a driver who drives it again expects. */
     public static SpeedPlan expected(Trace profile) {
-        return new SpeedPlan(
-                profile.column("s_m").values(), profile.column("speed_mps").values());
+        double[] stations = profile.column("s_m").values();
+        double[] speeds = profile.column("speed_mps").values();
+        // A run may end where it begins; then nobody comes to the second station.
+        return stations.length > 1
+                ? new SpeedPlan(stations, speeds)
+                : new SpeedPlan(new double[] {stations[0], stations[0] + 1}, new double[] {speeds[0], speeds[0]});
     }
 
     private EntryResult drive(BrakePlan plan, Optional<SpeedPlan> expected, boolean keep) {
@@ -198,11 +202,11 @@ public final class EntrySimulator {
             equations.foot(foot, state[EntryState.TIME]);
             recorder.enter(start, state);
             double at = start;
-            if (shared && i == 0) {
+            if (shared && i == 0 && recorder.running()) {
                 Approach.Joint joint = approach().before(end);
                 recorder.takeOver(joint);
                 at = motion.resume(joint.mark(), end, state);
-                stopped(at, end, state, recorder);
+                stopped(motion, at, state, recorder);
             }
             boolean leaves = !keep
                     && foot == EntryEquations.Foot.DRIVING
@@ -214,18 +218,18 @@ public final class EntrySimulator {
             while (at < end - SHORTEST_PIECE && recorder.running()) {
                 double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
                 at = motion.advance(at, end, state, longest);
-                if (at < end && joined.holds(at, state)) {
+                stopped(motion, at, state, recorder);
+                if (at < end && !motion.crossed() && joined.holds(at, state)) {
                     departure().leave(at, state);
                     at = end;
                 }
-                stopped(at, end, state, recorder);
             }
         }
         return recorder.result(state);
     }
 
-    private static void stopped(double at, double end, double[] state, EntryRecorder recorder) {
-        if (at < end - SHORTEST_PIECE) {
+    private static void stopped(EntryMotion motion, double at, double[] state, EntryRecorder recorder) {
+        if (motion.crossed()) {
             recorder.stoppedAt(at, state);
         }
     }

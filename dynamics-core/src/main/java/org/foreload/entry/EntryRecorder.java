@@ -117,8 +117,8 @@ class EntryRecorder {
      */
     Crossing[] crossings(WheelForces joint) {
         Crossing edges = this::edgeMargin;
-        Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
-        Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
+        Crossing spin = (station, x) -> EntryState.spinMargin(x);
+        Crossing stopped = (station, x) -> EntryState.speedMargin(x);
         return simulator.car().antiLock()
                 ? new Crossing[] {edges, spin, stopped}
                 : new Crossing[] {edges, spin, stopped, locks.crossing(joint)};
@@ -257,9 +257,9 @@ class EntryRecorder {
     /** Called when an event stopped the integration: a wheel that changes, or the end of the run. */
     void stoppedAt(double station, double[] state) {
         double tiny = 1e-3;
-        if (EntrySimulator.spinMargin(state) <= tiny) {
+        if (EntryState.spinMargin(state) <= tiny) {
             end(Outcome.SPUN, Kind.SPIN, station, state);
-        } else if (EntrySimulator.speedMargin(state) <= tiny) {
+        } else if (EntryState.speedMargin(state) <= tiny) {
             end(Outcome.STOPPED, Kind.STOPPED, station, state);
         } else if (edgeMargin(station, state) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);

@@ -3,6 +3,7 @@ package org.foreload.balance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -72,7 +73,12 @@ public record BalanceStudy(
         Checks.positive("peaks", peaks.size());
         Checks.positive("ends", ends.size());
         peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
-        ends.forEach(end -> Checks.between("release_end_share", end, start, 10));
+        Checks.finite("release_start_share", start);
+        for (double end : ends) {
+            Checks.between("release_end_share", end, start, 10);
+        }
+        Objects.requireNonNull(shape, "shape");
+        Checks.notNegative("build_up_time", buildUpTime);
     }
 
     /** Linear releases with three peaks and three ends. */

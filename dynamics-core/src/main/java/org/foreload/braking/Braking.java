@@ -74,13 +74,13 @@ public record Braking(
     }
 
     /**
-     * The same in the digits that plans are given in: the peak in hundredths of m/s² and no higher than it was, start
-     * and end of the release in decimetres.
+     * The same in the digits that plans are given in: the peak in hundredths of m/s², one of them at least and else no
+     * higher than it was, start and end of the release in decimetres.
      */
     public Braking rounded() {
         double start = Math.rint(release.start() * 10) / 10;
         double end = Math.max(start, Math.rint(release.end() * 10) / 10);
-        return withPeakDeceleration(Math.floor(peakDeceleration * 100 + BrakePlan.ROUNDING) / 100)
+        return withPeakDeceleration(Math.max(1, Math.floor(peakDeceleration * 100 + BrakePlan.ROUNDING)) / 100)
                 .with(new Release(release.shape(), start, end));
     }
 }

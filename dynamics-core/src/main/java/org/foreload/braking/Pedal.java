@@ -94,13 +94,17 @@ public sealed interface Pedal permits Pedal.ForceSensing, Pedal.TravelSensing {
 
         /** Travel under a force, m: the one real root of the cubic, by its hyperbolic form. */
         private double travel(double force) {
-            if (hardening == 0) {
+            double root = Math.sqrt(stiffness / (3 * hardening));
+            if (Double.isInfinite(root)) {
                 return force / stiffness;
             }
-            double root = Math.sqrt(stiffness / (3 * hardening));
-            double argument = force / (2 * hardening * root * root * root);
-            double inverse = Math.log(Math.abs(argument) + Math.sqrt(argument * argument + 1));
-            return Math.copySign(2 * root * Math.sinh(inverse / 3), force);
+            double argument = 1.5 * Math.abs(force) / (stiffness * root);
+            return Math.copySign(2 * root * Math.sinh(areaSine(argument) / 3), force);
+        }
+
+        /** Inverse of the hyperbolic sine, zero or above, without loss of digits where it is small. */
+        private static double areaSine(double x) {
+            return Math.log1p(x + x * x / (1 + Math.sqrt(x * x + 1)));
         }
 
         @Override

@@ -14,8 +14,8 @@ import org.foreload.vehicle.Car;
  * front axle gives (m·a·b + Iz·ψ̈)/L of that, the rear axle (m·a·a − Iz·ψ̈)/L, with the distances a and b of the CG
  * from front and rear axle. The rear axle's slip angle follows from its force by the inverse tyre, and the sideslip
  * from that: β = b·κ + α_r. While it grows the car turns less than its line, by β̇ = b·v·κ′ − m·a/L·d(v²κ)/dt over the
- * slope of the rear axle. Steady sideslip as part of the feedforward: N. R. Kapania, J. C. Gerdes, Vehicle System
- * Dynamics 53(12), 2015, 1687–1704 (from memory).
+ * slope of the rear axle; an axle in the air has no slip angle that could grow. Steady sideslip as part of the
+ * feedforward: N. R. Kapania, J. C. Gerdes, Vehicle System Dynamics 53(12), 2015, 1687–1704 (from memory).
  */
 final class Feedforward {
 
@@ -69,7 +69,8 @@ final class Feedforward {
     void carry(DriverView view, WheelForces wheels) {
         double perSecond = then * then * then * gradient - 2 * then * view.deceleration * curvature;
         rearStiffness = rear.stiffness(wheels);
-        double sliding = toRear * then * gradient - toFront * perWheelbase * mass * perSecond / rearStiffness;
+        double slipping = rearStiffness > 0 ? toFront * perWheelbase * mass * perSecond / rearStiffness : 0;
+        double sliding = toRear * then * gradient - slipping;
         yawRate = then * curvature - sliding;
         sideslip = toRear * curvature + rear.slipAngle(rearForce);
     }

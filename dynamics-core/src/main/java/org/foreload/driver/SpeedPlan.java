@@ -2,17 +2,26 @@ package org.foreload.driver;
 
 import java.util.Arrays;
 import org.foreload.conventions.Bounds;
+import org.foreload.conventions.InvalidValueException;
 
 /**
  * The speed that the driver expects or aims for at each station: on the way out, from where the throttle opens; or
  * along a whole entry, as the plan of it leads one to expect.
  *
- * @param stations rising, m; for an exit the first is where the throttle opens
- * @param speeds m/s at the stations
+ * <p>Two plans with the same numbers are equal.
+ *
+ * @param stations each beyond the one before, m; for an exit the first is where the throttle opens
+ * @param speeds m/s at the stations, zero or above
  */
 public record SpeedPlan(double[] stations, double[] speeds) {
 
-    /** Copies the arrays. */
+    /**
+     * Checks and copies the arrays.
+     *
+     * @throws IllegalArgumentException unless there are two or more stations, each with a speed
+     * @throws org.foreload.conventions.InvalidValueException if a station is not finite or not beyond the one before,
+     *     or a speed not finite or below zero; it names the first of them
+     */
     public SpeedPlan {
         if (stations.length < 2 || stations.length != speeds.length) {
             throw new IllegalArgumentException("a speed plan needs two or more stations, each with a speed, not "
@@ -20,6 +29,18 @@ public record SpeedPlan(double[] stations, double[] speeds) {
         }
         stations = stations.clone();
         speeds = speeds.clone();
+        double last = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < stations.length; i++) {
+            // A long plan is made for each entry of a reacting foot: names only for what is wrong.
+            if (!(stations[i] > last && stations[i] < Double.POSITIVE_INFINITY)) {
+                throw new InvalidValueException(
+                        "speed plan, station " + i, stations[i], i == 0 ? "finite" : "finite, and above " + last);
+            }
+            if (!(speeds[i] >= 0 && speeds[i] < Double.POSITIVE_INFINITY)) {
+                throw new InvalidValueException("speed plan, speed " + i, speeds[i], "finite, zero or above, in m/s");
+            }
+            last = stations[i];
+        }
     }
 
     /** First station, m. */
@@ -55,6 +76,18 @@ public record SpeedPlan(double[] stations, double[] speeds) {
         int i = Arrays.binarySearch(stations, station);
         i = i >= 0 ? i : -i - 2;
         return Math.max(0, Math.min(i, stations.length - 2));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SpeedPlan plan
+                && Arrays.equals(stations, plan.stations)
+                && Arrays.equals(speeds, plan.speeds);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(stations) + Arrays.hashCode(speeds);
     }
 
     @Override

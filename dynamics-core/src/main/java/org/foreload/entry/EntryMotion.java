@@ -4,6 +4,7 @@ import static org.foreload.entry.EntryState.CAR;
 import static org.foreload.entry.EntryState.VX;
 import static org.foreload.entry.EntryState.VY;
 
+import java.util.Locale;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
@@ -146,6 +147,11 @@ final class EntryMotion implements DecayingSystem {
         return advance(to, state);
     }
 
+    /** Whether a crossing ended the last advance, be it at its end. */
+    boolean crossed() {
+        return integration.crossed() >= 0;
+    }
+
     /** Where it stands: at a beginning, or between two steps. */
     Mark mark() {
         return integration.mark();
@@ -159,16 +165,32 @@ final class EntryMotion implements DecayingSystem {
 
     private double advance(double to, double[] into) {
         Stop stop = integration.advance(to);
+        integration.state(into);
         if (stop == Stop.EXHAUSTED || stop == Stop.STUCK) {
             throw new IllegalStateException(String.format(
-                    java.util.Locale.ROOT,
-                    "the entry cannot be followed beyond %.1f m: its numbers make a motion too quick or too stiff; look for one "
-                            + "that is far from usual, or use a smaller tolerance",
-                    integration.at()));
+                    Locale.ROOT,
+                    "the entry cannot be followed beyond %.1f m: %s",
+                    integration.at(),
+                    why(integration.at() + AHEAD, into)));
         }
-        integration.state(into);
         return integration.at();
     }
+
+    /** What keeps it from going on: a state that becomes no number, or that the steps get too short. */
+    private String why(double station, double[] y) {
+        double[] rate = new double[y.length];
+        equations.perMetre(station, y, within, rate);
+        for (int i = 0; i < rate.length; i++) {
+            if (!Double.isFinite(rate[i])) {
+                return "its " + EntryState.words(i) + " is not a finite number from there on";
+            }
+        }
+        return "its numbers make a motion too quick or too stiff; look for one that is far from usual, or use a smaller"
+                + " tolerance";
+    }
+
+    /** How far ahead, m, is looked for a number that is none: a hair beyond what was reached. */
+    private static final double AHEAD = 1e-6;
 
     /** Speed of a state, m/s. */
     static double speed(double[] state) {

@@ -27,6 +27,10 @@ class EntryRecorder {
 
     private final EntrySimulator simulator;
     private final BrakePlan plan;
+
+    /** Where the foot comes down, m: a plan may put it before the line begins. */
+    private final double brakeOn;
+
     private final EntryEquations equations;
     private final EntryProfile profile;
     private final Fullness fullness;
@@ -51,8 +55,10 @@ class EntryRecorder {
     EntryRecorder(EntrySimulator simulator, BrakePlan plan, EntryEquations equations, boolean keep) {
         this.simulator = simulator;
         this.plan = plan;
+        this.brakeOn =
+                Bounds.larger(plan.brakePoint(), simulator.corner().path().start());
         this.equations = equations;
-        this.fullness = new Fullness(simulator.corner().path(), plan.brakePoint());
+        this.fullness = new Fullness(simulator.corner().path(), brakeOn);
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
@@ -62,11 +68,10 @@ class EntryRecorder {
         return ending == null;
     }
 
-    /** Called at the start of each piece: the events that lie at stations. */
+    /** Called at the start of each piece: the events that lie at stations, and an edge that begins within the car. */
     void enter(double station, double[] state) {
         double time = state[EntryState.TIME];
-        if (same(station, plan.brakePoint())
-                && plan.brakePoint() < plan.release().end()) {
+        if (same(station, brakeOn) && brakeOn < plan.release().end()) {
             events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
             brakePointSpeed = speed(state);
         }
@@ -87,6 +92,14 @@ class EntryRecorder {
         if (profile != null) {
             profile.row(station, state);
         }
+        // What is below zero where a crossing begins to be watched would not be seen to fall.
+        if (!(edgeMargin(station, state) > 0)) {
+            end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
+        }
+    }
+
+    private double edgeMargin(double station, double[] state) {
+        return Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state));
     }
 
     private static boolean same(double a, double b) {
@@ -103,10 +116,9 @@ class EntryRecorder {
      * @param joint holds loads and forces at the last joint between steps
      */
     Crossing[] crossings(WheelForces joint) {
-        Crossing edges =
-                (station, x) -> Bounds.smaller(simulator.leftMargin(station, x), simulator.rightMargin(station, x));
-        Crossing spin = (station, x) -> EntrySimulator.spinMargin(x);
-        Crossing stopped = (station, x) -> EntrySimulator.speedMargin(x);
+        Crossing edges = this::edgeMargin;
+        Crossing spin = (station, x) -> EntryState.spinMargin(x);
+        Crossing stopped = (station, x) -> EntryState.speedMargin(x);
         return simulator.car().antiLock()
                 ? new Crossing[] {edges, spin, stopped}
                 : new Crossing[] {edges, spin, stopped, locks.crossing(joint)};
@@ -237,7 +249,7 @@ class EntryRecorder {
     private void track(double station, double offset, double speed, double time) {
         farthestOffset = Bounds.larger(farthestOffset, Math.abs(offset));
         fullness.across(station, offset);
-        if (station <= plan.brakePoint()) {
+        if (station <= brakeOn) {
             topSpeed = Bounds.larger(topSpeed, speed);
         } else {
             minimum(station, speed, time);
@@ -245,7 +257,7 @@ class EntryRecorder {
     }
 
     private void minimum(double station, double speed, double time) {
-        if (station > plan.brakePoint() && speed < minimumSpeed) {
+        if (station > brakeOn && speed < minimumSpeed) {
             minimumSpeed = speed;
             minimumSpeedAt = station;
             minimumSpeedTime = time;
@@ -255,12 +267,11 @@ class EntryRecorder {
     /** Called when an event stopped the integration: a wheel that changes, or the end of the run. */
     void stoppedAt(double station, double[] state) {
         double tiny = 1e-3;
-        if (EntrySimulator.spinMargin(state) <= tiny) {
+        if (EntryState.spinMargin(state) <= tiny) {
             end(Outcome.SPUN, Kind.SPIN, station, state);
-        } else if (EntrySimulator.speedMargin(state) <= tiny) {
+        } else if (EntryState.speedMargin(state) <= tiny) {
             end(Outcome.STOPPED, Kind.STOPPED, station, state);
-        } else if (Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state))
-                <= tiny) {
+        } else if (edgeMargin(station, state) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         } else {
             locks.change(station, state).ifPresent(kind -> end(Outcome.LOCKED_UP, kind, station, state));
@@ -306,7 +317,7 @@ class EntryRecorder {
                 events,
                 turnInSpeed,
                 topSpeed,
-                minimumSpeed,
+                Double.isNaN(minimumSpeedAt) ? Double.NaN : minimumSpeed,
                 minimumSpeedAt,
                 time,
                 trailShare(),
@@ -320,7 +331,13 @@ class EntryRecorder {
 
     private double trailShare() {
         double shed = brakePointSpeed - minimumSpeed;
-        return shed > 0 ? Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1) : Double.NaN;
+        if (!(shed > 0) || Double.isNaN(turnInSpeed)) {
+            return Double.NaN;
+        }
+        if (minimumSpeedAt <= 0) {
+            return 0;
+        }
+        return brakeOn >= 0 ? 1 : Bounds.clamp(0, (turnInSpeed - minimumSpeed) / shed, 1);
     }
 
     private EntryResult.Limit limit(EntryResult.Margins margins) {

@@ -14,10 +14,11 @@ import org.foreload.trace.Trace;
  * @param events what happened, in the order of the line
  * @param turnInSpeed m/s at station zero; NaN if the car did not get there
  * @param topSpeed highest speed up to the brake point, m/s
- * @param minimumSpeed lowest speed after the brake point, m/s
- * @param minimumSpeedAt its station, m
+ * @param minimumSpeed lowest speed after the brake point, m/s; NaN if the car did not get beyond that
+ * @param minimumSpeedAt its station, m; NaN likewise
  * @param time from the start of the approach to the end of the exit, s; NaN unless the car got there
- * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum
+ * @param trailShare speed shed after turn-in over all speed shed from the brake point to the minimum, 0 to 1; NaN if
+ *     none was shed, the foot never came down on the brake, or the car did not get to turn-in
  * @param farthestOffset greatest distance from the line, m
  * @param lockReserve how much harder, as a share, the brake could have been before a wheel stopped, where that was
  *     least; zero if one stopped, infinite if there was no braking or none can stop
@@ -80,7 +81,10 @@ public record EntryResult(
                 evaluations);
     }
 
-    /** Whether the foot came down on the brake at all: a plan may put its brake point at the end of its own release. */
+    /**
+     * Whether the foot came down on the brake at all: a plan may put its brake point at the end of its own release, or
+     * beyond where the run ended. One before the start of the line counts as braked there.
+     */
     public boolean braked() {
         return event(EntryEvent.Kind.BRAKE_ON).isPresent();
     }

@@ -24,19 +24,16 @@ import org.foreload.vehicle.Car;
  * Drives one car through one corner, with one brake plan after another.
  *
  * <p>Nothing that shows here changes, so one simulator serves many threads.
+ *
+ * <p>How an entry ends is a value. An entry that has no end is an {@link IllegalStateException}: numbers that are legal
+ * one by one can make a motion that no reasonable amount of work follows (a yaw inertia of 1e-6 kg·m², a body that
+ * pitches a million times a second, a foot that ripples as quickly), and a path, tyre or release shape of one's own can
+ * give numbers that are none. The message says where, and which state is not finite if one is not.
  */
 public final class EntrySimulator {
 
     /** Pieces shorter than this, m, are joined: they come from two names for one point. */
     private static final double SHORTEST_PIECE = 1e-6;
-
-    /** Sideslip, rad, from which nobody brings the car back. */
-    private static final double SPIN_SIDESLIP = 0.6;
-
-    private static final double SPIN_SLOPE = Math.tan(SPIN_SIDESLIP);
-
-    /** Speed, m/s, at which a car has as good as stopped. */
-    private static final double STOPPED_SPEED = 1.5;
 
     private final Car car;
     private final Corner corner;
@@ -120,6 +117,8 @@ public final class EntrySimulator {
     /**
      * Drives and keeps the whole run: profile, margins and limit. A driver whose foot reacts expects the speeds of this
      * plan driven as planned, which costs a run of its own.
+     *
+     * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult run(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), true);
@@ -130,6 +129,7 @@ public final class EntrySimulator {
      *
      * @param plan what the foot sets out to do
      * @param expected without effect on a foot that brakes as planned
+     * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult run(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), true);
@@ -144,6 +144,8 @@ public final class EntrySimulator {
     /**
      * Drives and keeps only how it ended, with a coarser tolerance: what a search needs, for less work. A driver whose
      * foot reacts expects the speeds of this plan driven as planned, which costs a run of its own.
+     *
+     * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult probe(BrakePlan plan) {
         return drive(plan, ownExpectation(plan), false);
@@ -154,6 +156,7 @@ public final class EntrySimulator {
      *
      * @param plan what the foot sets out to do
      * @param expected without effect on a foot that brakes as planned
+     * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
         return drive(plan, Optional.of(expected), false);
@@ -166,6 +169,8 @@ public final class EntrySimulator {
     /**
      * The speeds to which a plan leads as it stands, with a calm foot: what a driver who follows it expects. Where the
      * entry ends before the exit, there they end.
+     *
+     * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public SpeedPlan expected(BrakePlan plan) {
         EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));
@@ -174,8 +179,12 @@ public final class EntrySimulator {
 
     /** The speeds of a run that went as intended: what a driver who drives it again expects. */
     public static SpeedPlan expected(Trace profile) {
-        return new SpeedPlan(
-                profile.column("s_m").values(), profile.column("speed_mps").values());
+        double[] stations = profile.column("s_m").values();
+        double[] speeds = profile.column("speed_mps").values();
+        // A run may end where it begins; then nobody comes to the second station.
+        return stations.length > 1
+                ? new SpeedPlan(stations, speeds)
+                : new SpeedPlan(new double[] {stations[0], stations[0] + 1}, new double[] {speeds[0], speeds[0]});
     }
 
     private EntryResult drive(BrakePlan plan, Optional<SpeedPlan> expected, boolean keep) {
@@ -198,11 +207,11 @@ public final class EntrySimulator {
             equations.foot(foot, state[EntryState.TIME]);
             recorder.enter(start, state);
             double at = start;
-            if (shared && i == 0) {
+            if (shared && i == 0 && recorder.running()) {
                 Approach.Joint joint = approach().before(end);
                 recorder.takeOver(joint);
                 at = motion.resume(joint.mark(), end, state);
-                stopped(at, end, state, recorder);
+                stopped(motion, at, state, recorder);
             }
             boolean leaves = !keep
                     && foot == EntryEquations.Foot.DRIVING
@@ -214,18 +223,18 @@ public final class EntrySimulator {
             while (at < end - SHORTEST_PIECE && recorder.running()) {
                 double longest = equations.shortestPeriod() * EntryMotion.speed(state) / STEPS_PER_PERIOD;
                 at = motion.advance(at, end, state, longest);
-                if (at < end && joined.holds(at, state)) {
+                stopped(motion, at, state, recorder);
+                if (at < end && !motion.crossed() && joined.holds(at, state)) {
                     departure().leave(at, state);
                     at = end;
                 }
-                stopped(at, end, state, recorder);
             }
         }
         return recorder.result(state);
     }
 
-    private static void stopped(double at, double end, double[] state, EntryRecorder recorder) {
-        if (at < end - SHORTEST_PIECE) {
+    private static void stopped(EntryMotion motion, double at, double[] state, EntryRecorder recorder) {
+        if (motion.crossed()) {
             recorder.stoppedAt(at, state);
         }
     }
@@ -380,15 +389,6 @@ public final class EntrySimulator {
 
     /** Share of it below which a bend is over: what is as tight beyond is another bend. */
     private static final double SAME_BEND = 0.5;
-
-    /** How much the car could still slide across before it spins, m/s; falls through zero at that sideslip. */
-    static double spinMargin(double[] state) {
-        return SPIN_SLOPE * state[EntryState.VX] - Math.abs(state[EntryState.VY]);
-    }
-
-    static double speedMargin(double[] state) {
-        return state[EntryState.VX] - STOPPED_SPEED;
-    }
 
     double leftMargin(double station, double[] state) {
         return corner.path().widthLeft(station) - state[EntryState.OFFSET];

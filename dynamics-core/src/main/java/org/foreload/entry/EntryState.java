@@ -1,5 +1,6 @@
 package org.foreload.entry;
 
+import java.util.List;
 import org.foreload.bicycle.BicycleState;
 
 /** Names of the entries of the simulator's state vector, whose independent variable is the station. */
@@ -29,7 +30,39 @@ final class EntryState {
     static final int VY = CAR + BicycleState.VY;
     static final int YAW_RATE = CAR + BicycleState.YAW_RATE;
 
+    private static final List<String> WORDS = List.of(
+            "time",
+            "distance off the line",
+            "heading",
+            "speed",
+            "speed across",
+            "yaw rate",
+            "load moved by pitching",
+            "rate of that load",
+            "lateral acceleration that the body feels",
+            "rate of that acceleration",
+            "slip of the front tyres",
+            "slip of the rear tyres",
+            "steering angle",
+            "brake",
+            "drive",
+            "easing of the foot",
+            "perceived excess of speed");
+
+    /** Sideslip, rad, from which nobody brings the car back. */
+    private static final double SPIN_SIDESLIP = 0.6;
+
+    private static final double SPIN_SLOPE = Math.tan(SPIN_SIDESLIP);
+
+    /** Speed, m/s, at which a car has as good as stopped. */
+    private static final double STOPPED_SPEED = 1.5;
+
     private EntryState() {}
+
+    /** A state in words, for messages. */
+    static String words(int state) {
+        return WORDS.get(state);
+    }
 
     /**
      * Size of one unit of each state, by which the relative tolerance is turned into an absolute one: s, m, rad, m/s,
@@ -55,5 +88,15 @@ final class EntryState {
         scale[EASED] = 1;
         scale[EXCESS] = 10;
         return scale;
+    }
+
+    /** How much the car could still slide across before it spins, m/s; falls through zero at that sideslip. */
+    static double spinMargin(double[] state) {
+        return SPIN_SLOPE * state[VX] - Math.abs(state[VY]);
+    }
+
+    /** How much faster it is than a car that has as good as stopped, m/s. */
+    static double speedMargin(double[] state) {
+        return state[VX] - STOPPED_SPEED;
     }
 }

@@ -97,7 +97,9 @@ public final class FrictionEnvelope {
     }
 
     private static <T> List<T> all(List<Optional<T>> results) {
-        return results.stream().map(Optional::orElseThrow).toList();
+        return results.stream()
+                .map(one -> one.orElseThrow(() -> new IllegalStateException("the sweep was interrupted")))
+                .toList();
     }
 
     /** Median over the laps of the most that a lap shows; zero where fewer than half show any. */

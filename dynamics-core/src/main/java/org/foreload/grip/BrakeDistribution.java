@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
@@ -16,6 +17,14 @@ import org.foreload.vehicle.Chassis;
  * @param frontBrakeShare share β of the brake force that acts on the front axle
  */
 public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double cgHeight, double frontBrakeShare) {
+
+    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    public BrakeDistribution {
+        Checks.positive("wheelbase_m", wheelbase);
+        Checks.between("cg_to_front_axle_m", cgToFrontAxle, 0, wheelbase);
+        Checks.notNegative("cg_height_m", cgHeight);
+        Checks.within("front_brake_share", frontBrakeShare, 0, 1);
+    }
 
     /** Brake distribution of a car. */
     public static BrakeDistribution of(Car car) {

@@ -143,9 +143,13 @@ public final class LocalGrip {
         return Math.max(0, Math.max(front, rear)) / (mass * Gravity.G);
     }
 
-    /** Highest longitudinal acceleration, m/s², for which the engine has the power; infinite at a standstill. */
+    /**
+     * Highest longitudinal acceleration, m/s², for which the engine has the power; infinite at a standstill, unless it
+     * has none: then what drag and slope make of the car, at any speed.
+     */
     public double powerAcceleration(double speedSquared) {
-        return (power / Math.sqrt(speedSquared) + force.at(speedSquared, 0)) / mass;
+        double drive = power == 0 ? 0 : power / Math.sqrt(speedSquared);
+        return (drive + force.at(speedSquared, 0)) / mass;
     }
 
     /**

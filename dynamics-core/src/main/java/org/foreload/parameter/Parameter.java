@@ -1,5 +1,6 @@
 package org.foreload.parameter;
 
+import java.lang.invoke.MethodHandles;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -48,7 +49,8 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
      * @param component name of the component, a {@code double}
      * @param name name with the unit, as in the files
      * @param unit unit; empty for a plain number
-     * @throws IllegalArgumentException if the record has no such number
+     * @throws IllegalArgumentException if the record has no such number, or is hidden from this library: it must be
+     *     public, in a package that its module, if it is in one, exports
      */
     public static <T extends Record> Parameter<T> component(Class<T> type, String component, String name, String unit) {
         RecordComponent[] components = type.getRecordComponents();
@@ -57,13 +59,31 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
         if (place < 0 || components[place].getType() != double.class) {
             throw new IllegalArgumentException(type.getSimpleName() + " has no number " + component);
         }
+        Constructor<T> canonical = reached(type, components);
         return new Parameter<>(name, unit, model -> (double) read(components[place], model), (model, value) -> {
             Object[] values = new Object[components.length];
             for (int i = 0; i < values.length; i++) {
                 values[i] = i == place ? (Object) value : read(components[i], model);
             }
-            return copy(type, components, values);
+            return copy(canonical, values);
         });
+    }
+
+    /** The canonical constructor of a record whose numbers can be read. */
+    private static <T extends Record> Constructor<T> reached(Class<T> type, RecordComponent[] components) {
+        try {
+            Constructor<T> canonical = type.getDeclaredConstructor(
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            MethodHandles.publicLookup().unreflectConstructor(canonical);
+            for (RecordComponent component : components) {
+                MethodHandles.publicLookup().unreflect(component.getAccessor());
+            }
+            return canonical;
+        } catch (ReflectiveOperationException hidden) {
+            throw new IllegalArgumentException(
+                    type.getName() + " is hidden: a record with parameters must be public, in an exported package",
+                    hidden);
+        }
     }
 
     private static Object read(RecordComponent component, Record model) {
@@ -74,10 +94,8 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
         }
     }
 
-    private static <T extends Record> T copy(Class<T> type, RecordComponent[] components, Object[] values) {
+    private static <T extends Record> T copy(Constructor<T> canonical, Object[] values) {
         try {
-            Constructor<T> canonical = type.getDeclaredConstructor(
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
             return canonical.newInstance(values);
         } catch (InvocationTargetException refused) {
             if (refused.getCause() instanceof RuntimeException own) {

@@ -32,12 +32,26 @@ public final class PitchResponse {
     /** Periods over which an amplitude is measured. */
     private static final int PERIODS = 4;
 
+    /** Time after which what is left of a jab is below any rounding, in the same units: e^-40. */
+    private static final double GONE = 40;
+
+    /** Part of the front load that a swing must come to for its crossings to be told from rounding, to a thousandth. */
+    private static final double MEASURABLE = 1e-12;
+
     private final Car car;
     private final Response pitch;
+
+    /** Load on the front axle, N, that a braking of the ripple's size moves. */
+    private final double slow;
 
     private PitchResponse(Car car) {
         this.car = car;
         this.pitch = car.suspension().pitch();
+        this.slow = car.chassis().mass()
+                * MEAN
+                * SIZE
+                * car.chassis().cgHeight()
+                / car.chassis().wheelbase();
     }
 
     /**
@@ -50,26 +64,38 @@ public final class PitchResponse {
         return new PitchResponse(car);
     }
 
-    /** Resonance that the pitch data imply, f·√(1 − 2ζ²), Hz; NaN where a ripple is nowhere amplified. */
+    /**
+     * Resonance that the pitch data imply, f·√(1 − 2ζ²), Hz; NaN where a ripple is nowhere amplified, as in a car whose
+     * CG lies in the road.
+     */
     public double expectedResonance() {
-        double square = 1 - 2 * pitch.dampingRatio() * pitch.dampingRatio();
-        return pitch.rigid() || !(square > 0) ? Double.NaN : pitch.frequency() * Math.sqrt(square);
+        return impliedFrequency(1 - 2 * pitch.dampingRatio() * pitch.dampingRatio());
     }
 
-    /** Damped frequency that the pitch data imply, f·√(1 − ζ²), Hz; NaN for a body that does not ring. */
+    /**
+     * Damped frequency that the pitch data imply, f·√(1 − ζ²), Hz; NaN for a body that does not ring, and for a CG in
+     * the road.
+     */
     public double expectedRing() {
-        double square = 1 - pitch.dampingRatio() * pitch.dampingRatio();
-        return pitch.rigid() || !(square > 0) ? Double.NaN : pitch.frequency() * Math.sqrt(square);
+        return impliedFrequency(1 - pitch.dampingRatio() * pitch.dampingRatio());
+    }
+
+    private double impliedFrequency(double square) {
+        return pitch.rigid() || !(slow > 0) || !(square > 0) ? Double.NaN : pitch.frequency() * Math.sqrt(square);
     }
 
     /**
      * Ripple of the front axle load over the ripple that a slow foot would make, plain number: 1 for slow ripples,
-     * above 1 where pitching amplifies them.
+     * above 1 where pitching amplifies them; NaN for a CG in the road, where braking moves no load.
      *
      * @param frequency Hz, above zero
+     * @throws org.foreload.conventions.InvalidValueException if the frequency is not
      */
     public double gain(double frequency) {
         Checks.positive("frequency_hz", frequency);
+        if (!(slow > 0)) {
+            return Double.NaN;
+        }
         double omega = 2 * Math.PI * frequency;
         StraightLine line = new StraightLine(car, SPEED, time -> MEAN * (1 + SIZE * Math.sin(omega * time)));
         double settled = pitch.rigid() ? 0 : SETTLING / (pitch.dampingRatio() * 2 * Math.PI * pitch.frequency());
@@ -97,11 +123,6 @@ public final class PitchResponse {
         }
         double mean = sum / count;
         double amplitude = 2.0 / count * Math.hypot(sine - mean * sines, cosine - mean * cosines);
-        double slow = car.chassis().mass()
-                * MEAN
-                * SIZE
-                * car.chassis().cgHeight()
-                / car.chassis().wheelbase();
         return amplitude / slow;
     }
 
@@ -111,6 +132,7 @@ public final class PitchResponse {
      *
      * @param low start of the range, Hz
      * @param high end of the range, Hz
+     * @throws org.foreload.conventions.InvalidValueException unless 0 &lt; low &lt; high &lt; ∞
      */
     public double resonance(double low, double high) {
         Checks.positive("lowest_frequency_hz", low);
@@ -152,33 +174,45 @@ public final class PitchResponse {
 
     /**
      * Frequency at which the front load rings after the brake is dropped at once, Hz, measured from the first two
-     * crossings of the load that it settles at; NaN for a body that does not ring.
+     * crossings of the load that it settles at. NaN for a body that does not ring measurably: one that is rigid, or has
+     * its CG in the road, or is damped so well, ζ above about 0.95, that its second swing drowns in rounding.
      */
     public double ring() {
         if (Double.isNaN(expectedRing())) {
             return Double.NaN;
         }
         StraightLine line = new StraightLine(car, SPEED, time -> time > 0 ? MEAN * (1 - SIZE) : MEAN);
-        double rest = line.frontLoad()
-                - MEAN
-                        * SIZE
-                        * car.chassis().mass()
-                        * car.chassis().cgHeight()
-                        / car.chassis().wheelbase();
-        double first = crossing(line, rest);
-        return 0.5 / (crossing(line, rest) - first);
+        double rest = line.frontLoad() - slow;
+        double gone = GONE / (pitch.dampingRatio() * 2 * Math.PI * pitch.frequency());
+        double first = swing(line, rest, gone).end();
+        Swing swing = swing(line, rest, gone);
+        // From one swing to the next as much is lost as from the drop to the first.
+        boolean measurable = swing.most() * swing.most() >= MEASURABLE * rest * slow;
+        return measurable ? 0.5 / (swing.end() - first) : Double.NaN;
     }
 
-    private static double crossing(StraightLine line, double rest) {
+    /**
+     * A swing to one side of the load at rest.
+     *
+     * @param end when the load comes back to that, s; NaN if it does not
+     * @param most how far it went, N
+     */
+    private record Swing(double end, double most) {}
+
+    /** Follows the load until it next crosses the one at rest, or until nothing is left of the jab. */
+    private static Swing swing(StraightLine line, double rest, double gone) {
         double before = line.frontLoad() - rest;
-        while (true) {
+        double most = Math.abs(before);
+        while (line.time() < gone) {
             double from = line.time();
             line.advance();
             double after = line.frontLoad() - rest;
             if (before != 0 && before * after <= 0) {
-                return from + (line.time() - from) * before / (before - after);
+                return new Swing(from + (line.time() - from) * before / (before - after), most);
             }
             before = after;
+            most = Math.max(most, Math.abs(after));
         }
+        return new Swing(Double.NaN, most);
     }
 }

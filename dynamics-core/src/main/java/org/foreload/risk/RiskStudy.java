@@ -2,12 +2,14 @@ package org.foreload.risk;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
+import org.foreload.conventions.Checks;
 import org.foreload.driver.LeftFoot;
 import org.foreload.driver.Reaction;
 import org.foreload.driver.SpeedPlan;
@@ -83,9 +85,9 @@ public final class RiskStudy {
      * @param seed of the draws
      */
     public RiskStudy(CornerStudy study, Scatter scatter, Reaction reaction, int samples, long seed) {
-        this.study = study;
-        this.scatter = scatter;
-        this.reaction = reaction;
+        this.study = Objects.requireNonNull(study, "study");
+        this.scatter = Objects.requireNonNull(scatter, "scatter");
+        this.reaction = Objects.requireNonNull(reaction, "reaction");
         this.points = LowDiscrepancy.points(DIMENSIONS, samples, seed);
     }
 
@@ -142,8 +144,10 @@ public final class RiskStudy {
      * @param plan with its brake point
      * @param allowed largest share that may fail, 0 to 1
      * @return empty where more fail
+     * @throws org.foreload.conventions.InvalidValueException if the share is not from 0 to 1
      */
     public Optional<Proportion> seldomFailing(BrakePlan plan, double allowed) {
+        Checks.within("failing_share", allowed, 0, 1);
         SpeedPlan expected = expected(plan);
         List<double[]> farthestFirst = points.stream()
                 .sorted(Comparator.comparingDouble(point -> -missedBy(point)))

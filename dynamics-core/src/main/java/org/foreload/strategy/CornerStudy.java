@@ -202,7 +202,11 @@ public final class CornerStudy {
         return new BrakePointSearch(bound.profile(), simulator, allowance);
     }
 
-    /** The entry from the last of all brake points, driven with full accuracy, and what it has in hand. */
+    /**
+     * The entry from the last of all brake points, driven with full accuracy, and what it has in hand.
+     *
+     * @throws IllegalStateException if an entry cannot be followed; see {@link EntrySimulator}
+     */
     public Finding latest(Braking braking) {
         BrakePointSearch search = search();
         Trial last = search.lastOfAll(braking);

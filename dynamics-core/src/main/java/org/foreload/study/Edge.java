@@ -1,6 +1,7 @@
 package org.foreload.study;
 
 import java.util.function.DoubleUnaryOperator;
+import org.foreload.conventions.Checks;
 import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
@@ -23,13 +24,19 @@ public final class Edge {
      * @param left what is left: at or above zero where it is kept; it need not be continuous
      * @param first where to look first, above zero
      * @param stride factor of the next look, up or down, above one
-     * @param least what is not gone below, at most {@code first}; taken where nothing keeps it
+     * @param least what is not gone below, zero to {@code first}; taken where nothing keeps it
      * @param most what is not gone beyond, at least {@code first}; taken where all keep it
      * @param accuracy of the edge, relative and absolute
      * @return a value with {@code left} at or above zero, but for {@code least}
+     * @throws org.foreload.conventions.InvalidValueException if a number is outside what it must be
      */
     public static double largest(
             DoubleUnaryOperator left, double first, double stride, double least, double most, double accuracy) {
+        Checks.positive("first", first);
+        Checks.between("stride", stride, 1, Double.POSITIVE_INFINITY);
+        Checks.within("least", least, 0, first);
+        Checks.within("most", most, first, Double.MAX_VALUE);
+        Checks.positive("accuracy", accuracy);
         double keeps = first;
         double fails = first;
         if (left.applyAsDouble(first) >= 0) {

@@ -1,5 +1,7 @@
 package org.foreload.study;
 
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import org.foreload.conventions.Checks;
@@ -47,7 +49,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
     }
 
     /**
-     * The lowest cost that was seen.
+     * The lowest cost that was seen. Two with the same numbers are equal.
      *
      * @param point where
      * @param cost how low
@@ -58,6 +60,19 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         /** Copies the point. */
         public Found {
             point = point.clone();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Found found
+                    && Arrays.equals(point, found.point)
+                    && Double.compare(cost, found.cost) == 0
+                    && evaluations == found.evaluations;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Objects.hash(cost, evaluations) + Arrays.hashCode(point);
         }
 
         @Override

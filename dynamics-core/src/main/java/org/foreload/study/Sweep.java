@@ -2,12 +2,14 @@ package org.foreload.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
@@ -23,13 +25,14 @@ public final class Sweep {
     /**
      * @param threads number of threads, 1 or more
      * @param progress told of each case that is done
+     * @throws org.foreload.conventions.InvalidValueException if there is no thread
      */
     public Sweep(int threads, Progress progress) {
         if (threads < 1) {
             throw new org.foreload.conventions.InvalidValueException("threads", threads, "1 or more");
         }
         this.threads = threads;
-        this.progress = progress;
+        this.progress = Objects.requireNonNull(progress, "progress");
     }
 
     /** A sweep on all processors, without a progress report. */
@@ -58,15 +61,22 @@ public final class Sweep {
     }
 
     /**
-     * Runs the computation for each case.
+     * Runs the computation for each case. A stop, or an interrupt of the thread that called, keeps further cases from
+     * being started; those that have been started are finished, and nothing that was done is lost. A thread that was
+     * interrupted still is when this returns.
      *
      * @param <A> case
      * @param <R> result
+     * @param cases whatever the computation takes
+     * @param computation called from many threads; its result is not null
      * @return results in the order of the cases; empty for a case that a stop or an interrupt kept from being started
-     * @throws IllegalStateException if a computation throws; its cause is what it threw
+     * @throws RuntimeException what a computation throws, as it is: that of the first case, in their order, that throws
+     * @throws IllegalStateException if it throws an error; that is the cause
+     * @throws NullPointerException if its result is null
      */
     public <A, R> List<Optional<R>> run(List<A> cases, Function<? super A, ? extends R> computation) {
         AtomicInteger done = new AtomicInteger();
+        AtomicBoolean interrupted = new AtomicBoolean();
         ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
             Thread thread = new Thread(task, "foreload-sweep");
             thread.setDaemon(true);
@@ -76,10 +86,10 @@ public final class Sweep {
             List<Future<Optional<R>>> pending = new ArrayList<>();
             for (A one : cases) {
                 Callable<Optional<R>> task = () -> {
-                    if (progress.stopped() || Thread.currentThread().isInterrupted()) {
+                    if (interrupted.get() || progress.stopped()) {
                         return Optional.empty();
                     }
-                    R result = computation.apply(one);
+                    R result = Objects.requireNonNull(computation.apply(one), "a case of a sweep came to no result");
                     progress.update(done.incrementAndGet(), cases.size());
                     return Optional.of(result);
                 };
@@ -87,18 +97,30 @@ public final class Sweep {
             }
             List<Optional<R>> results = new ArrayList<>();
             for (Future<Optional<R>> one : pending) {
-                results.add(one.get());
+                results.add(awaited(one, interrupted));
             }
             return results;
-        } catch (InterruptedException stop) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the sweep was interrupted", stop);
         } catch (ExecutionException failure) {
             throw failure.getCause() instanceof RuntimeException cause
                     ? cause
                     : new IllegalStateException("a case failed", failure.getCause());
         } finally {
             pool.shutdownNow();
+            if (interrupted.get()) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** What a case came to, however often the wait for it is interrupted. */
+    private static <R> Optional<R> awaited(Future<Optional<R>> one, AtomicBoolean interrupted)
+            throws ExecutionException {
+        while (true) {
+            try {
+                return one.get();
+            } catch (InterruptedException stop) {
+                interrupted.set(true);
+            }
         }
     }
 }

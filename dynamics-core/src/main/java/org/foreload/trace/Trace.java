@@ -1,6 +1,7 @@
 package org.foreload.trace;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -52,7 +53,7 @@ public record Trace(List<Column> columns) {
     }
 
     /**
-     * One column.
+     * One column. Two with the same name, unit and numbers are equal.
      *
      * @param name with the unit at its end: {@code speed_mps}
      * @param unit for people: {@code m/s}; empty for a plain number
@@ -65,6 +66,19 @@ public record Trace(List<Column> columns) {
             Objects.requireNonNull(name);
             Objects.requireNonNull(unit);
             values = values.clone();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Column column
+                    && name.equals(column.name)
+                    && unit.equals(column.unit)
+                    && Arrays.equals(values, column.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Objects.hash(name, unit) + Arrays.hashCode(values);
         }
 
         /** A copy of the numbers. */

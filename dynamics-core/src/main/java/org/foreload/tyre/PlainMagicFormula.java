@@ -9,7 +9,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * (1987) (from memory).
  *
  * @param shapeFactor C, above 1 and below 2
- * @param curvatureFactor E, at most 1
+ * @param curvatureFactor E, from −20 to a millionth below 1: at 1 and with C near 1 the peak runs off to endless slip
  */
 record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
 

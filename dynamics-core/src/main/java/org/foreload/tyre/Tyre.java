@@ -2,7 +2,10 @@ package org.foreload.tyre;
 
 /**
  * The force that one tyre can make from slip and wheel load. This is the whole interface: a model of your own needs
- * only the six methods without a body.
+ * only the six methods without a body. What is left to the defaults is searched for on {@link #force}, to 1e-9 of slip:
+ * some 10 to 40 calls for each wheel each time, so that an entry takes ten to twenty times as long as on
+ * {@link FrictionTyre}. Where there is a closed form, override {@link #rollingForceLimit} and {@link #lateralForce}
+ * first.
  *
  * <p><b>Signs and units.</b> Loads and forces in newtons, angles in radians. Slip is the slip velocity of the contact
  * patch over the travel speed: {@code longitudinalSlip} is positive when the wheel turns too slowly (braking; 1 is a

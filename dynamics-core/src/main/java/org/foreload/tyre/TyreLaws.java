@@ -3,6 +3,8 @@ package org.foreload.tyre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
 
 /**
  * The laws of {@link Tyre}, tried on a grid of slips: for whoever plugs in a model of their own and wants to know
@@ -27,9 +29,16 @@ public final class TyreLaws {
      * Laws that a tyre breaks, in words with numbers; empty if it breaks none.
      *
      * @param tyre the model
-     * @param loads wheel loads to try, N, above zero
+     * @param loads wheel loads to try, N, above zero; one or more
+     * @throws org.foreload.conventions.InvalidValueException if there is no load, or one that is not above zero
      */
     public static List<String> broken(Tyre tyre, double... loads) {
+        if (loads.length == 0) {
+            throw new InvalidValueException("loads", "none", "one load or more, in N");
+        }
+        for (double load : loads) {
+            Checks.positive("load", load);
+        }
         List<String> broken = new ArrayList<>();
         if (!tyre.force(0.1, 0.1, 0).equals(TyreForce.NONE)) {
             broken.add("no load, no force: it gives " + tyre.force(0.1, 0.1, 0));

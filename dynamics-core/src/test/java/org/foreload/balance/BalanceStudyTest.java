@@ -24,6 +24,7 @@ import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Test;
 
 /** The balance study on one car with few values, and its recommendation on made-up rows. */
@@ -151,14 +152,29 @@ class BalanceStudyTest {
         assertEquals(0.8, moved.frontDownforceArea() + moved.rearDownforceArea(), 1e-12);
     }
 
-    /** (b + μ·h)/L for the worked example of sources: a 1.2, b 1.5, h 0.55 has φ = 0.70 at μ = 0.709091. */
+    /**
+     * (b + μ·h)/L for the worked example of sources: a 1.2, b 1.5, h 0.55 has φ = 0.70 at μ = 0.709091. A third of the
+     * stretch that is looked at lies below.
+     */
     @Test
     void sharesAreTriedAroundTheOneThatLocksBothAxlesAtOnce() {
-        Car car = Scenes.frontHeavy();
-        double together = (2.62 - 1.06 + 0.9 * 0.53) / 2.62;
-        List<Double> shares = BalanceAxis.brakeShares(car, 0.9, 7).values();
+        Car car = Scenes.frontHeavy().with(new Chassis(1500, 2.7, 1.2, 0.55, 2400, 1.5, 1.5));
+        List<Double> shares = BalanceAxis.brakeShares(car, 0.709091, 7).values();
         assertEquals(7, shares.size());
-        assertTrue(shares.get(0) < together && shares.get(6) > together);
+        assertEquals(0.70, shares.get(2), 5e-7);
+        for (int i = 1; i < shares.size(); i++) {
+            assertEquals(shares.get(2) + 0.04 * (i - 2), shares.get(i), 1e-12);
+        }
+    }
+
+    @Test
+    void aStudyWithoutReleaseIsRefused() {
+        List<Double> one = List.of(0.3);
+        assertThrows(NullPointerException.class, () -> new BalanceStudy(one, one, -0.1, null, 0.25));
+        assertThrows(InvalidValueException.class, () -> new BalanceStudy(one, one, -0.1, ReleaseShapes.LINEAR, -5));
+        InvalidValueException start = assertThrows(
+                InvalidValueException.class, () -> new BalanceStudy(one, one, Double.NaN, ReleaseShapes.LINEAR, 0.25));
+        assertEquals("release_start_share", start.field());
     }
 
     @Test

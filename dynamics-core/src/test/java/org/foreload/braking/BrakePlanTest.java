@@ -41,6 +41,14 @@ class BrakePlanTest {
         assertEquals(0, PLAN.demand(50, 17));
     }
 
+    /** The peak of a plan is told in hundredths of m/s², rounded down, but never to nothing. */
+    @Test
+    void aSoftPeakIsRoundedToAHundredthAtLeast() {
+        assertEquals(7.85, Braking.of(7.859, 0.4, RELEASE).rounded().peakDeceleration());
+        assertEquals(0.01, Braking.of(0.0149, 0.4, RELEASE).rounded().peakDeceleration());
+        assertEquals(0.01, Braking.of(0.004, 0.4, RELEASE).rounded().peakDeceleration());
+    }
+
     @Test
     void aReleaseThatStartsDuringBuildUpCutsThePeak() {
         assertEquals(4 * 0.5, PLAN.demand(0, 0.2), 1e-14);

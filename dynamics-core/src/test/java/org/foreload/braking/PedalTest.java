@@ -17,6 +17,8 @@ import org.foreload.braking.PedalDisturbance.Hesitation;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pedals, feet, and what they make of a plan. */
 class PedalTest {
@@ -37,6 +39,24 @@ class PedalTest {
     void thePushThatAsksForADecelerationBringsIt(
             @ForAll("pedals") Pedal pedal, @ForAll @DoubleRange(min = 0, max = 20) double deceleration) {
         assertEquals(deceleration, pedal.deceleration(pedal.footForce(deceleration), 0), 1e-9 * (1 + deceleration));
+    }
+
+    /** A spring that hardly stiffens, or not at all, is the straight one: F = c·x. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-3, 1e-9, 1e-18, 1e-25, 1e-300, Double.MIN_VALUE, 0})
+    void aSpringThatHardlyStiffensIsStraight(double hardening) {
+        Pedal pedal = new Pedal.TravelSensing(1e5, hardening, 200, 0, 0.05);
+        assertEquals(4000, pedal.footForce(8), 1e-6);
+        for (double deceleration : new double[] {8, 1e-6}) {
+            assertEquals(deceleration, pedal.deceleration(pedal.footForce(deceleration), 0), 1e-13 * deceleration);
+        }
+    }
+
+    /** One that is hard from the start goes with the cube root: x³ = F/e. */
+    @Test
+    void aSpringThatIsAllHardeningGoesWithTheCubeRoot() {
+        Pedal pedal = new Pedal.TravelSensing(1e-3, 1e9, 200, 0, 0.05);
+        assertEquals(200 * Math.cbrt(64e3 / 1e9), pedal.deceleration(64e3, 0), 1e-8);
     }
 
     /**

@@ -97,6 +97,19 @@ class FeedbackTest {
     }
 
     /**
+     * With the rear wheels in the air there is no weather vane: c = 0 and θ″ = q·u, so what is left is the tracker of
+     * the centre of percussion, p″ = −A₁p′ − A₀p, and the yaw is left to it.
+     */
+    @Test
+    void withoutRearTyresTheTrackerIsLeft() {
+        Feedback feedback = wagon(0.7);
+        double unit = MASS * TO_REAR / WHEELBASE;
+        assertEquals(-2 * DAMPING * BANDWIDTH * unit, feedback.force(V, 0, 0, 1, 0, 0), 1e-9 * unit);
+        assertEquals(0, feedback.force(V, 0, 0, 0, 1, 0), 0);
+        assertEquals(0, feedback.force(V, 0, 0, 0, 0, 1), 0);
+    }
+
+    /**
      * The poles are where they were asked for. The body: m·ÿ = F + F_r and Iz·θ̈ = a·F − b·F_r, with the rear axle's
      * force −C·(ẏ/v − θ − b·θ̇/v); the driver's F comes from the feedback, read off by unit errors. The coefficients of
      * the characteristic polynomial of that matrix are compared with those of (s² + A₁s + A₀)(s² + B₁s + c).

@@ -35,10 +35,13 @@ class FeedforwardTest {
     private static final double EXACT = 1e-9;
 
     private static Feedforward look(Path path, double relaxation, DriverView view) {
+        return look(path, relaxation, view, Wagon.wheels(V, 0, 0, 0));
+    }
+
+    private static Feedforward look(Path path, double relaxation, DriverView view, WheelForces wheels) {
         Hands hands = new Hands(LAG, 1, 4, 0.8, 0.7, WINDOW, 0.98);
         Car car = Wagon.car(relaxation, 0, Driveline.DrivenAxle.REAR);
         InverseTyre rear = new InverseTyre(car.rearTyre(), 2, hands.slipUse());
-        WheelForces wheels = Wagon.wheels(V, 0, 0, 0);
         rear.feel(wheels);
         Feedforward feedforward = new Feedforward(car, path, hands, rear);
         feedforward.look(view);
@@ -129,6 +132,29 @@ class FeedforwardTest {
                 100, List.of(Segment.spiralIn(120, 200, Turn.LEFT), Segment.arc(50, 200, Turn.LEFT)), 100, 5);
         double curvature = gradient * (60 + LAG * V + relaxation);
         balances(look(spiral, relaxation, at(60, 0)), V * V * curvature, V * V * gradient);
+    }
+
+    /**
+     * With the rear wheels in the air there is no slip angle that could swing the nose: the car points along its line
+     * at the rear axle, β = b·κ, and turns as the line does less b·v·κ′ (source: the geometry of a rolling axle).
+     */
+    @ParameterizedTest
+    @CsvSource({"0", "8"})
+    void anAxleInTheAirSlidesNothing(double deceleration) {
+        WheelForces wheels = Wagon.rearInTheAir();
+        assertEquals(0, wheels.rearAxleLoad());
+        double gradient = 1 / (200.0 * 120);
+        Path spiral = SegmentPath.of(
+                100, List.of(Segment.spiralIn(120, 200, Turn.LEFT), Segment.arc(50, 200, Turn.LEFT)), 100, 5);
+        double then = V - deceleration * LAG;
+        Feedforward asked = look(spiral, 0, at(60, deceleration), wheels);
+        double curvature = gradient * (60 + LAG * V);
+        assertEquals(then * curvature - TO_REAR * then * gradient, asked.yawRate(), EXACT);
+        assertEquals(TO_REAR * curvature, asked.sideslip(), EXACT);
+        assertEquals(0, asked.rearStiffness());
+        Feedforward straight = look(spiral, 0, at(-60, deceleration), wheels);
+        assertEquals(0, straight.yawRate());
+        assertEquals(0, straight.sideslip());
     }
 
     /** Where a turn begins without a spiral the driver rounds it off over the window, V·0.1 s to each side. */

@@ -2,9 +2,13 @@ package org.foreload.driver;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The plan for the way out, by v² = v₀² + 2·a·s between its stations. */
 class SpeedPlanTest {
@@ -41,6 +45,35 @@ class SpeedPlanTest {
         plan.speeds()[1] = 7;
         assertArrayEquals(new double[] {0, 10}, plan.stations());
         assertArrayEquals(new double[] {5, 6}, plan.speeds());
+    }
+
+    /** Wrong numbers are refused by name: in descending order, twice the same, not finite, below zero. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0, 5, 5, station 1",
+        "10, 0, 5, 5, station 1",
+        "NaN, 10, 5, 5, station 0",
+        "0, NaN, 5, 5, station 1",
+        "0, Infinity, 5, 5, station 1",
+        "-Infinity, 0, 5, 5, station 0",
+        "0, 10, NaN, 5, speed 0",
+        "0, 10, 5, -1, speed 1",
+        "0, 10, 5, Infinity, speed 1"
+    })
+    void wrongNumbersAreRefused(double first, double second, double before, double after, String which) {
+        InvalidValueException refused = assertThrows(
+                InvalidValueException.class,
+                () -> new SpeedPlan(new double[] {first, second}, new double[] {before, after}));
+        assertEquals("speed plan, " + which, refused.field());
+    }
+
+    @Test
+    void plansWithTheSameNumbersAreEqual() {
+        SpeedPlan same = new SpeedPlan(new double[] {20, 50, 90}, new double[] {10, 20, 25});
+        assertEquals(PLAN, same);
+        assertEquals(PLAN.hashCode(), same.hashCode());
+        assertNotEquals(PLAN, new SpeedPlan(new double[] {20, 50, 91}, new double[] {10, 20, 25}));
+        assertNotEquals(PLAN, new SpeedPlan(new double[] {20, 50, 90}, new double[] {10, 20, 26}));
     }
 
     @Test

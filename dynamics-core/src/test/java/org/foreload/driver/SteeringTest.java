@@ -107,6 +107,22 @@ class SteeringTest {
     }
 
     /**
+     * Braking so hard that the rear wheels leave the road: the hands steer by the front axle alone, which carries all.
+     * On the straight, straight on; off the line, back to it by the tracker.
+     */
+    @Test
+    void theHandsSteerWithTheRearInTheAir() {
+        WheelForces wheels = Wagon.rearInTheAir();
+        assertEquals(MASS * G, wheels.frontAxleLoad(), 1e-6);
+        assertEquals(0, wheels.rearAxleLoad());
+        Steering driver = driver(STRAIGHT, 0, 0.7);
+        double slowing = 8;
+        assertEquals(0, driver.angle(Wagon.view(-400, 0, 0, V, 0, 0, 0, 0, slowing), wheels));
+        double wanted = Math.atan(force(pull(0.1)) / (MASS * G / PEAK_SLIP));
+        assertEquals(wanted, driver.angle(Wagon.view(-400, 0.1, 0, V, 0, 0, 0, 0, slowing), wheels), EXACT);
+    }
+
+    /**
      * Along the line, but with the rear out: the point ahead is off the line and is brought back; the wheels follow the
      * direction of the front axle, which is to countersteer.
      */

@@ -81,6 +81,17 @@ final class Wagon {
         return wheels;
     }
 
+    /**
+     * Loads of a tall car that brakes at 8 m/s² with its front wheels alone: more than g·a/h, 7.85 m/s², at which the
+     * rear wheels leave the road.
+     */
+    static WheelForces rearInTheAir() {
+        Car tall = car(0, 0, Driveline.DrivenAxle.REAR)
+                .with(new Chassis(MASS, WHEELBASE, TO_FRONT, 1.5, INERTIA, 1.5, 1.5))
+                .withFrontBrakeShare(1);
+        return wheels(tall, 20, 0, 0, 8 * MASS);
+    }
+
     /** Rates of the same car as it moves with its front wheels at an angle; fills the buffer. */
     static double[] rates(double vx, double vy, double yawRate, double steer, double brakeForce, WheelForces wheels) {
         return rates(car(0, 0, Driveline.DrivenAxle.REAR), vx, vy, yawRate, steer, brakeForce, wheels);

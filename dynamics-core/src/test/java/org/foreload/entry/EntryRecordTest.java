@@ -60,6 +60,15 @@ class EntryRecordTest {
         assertTrue(entry.braked());
     }
 
+    /** The same entry driven again is the same value, rows and all. */
+    @Test
+    void anEntryDrivenAgainIsEqual() {
+        EntryResult again = simulator(CAR).run(PLAN);
+        assertEquals(entry, again);
+        assertEquals(entry.hashCode(), again.hashCode());
+        assertEquals(simulator(CAR).probe(PLAN), simulator(CAR).probe(PLAN));
+    }
+
     @Test
     void theStationsOfThePlanAndTheLineAreEvents() {
         assertEquals(BRAKE_POINT, entry.event(Kind.BRAKE_ON).orElseThrow().station(), 1e-5);

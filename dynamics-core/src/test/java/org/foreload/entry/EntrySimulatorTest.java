@@ -223,6 +223,6 @@ class EntrySimulatorTest {
                         .from(-190));
         assertEquals(Outcome.LOCKED_UP, entry.outcome());
         assertTrue(entry.event(Kind.STOPPED).isPresent());
-        assertTrue(entry.cause().contains("locks") && entry.cause().contains("the car stops"), entry.cause());
+        assertTrue(entry.cause().contains("locks") && entry.cause().contains("then the car stops"), entry.cause());
     }
 }

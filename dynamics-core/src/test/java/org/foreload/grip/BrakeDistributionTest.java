@@ -1,11 +1,13 @@
 package org.foreload.grip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.load.SampleCars;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -49,6 +51,15 @@ class BrakeDistributionTest {
         assertEquals(Double.NEGATIVE_INFINITY, new BrakeDistribution(2.7, 1.2, 0, 0.5).criticalRate());
         assertEquals(0, new BrakeDistribution(2, 1, 0, 0.5).criticalRate());
         assertEquals(Double.POSITIVE_INFINITY, EXAMPLE.rearAdhesion(3));
+    }
+
+    @Test
+    void whatIsNoCarIsRefused() {
+        assertThrows(InvalidValueException.class, () -> new BrakeDistribution(-1, Double.NaN, 0, 7));
+        assertThrows(InvalidValueException.class, () -> new BrakeDistribution(Double.NaN, 1.2, 0.5, 0.7));
+        assertThrows(InvalidValueException.class, () -> new BrakeDistribution(2.7, 2.7, 0.5, 0.7));
+        assertThrows(InvalidValueException.class, () -> new BrakeDistribution(2.7, 1.2, -0.1, 0.7));
+        assertThrows(InvalidValueException.class, () -> new BrakeDistribution(2.7, 1.2, 0.5, 1.01));
     }
 
     /**

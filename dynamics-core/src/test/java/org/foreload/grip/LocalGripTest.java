@@ -89,6 +89,19 @@ class LocalGripTest {
         assertEquals(-idle.coastingDeceleration(400), idle.powerAcceleration(400), 1e-12);
     }
 
+    /** At a standstill an engine with any power gives any acceleration; one without leaves what the hill does. */
+    @Test
+    void atAStandstillPowerIsAllOrNothing() {
+        LocalGrip idle =
+                GripLimits.of(CAR.with(new Driveline(0, DrivenAxle.REAR))).at(0, 0, 0.05, 0);
+        assertEquals(-9.81 * Math.sin(0.05), idle.powerAcceleration(0), 1e-12);
+        assertEquals(
+                -9.81 * Math.sin(0.05),
+                idle.accelerationRange(0, 1).orElseThrow().highest(),
+                1e-12);
+        assertEquals(Double.POSITIVE_INFINITY, place(0, 0.05).powerAcceleration(0));
+    }
+
     /** Rolling free down a hill a car without power comes to the speed at which drag holds it. */
     @Test
     void downhillTheSpeedWithoutPowerIsWhereDragHoldsTheHill() {

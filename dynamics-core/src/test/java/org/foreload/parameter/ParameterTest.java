@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
-class ParameterTest {
+public class ParameterTest {
 
     /** A record with numbers that refuses some of them. */
-    private record Wheel(String name, double radius, double width) {
-        Wheel {
+    public record Wheel(String name, double radius, double width) {
+        public Wheel {
             if (!(radius > 0)) {
                 throw new IllegalStateException("radius " + radius);
             }
@@ -45,6 +45,16 @@ class ParameterTest {
         assertEquals(0.6, right.of(cart));
         assertEquals(new Cart(WHEEL, new Wheel("elm", 0.8, 0.1)), right.with(cart, 0.8));
         assertEquals("radius_m", right.name());
+    }
+
+    private record Hidden(double radius) {}
+
+    /** Refused before it is used, not when its number is first read. */
+    @Test
+    void aHiddenRecordIsRefusedAtOnce() {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class, () -> Parameter.component(Hidden.class, "radius", "radius_m", "m"));
+        assertTrue(refused.getMessage().contains("Hidden is hidden"), refused.getMessage());
     }
 
     @Test

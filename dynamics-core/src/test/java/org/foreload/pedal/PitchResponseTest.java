@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.foreload.stability.Scenes;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.foreload.vehicle.Suspension;
 import org.foreload.vehicle.Suspension.Response;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The pitch response measured on the equations of motion against the closed forms of a second-order system. */
 class PitchResponseTest {
@@ -31,6 +33,43 @@ class PitchResponseTest {
         assertEquals(ring, response.expectedRing(), 1e-12);
         assertEquals(resonance, response.resonance(0.3, 8), 0.03 * resonance);
         assertEquals(ring, response.ring(), 0.03 * ring);
+    }
+
+    /** The same closed form up to high damping: at 0.95 the swings shrink by e^-9.6, π·ζ/√(1 − ζ²), each. */
+    @ParameterizedTest
+    @CsvSource({"1.5, 0.6", "1.5, 0.8", "2.5, 0.9", "1.5, 0.94", "4.0, 0.95"})
+    void aWellDampedBodyRingsSlowly(double frequency, double damping) {
+        double ring = frequency * Math.sqrt(1 - damping * damping);
+        assertEquals(ring, response(frequency, damping).ring(), 0.005 * ring);
+    }
+
+    /**
+     * Damped almost critically, a body swings by less than rounding, π·ζ/√(1 − ζ²) above 15; critically, not at all.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.98, 0.99, 0.999, 0.999999, 1, 1.5})
+    void whatRingsTooLittleToBeMeasuredHasNoFrequency(double damping) {
+        assertEquals(Double.NaN, response(1.5, damping).ring());
+    }
+
+    /** With its CG in the road a car moves no load: there is nothing to measure. */
+    @Test
+    void aCgInTheRoadMovesNoLoad() {
+        Car car = Scenes.light().with(new Suspension(0.6, 0, 0, new Response(1.5, 0.3), Response.RIGID));
+        Chassis chassis = car.chassis();
+        PitchResponse flat = PitchResponse.of(car.with(new Chassis(
+                chassis.mass(),
+                chassis.wheelbase(),
+                chassis.cgToFrontAxle(),
+                0,
+                chassis.yawInertia(),
+                chassis.frontTrack(),
+                chassis.rearTrack())));
+        assertEquals(Double.NaN, flat.ring());
+        assertEquals(Double.NaN, flat.expectedRing());
+        assertEquals(Double.NaN, flat.gain(1));
+        assertEquals(Double.NaN, flat.resonance(0.5, 5));
+        assertEquals(Double.NaN, flat.expectedResonance());
     }
 
     /** |H| = 1/√((1 − w²)² + (2ζw)²), w the frequency over the undamped one. */

@@ -1,10 +1,13 @@
 package org.foreload.risk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Optional;
 import java.util.stream.LongStream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.strategy.CornerStudy;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Proportion;
 import org.junit.jupiter.api.Test;
@@ -71,6 +74,22 @@ class RiskDrawsTest {
     @Test
     void aSingleEntryIsDrivenBeforeAPlanIsSaidToFailSeldom() {
         assertEquals(Optional.empty(), SampleRisks.exact().seldomFailing(HOPELESS, 0));
+    }
+
+    @Test
+    void aShareThatIsNoneIsRefused() {
+        RiskStudy risks = SampleRisks.exact();
+        for (double share : new double[] {-0.1, 1.1, Double.NaN}) {
+            assertThrows(InvalidValueException.class, () -> risks.seldomFailing(HOPELESS, share));
+        }
+    }
+
+    @Test
+    void nothingMayBeMissing() {
+        CornerStudy study = SampleRisks.exact().study();
+        assertThrows(NullPointerException.class, () -> new RiskStudy(null, Scatter.NONE, 4, 1));
+        assertThrows(NullPointerException.class, () -> new RiskStudy(study, null, 4, 1));
+        assertThrows(NullPointerException.class, () -> new RiskStudy(study, Scatter.NONE, null, 4, 1));
     }
 
     /** A share that is allowed may be met. */

@@ -1,10 +1,12 @@
 package org.foreload.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleUnaryOperator;
+import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -38,6 +40,18 @@ class EdgeTest {
         double found = largest(x -> x < 0.9 ? 0.02 + 0.9 - x : -0.003);
         assertEquals(0.9, found, 2 * FINE);
         assertTrue(found <= 0.9);
+    }
+
+    /** Strides that lead nowhere would never end. */
+    @Test
+    void wrongNumbersAreRefused() {
+        for (double stride : new double[] {1, 0.5, Double.NaN}) {
+            assertThrows(InvalidValueException.class, () -> Edge.largest(x -> 1 - x, 0.5, stride, 0, 10, FINE));
+        }
+        assertThrows(InvalidValueException.class, () -> Edge.largest(x -> 1 - x, 0, 2, 0, 10, FINE));
+        assertThrows(InvalidValueException.class, () -> Edge.largest(x -> 1 - x, 0.5, 2, 0.6, 10, FINE));
+        assertThrows(InvalidValueException.class, () -> Edge.largest(x -> 1 - x, 0.5, 2, 0, 0.4, FINE));
+        assertThrows(InvalidValueException.class, () -> Edge.largest(x -> 1 - x, 0.5, 2, 0, 10, 0));
     }
 
     @Test

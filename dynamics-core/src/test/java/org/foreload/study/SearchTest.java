@@ -2,6 +2,7 @@ package org.foreload.study;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -52,6 +53,16 @@ class SearchTest {
                         .cost()
                 < 1.5);
         assertTrue(search(6000).nearby(SearchTest::dips, START, 0.1).cost() > 1.5);
+    }
+
+    @Test
+    void theSameSearchFindsTheSame() {
+        Search.Found found = search(300).wide(SearchTest::bowl, START, SPREAD, 1);
+        assertEquals(found, search(300).wide(SearchTest::bowl, START, SPREAD, 1));
+        assertEquals(
+                found.hashCode(),
+                search(300).wide(SearchTest::bowl, START, SPREAD, 1).hashCode());
+        assertNotEquals(found, search(300).wide(SearchTest::bowl, START, SPREAD, 2));
     }
 
     @Test

@@ -1,10 +1,12 @@
 package org.foreload.tyre;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
 
 /** The checker of tyre laws: silent for the library's tyres, and loud for each law that is broken. */
@@ -14,6 +16,16 @@ class TyreLawsTest {
 
     private static FrictionTyre tyre(SlipCurve curve) {
         return new FrictionTyre(curve, 1.1, 1.0, 0.1, 3000, 0.3, 18, 22);
+    }
+
+    /** What was tried under no load was not tried. */
+    @Test
+    void withoutALoadNothingIsSaid() {
+        Tyre tyre = tyre(new SlipCurve.Brush());
+        assertThrows(InvalidValueException.class, () -> TyreLaws.broken(tyre));
+        for (double load : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThrows(InvalidValueException.class, () -> TyreLaws.broken(tyre, 3000, load));
+        }
     }
 
     @Test

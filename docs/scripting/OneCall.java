@@ -1,6 +1,5 @@
 import java.util.Locale;
 import org.foreload.braking.Braking;
-import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.path.Corner;

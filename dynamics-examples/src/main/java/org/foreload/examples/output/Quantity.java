@@ -68,6 +68,8 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("release end", "brake off"),
             Map.entry("release brake point", "brake point"),
             Map.entry("release peak", "peak"),
+            Map.entry("release build-up", "build-up"),
+            Map.entry("margins (front|rear|edge)", "$1 margin"),
             Map.entry("minimum speed at", "slowest point"),
             Map.entry("pick up", "pick-up"),
             Map.entry("turn in", "turn-in"),

@@ -65,20 +65,23 @@ public final class SmoothFoot {
         say(
                 "%s in %s, braked %.0f m before it has to; a foot that ripples by %.0f %%.",
                 car().name(), study.simulator().corner().name(), EARLIER, 100 * SIZE);
+        say("%n%-50s  front grip lost %%", "");
         say(
-                "%nripple Hz  load responds, times  front load ripple N  front grip lost %%  how it ends  at the last moment");
+                "ripple Hz  load responds, times  front load ripple N  turn-in to brake off  how it ends  at the last moment");
         double lost = 0;
         for (double frequency : new double[] {0.5, resonance, 2.5, 5}) {
             Ripple swing = new Ripple(SIZE, frequency);
             Smoothness ripple = Smoothness.of(study.simulator(), plan, swing);
             EntryResult late = study.simulator().run(last.with(swing));
-            lost = ripple.disturbed().made() ? Math.max(lost, ripple.frontGripLost()) : lost;
+            // After a lock-up the car turns in at another speed: there is nothing to compare with.
+            boolean made = ripple.disturbed().made();
+            lost = made ? Math.max(lost, ripple.frontGripLost()) : lost;
             say(
-                    "%9.2f  %20.2f  %19.0f  %17.1f  %11s  %s",
+                    "%9.2f  %20.2f  %19.0f  %20s  %11s  %s",
                     frequency,
                     pitch.gain(frequency),
                     ripple.frontLoadRipple(),
-                    100 * ripple.frontGripLost(),
+                    made ? String.format(Locale.ROOT, "%.1f", 100 * ripple.frontGripLost()) : "–",
                     ripple.disturbed().outcome().words(),
                     late.outcome().words());
         }
@@ -86,8 +89,8 @@ public final class SmoothFoot {
                 "%nAt its highest the ripple asks for a fifth more brake. A slow ripple stays there long enough for a wheel to "
                         + "lock. The body pitches on its springs, and at %.2f Hz, its own rhythm, the front load moves %.2f times "
                         + "as far as the braking alone would move it. The load does not follow a quick foot at all: the brake asks "
-                        + "for more, and the load that should carry it is not there. Even where nothing locks, the front loses up "
-                        + "to %.0f %% of its grip for a moment.",
+                        + "for more, and the load that should carry it is not there. Even where the car makes the corner, the "
+                        + "front loses up to %.0f %% of its grip for a moment while it turns in.",
                 resonance, pitch.gain(resonance), 100 * lost);
 
         Smoothness worst = Smoothness.of(study.simulator(), plan, new Ripple(SIZE, resonance));

@@ -4,6 +4,7 @@ import static org.foreload.examples.program.Story.each;
 import static org.foreload.examples.program.Story.evenly;
 import static org.foreload.examples.program.Story.say;
 
+import java.util.stream.DoubleStream;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -15,6 +16,7 @@ import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.XyChart;
 import org.foreload.grip.AxleUse;
 import org.foreload.grip.GripLimits;
+import org.foreload.grip.GripUse;
 import org.foreload.grip.Motion;
 import org.foreload.stability.EntryStability;
 import org.foreload.strategy.CornerStudy;
@@ -34,9 +36,23 @@ public final class WhyTheRearGoes {
     }
 
     static AxleUse rear(Car car, double deceleration) {
-        return GripLimits.of(car)
-                .use(Motion.steady(SPEED, deceleration, LATERAL))
-                .rear();
+        return use(car, deceleration).rear();
+    }
+
+    private static GripUse use(Car car, double deceleration) {
+        return GripLimits.of(car).use(Motion.steady(SPEED, deceleration, LATERAL));
+    }
+
+    /** Deceleration, m/s², from which on the inside rear wheel cannot carry its half of the rear brake: it locks. */
+    static double insideLocks(Car car) {
+        return DoubleStream.iterate(0, d -> d + 0.01)
+                .filter(d -> {
+                    GripUse use = use(car, d);
+                    double inside = use.loads().rearLeft();
+                    return use.rear().longitudinalForce() / 2 >= car.rearTyre().peakForceX(inside);
+                })
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A brake eased from turn-in on, and off well before the apex. */
@@ -72,6 +88,7 @@ public final class WhyTheRearGoes {
      */
     public static void main(String[] args) {
         Car car = car();
+        double locks = insideLocks(car);
         say(
                 "%s, with %.0f %% of its brake force in front, at %.0f m/s and %.0f m/s² sideways.",
                 car.name(), 100 * car.frontBrakeShare(), SPEED, LATERAL);
@@ -88,9 +105,10 @@ public final class WhyTheRearGoes {
         }
         say(
                 "%nEach m/s² of braking takes %.0f N off the rear wheels, and the rear brakes spend part of what is "
-                        + "left. The front wheels are given load for what they spend; the rear wheels pay twice. What they need "
-                        + "for cornering stays.",
-                rear(car, 0).load() - rear(car, 1).load());
+                        + "left. The front wheels gain load for what they spend; the rear wheels pay twice. What they need "
+                        + "for cornering stays. At %.1f m/s² the inside rear wheel, with the least load and as much brake as "
+                        + "the outside one, locks. From there on the outside wheel corners alone.",
+                rear(car, 0).load() - rear(car, 1).load(), locks);
 
         CornerStudy study = study();
         double brakePoint = brakePoint(study);
@@ -121,10 +139,11 @@ public final class WhyTheRearGoes {
                         Axis.of("rear axle, sideways", "N").between(0, Double.NaN))
                 .line("can give", d, each(d, one -> rear(car, one).lateralCapacity()), Style.FIRST)
                 .line("must give", d, each(d, one -> rear(car, one).lateralDemand()), Style.SECOND)
+                .markX(locks, "inside wheel locks")
                 .tall(220);
         String caption =
-                "Above: what the rear axle can give falls with each bit of braking, what it must give does not. Below: "
-                        + "held for too long, the brake stops a rear wheel, and the tail comes round.";
+                "Above: what the rear axle can give falls with each bit of braking, what it must give does not; where the "
+                        + "inside rear wheel locks, the outside one is left alone. Below: held for too long, the brake stops a rear wheel, and the tail comes round.";
         Story.draw(args, Picture.of("Why the rear goes", caption, rear, chart));
     }
 }

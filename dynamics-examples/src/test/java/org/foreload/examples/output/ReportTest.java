@@ -113,6 +113,8 @@ class ReportTest {
             release.peak_deceleration_mps2         | peak deceleration m/s²
             sensible.brake_m                       | sensible brake point m
             front_adhesion_utilisation             | front adhesion used
+            release.build_up_time_s                | build-up time s
+            margins.front                          | front margin
             """)
     void theUnitIsReadOffTheName(String name, String heading) {
         assertEquals(heading, Quantity.of(name).heading());

@@ -153,6 +153,22 @@ class ProgramsTest {
         assertTrue(braked.lateralCapacity() < free.lateralCapacity());
     }
 
+    /**
+     * The inside rear wheel locks where half of the rear brake, (1 − β)(m·d − D)/2, is what it can carry. Numbers of
+     * car-light.json; load by statics, friction that falls with load as in docs/theory/tyre.md.
+     */
+    @Test
+    void theInsideRearWheelLocksWhereItsLoadCarriesNoMoreBrake() {
+        double d = WhyTheRearGoes.insideLocks(WhyTheRearGoes.car());
+        double rollAxis = (0.03 * 1.15 + 0.07 * 1.25) / 2.4;
+        double moved = 780 * 8 * (0.4 * (0.45 - rollAxis) + 0.07 * 1.25 / 2.4) / 1.44;
+        double load = 780 * (9.81 * 1.25 - d * 0.45) / 2.4 / 2 - moved;
+        double peak = 1.2 * (1 - 0.08 * (load / 1900 - 1)) * load;
+        double drag = 0.5 * 1.2 * 0.6 * 25 * 25;
+        // The program looks every 0.01 m/s²; over that, brake and peak come 3 N nearer.
+        assertEquals(peak, 0.38 * (780 * d - drag) / 2, 3);
+    }
+
     /** The ramp of brake force on the transient model locks the axle that the closed form names. */
     @Test
     void theFirstToLockIsThatOfTheClosedForm() {
@@ -219,6 +235,15 @@ class ProgramsTest {
         double expected = 1.15 * 2000 * (1 - Math.exp(-18 * slip / 1.15));
         assertEquals(expected, YourOwnTyre.sideways(YourOwnTyre.own(), 4), 1e-9);
         assertEquals(List.of(), TyreLaws.broken(YourOwnTyre.own(), 500, 2000, 6000));
+        // Statics at the limit: half the front axle, less what rolls off the inside wheel (numbers of car-light.json).
+        BrakingGrip grip = BrakingGrip.of(YourOwnTyre.car(), YourOwnTyre.SPEED);
+        double braking = grip.bestDeceleration();
+        double rollAxis = (0.03 * 1.15 + 0.07 * 1.25) / 2.4;
+        double moved = 780 * grip.lateralAcceleration(braking) * (0.6 * (0.45 - rollAxis) + 0.03 * 1.15 / 2.4) / 1.42;
+        assertEquals(
+                780 * (9.81 * 1.15 + braking * 0.45) / 2.4 / 2 - moved,
+                YourOwnTyre.insideLoad(YourOwnTyre.car()),
+                1e-6);
     }
 
     /** An embedded sweep that is told to stop keeps what it has. */

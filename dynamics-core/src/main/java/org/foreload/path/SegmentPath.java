@@ -17,7 +17,7 @@ import org.foreload.conventions.InvalidValueException;
 public final class SegmentPath implements Path {
 
     /**
-     * Pieces up to this length, m, are left out: stations of kilometres could not tell their two ends apart, and no car
+     * Pieces up to this length, m, are left out: at stations of kilometres their two ends are one number, and no car
      * turns within one.
      */
     private static final double SHORTEST = 1e-9;

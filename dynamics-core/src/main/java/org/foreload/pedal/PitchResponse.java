@@ -35,7 +35,7 @@ public final class PitchResponse {
     /** Time after which what is left of a jab is below any rounding, in the same units: e^-40. */
     private static final double GONE = 40;
 
-    /** Part of the front load that a swing must come to for its crossings to be told from rounding, to a thousandth. */
+    /** Part of the front load that a swing must come to for its crossings to stand out of rounding, to a thousandth. */
     private static final double MEASURABLE = 1e-12;
 
     private final Car car;

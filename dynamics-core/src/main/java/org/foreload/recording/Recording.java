@@ -358,7 +358,7 @@ public final class Recording {
         columns.forEach((channel, values) -> {
             if (channel == axis() || countsFor(channel) && channel != Channel.STEERING) {
                 for (int[] rows :
-                        Series.holes(run.time(), values, 2 * run.cleaning().halfWidth())) {
+                        Series.holes(run.time(), values, run.cleaning().halfWidth())) {
                     found.computeIfAbsent(List.of(rows[0], rows[1]), key -> EnumSet.noneOf(Channel.class))
                             .add(channel);
                 }

@@ -26,7 +26,7 @@ final class ImposedForce {
     /** Share of a stretch that a golden section takes off. */
     private static final double SECTION = (3 - Math.sqrt(5)) / 2;
 
-    /** Slip before the longest by which a force that falls there is told. */
+    /** Slip before the longest by which a force that falls there shows. */
     private static final double BACK = 1e-6;
 
     private ImposedForce() {}

@@ -191,11 +191,12 @@ public final class RiskPictures {
                         "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
-                        "%d %s %.0f %% of the way to the best release and gain %.2f s. Now: brake point %s, release point %s, "
+                        "%d %s %.0f %% of the way to the best release and %s %.2f s. Now: brake point %s, release point %s, "
                                 + "brake off %s. After the last: %s. %s.",
                         steps.size() - 1,
                         steps.size() == 2 ? "step goes" : "steps go",
                         PERCENT * plan.reached(),
+                        steps.size() == 2 ? "gains" : "gain",
                         steps.get(0).risk().meanTime() - last.risk().meanTime(),
                         Words.brakeBoard(now.brakePoint()),
                         Words.board(now.release().start()),

@@ -177,7 +177,7 @@ class ExploreTest {
         List<String> lines = text.lines().toList();
         assertTrue(lines.get(2).startsWith("Best of " + TRIED + " releases: brake "), text);
         assertTrue(lines.get(3).contains("than straight-line braking"), text);
-        assertTrue(lines.get(4).contains("above the ideal bound"), text);
+        assertTrue(lines.get(4).contains("longer than the ideal bound"), text);
         assertTrue(text.contains("\ntoo short "), text);
         assertTrue(text.contains("\ntoo long "), text);
         assertTrue(text.contains("In hand: "), text);

@@ -82,7 +82,7 @@ class LimitVerbTest {
 
     @Test
     void aLineThatIsNoneIsRefused() {
-        Run.of("ideal", "--line", "middle").refusedNaming("--line: middle: must be given or near or quickest");
+        Run.of("ideal", "--line", "middle").refusedNaming("--line: middle: must be one of given, near, quickest");
     }
 
     @Test

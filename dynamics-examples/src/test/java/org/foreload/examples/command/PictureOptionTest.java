@@ -58,7 +58,7 @@ class PictureOptionTest {
             entry --demo-car road --brake-point -130     | deceleration, m/s²                | along the approach, m
             smoothness --demo-car road --frequencies 2 --quiet | ripple of the front load, N | frequency of the ripple, Hz
             pedal --demo-car road --attempts 2 --quiet   | share of the peak, %              | share of attempts, %
-            validate --check 2.4                         | error over budget, –               | check, in the order of the catalogue, –
+            validate --check 2.4                         | error over budget                  | check, in the order of the catalogue
             """)
     void axesHaveTheirUnits(String words, String one, String other) throws IOException {
         List<String> texts = texts(words);

@@ -182,6 +182,6 @@ class ProgramsRunTest {
         var json = new com.fasterxml.jackson.databind.ObjectMapper().readTree(told.substring(told.indexOf('{')));
         assertTrue(json.get("complete").asBoolean());
         assertTrue(json.get("gain_s").asDouble() > 0);
-        assertEquals("progressive", json.at("/best/shape").asText());
+        assertEquals("linear", json.at("/best/shape").asText());
     }
 }

@@ -52,11 +52,15 @@ class LastOfAllTest {
         assertEquals(last.point(), STUDY.latest(braking).entry().plan().brakePoint(), 0.5);
     }
 
-    /** Who brakes a little earlier with this weak release crawls off its line; who brakes earlier still does not. */
+    /** A little earlier with this release the car misses the margin; earlier still it keeps it again. */
     @Test
     void aStretchThatMissesTheMarginIsNamed() {
-        Braking braking = Braking.of(4.26, 0.25, new Release(ReleaseShapes.SMOOTH, 11.2, 51));
-        BrakePointSearch search = STUDY.search();
+        Braking braking = Braking.of(9.13, 0.25, new Release(ReleaseShapes.SMOOTH, 10.7, 20.9));
+        BrakePointSearch search = CornerStudy.of(
+                        Demos.car("", "downforce").value(),
+                        Demos.corner("", "medium").value())
+                .with(MARGIN)
+                .search();
         Trial last = search.lastOfAll(braking);
         Missed missed = search.missedBefore(last.entry().plan()).orElseThrow();
         assertTrue(missed.to() < last.point() && missed.from() <= missed.to());

@@ -24,8 +24,9 @@ final class ShortCorner {
         if (shared == null) {
             Path folder = Files.createTempDirectory("short-corner");
             shared = in(folder);
-            shared.toFile().deleteOnExit();
+            // What is named last goes first: the file, and then its folder.
             folder.toFile().deleteOnExit();
+            shared.toFile().deleteOnExit();
         }
         return shared.toString();
     }

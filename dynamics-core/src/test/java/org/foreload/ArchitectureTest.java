@@ -61,7 +61,7 @@ class ArchitectureTest {
             room("trace"),
             room("collocation"),
             room("line", "limit", "collocation", "vehicle", "path"),
-            room("limit", "collocation", "vehicle", "tyre", "load", "path", "ideal", "grip"),
+            room("limit", "collocation", "vehicle", "tyre", "load", "path", "ideal"),
             room("entry", "bicycle", "braking", "driver", "integrate", "load", "path", "trace", "vehicle"),
             room("study"),
             room("recording", "trace", "path", "braking"),
@@ -97,7 +97,7 @@ class ArchitectureTest {
                     "optimum"),
             room("risk", "braking", "driver", "entry", "path", "strategy", "study", "tyre", "vehicle"),
             room("lap", "entry", "optimum", "path", "strategy", "study", "trace"),
-            room("strategy", "braking", "driver", "entry", "grip", "ideal", "path", "study", "vehicle"),
+            room("strategy", "braking", "driver", "entry", "ideal", "path", "study", "vehicle"),
             room(
                     "stability",
                     "braking",

@@ -71,7 +71,7 @@ class EntryRecorder {
     /** Called at the start of each piece: the events that lie at stations, and an edge that begins within the car. */
     void enter(double station, double[] state) {
         double time = state[EntryState.TIME];
-        if (same(station, brakeOn) && brakeOn < plan.release().end()) {
+        if (same(station, brakeOn) && braked()) {
             events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
             brakePointSpeed = speed(state);
         }
@@ -96,6 +96,11 @@ class EntryRecorder {
         if (!(edgeMargin(station, state) > 0)) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         }
+    }
+
+    /** Whether the plan brakes at all: its brake point may lie at the end of its own release. */
+    private boolean braked() {
+        return brakeOn < plan.release().end();
     }
 
     private double edgeMargin(double station, double[] state) {
@@ -160,8 +165,7 @@ class EntryRecorder {
      * entry without the brake counts up to there.
      */
     private boolean entering(double station, boolean slowing) {
-        boolean braked = plan.brakePoint() < plan.release().end();
-        return !(driven && braked) && (station <= simulator.apex() || slowing);
+        return !(driven && braked()) && (station <= simulator.apex() || slowing);
     }
 
     private static double speed(Step step, double station) {

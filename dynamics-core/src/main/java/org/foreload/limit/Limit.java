@@ -5,11 +5,10 @@ import java.util.List;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.collocation.Progress;
 import org.foreload.conventions.InvalidValueException;
-import org.foreload.grip.AccelerationRange;
-import org.foreload.grip.GripLimits;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.ideal.LockLimit;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
@@ -66,16 +65,15 @@ public final class Limit {
 
     /**
      * Brake force over mass, m/s², a little below that at which a wheel would lock in a straight line at the approach
-     * speed.
+     * speed, on the slopes of the approach.
+     *
+     * @throws InvalidValueException if the car cannot brake there at all
      */
     public static double peakDeceleration(Car car, Corner corner) {
-        double square = corner.approachSpeed() * corner.approachSpeed();
-        AccelerationRange range = GripLimits.of(car)
-                .accelerationRange(square, 0, 0, 0, 0)
-                .orElseThrow(() -> new InvalidValueException(
-                        "approach_speed_mps", corner.approachSpeed(), "one at which the car can brake at all"));
-        double drag = car.aerodynamics().drag(square) / car.chassis().mass();
-        return PEAK_SHARE * (-range.lowest() - drag);
+        return PEAK_SHARE
+                * LockLimit.of(car, corner.path(), corner.approachSpeed())
+                        .orElseThrow(() -> new InvalidValueException(
+                                "approach_speed_mps", corner.approachSpeed(), "one at which the car can brake at all"));
     }
 
     /**

@@ -327,7 +327,7 @@ public final class Recording {
 
     /**
      * A stretch in which channels were not measured for longer than their own rate warrants: more than two and a half
-     * of their usual steps, and longer than the filters are wide.
+     * of their usual steps, and longer than half of the filters' width.
      *
      * @param channels that were not; time, or distance where there is no time, stands for whole rows
      * @param from station of the last row before it, m

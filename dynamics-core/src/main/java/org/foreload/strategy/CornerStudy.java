@@ -2,18 +2,16 @@ package org.foreload.strategy;
 
 import java.util.Optional;
 import org.foreload.braking.Braking;
-import org.foreload.conventions.Gravity;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
-import org.foreload.grip.AccelerationRange;
-import org.foreload.grip.GripLimits;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.ideal.LockLimit;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
@@ -169,32 +167,10 @@ public final class CornerStudy {
                 simulator.car(), simulator.corner().path(), simulator.corner().approachSpeed());
     }
 
-    /** The same of a car at a speed, m/s, with its load settled, on the straight before a path turns in. */
+    /** The same at a speed, m/s. */
     static double lockLimit(Car car, Path path, double speed) {
-        double least = Double.POSITIVE_INFINITY;
-        double grade = Double.NaN;
-        double banking = Double.NaN;
-        for (int i = 0; i <= APPROACH_LOOKS; i++) {
-            double s = path.start() + (Math.max(path.start(), 0) - path.start()) * i / APPROACH_LOOKS;
-            if (path.grade(s) != grade || path.banking(s) != banking) {
-                grade = path.grade(s);
-                banking = path.banking(s);
-                least = Math.min(least, lockLimit(car, grade, banking, speed));
-            }
-        }
-        return least;
-    }
-
-    /** Places at which the slopes of the approach are read. */
-    private static final int APPROACH_LOOKS = 10;
-
-    private static double lockLimit(Car car, double grade, double banking, double speed) {
-        double square = speed * speed;
-        AccelerationRange range = GripLimits.of(car)
-                .accelerationRange(square, 0, 0, grade, banking)
+        return LockLimit.of(car, path, speed)
                 .orElseThrow(() -> new IllegalStateException("no brake force at all is possible in a straight line"));
-        double drag = car.aerodynamics().drag(square) / car.chassis().mass();
-        return -range.lowest() - drag - Gravity.G * Math.sin(grade);
     }
 
     /** The search for brake points that keep the margin. */

@@ -1,5 +1,7 @@
 package org.foreload.tyre;
 
+import org.foreload.conventions.Bounds;
+
 /**
  * What a wheel carries along itself over the length x of its normalised slip vector, beside a normalised lateral slip
  * y: the share curve(x)·√(1 − (y/x)²) of the longitudinal peak. It rises with x from zero at y up to the largest share.
@@ -9,6 +11,15 @@ package org.foreload.tyre;
  * @param lateral y, above zero
  */
 record CombinedSlip(SlipCurve curve, double lateral) {
+
+    /** Relative step at which the search ends: about its cube, near rounding, is what is then left. */
+    private static final double CLOSE = 1e-4;
+
+    /** Longitudinal share so small that its square, by which it counts, is below rounding. */
+    private static final double NONE = 1e-9;
+
+    /** Rounds after which the search ends in any case; halving alone finds neighbouring doubles in that many. */
+    private static final int ROUNDS = 64;
 
     /** The squared share at a length. */
     double squaredShare(double length) {
@@ -49,5 +60,57 @@ record CombinedSlip(SlipCurve curve, double lateral) {
     /** Slip at which a curve has about a value below one: exactly so for the brush. */
     static double guess(double peakSlip, double value) {
         return peakSlip * (1 - Math.cbrt(1 - value));
+    }
+
+    /**
+     * Lateral share of the peak beside a longitudinal one, made for speed: it begins so near its end that one or two of
+     * Halley's steps suffice, and makes no objects. With g the secant of the curve at the length x of the slip, a wheel
+     * has g·√(x² − y²) along itself and g·y across. Between a wheel that carries nothing along itself and one that
+     * carries the most it can, the two shares nearly follow an ellipse: there Halley's rule begins (E. Halley, 1694,
+     * from memory: Newton's with the bend of the function). Where its step leaves what is known to hold the answer,
+     * that range is halved instead.
+     *
+     * @param curve shape of force over slip
+     * @param y normalised lateral slip, above zero
+     * @param along longitudinal share, zero or above, below the most that there is
+     * @param free secant of the curve at y
+     * @param perMost one over the longitudinal share at {@code farthest}
+     * @param farthest length up to which the share along the wheel rises
+     * @param left secant of the curve at {@code farthest}
+     */
+    static double quickly(
+            SlipCurve curve, double y, double along, double free, double perMost, double farthest, double left) {
+        if (along < NONE) {
+            return y * free;
+        }
+        double ratio = along * perMost;
+        double reach = along / (left + (free - left) * Math.sqrt(Bounds.larger(1 - ratio * ratio, 0)));
+        double square = along * along;
+        double ySquare = y * y;
+        double x = Math.sqrt(ySquare + reach * reach);
+        double bottom = y;
+        double top = farthest;
+        for (int round = 0; round < ROUNDS; round++) {
+            double secant = curve.secant(x);
+            double slope = curve.secantSlope(x);
+            double bend = curve.secantBend(x);
+            double rest = x * x - ySquare;
+            double excess = secant * secant * rest - square;
+            if (excess > 0) {
+                top = x;
+            } else {
+                bottom = x;
+            }
+            // Half of the derivative of the excess over x, and half of the derivative of that.
+            double rise = secant * (slope * rest + secant * x);
+            double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
+            double step = -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
+            if (Math.abs(step) <= CLOSE * x) {
+                return y * (secant + step * (slope + 0.5 * step * bend));
+            }
+            double next = x + step;
+            x = next > bottom && next < top ? next : (bottom + top) / 2;
+        }
+        return y * curve.secant(x);
     }
 }

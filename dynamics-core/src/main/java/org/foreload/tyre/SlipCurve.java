@@ -1,5 +1,6 @@
 package org.foreload.tyre;
 
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.DoubleUnaryOperator;
 import org.foreload.conventions.Bounds;
 
@@ -188,7 +189,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double circle = 1 - along * along;
             double sliding = y * (1.0 / 3);
             return sliding * sliding < circle
-                    ? QuickShare.lateral(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
+                    ? CombinedSlip.quickly(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
                     : Math.sqrt(Bounds.larger(circle, 0));
         }
     }
@@ -227,6 +228,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         /** Lengths at which a wheel carries the largest share, up to a normalised lateral slip of 12. */
         private final CurveTable lengths;
+
+        /** The {@link #shares} of two wheels; made when first asked for, the same by whichever thread. */
+        private final AtomicReference<ShareSurface> surface = new AtomicReference<>();
 
         /** The {@link #inverseSecant}, which runs smoothly up to the peak over what a force lacks to it. */
         private final CurveTable inverses;
@@ -278,26 +282,17 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double secant(double x) {
-            if (fine.holds(x)) {
-                return fine.value(x);
-            }
-            return coarse.holds(x) ? coarse.value(x) : plain.secant(x);
+            return fine.holds(x) ? fine.value(x) : coarse.holds(x) ? coarse.value(x) : plain.secant(x);
         }
 
         @Override
         public double secantSlope(double x) {
-            if (fine.holds(x)) {
-                return fine.slope(x);
-            }
-            return coarse.holds(x) ? coarse.slope(x) : plain.secantSlope(x);
+            return fine.holds(x) ? fine.slope(x) : coarse.holds(x) ? coarse.slope(x) : plain.secantSlope(x);
         }
 
         @Override
         public double secantBend(double x) {
-            if (fine.holds(x)) {
-                return fine.bend(x);
-            }
-            return coarse.holds(x) ? coarse.bend(x) : plain.secantBend(x);
+            return fine.holds(x) ? fine.bend(x) : coarse.holds(x) ? coarse.bend(x) : plain.secantBend(x);
         }
 
         @Override
@@ -340,24 +335,22 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double length = lengths.value(y);
             double left = secant(length);
             double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
-            return along < most ? QuickShare.lateral(this, y, along, secant(y), 1 / most, length, left) : y * left;
+            return along < most ? CombinedSlip.quickly(this, y, along, secant(y), 1 / most, length, left) : y * left;
         }
 
-        /** {@inheritDoc} What depends on the lateral slip alone is read off the tables once for both. */
+        /** {@inheritDoc} Read off a table, where it reaches. */
         @Override
         public void shares(double y, double first, double second, Shares shares) {
-            if (!lengths.holds(y)) {
-                SlipCurve.super.shares(y, first, second, shares);
-                return;
+            ShareSurface made = surface.get();
+            if (made == null) {
+                made = new ShareSurface(this);
+                surface.set(made);
             }
-            double length = lengths.value(y);
-            double left = secant(length);
-            double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
-            double perMost = 1 / most;
-            double free = secant(y);
-            shares.most = most;
-            shares.first = first < most ? QuickShare.lateral(this, y, first, free, perMost, length, left) : y * left;
-            shares.second = second < most ? QuickShare.lateral(this, y, second, free, perMost, length, left) : y * left;
+            if (made.holds(y)) {
+                made.shares(y, first, second, shares);
+            } else {
+                SlipCurve.super.shares(y, first, second, shares);
+            }
         }
 
         /**

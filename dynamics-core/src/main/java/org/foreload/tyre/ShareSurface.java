@@ -23,7 +23,7 @@ final class ShareSurface {
     private static final double END = 8;
 
     /** Cells over the lateral slip and over what is left of the longitudinal share. */
-    private static final int ACROSS = 96;
+    private static final int ACROSS = 128;
 
     private static final int LEFT = 24;
 

@@ -46,6 +46,9 @@ class BicycleTwinTest {
      */
     private static final double AT_THE_EDGE = 1e-7;
 
+    /** The lateral shares of two wheels with the Magic Formula come off a table that is good to a few millionths. */
+    private static final double OFF_A_TABLE = 5e-6;
+
     private static final Response SPRUNG = new Response(1.7, 0.4);
 
     private static FrictionTyre tyre(SlipCurve curve, double friction, double lag) {
@@ -130,6 +133,9 @@ class BicycleTwinTest {
             }
             compared++;
             double part = searched ? SEARCHED : edge || bare ? AT_THE_EDGE : ROUNDING;
+            if (offATable(tyre)) {
+                part = Math.max(part, OFF_A_TABLE);
+            }
             for (int wheel = 0; wheel < 4; wheel++) {
                 assertEquals(plain.load[wheel], wheels.load(wheel), part * 1e4);
                 assertEquals(plain.force[wheel][0], wheels.longitudinal(wheel), part * 1e4);
@@ -141,6 +147,10 @@ class BicycleTwinTest {
             }
         }
         assertTrue(compared > scenes / 6, compared + " scenes");
+    }
+
+    private static boolean offATable(Tyre tyre) {
+        return tyre instanceof FrictionTyre friction && friction.curve() instanceof SlipCurve.MagicFormula;
     }
 
     /** Whether a wheel uses all but a twentieth of its friction, or of what it can carry along itself, or more. */
@@ -265,6 +275,9 @@ class BicycleTwinTest {
         }
         WheelForces wheels = new WheelForces();
         double[] rate = new double[BicycleState.SIZE];
+        // The tables of the tyres are made when they are first asked for.
+        models[0].rates(states[0], 0, inputs[0], wheels, rate);
+        models[1].rates(states[0], 0, inputs[0], wheels, rate);
         long thread = Thread.currentThread().getId();
         long before = threads.getThreadAllocatedBytes(thread);
         for (int i = 0; i < 10_000; i++) {

@@ -74,7 +74,8 @@ class AntiLockTest {
         WheelForces without = moment(PLAIN, x, 2000, 0);
         for (int wheel = 0; wheel < 4; wheel++) {
             assertEquals(without.longitudinal(wheel), with.longitudinal(wheel));
-            assertEquals(without.lateral(wheel), with.lateral(wheel));
+            // Each by itself, off the curve, and two at once, off a table of shares.
+            assertEquals(without.lateral(wheel), with.lateral(wheel), 1e-6 * without.peakY(wheel));
         }
     }
 

@@ -139,7 +139,7 @@ class CombinedSlipTest {
     }
 
     private static void same(ContactPatch expected, ContactPatch found) {
-        double accuracy = AT_THE_EDGE * expected.peakY() + 1e-9;
+        double accuracy = ShareSurface.ACCURACY * expected.peakY() + 1e-9;
         assertEquals(expected.longitudinal(), found.longitudinal(), accuracy);
         assertEquals(expected.lateral(), found.lateral(), accuracy);
         assertEquals(expected.limit(), found.limit(), accuracy);

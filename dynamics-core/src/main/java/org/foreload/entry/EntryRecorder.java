@@ -58,7 +58,8 @@ class EntryRecorder {
         this.brakeOn =
                 Bounds.larger(plan.brakePoint(), simulator.corner().path().start());
         this.equations = equations;
-        this.fullness = new Fullness(simulator.corner().path(), brakeOn);
+        this.fullness =
+                new Fullness(simulator.corner().path(), brakeOn, simulator.car().antiLock());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
@@ -218,7 +219,7 @@ class EntryRecorder {
 
     /** Notes where an axle's use rises to saturation within a step, and returns its use at the end. */
     private double saturated(Kind kind, int left, double before, Step step, WheelForces wheels) {
-        double after = Fullness.use(wheels, left);
+        double after = fullness.bound(wheels, left);
         if (before < SATURATED && after >= SATURATED) {
             double low = step.start();
             double high = step.end();
@@ -226,7 +227,7 @@ class EntryRecorder {
                 double middle = (low + high) / 2;
                 step.state(middle, seen);
                 equations.wheelsAt(middle, seen, looked);
-                boolean full = Fullness.use(looked, left) >= SATURATED;
+                boolean full = fullness.bound(looked, left) >= SATURATED;
                 low = full ? low : middle;
                 high = full ? middle : high;
             }

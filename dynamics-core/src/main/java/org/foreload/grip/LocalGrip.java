@@ -35,6 +35,7 @@ public final class LocalGrip {
     private final double frontBrakeShare;
     private final double frontDriveShare;
     private final double power;
+    private final boolean antiLock;
     private final Plane frontLoad;
     private final Plane rearLoad;
     private final Plane frontTransfer;
@@ -59,6 +60,7 @@ public final class LocalGrip {
         frontBrakeShare = car.frontBrakeShare();
         frontDriveShare = car.driveline().drivenAxle().frontShare();
         power = car.driveline().power();
+        antiLock = car.antiLock();
         // Lateral acceleration is w·κ, so its value per unit of w is κ; the parts at w = 0 are taken off.
         double normal = RoadPlane.normal(0, grade, banking);
         double normalRate = RoadPlane.normal(curvature, grade, banking) - normal;
@@ -103,12 +105,13 @@ public final class LocalGrip {
         double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
-        return AxleGrip.utilisation(
+        double alone = AxleGrip.utilisation(
                 frontTyre,
                 load,
                 frontTransfer.at(speedSquared, deceleration),
                 whole * (whole > 0 ? frontBrakeShare : frontDriveShare),
                 frontDemand.at(speedSquared, deceleration));
+        return antiLock && whole > 0 ? Math.min(alone, together(speedSquared, deceleration)) : alone;
     }
 
     /** Utilisation of the rear axle; see {@link AxleUse}. */
@@ -116,12 +119,28 @@ public final class LocalGrip {
         double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
-        return AxleGrip.utilisation(
+        double alone = AxleGrip.utilisation(
                 rearTyre,
                 load,
                 rearTransfer.at(speedSquared, deceleration),
                 whole * (1 - (whole > 0 ? frontBrakeShare : frontDriveShare)),
                 rearDemand.at(speedSquared, deceleration));
+        return antiLock && whole > 0 ? Math.min(alone, together(speedSquared, deceleration)) : alone;
+    }
+
+    /** Utilisation of a car whose anti-lock brakes give each axle what it can hold. */
+    private double together(double speedSquared, double deceleration) {
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
+        double rear = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
+        double toFront = frontTransfer.at(speedSquared, deceleration);
+        double toRear = rearTransfer.at(speedSquared, deceleration);
+        double askedFront = frontDemand.at(speedSquared, deceleration);
+        double askedRear = rearDemand.at(speedSquared, deceleration);
+        return AxleGrip.Held.of(frontTyre, front, toFront, askedFront, frontBrakeShare > 0)
+                .with(
+                        AxleGrip.Held.of(rearTyre, rear, toRear, askedRear, frontBrakeShare < 1),
+                        force.at(speedSquared, deceleration));
     }
 
     /** The larger of the two axle utilisations. */

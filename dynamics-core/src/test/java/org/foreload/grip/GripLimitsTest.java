@@ -210,13 +210,15 @@ class GripLimitsTest {
     /** The fast twin gives the numbers of the readable one. */
     @Property
     void localGripAgreesWithTheReadableModel(
-            @ForAll("cars") Car car,
+            @ForAll("cars") Car plain,
+            @ForAll boolean antiLock,
             @ForAll @DoubleRange(min = 5, max = 80) double speed,
             @ForAll @DoubleRange(min = -10, max = 20) double deceleration,
             @ForAll @Scale(5) @DoubleRange(min = -0.05, max = 0.05) double curvature,
             @ForAll @Scale(5) @DoubleRange(min = -0.002, max = 0.002) double gradient,
             @ForAll @Scale(5) @DoubleRange(min = -0.1, max = 0.1) double grade,
             @ForAll @Scale(5) @DoubleRange(min = -0.3, max = 0.3) double banking) {
+        Car car = plain.withAntiLock(antiLock);
         GripUse use = GripLimits.of(car).use(Motion.onLine(speed, deceleration, curvature, gradient, grade, banking));
         LocalGrip grip = GripLimits.of(car).at(curvature, gradient, grade, banking);
         double w = speed * speed;

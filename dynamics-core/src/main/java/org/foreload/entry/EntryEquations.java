@@ -178,6 +178,7 @@ final class EntryEquations {
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Bounds.larger(speed, 1);
 
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
+        view.slope(inputs.slowing());
         view.motion(x, perSecond, CAR, deceleration);
         double wanted = steering.angle(view, wheels);
         perSecond[TIME] = 1;

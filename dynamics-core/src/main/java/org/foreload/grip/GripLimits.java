@@ -74,6 +74,7 @@ public final class GripLimits {
                 loads,
                 front,
                 rear,
+                lateral == 0 ? 0 : Math.abs(lateral) / transfer.tipping(loads.frontAxle(), loads.rearAxle()),
                 drivePower == 0 ? 0 : drivePower / car.driveline().power());
     }
 

@@ -42,7 +42,9 @@ public final class LocalGrip {
     private final Plane rearTransfer;
     private final Plane frontDemand;
     private final Plane rearDemand;
+    private final Plane lateral;
     private final Plane force;
+    private final LoadTransfer transfer;
 
     /** A linear function of speed squared and deceleration. */
     private record Plane(double constant, double perSpeedSquared, double perDeceleration) {
@@ -53,6 +55,7 @@ public final class LocalGrip {
 
     LocalGrip(
             Car car, LoadTransfer transfer, double curvature, double curvatureGradient, double grade, double banking) {
+        this.transfer = transfer;
         Chassis chassis = car.chassis();
         frontTyre = car.frontTyre();
         rearTyre = car.rearTyre();
@@ -64,8 +67,8 @@ public final class LocalGrip {
         // Lateral acceleration is w·κ, so its value per unit of w is κ; the parts at w = 0 are taken off.
         double normal = RoadPlane.normal(0, grade, banking);
         double normalRate = RoadPlane.normal(curvature, grade, banking) - normal;
-        double lateral = RoadPlane.lateral(0, grade, banking);
-        double lateralRate = RoadPlane.lateral(curvature, grade, banking) - lateral;
+        double still = RoadPlane.lateral(0, grade, banking);
+        double lateralRate = RoadPlane.lateral(curvature, grade, banking) - still;
         double shift = transfer.longitudinal(0, 0, grade);
         double shiftPerSpeedSquared = transfer.longitudinal(0, 1, grade) - shift;
         double shiftPerDeceleration = transfer.longitudinal(1, 0, grade) - shift;
@@ -77,16 +80,16 @@ public final class LocalGrip {
                 transfer.rearAxle(normal, 0) - shift,
                 transfer.rearAxle(normalRate, 1) - shiftPerSpeedSquared,
                 -shiftPerDeceleration);
-        frontTransfer = new Plane(transfer.frontLateral(lateral), transfer.frontLateral(lateralRate), 0);
-        rearTransfer = new Plane(transfer.rearLateral(lateral), transfer.rearLateral(lateralRate), 0);
+        frontTransfer = new Plane(transfer.frontLateral(still), transfer.frontLateral(lateralRate), 0);
+        rearTransfer = new Plane(transfer.rearLateral(still), transfer.rearLateral(lateralRate), 0);
         double wheelbase = chassis.wheelbase();
         double inertia = chassis.yawInertia() / wheelbase;
         double toFront = mass * chassis.cgToRearAxle() / wheelbase;
         double toRear = mass * chassis.cgToFrontAxle() / wheelbase;
         frontDemand =
-                new Plane(toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
-        rearDemand =
-                new Plane(toRear * lateral, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
+                new Plane(toFront * still, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
+        rearDemand = new Plane(toRear * still, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
+        lateral = new Plane(still, lateralRate, 0);
         force = new Plane(-mass * RoadPlane.slowing(grade), -car.aerodynamics().drag(1), mass);
     }
 
@@ -143,9 +146,25 @@ public final class LocalGrip {
                         force.at(speedSquared, deceleration));
     }
 
-    /** The larger of the two axle utilisations. */
+    /**
+     * How near the car is to tipping over its outer wheels: lateral force over that at which it does, above 1 when it
+     * must.
+     */
+    public double tippingUtilisation(double speedSquared, double deceleration) {
+        double across = Math.abs(lateral.at(speedSquared, deceleration));
+        if (across == 0) {
+            return 0;
+        }
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
+        return across / transfer.tipping(front, total - front);
+    }
+
+    /** The largest of the utilisations of both axles and that of tipping over. */
     public double utilisation(double speedSquared, double deceleration) {
-        return Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration));
+        return Math.max(
+                tippingUtilisation(speedSquared, deceleration),
+                Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration)));
     }
 
     /**

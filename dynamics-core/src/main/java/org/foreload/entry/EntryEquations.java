@@ -180,8 +180,8 @@ final class EntryEquations {
         return untilTipping(wheels);
     }
 
-    /** Specific force, m/s², with which any road that is driven in earnest at least presses the car to it. */
-    private static final double LIGHT = 0.75 * Gravity.G;
+    /** Specific force, m/s², with which nearly every road at least presses a car to it. */
+    private static final double LIGHT = 0.9 * Gravity.G;
 
     /**
      * Fills in the rates per metre of the line, and the loads and forces.

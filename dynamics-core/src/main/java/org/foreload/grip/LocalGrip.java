@@ -15,9 +15,10 @@ import org.foreload.vehicle.Chassis;
  * <p><b>Key fact.</b> At one place, wheel loads, brake force and lateral demands are all linear in (w, d); the friction
  * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is
  * the sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the
- * feasible pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the
- * utilisation falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering
- * bends the capacity the other way from there on, which the searches tolerate.)
+ * feasible pairs (w, d) form a <em>convex</em> set (the limit of tipping over is linear on both sides): along any
+ * straight line in (w, d) they are one interval, and the utilisation falls and then rises. (The power limit cuts this
+ * set from the driving side; a wheel lifted by cornering bends the capacity the other way from there on, which the
+ * searches tolerate.)
  */
 public final class LocalGrip {
 

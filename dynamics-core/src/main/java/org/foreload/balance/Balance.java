@@ -110,6 +110,7 @@ public record Balance(
             case SPUN -> "spins";
             case LOCKED_UP -> "locks up";
             case STOPPED -> "stops before the corner";
+            case ROLLED_OVER -> "rolls over";
         };
     }
 

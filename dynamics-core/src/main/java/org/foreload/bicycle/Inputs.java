@@ -1,5 +1,7 @@
 package org.foreload.bicycle;
 
+import org.foreload.conventions.Gravity;
+
 /**
  * What acts on the car besides its own state, as {@link Controls} has it, in a buffer that its owner fills anew for
  * each evaluation, so that a simulation makes no objects. Until it is filled, the road is level and nothing is asked.
@@ -40,6 +42,11 @@ public final class Inputs {
     /** Takes up which wheels are stopped. */
     public void locks(WheelLocks stopped) {
         locks = stopped;
+    }
+
+    /** Specific force with which gravity slows the car on this road, m/s², positive uphill. */
+    public double slowing() {
+        return Gravity.G * sinGrade;
     }
 
     /**

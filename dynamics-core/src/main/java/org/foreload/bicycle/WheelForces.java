@@ -101,6 +101,11 @@ public final class WheelForces {
         return accelerationY;
     }
 
+    /** Specific lateral force, m/s², positive to the left, that the load which has moved across answers to. */
+    public double rollAcceleration() {
+        return roll.value();
+    }
+
     /** Load that these forces would hold moved from the rear to the front axle, N, once the pitching has died down. */
     public double pitchTarget() {
         return pitchTarget;

@@ -16,6 +16,7 @@ public final class DriverView {
     double yawAcceleration;
     double deceleration;
     double steer;
+    double slowing;
 
     /**
      * Takes in a moment.
@@ -30,6 +31,15 @@ public final class DriverView {
         offset = offLine;
         headingError = offHeading;
         steer = wheel;
+    }
+
+    /**
+     * Takes in how steep the road is; it is level until then.
+     *
+     * @param gravity specific force with which gravity slows the car, m/s², positive uphill
+     */
+    public void slope(double gravity) {
+        slowing = gravity;
     }
 
     /**

@@ -15,9 +15,10 @@ import org.foreload.vehicle.Car;
  * wheels get the same drive force X, and what they keep is Σ P_y √(1 − (X/P_x)²), the friction ellipse of each wheel.
  * So an unloaded inner wheel may spend most of its grip on driving as long as the outer one carries the corner. And
  * since driving takes load off the front axle, no more is asked than leaves the front what the steering asks of it,
- * once the load has moved: F_z(a) = F_z(0) − m·a·h/L. All of this is taken where the car will be when the drive
- * arrives, one lag of the foot ahead; and what the steering asks is the way back to the line as it is being taken: a
- * car that is a hand's breadth wide and already coming back is no reason to wait.
+ * once the load has moved: F_z(a) = F_z(0) − m·a·h/L. What drag, the steered wheels and the slope of the road take from
+ * the speed the foot makes up for. All of this is taken where the car will be when the drive arrives, one lag of the
+ * foot ahead; and what the steering asks is the way back to the line as it is being taken: a car that is a hand's
+ * breadth wide and already coming back is no reason to wait.
  *
  * <p>One instance serves one run at a time.
  */
@@ -87,7 +88,7 @@ public final class Throttle {
         double front = hands.askedFront(view);
         double rear = hands.askedRear();
         double resistance = car.aerodynamics().drag(speed * speed) + wheels.frontLateral() * Angles.sin(view.steer);
-        double wanted = mass * Bounds.smaller(most, frontLeaves(speed, wheels, front)) + resistance;
+        double wanted = mass * Bounds.smaller(most + view.slowing, frontLeaves(speed, wheels, front)) + resistance;
         double held = Bounds.smaller(power(speed), traction(wheels, front, rear));
         return Bounds.larger(closed(), Bounds.smaller(wanted, held));
     }
@@ -96,7 +97,10 @@ public final class Throttle {
         return car.driveline().power() / Bounds.larger(speed, 1);
     }
 
-    /** Acceleration, m/s², at which the front axle still has this lateral force once the load has moved. */
+    /**
+     * Acceleration, m/s², at which the front axle still has this lateral force once the load has moved; on a slope that
+     * of the car and what gravity takes, for what the wheels push moves the load.
+     */
     private double frontLeaves(double speed, WheelForces wheels, double needed) {
         double load = wheels.frontAxleLoad();
         double peak = wheels.peakY(0) + wheels.peakY(1);

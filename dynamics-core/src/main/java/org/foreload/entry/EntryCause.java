@@ -30,6 +30,7 @@ final class EntryCause {
             case STOPPED -> last(entry, Kind.STOPPED, "the car stops");
             case RAN_WIDE -> then(first, last(entry, Kind.TRACK_EDGE, "the car leaves the track"));
             case SPUN -> then(first, last(entry, Kind.SPIN, "the car spins"));
+            case ROLLED_OVER -> then(first, last(entry, Kind.ROLL_OVER, "the inner wheels leave the road"));
         };
     }
 
@@ -47,13 +48,15 @@ final class EntryCause {
     }
 
     /**
-     * A lock if the entry made it or locked up; else also an axle that was full in the turn, if no lock went with it.
+     * A lock if the entry made it, locked up or rolled over: a car that rolls over has too much grip. Else also an axle
+     * that was full in the turn, if no lock went with it.
      */
     static Optional<EntryEvent> wentFirst(Outcome outcome, List<EntryEvent> events) {
         if (outcome == Outcome.STOPPED) {
             return Optional.empty();
         }
-        boolean onlyLocks = outcome == Outcome.MADE_IT || outcome == Outcome.LOCKED_UP;
+        boolean onlyLocks =
+                outcome == Outcome.MADE_IT || outcome == Outcome.LOCKED_UP || outcome == Outcome.ROLLED_OVER;
         return events.stream()
                 .filter(event -> lock(event) || !onlyLocks && fullInTheTurn(event) && !goesWithALock(event, events))
                 .findFirst();

@@ -14,6 +14,7 @@ import static org.foreload.entry.EntryState.VY;
 import static org.foreload.entry.EntryState.YAW_RATE;
 
 import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.Inputs;
 import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
@@ -21,12 +22,14 @@ import org.foreload.bicycle.WheelLocks;
 import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
+import org.foreload.conventions.Gravity;
 import org.foreload.driver.BrakeFoot;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
 import org.foreload.driver.Reaction;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
+import org.foreload.load.LoadTransfer;
 import org.foreload.path.Path;
 
 /**
@@ -60,6 +63,7 @@ final class EntryEquations {
     private final double perMass;
     private final int size;
     private final SlipLag lag;
+    private final LoadTransfer transfer;
     private final DriverView view = new DriverView();
     private final Inputs inputs = new Inputs();
     private final Path.Place place = new Path.Place();
@@ -97,6 +101,7 @@ final class EntryEquations {
         this.size = brake.reacts() ? EntryState.REACTING_SIZE : EntryState.SIZE;
         this.perSecond = new double[size];
         this.lag = new SlipLag(model.car());
+        this.transfer = LoadTransfer.of(model.car());
     }
 
     /** Number of states. */
@@ -156,6 +161,29 @@ final class EntryEquations {
     }
 
     /**
+     * Specific lateral force, m/s², that the load of the inner wheels could still answer to; below zero the car tips.
+     */
+    double untilTipping(WheelForces wheels) {
+        return transfer.tipping(wheels.frontAxleLoad(), wheels.rearAxleLoad()) - Math.abs(wheels.rollAcceleration());
+    }
+
+    /** The same at a point; where it leaves no doubt, only its order. */
+    double untilTipping(double station, double[] x, WheelForces wheels) {
+        double lateral =
+                Bounds.larger(Math.abs(x[CAR + BicycleState.ROLL_ACCELERATION]), Math.abs(x[VX] * x[YAW_RATE]));
+        double square = x[VX] * x[VX];
+        double surely = transfer.tipping(transfer.frontAxle(LIGHT, square), transfer.rearAxle(LIGHT, square)) - lateral;
+        if (surely > 0) {
+            return surely;
+        }
+        wheelsAt(station, x, wheels);
+        return untilTipping(wheels);
+    }
+
+    /** Specific force, m/s², with which nearly every road at least presses a car to it. */
+    private static final double LIGHT = 0.9 * Gravity.G;
+
+    /**
      * Fills in the rates per metre of the line, and the loads and forces.
      *
      * @param station m
@@ -178,6 +206,7 @@ final class EntryEquations {
         double deceleration = -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / Bounds.larger(speed, 1);
 
         view.where(s, x[OFFSET], x[HEADING_ERROR], x[STEER]);
+        view.slope(inputs.slowing());
         view.motion(x, perSecond, CAR, deceleration);
         double wanted = steering.angle(view, wheels);
         perSecond[TIME] = 1;

@@ -39,6 +39,8 @@ public record EntryEvent(Kind kind, double station, double time) {
         TRACK_EDGE("track edge"),
         /** The car turns away from its course. */
         SPIN("spin"),
+        /** Both inner wheels leave the road. */
+        ROLL_OVER("roll-over"),
         /** The car has all but stopped. */
         STOPPED("stopped"),
         /** The end of the exit. */

@@ -58,7 +58,8 @@ class EntryRecorder {
         this.brakeOn =
                 Bounds.larger(plan.brakePoint(), simulator.corner().path().start());
         this.equations = equations;
-        this.fullness = new Fullness(simulator.corner().path(), brakeOn);
+        this.fullness =
+                new Fullness(simulator.corner().path(), brakeOn, simulator.car().antiLock());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
@@ -96,6 +97,7 @@ class EntryRecorder {
         if (!(edgeMargin(station, state) > 0)) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
         }
+        tips(0, station, state);
     }
 
     /** Whether the plan brakes at all: its brake point may lie at the end of its own release. */
@@ -116,7 +118,7 @@ class EntryRecorder {
     }
 
     /**
-     * What ends a stretch of the run: the edges, a spin, a stop, and a wheel that stops or turns again.
+     * What ends a stretch of the run: the edges, a spin, a stop, a roll-over, and a wheel that stops or turns again.
      *
      * @param joint holds loads and forces at the last joint between steps
      */
@@ -124,9 +126,20 @@ class EntryRecorder {
         Crossing edges = this::edgeMargin;
         Crossing spin = (station, x) -> EntryState.spinMargin(x);
         Crossing stopped = (station, x) -> EntryState.speedMargin(x);
+        Crossing tips = new Crossing() {
+            @Override
+            public double value(double station, double[] x) {
+                return equations.untilTipping(station, x, looked);
+            }
+
+            @Override
+            public double valueAtJoint(double station, double[] x) {
+                return equations.untilTipping(joint);
+            }
+        };
         return simulator.car().antiLock()
-                ? new Crossing[] {edges, spin, stopped}
-                : new Crossing[] {edges, spin, stopped, locks.crossing(joint)};
+                ? new Crossing[] {edges, spin, stopped, tips}
+                : new Crossing[] {edges, spin, stopped, tips, locks.crossing(joint)};
     }
 
     /**
@@ -218,7 +231,7 @@ class EntryRecorder {
 
     /** Notes where an axle's use rises to saturation within a step, and returns its use at the end. */
     private double saturated(Kind kind, int left, double before, Step step, WheelForces wheels) {
-        double after = Fullness.use(wheels, left);
+        double after = fullness.bound(wheels, left);
         if (before < SATURATED && after >= SATURATED) {
             double low = step.start();
             double high = step.end();
@@ -226,7 +239,7 @@ class EntryRecorder {
                 double middle = (low + high) / 2;
                 step.state(middle, seen);
                 equations.wheelsAt(middle, seen, looked);
-                boolean full = Fullness.use(looked, left) >= SATURATED;
+                boolean full = fullness.bound(looked, left) >= SATURATED;
                 low = full ? low : middle;
                 high = full ? middle : high;
             }
@@ -277,9 +290,19 @@ class EntryRecorder {
             end(Outcome.STOPPED, Kind.STOPPED, station, state);
         } else if (edgeMargin(station, state) <= tiny) {
             end(Outcome.RAN_WIDE, Kind.TRACK_EDGE, station, state);
-        } else {
+        } else if (!tips(tiny, station, state)) {
             locks.change(station, state).ifPresent(kind -> end(Outcome.LOCKED_UP, kind, station, state));
+            // The forces on a rigid body jump as a wheel stops or turns.
+            tips(0, station, state);
         }
+    }
+
+    /** Ends a run in which the inner wheels could answer to this much more lateral force, m/s², at most. */
+    private boolean tips(double most, double station, double[] state) {
+        if (running() && equations.untilTipping(station, state, looked) <= most) {
+            end(Outcome.ROLLED_OVER, Kind.ROLL_OVER, station, state);
+        }
+        return !running();
     }
 
     private void end(Outcome outcome, Kind kind, double station, double[] state) {
@@ -345,6 +368,9 @@ class EntryRecorder {
     }
 
     private EntryResult.Limit limit(EntryResult.Margins margins) {
+        if (endingKind == Kind.ROLL_OVER) {
+            return EntryResult.Limit.ROLL_OVER;
+        }
         if (locks.any()) {
             return EntryResult.Limit.LOCK;
         }

@@ -132,7 +132,9 @@ public record EntryResult(
         /** The edge of the track, or the drift allowed. */
         TRACK_EDGE("track edge"),
         /** A wheel locked. */
-        LOCK("lock");
+        LOCK("lock"),
+        /** The inner wheels left the road. */
+        ROLL_OVER("roll-over");
 
         private final String words;
 

@@ -12,16 +12,21 @@ final class Fullness {
 
     private final Path path;
     private final double from;
+    private final boolean antiLock;
     private double frontSoFar;
     private double rearSoFar;
     private double front;
     private double rear;
     private double edge = Double.POSITIVE_INFINITY;
 
-    /** @param from station from which the axles count, m */
-    Fullness(Path path, double from) {
+    /**
+     * @param from station from which the axles count, m
+     * @param antiLock whether the car's brakes are kept from stopping a wheel
+     */
+    Fullness(Path path, double from, boolean antiLock) {
         this.path = path;
         this.from = from;
+        this.antiLock = antiLock;
     }
 
     /** Takes in where the car is across the road. */
@@ -39,8 +44,8 @@ final class Fullness {
         if (station < from) {
             return;
         }
-        frontSoFar = Bounds.larger(frontSoFar, use(wheels, 0));
-        rearSoFar = Bounds.larger(rearSoFar, use(wheels, 2));
+        frontSoFar = Bounds.larger(frontSoFar, bound(wheels, 0));
+        rearSoFar = Bounds.larger(rearSoFar, bound(wheels, 2));
         if (counts) {
             front = frontSoFar;
             rear = rearSoFar;
@@ -61,14 +66,27 @@ final class Fullness {
         return new EntryResult.Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
     }
 
+    /**
+     * Share of an axle's friction that is used and cannot be had back for the lateral force: what slows a wheel does
+     * not count where an anti-lock system eases it off as soon as the tyre needs its grip across.
+     */
+    double bound(WheelForces wheels, int left) {
+        return use(wheels, left, antiLock);
+    }
+
     /** Share of an axle's friction that is used: of its wheels' shares, the mean by what each could carry. */
     static double use(WheelForces wheels, int left) {
+        return use(wheels, left, false);
+    }
+
+    private static double use(WheelForces wheels, int left, boolean givesBack) {
         double used = 0;
         double total = 0;
         for (int wheel = left; wheel < left + 2; wheel++) {
             double peak = wheels.peakY(wheel);
             if (wheels.load(wheel) > 0) {
-                double along = wheels.longitudinal(wheel) / wheels.peakX(wheel);
+                double force = wheels.longitudinal(wheel);
+                double along = (givesBack ? Bounds.larger(force, 0) : force) / wheels.peakX(wheel);
                 double across = wheels.lateral(wheel) / peak;
                 used += peak * Math.sqrt(along * along + across * across);
                 total += peak;

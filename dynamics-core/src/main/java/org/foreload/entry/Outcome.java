@@ -19,7 +19,12 @@ public enum Outcome {
      * nor locked up; and it never reached the exit, so it did not make it either: too much brake, too early, by a foot
      * that follows its plan to a stop.
      */
-    STOPPED("stopped");
+    STOPPED("stopped"),
+    /**
+     * Both inner wheels left the road: all load had moved to the outer ones, which hold the car no longer. What becomes
+     * of it then is past the end of the model.
+     */
+    ROLLED_OVER("rolled over");
 
     private final String words;
 

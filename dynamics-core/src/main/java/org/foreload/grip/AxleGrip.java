@@ -54,24 +54,57 @@ final class AxleGrip {
         double peakFirst = tyre.peakForceY(inner);
         double peakOther = tyre.peakForceY(outer);
         double first = 0;
-        double excess = 0;
+        double other = 0;
         if (force != 0) {
             double wheelForce = Math.abs(force) / 2;
             first = ratio(wheelForce, tyre.peakForceX(inner));
-            double other = ratio(wheelForce, tyre.peakForceX(outer));
+            other = ratio(wheelForce, tyre.peakForceX(outer));
             if (first == Double.POSITIVE_INFINITY || other == Double.POSITIVE_INFINITY) {
                 return Double.POSITIVE_INFINITY;
             }
-            if (other > first) {
-                double swap = first;
-                first = other;
-                other = swap;
-                swap = peakFirst;
-                peakFirst = peakOther;
-                peakOther = swap;
-            }
-            excess = first * first - other * other;
         }
+        return least(first, peakFirst, other, peakOther, demand);
+    }
+
+    /**
+     * An axle whose anti-lock brakes hold each wheel as hard as it can be held and no harder: both wheels then pull in
+     * one direction, and the axle has an ellipse with the sums of their peaks.
+     *
+     * @param along most that it can brake with, N
+     * @param across share of its lateral peak that is asked for
+     */
+    record Held(double along, double across) {
+
+        /**
+         * @param load N, zero or above
+         * @param transfer load that has moved across the axle, N, of any sign
+         * @param demand lateral force, N, of any sign
+         * @param braked whether it has brakes at all
+         */
+        static Held of(Tyre tyre, double load, double transfer, double demand, boolean braked) {
+            double inner = innerLoad(load, transfer);
+            double outer = load - inner;
+            return new Held(
+                    braked ? tyre.peakForceX(inner) + tyre.peakForceX(outer) : 0,
+                    ratio(Math.abs(demand), tyre.peakForceY(inner) + tyre.peakForceY(outer)));
+        }
+
+        /** Smallest friction scale with which this axle and another brake with a force, N, and keep what is asked. */
+        double with(Held other, double force) {
+            return Math.max(across, other.across) < Double.POSITIVE_INFINITY
+                    ? least(across, along, other.across, other.along, force)
+                    : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** Smallest λ, no less than p and q, with A·√(λ² − p²) + B·√(λ² − q²) ≥ D. */
+    private static double least(double p, double a, double q, double b, double demand) {
+        boolean ordered = p >= q;
+        double first = ordered ? p : q;
+        double other = ordered ? q : p;
+        double peakFirst = ordered ? a : b;
+        double peakOther = ordered ? b : a;
+        double excess = first * first - other * other;
         double demandSquared = demand * demand;
         double missing = demandSquared - peakOther * peakOther * excess;
         if (!(missing > 0)) {

@@ -9,7 +9,8 @@ package org.foreload.grip;
  * @param lateralCapacity N, what the longitudinal force leaves: the sum over both wheels of peak·√(1 − (F/peak)²); a
  *     wheel asked for more longitudinal force than it has counts nothing
  * @param utilisation the smallest factor on all friction with which the axle just carries its demand: 1 at the limit,
- *     above 1 over it; infinite where a wheel without load is asked for force
+ *     above 1 over it; infinite where a wheel without load is asked for force. With anti-lock brakes never more than
+ *     that of both axles together, which then brake as hard as each can
  */
 public record AxleUse(
         double load, double longitudinalForce, double lateralDemand, double lateralCapacity, double utilisation) {

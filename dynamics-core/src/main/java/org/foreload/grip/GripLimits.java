@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.RoadPlane;
 import org.foreload.load.WheelLoads;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
@@ -15,8 +16,8 @@ import org.foreload.vehicle.Chassis;
  * axis). Along the road the tyres give m·d − drag − m·g·sin γ: braking force shared by the brakes' front share where
  * positive, drive force shared by the driven wheels where negative. The drag of an engine with a closed throttle is
  * left out: it acts at the driven wheels only and would bend the shares at a deceleration of its own, and then the
- * feasible motions need no longer form a convex set ({@link LocalGrip}). Anti-lock brakes change nothing here: a wheel
- * asked for more than it has is over its limit.
+ * feasible motions need no longer form a convex set ({@link LocalGrip}). Anti-lock brakes hold each wheel as hard as it
+ * can be held and no harder: what one axle has not, the other may give, and no axle uses more than the whole car does.
  */
 public final class GripLimits {
 
@@ -52,34 +53,39 @@ public final class GripLimits {
                 force > 0 ? car.frontBrakeShare() : car.driveline().drivenAxle().frontShare();
         WheelLoads loads = transfer.wheelLoads(
                 speed, motion.deceleration(), motion.lateralAcceleration(), motion.grade(), motion.banking());
-        AxleUse front = axleUse(
-                Axle.FRONT,
-                loads.frontAxle(),
-                transfer.frontLateral(lateral),
-                frontShare * force,
-                (mass * lateral * chassis.cgToRearAxle() + yawMoment) / wheelbase);
-        AxleUse rear = axleUse(
-                Axle.REAR,
-                loads.rearAxle(),
-                transfer.rearLateral(lateral),
-                (1 - frontShare) * force,
-                (mass * lateral * chassis.cgToFrontAxle() - yawMoment) / wheelbase);
+        double frontTransfer = transfer.frontLateral(lateral);
+        double rearTransfer = transfer.rearLateral(lateral);
+        double frontDemand = (mass * lateral * chassis.cgToRearAxle() + yawMoment) / wheelbase;
+        double rearDemand = (mass * lateral * chassis.cgToFrontAxle() - yawMoment) / wheelbase;
+        double most = Double.POSITIVE_INFINITY;
+        if (car.antiLock() && force > 0) {
+            double share = car.frontBrakeShare();
+            most = AxleGrip.Held.of(car.frontTyre(), loads.frontAxle(), frontTransfer, frontDemand, share > 0)
+                    .with(
+                            AxleGrip.Held.of(car.rearTyre(), loads.rearAxle(), rearTransfer, rearDemand, share < 1),
+                            force);
+        }
+        AxleUse front =
+                axleUse(car.frontTyre(), loads.frontAxle(), frontTransfer, frontShare * force, frontDemand, most);
+        AxleUse rear =
+                axleUse(car.rearTyre(), loads.rearAxle(), rearTransfer, (1 - frontShare) * force, rearDemand, most);
         double drivePower = Math.max(0, -force) * speed;
         return new GripUse(
                 loads,
                 front,
                 rear,
+                lateral == 0 ? 0 : Math.abs(lateral) / transfer.tipping(loads.frontAxle(), loads.rearAxle()),
                 drivePower == 0 ? 0 : drivePower / car.driveline().power());
     }
 
-    private AxleUse axleUse(Axle axle, double load, double transferred, double force, double demand) {
-        var tyre = axle == Axle.FRONT ? car.frontTyre() : car.rearTyre();
+    private static AxleUse axleUse(
+            Tyre tyre, double load, double transferred, double force, double demand, double most) {
         return new AxleUse(
                 load,
                 force,
                 demand,
                 AxleGrip.capacity(tyre, load, transferred, force),
-                AxleGrip.utilisation(tyre, load, transferred, force, demand));
+                Math.min(most, AxleGrip.utilisation(tyre, load, transferred, force, demand)));
     }
 
     /**

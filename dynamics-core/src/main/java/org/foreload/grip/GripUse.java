@@ -8,9 +8,11 @@ import org.foreload.load.WheelLoads;
  * @param loads wheel loads
  * @param front what is asked of the front axle
  * @param rear what is asked of the rear axle
+ * @param tippingUtilisation lateral force over that at which the car tips over its outer wheels
  * @param powerUtilisation drive power asked for over the greatest power; zero when none is asked for
  */
-public record GripUse(WheelLoads loads, AxleUse front, AxleUse rear, double powerUtilisation) {
+public record GripUse(
+        WheelLoads loads, AxleUse front, AxleUse rear, double tippingUtilisation, double powerUtilisation) {
 
     /** The axle that is nearer to its limit; the front one if both are equally near. */
     public Axle limitingAxle() {
@@ -22,8 +24,8 @@ public record GripUse(WheelLoads loads, AxleUse front, AxleUse rear, double powe
         return Math.max(front.utilisation(), rear.utilisation());
     }
 
-    /** Whether both axles and the engine can do what is asked. */
+    /** Whether both axles and the engine can do what is asked, and the car stays on its wheels. */
     public boolean feasible() {
-        return utilisation() <= 1 && powerUtilisation <= 1;
+        return utilisation() <= 1 && tippingUtilisation <= 1 && powerUtilisation <= 1;
     }
 }

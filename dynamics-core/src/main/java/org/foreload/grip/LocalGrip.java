@@ -15,9 +15,10 @@ import org.foreload.vehicle.Chassis;
  * <p><b>Key fact.</b> At one place, wheel loads, brake force and lateral demands are all linear in (w, d); the friction
  * ellipse left by a wheel is concave in load and longitudinal force (as long as peak force is concave in load); so is
  * the sum over an axle. What an axle can do is therefore concave in (w, d), what is asked of it is convex, and the
- * feasible pairs (w, d) form a <em>convex</em> set: along any straight line in (w, d) they are one interval, and the
- * utilisation falls and then rises. (The power limit cuts this set from the driving side; a wheel lifted by cornering
- * bends the capacity the other way from there on, which the searches tolerate.)
+ * feasible pairs (w, d) form a <em>convex</em> set (the limit of tipping over is linear on both sides): along any
+ * straight line in (w, d) they are one interval, and the utilisation falls and then rises. (The power limit cuts this
+ * set from the driving side; a wheel lifted by cornering bends the capacity the other way from there on, which the
+ * searches tolerate.)
  */
 public final class LocalGrip {
 
@@ -35,13 +36,16 @@ public final class LocalGrip {
     private final double frontBrakeShare;
     private final double frontDriveShare;
     private final double power;
+    private final boolean antiLock;
     private final Plane frontLoad;
     private final Plane rearLoad;
     private final Plane frontTransfer;
     private final Plane rearTransfer;
     private final Plane frontDemand;
     private final Plane rearDemand;
+    private final Plane lateral;
     private final Plane force;
+    private final LoadTransfer transfer;
 
     /** A linear function of speed squared and deceleration. */
     private record Plane(double constant, double perSpeedSquared, double perDeceleration) {
@@ -52,6 +56,7 @@ public final class LocalGrip {
 
     LocalGrip(
             Car car, LoadTransfer transfer, double curvature, double curvatureGradient, double grade, double banking) {
+        this.transfer = transfer;
         Chassis chassis = car.chassis();
         frontTyre = car.frontTyre();
         rearTyre = car.rearTyre();
@@ -59,11 +64,12 @@ public final class LocalGrip {
         frontBrakeShare = car.frontBrakeShare();
         frontDriveShare = car.driveline().drivenAxle().frontShare();
         power = car.driveline().power();
+        antiLock = car.antiLock();
         // Lateral acceleration is w·κ, so its value per unit of w is κ; the parts at w = 0 are taken off.
         double normal = RoadPlane.normal(0, grade, banking);
         double normalRate = RoadPlane.normal(curvature, grade, banking) - normal;
-        double lateral = RoadPlane.lateral(0, grade, banking);
-        double lateralRate = RoadPlane.lateral(curvature, grade, banking) - lateral;
+        double still = RoadPlane.lateral(0, grade, banking);
+        double lateralRate = RoadPlane.lateral(curvature, grade, banking) - still;
         double shift = transfer.longitudinal(0, 0, grade);
         double shiftPerSpeedSquared = transfer.longitudinal(0, 1, grade) - shift;
         double shiftPerDeceleration = transfer.longitudinal(1, 0, grade) - shift;
@@ -75,16 +81,16 @@ public final class LocalGrip {
                 transfer.rearAxle(normal, 0) - shift,
                 transfer.rearAxle(normalRate, 1) - shiftPerSpeedSquared,
                 -shiftPerDeceleration);
-        frontTransfer = new Plane(transfer.frontLateral(lateral), transfer.frontLateral(lateralRate), 0);
-        rearTransfer = new Plane(transfer.rearLateral(lateral), transfer.rearLateral(lateralRate), 0);
+        frontTransfer = new Plane(transfer.frontLateral(still), transfer.frontLateral(lateralRate), 0);
+        rearTransfer = new Plane(transfer.rearLateral(still), transfer.rearLateral(lateralRate), 0);
         double wheelbase = chassis.wheelbase();
         double inertia = chassis.yawInertia() / wheelbase;
         double toFront = mass * chassis.cgToRearAxle() / wheelbase;
         double toRear = mass * chassis.cgToFrontAxle() / wheelbase;
         frontDemand =
-                new Plane(toFront * lateral, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
-        rearDemand =
-                new Plane(toRear * lateral, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
+                new Plane(toFront * still, toFront * lateralRate + inertia * curvatureGradient, -inertia * curvature);
+        rearDemand = new Plane(toRear * still, toRear * lateralRate - inertia * curvatureGradient, inertia * curvature);
+        lateral = new Plane(still, lateralRate, 0);
         force = new Plane(-mass * RoadPlane.slowing(grade), -car.aerodynamics().drag(1), mass);
     }
 
@@ -103,12 +109,13 @@ public final class LocalGrip {
         double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
-        return AxleGrip.utilisation(
+        double alone = AxleGrip.utilisation(
                 frontTyre,
                 load,
                 frontTransfer.at(speedSquared, deceleration),
                 whole * (whole > 0 ? frontBrakeShare : frontDriveShare),
                 frontDemand.at(speedSquared, deceleration));
+        return antiLock && whole > 0 ? Math.min(alone, together(speedSquared, deceleration)) : alone;
     }
 
     /** Utilisation of the rear axle; see {@link AxleUse}. */
@@ -116,17 +123,49 @@ public final class LocalGrip {
         double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
         double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
-        return AxleGrip.utilisation(
+        double alone = AxleGrip.utilisation(
                 rearTyre,
                 load,
                 rearTransfer.at(speedSquared, deceleration),
                 whole * (1 - (whole > 0 ? frontBrakeShare : frontDriveShare)),
                 rearDemand.at(speedSquared, deceleration));
+        return antiLock && whole > 0 ? Math.min(alone, together(speedSquared, deceleration)) : alone;
     }
 
-    /** The larger of the two axle utilisations. */
+    /** Utilisation of a car whose anti-lock brakes give each axle what it can hold. */
+    private double together(double speedSquared, double deceleration) {
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
+        double rear = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
+        double toFront = frontTransfer.at(speedSquared, deceleration);
+        double toRear = rearTransfer.at(speedSquared, deceleration);
+        double askedFront = frontDemand.at(speedSquared, deceleration);
+        double askedRear = rearDemand.at(speedSquared, deceleration);
+        return AxleGrip.Held.of(frontTyre, front, toFront, askedFront, frontBrakeShare > 0)
+                .with(
+                        AxleGrip.Held.of(rearTyre, rear, toRear, askedRear, frontBrakeShare < 1),
+                        force.at(speedSquared, deceleration));
+    }
+
+    /**
+     * How near the car is to tipping over its outer wheels: lateral force over that at which it does, above 1 when it
+     * must.
+     */
+    public double tippingUtilisation(double speedSquared, double deceleration) {
+        double across = Math.abs(lateral.at(speedSquared, deceleration));
+        if (across == 0) {
+            return 0;
+        }
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
+        return across / transfer.tipping(front, total - front);
+    }
+
+    /** The largest of the utilisations of both axles and that of tipping over. */
     public double utilisation(double speedSquared, double deceleration) {
-        return Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration));
+        return Math.max(
+                tippingUtilisation(speedSquared, deceleration),
+                Math.max(frontUtilisation(speedSquared, deceleration), rearUtilisation(speedSquared, deceleration)));
     }
 
     /**

@@ -251,9 +251,11 @@ final class FastestStart {
 
     /** How the highest speed squared that the tyres allow changes with the acceleration: from the nearer limit. */
     private double speedSlope(double w, double a) {
-        DoubleBinaryOperator use = grip.frontUtilisation(w, -a) >= grip.rearUtilisation(w, -a)
-                ? grip::frontUtilisation
-                : grip::rearUtilisation;
+        double front = grip.frontUtilisation(w, -a);
+        double rear = grip.rearUtilisation(w, -a);
+        DoubleBinaryOperator use = grip.tippingUtilisation(w, -a) > Math.max(front, rear)
+                ? grip::tippingUtilisation
+                : front >= rear ? grip::frontUtilisation : grip::rearUtilisation;
         double here = use.applyAsDouble(w, -a);
         double byAcceleration = (use.applyAsDouble(w, -a - PROBE) - here) / PROBE;
         double bySpeed = (use.applyAsDouble(w * (1 + PROBE), -a) - here) / (w * PROBE);

@@ -65,13 +65,13 @@ public final class Limit {
 
     /**
      * Brake force over mass, m/s², a little below that at which a wheel would lock in a straight line at the approach
-     * speed, on the slopes of the approach.
+     * speed, on the slopes of the approach. Perfect hands have no anti-lock brakes.
      *
      * @throws InvalidValueException if the car cannot brake there at all
      */
     public static double peakDeceleration(Car car, Corner corner) {
         return PEAK_SHARE
-                * LockLimit.of(car, corner.path(), corner.approachSpeed())
+                * LockLimit.of(car.withAntiLock(false), corner.path(), corner.approachSpeed())
                         .orElseThrow(() -> new InvalidValueException(
                                 "approach_speed_mps", corner.approachSpeed(), "one at which the car can brake at all"));
     }

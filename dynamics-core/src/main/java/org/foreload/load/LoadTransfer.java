@@ -24,6 +24,9 @@ public final class LoadTransfer {
     private final double rearPortion;
     private final double heightOverWheelbase;
     private final double dragHeightOverWheelbase;
+    private final double halfFrontTrack;
+    private final double halfRearTrack;
+    private final double momentRate;
     private final double frontLateralRate;
     private final double rearLateralRate;
     private final Aerodynamics aerodynamics;
@@ -38,6 +41,9 @@ public final class LoadTransfer {
         aerodynamics = car.aerodynamics();
         heightOverWheelbase = chassis.cgHeight() / wheelbase;
         dragHeightOverWheelbase = aerodynamics.dragHeight() / wheelbase;
+        halfFrontTrack = chassis.frontTrack() / 2;
+        halfRearTrack = chassis.rearTrack() / 2;
+        momentRate = mass * chassis.cgHeight();
         double frontRollCenter = suspension.frontRollCenterHeight();
         double rearRollCenter = suspension.rearRollCenterHeight();
         double rollArm = chassis.cgHeight() - (frontRollCenter * frontPortion + rearRollCenter * rearPortion);
@@ -121,6 +127,20 @@ public final class LoadTransfer {
      */
     public double rearLateral(double lateral) {
         return rearLateralRate * lateral;
+    }
+
+    /**
+     * Specific lateral force, m/s², without sign, at which the load of both inner wheels has moved to the outer ones,
+     * so that the car tips over: (F_f·t_f + F_r·t_r)/(2·m·h), infinite for a car without height. Balance of moments
+     * about the line through the outer wheels, as the transfers of both axles times their tracks sum to m·f·h.
+     *
+     * @param frontAxle load on the front axle, N
+     * @param rearAxle load on the rear axle, N
+     */
+    public double tipping(double frontAxle, double rearAxle) {
+        return momentRate > 0
+                ? (frontAxle * halfFrontTrack + rearAxle * halfRearTrack) / momentRate
+                : Double.POSITIVE_INFINITY;
     }
 
     /**

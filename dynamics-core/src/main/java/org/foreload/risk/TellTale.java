@@ -22,6 +22,9 @@ public final class TellTale {
         if (entry.outcome() == Outcome.STOPPED) {
             return "the car is slow long before the corner";
         }
+        if (entry.outcome() == Outcome.ROLLED_OVER) {
+            return "the inner wheels go light and leave the road";
+        }
         boolean spun = entry.outcome() == Outcome.SPUN;
         return entry.wentFirst()
                 .map(EntryEvent::kind)

@@ -160,7 +160,8 @@ public final class CornerStudy {
 
     /**
      * Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks, where the
-     * approach, with its grade and banking, allows least.
+     * approach, with its grade and banking, allows least. With anti-lock brakes no wheel locks: then what they can ask
+     * for before a harder foot changes nothing, the wheels of both axles being held back.
      */
     public double lockLimit() {
         return lockLimit(

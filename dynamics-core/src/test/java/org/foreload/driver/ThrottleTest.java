@@ -199,6 +199,30 @@ class ThrottleTest {
         assertEquals(MASS * 2 * 0.8 + drag(9.2), foot.pickUp(slower.view, slower.wheels, slower.hands), 1e-6);
     }
 
+    /** On a slope gravity's part along the road, m·g·sin γ, comes on top (statics of the inclined plane). */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.08, -0.08})
+    void uphillAndDownhillThePlannedSpeedIsHeld(double grade) {
+        Car car = Wagon.car(0, DRAG_AREA, DrivenAxle.REAR).with(new Driveline(Wagon.POWER, DrivenAxle.REAR, 5000));
+        Motion planned = straight(15, 10);
+        planned.view.slope(G * Math.sin(grade));
+        assertEquals(
+                drag(10) + MASS * G * Math.sin(grade),
+                new Throttle(car, EXIT, FOOT).pickUp(planned.view, planned.wheels, planned.hands),
+                1e-6);
+    }
+
+    /** What the wheels push takes the load off the front axle, whatever of it gravity takes. */
+    @Test
+    void theFrontLeavesAsMuchDriveOnASlope() {
+        Motion motion = new Motion(100, 60, 23.65, Turn.LEFT);
+        Car strong = Wagon.car(0, 0, DrivenAxle.ALL).with(new Driveline(1e9, DrivenAxle.ALL));
+        Throttle foot = new Throttle(strong, ALL, FOOT);
+        double level = foot.exit(motion.view, motion.wheels, motion.hands);
+        motion.view.slope(0.8);
+        assertEquals(level, foot.exit(motion.view, motion.wheels, motion.hands), 1e-9);
+    }
+
     /** Once it opens, the foot takes all that grip and engine give, even where the car is faster than the plan. */
     @ParameterizedTest
     @ValueSource(doubles = {12, 30})

@@ -14,6 +14,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryEvent.Kind;
+import org.foreload.path.Path;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.tyre.Tyre;
@@ -78,6 +79,26 @@ class AntiLockTest {
             assertEquals(without.lateral(wheel), with.lateral(wheel), 1e-6 * without.peakY(wheel));
         }
     }
+
+    /**
+     * A tyre that is slowed less gives more across, up to its peak (friction ellipse; H. B. Pacejka, ch. 1, from
+     * memory), and the control slows it less as soon as it slips across: only the lateral force counts. Not so without
+     * the control, nor for a wheel that drives.
+     */
+    @Test
+    void whatTheControlGivesBackDoesNotCount() {
+        double[] x = bend();
+        for (double brake : new double[] {5000, 60_000}) {
+            WheelForces braked = moment(CAR, x, brake, 0);
+            double rear = Math.abs(braked.rearLateral()) / (braked.peakY(2) + braked.peakY(3));
+            assertEquals(rear, new Fullness(BEND, 0, true).bound(braked, 2), 1e-12);
+            assertTrue(new Fullness(BEND, 0, false).bound(braked, 2) > rear + 0.05);
+        }
+        WheelForces driven = moment(CAR, x, 0, 3000);
+        assertEquals(new Fullness(BEND, 0, false).bound(driven, 2), new Fullness(BEND, 0, true).bound(driven, 2));
+    }
+
+    private static final Path BEND = SampleEntries.medium(50).path();
 
     @Test
     void aFootThatIsFarTooHardMakesTheCorner() {

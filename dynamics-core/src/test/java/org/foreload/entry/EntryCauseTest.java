@@ -82,6 +82,19 @@ class EntryCauseTest {
     }
 
     /** Who brakes to a stop has lost no grip: nothing went wrong first. */
+    /** More grip than the car can stand on is no lack of it. */
+    @Test
+    void aRollOverLacksNoGrip() {
+        EntryEvent full = event(Kind.FRONT_SATURATES, 20, 2);
+        assertEquals(
+                "the inner wheels leave the road at 30.0 m",
+                cause(Outcome.ROLLED_OVER, 0, full, event(Kind.ROLL_OVER, 30, 9)));
+        assertEquals(
+                "rear wheel locks at 20.0 m, then the inner wheels leave the road at 30.0 m",
+                cause(Outcome.ROLLED_OVER, 0.1, event(Kind.REAR_LOCKS, 20, 8), event(Kind.ROLL_OVER, 30, 9)));
+        assertEquals("rolled over", Outcome.ROLLED_OVER.words());
+    }
+
     @Test
     void aStopIsAStop() {
         EntryEvent full = event(Kind.FRONT_SATURATES, -100, 2);

@@ -18,6 +18,7 @@ import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.path.Corner;
 import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -185,6 +186,35 @@ class EntryEndingTest {
         assertEquals("ran wide", Outcome.RAN_WIDE.words());
         assertEquals("made it", Outcome.MADE_IT.words());
         assertEquals("track edge", EntryResult.Limit.TRACK_EDGE.words());
+    }
+
+    /**
+     * A tall car that comes too fast: it leaves its inner wheels where the moment of the lateral force, m·a·h, is that
+     * of the loads about the outer wheels, Σ F·t/2 (statics; R. N. Jazar, Vehicle Dynamics, from memory). The same car
+     * with the CG as low as it was does not.
+     */
+    @Test
+    void aTallCarRollsOver() {
+        Chassis low = RIGID.chassis();
+        Car tall = RIGID.with(new Chassis(
+                low.mass(),
+                low.wheelbase(),
+                low.cgToFrontAxle(),
+                1.1,
+                low.yawInertia(),
+                low.frontTrack(),
+                low.rearTrack()));
+        BrakePlan plan = plan(-90, 6, -20, -1);
+        EntryResult entry = run(tall, plan);
+        assertEquals(Outcome.ROLLED_OVER, entry.outcome(), entry.cause());
+        assertEquals(EntryResult.Limit.ROLL_OVER, entry.limit());
+        double at = event(entry, Kind.ROLL_OVER).station();
+        double holds = read(entry, "front_axle_load_n", at) * low.frontTrack() / 2
+                + read(entry, "rear_axle_load_n", at) * low.rearTrack() / 2;
+        double tips = low.mass() * 1.1 * Math.abs(read(entry, "lateral_acceleration_mps2", at));
+        assertEquals(holds, tips, 0.02 * holds);
+        assertTrue(entry.cause().startsWith("the inner wheels leave the road at "), entry.cause());
+        assertTrue(run(RIGID, plan).outcome() != Outcome.ROLLED_OVER);
     }
 
     /** Stopped rear wheels in the turn: the tail comes round, and beyond 0.6 rad of sideslip it is called a spin. */

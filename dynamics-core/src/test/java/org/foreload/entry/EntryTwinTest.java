@@ -15,6 +15,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.Gravity;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
 import org.foreload.driver.SpeedPlan;
@@ -190,6 +191,7 @@ class EntryTwinTest {
             car(s, x, wheels, rate);
             DriverView view = new DriverView();
             view.where(s, x[EntryState.OFFSET], heading, x[EntryState.STEER]);
+            view.slope(Gravity.G * Math.sin(path.grade(s)));
             view.motion(x, rate, EntryState.CAR, -(wheels.accelerationX() * vx + wheels.accelerationY() * vy) / speed);
             double wanted = steering.angle(view, wheels);
             boolean before = middle < plan.brakePoint();

@@ -207,21 +207,38 @@ class GripLimitsTest {
         assertTrue(innerLocks || less.lateralCapacity() < less.lateralDemand());
     }
 
+    /** Tipping at g·t/(2h) is a limit of its own, with grip to spare (balance of moments). */
+    @Test
+    void aTallCarIsLimitedByTipping() {
+        Car tall = SampleCars.pointMass(1).with(new Chassis(1200, 2.5, 1.25, 1.2, 0, 1.5, 1.5));
+        double tips = 9.81 * 1.5 / 2.4;
+        GripUse inside = GripLimits.of(tall).use(Motion.steady(20, 0, 0.99 * tips));
+        assertEquals(0.99, inside.tippingUtilisation(), 1e-12);
+        assertTrue(inside.feasible());
+        GripUse beyond = GripLimits.of(tall).use(Motion.steady(20, 0, -1.01 * tips));
+        assertTrue(beyond.utilisation() < 1);
+        assertFalse(beyond.feasible());
+        assertEquals(1.01, GripLimits.of(tall).at(-1.01 * tips / 400, 0, 0, 0).utilisation(400, 0), 1e-12);
+    }
+
     /** The fast twin gives the numbers of the readable one. */
     @Property
     void localGripAgreesWithTheReadableModel(
-            @ForAll("cars") Car car,
+            @ForAll("cars") Car plain,
+            @ForAll boolean antiLock,
             @ForAll @DoubleRange(min = 5, max = 80) double speed,
             @ForAll @DoubleRange(min = -10, max = 20) double deceleration,
             @ForAll @Scale(5) @DoubleRange(min = -0.05, max = 0.05) double curvature,
             @ForAll @Scale(5) @DoubleRange(min = -0.002, max = 0.002) double gradient,
             @ForAll @Scale(5) @DoubleRange(min = -0.1, max = 0.1) double grade,
             @ForAll @Scale(5) @DoubleRange(min = -0.3, max = 0.3) double banking) {
+        Car car = plain.withAntiLock(antiLock);
         GripUse use = GripLimits.of(car).use(Motion.onLine(speed, deceleration, curvature, gradient, grade, banking));
         LocalGrip grip = GripLimits.of(car).at(curvature, gradient, grade, banking);
         double w = speed * speed;
         same(use.front().utilisation(), grip.frontUtilisation(w, deceleration));
         same(use.rear().utilisation(), grip.rearUtilisation(w, deceleration));
+        same(use.tippingUtilisation(), grip.tippingUtilisation(w, deceleration));
         double force = use.front().longitudinalForce() + use.rear().longitudinalForce();
         assertEquals(force, grip.force(w, deceleration), 1e-6);
         if (force < -1) {

@@ -136,9 +136,10 @@ class SteadyGripTest {
         AxleUse all = new AxleUse(4000, 0, 4000, 4000, 1);
         AxleUse more = new AxleUse(4000, 0, 4001, 4000, 1.001);
         WheelLoads loads = new WheelLoads(2000, 2000, 2000, 2000);
-        assertTrue(new GripUse(loads, all, all, 1).feasible());
-        assertFalse(new GripUse(loads, all, all, 1.001).feasible());
-        assertFalse(new GripUse(loads, more, all, 0).feasible());
-        assertFalse(new GripUse(loads, all, more, 0).feasible());
+        assertTrue(new GripUse(loads, all, all, 1, 1).feasible());
+        assertFalse(new GripUse(loads, all, all, 1, 1.001).feasible());
+        assertFalse(new GripUse(loads, more, all, 0, 0).feasible());
+        assertFalse(new GripUse(loads, all, more, 0, 0).feasible());
+        assertFalse(new GripUse(loads, all, all, 1.001, 0).feasible());
     }
 }

@@ -57,6 +57,17 @@ class IdealEntryClosedFormTest {
         assertEquals(cruising + braking + 40 / Math.sqrt(50 * G), profile.time(), 1e-3);
     }
 
+    /**
+     * A car that tips before it slides takes a bend at √(R·g·t/(2h)), not at √(R·μ·g): moments about its outer wheels.
+     */
+    @Test
+    void aTallCarTakesABendAtItsTippingLimit() {
+        Car low = SampleCars.pointMass(1);
+        Car tall = low.with(new Chassis(1200, 2.5, 1.25, 1.2, 0, 1.5, 1.5));
+        IdealProfile profile = IdealEntry.solve(tall, line(25, 150, Segment.arc(40, 50, Turn.LEFT)));
+        assertEquals(Math.sqrt(50 * G * 1.5 / 2.4), profile.minimumSpeed(), 1e-6);
+    }
+
     /** Time-reversed circle at the friction limit (Mungan, The Physics Teacher 44, 2006): r 50, A 10, 20 to 15 m/s. */
     @Test
     void brakingOnACircle() {

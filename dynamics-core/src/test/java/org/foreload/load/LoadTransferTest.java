@@ -46,6 +46,23 @@ class LoadTransferTest {
     }
 
     /**
+     * The moment about the outer wheels: a car tips at g·t/(2h) of lateral acceleration (R. N. Jazar, Vehicle Dynamics,
+     * from memory), here 1.5/(2·0.5) g; tracks of 1.4 and 1.6 m count by their loads, and one without height never
+     * tips.
+     */
+    @Test
+    void aCarTipsOverItsOuterWheels() {
+        Car car = car(1000, 2.5, 1.25, 0.5);
+        Chassis body = car.chassis();
+        Car even = car.with(new Chassis(1000, 2.5, 1.25, 0.5, body.yawInertia(), 1.5, 1.5));
+        assertEquals(1.5 * G, LoadTransfer.of(even).tipping(500 * G, 500 * G), 1e-9);
+        Car uneven = car.with(new Chassis(1000, 2.5, 1.25, 0.5, body.yawInertia(), 1.4, 1.6));
+        assertEquals(1.45 * G, LoadTransfer.of(uneven).tipping(750 * G, 250 * G), 1e-9);
+        Car flat = car.with(new Chassis(1000, 2.5, 1.25, 0, body.yawInertia(), 1.5, 1.5));
+        assertEquals(Double.POSITIVE_INFINITY, LoadTransfer.of(flat).tipping(500 * G, 500 * G));
+    }
+
+    /**
      * Halliday, Resnick, Walker, ch. 12, the car that slides on four locked wheels (answers from memory; recomputed
      * 3535.71 and 1964.29 N per wheel).
      */

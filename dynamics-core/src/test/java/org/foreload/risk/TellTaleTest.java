@@ -42,6 +42,7 @@ class TellTaleTest {
         assertTrue(felt(Outcome.RAN_WIDE).contains("the front washes out"));
         assertTrue(felt(Outcome.SPUN).startsWith("the rear moves out"));
         assertEquals("the car is slow long before the corner", felt(Outcome.STOPPED, Kind.FRONT_SATURATES));
+        assertEquals("the inner wheels go light and leave the road", felt(Outcome.ROLLED_OVER, Kind.REAR_LOCKS));
         assertEquals("none", felt(Outcome.MADE_IT, Kind.FRONT_LOCKS));
     }
 }

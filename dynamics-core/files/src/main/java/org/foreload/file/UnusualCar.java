@@ -28,7 +28,7 @@ final class UnusualCar {
 
     static List<Warning> warnings(Car car, FrictionTyre front, FrictionTyre rear, String file) {
         UnusualCar unusual = new UnusualCar(file);
-        unusual.chassis(car.chassis());
+        unusual.chassis(car.chassis(), Math.min(front.frictionY(), rear.frictionY()));
         unusual.suspension(car.suspension(), car.chassis());
         unusual.aerodynamics(car.aerodynamics());
         unusual.range("front_brake_share", car.frontBrakeShare(), 0.4, 0.9, "");
@@ -48,7 +48,7 @@ final class UnusualCar {
         return unusual.warnings;
     }
 
-    private void chassis(Chassis chassis) {
+    private void chassis(Chassis chassis, double friction) {
         range("mass_kg", chassis.mass(), 150, 4000, "kg");
         range("wheelbase_m", chassis.wheelbase(), 1, 4.5, "m");
         double share = chassis.cgToFrontAxle() / chassis.wheelbase();
@@ -69,6 +69,12 @@ final class UnusualCar {
                         chassis.cgHeight(),
                         "unusual beside the track: the car would roll over at " + roughly(stability)
                                 + " g of cornering; cars are above 1");
+            } else if (stability < friction) {
+                add(
+                        "cg_height_m",
+                        chassis.cgHeight(),
+                        "unusual beside track and tyres: the car would roll over at " + roughly(stability)
+                                + " g of cornering, before its tyres slide at " + roughly(friction) + " g");
             }
         }
         if (chassis.yawInertia() > 0) {

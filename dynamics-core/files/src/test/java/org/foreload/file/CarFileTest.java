@@ -226,6 +226,11 @@ class CarFileTest {
         String tall = warnings(SampleCars.smallestWith("cg_height_m", "\"cg_height_m\": 1.6"))
                 .get(1);
         assertTrue(tall.contains("the car would roll over at 0.47 g of cornering"), tall);
+        assertEquals(
+                List.of(
+                        "warning: car.json: cg_height_m: 0.72: unusual beside track and tyres: the car would roll over at "
+                                + "1 g of cornering, before its tyres slide at 1.1 g"),
+                warnings(SampleCars.smallestWith("cg_height_m", "\"cg_height_m\": 0.72")));
     }
 
     /** The point mass of level 1 is legal and nothing to warn about. */

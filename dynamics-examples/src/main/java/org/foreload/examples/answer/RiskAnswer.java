@@ -50,6 +50,7 @@ public final class RiskAnswer {
                 .with("spun", risk.of(Outcome.SPUN).value())
                 .with("locked_up", risk.of(Outcome.LOCKED_UP).value())
                 .with("stopped", risk.of(Outcome.STOPPED).value())
+                .with("rolled_over", risk.of(Outcome.ROLLED_OVER).value())
                 .with("mean_time_s", risk.meanTime())
                 .with("time_deviation_s", risk.timeDeviation())
                 .with("expected_time_s", risk.expectedTime(cost))

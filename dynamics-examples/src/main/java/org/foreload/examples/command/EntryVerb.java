@@ -25,8 +25,8 @@ import picocli.CommandLine.Option;
                     + "to the plan, eases the brake when a wheel locks (not with --as-told), and picks up the throttle.",
             "",
             "A plan says where to brake (--brake-point), how hard (--peak-deceleration, --build-up-time) and how the brake "
-                    + "comes off (--release-…). An entry that fails is an answer, too: ran wide, spun, locked up or "
-                    + "stopped, where and why."
+                    + "comes off (--release-…). An entry that fails is an answer, too: ran wide, spun, locked up, "
+                    + "stopped or rolled over, where and why."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

@@ -89,10 +89,20 @@ final class LoadsVerb extends ReportVerb {
         return report.note(note(use, loads));
     }
 
-    private static String note(GripUse use, WheelLoads loads) {
+    private String note(GripUse use, WheelLoads loads) {
         Axle axle = use.limitingAxle();
         AxleUse limiting = axle == Axle.FRONT ? use.front() : use.rear();
         String lifted = loads.lifted().isEmpty() ? "" : " Off the road: " + Options.words(loads.lifted()) + ".";
+        if (use.tippingUtilisation() > 1) {
+            return "Not possible: the car would roll over, as its inner wheels leave the road from "
+                    + Numbers.rounded(Math.abs(lateral) / use.tippingUtilisation(), 2)
+                    + " m/s² of lateral acceleration on."
+                    + lifted;
+        }
+        if (limiting.utilisation() == Double.POSITIVE_INFINITY) {
+            return "Not possible: the " + Choices.word(axle)
+                    + " axle has a wheel off the road, which can neither drive nor " + "brake." + lifted;
+        }
         if (limiting.utilisation() > 1) {
             return "Not possible: the " + Choices.word(axle) + " axle would need more grip than it has." + lifted;
         }

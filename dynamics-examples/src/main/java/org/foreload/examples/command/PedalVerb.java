@@ -181,6 +181,7 @@ final class PedalVerb extends ReportVerb implements Driving {
                 .with("spun", (double) result.count(Outcome.SPUN) / attempts)
                 .with("locked_up", (double) result.count(Outcome.LOCKED_UP) / attempts)
                 .with("stopped", (double) result.count(Outcome.STOPPED) / attempts)
+                .with("rolled_over", (double) result.count(Outcome.ROLLED_OVER) / attempts)
                 .with("mean_time_s", result.meanTime())
                 .with("time_deviation_s", result.timeDeviation());
     }

@@ -274,7 +274,8 @@ public final class SweepPictures {
                 one -> slowest + FAILURES * spread,
                 Marks.TOO_SLOW);
         int row = 1;
-        for (Outcome outcome : List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP, Outcome.STOPPED)) {
+        for (Outcome outcome :
+                List.of(Outcome.RAN_WIDE, Outcome.SPUN, Outcome.LOCKED_UP, Outcome.STOPPED, Outcome.ROLLED_OVER)) {
             double height = slowest + (FAILURES + FAILURE_STEP * row) * spread;
             more = marks(
                     more,

@@ -57,6 +57,30 @@ class LoadsAndGripTest {
     }
 
     /**
+     * Why a turn is not possible: at g·t/(2h) = 6.13 m/s² the inner wheels leave the road, with grip to spare (moments
+     * about the outer wheels); and an axle whose inner wheel has left the road drives no more, as its two wheels get
+     * equal shares of the drive (open differential).
+     */
+    @Test
+    void whatIsNotPossibleIsSaidAsItIs() throws IOException {
+        String tall = file(car(1000, 2.5, 1.25, 1.2, 0.6, 1, 1.5));
+        String tips = said("loads", "--car", tall, "--deceleration", "0", "--lateral", "7.5", "--speed", "20");
+        assertTrue(tips.contains("the car would roll over, as its inner wheels leave the road from 6.13 m/s²"), tips);
+        String stiff = file(car(1000, 2.5, 1.25, 0.5, 0.6, 2, 1.5)
+                .replace("\"front_roll_stiffness_share\": 0.6", "\"front_roll_stiffness_share\": 0.05"));
+        String lifts = said("loads", "--car", stiff, "--deceleration", "-1", "--lateral", "8.5", "--speed", "20");
+        assertTrue(
+                lifts.contains("Not possible: the rear axle has a wheel off the road, which can neither drive nor "
+                        + "brake. Off the road: rear left."),
+                lifts);
+    }
+
+    /** The whole answer in one line. */
+    private static String said(String... args) {
+        return Run.of(args).out().replaceAll("\\s+", " ");
+    }
+
+    /**
      * Adhesion utilisation at a braking rate of 0.8 g with a = 1.20 m, b = 1.50 m, h = 0.55 m and 70 % of the brake
      * force in front: 0.779381 in front, 0.852632 behind, by the formulas of UN Regulation 13-H, Annex 5 (from memory).
      */

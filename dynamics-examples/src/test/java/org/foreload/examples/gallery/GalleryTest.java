@@ -237,7 +237,8 @@ class GalleryTest {
                         Outcome.RAN_WIDE, new Proportion(failed, 50),
                         Outcome.SPUN, new Proportion(0, 50),
                         Outcome.LOCKED_UP, new Proportion(0, 50),
-                        Outcome.STOPPED, new Proportion(0, 50)),
+                        Outcome.STOPPED, new Proportion(0, 50),
+                        Outcome.ROLLED_OVER, new Proportion(0, 50)),
                 time,
                 0.1);
     }

@@ -114,26 +114,25 @@ public final class RecordingAnswer {
     }
 
     private static Report places(MeasuredLap lap, RecordedCorner corner) {
-        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 0, 1));
-        double turnIn = corner.get(Measure.TURN_IN).value();
-        return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
-                .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))
-                .with("release_end_m", spread(corner.get(Measure.RELEASE_END), turnIn, 1))
-                .with("apex_m", spread(corner.get(Measure.APEX), turnIn, 1))
-                .with("slowest_m", spread(corner.get(Measure.SLOWEST), turnIn, 1))
-                .with("pick_up_m", spread(corner.get(Measure.PICK_UP), turnIn, 1));
+        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 1));
+        return report.with("brake_on_m", spread(corner.fromTurnIn(Measure.BRAKE_ON), 1))
+                .with("first_ease_m", spread(corner.fromTurnIn(Measure.FIRST_EASE), 1))
+                .with("release_end_m", spread(corner.fromTurnIn(Measure.RELEASE_END), 1))
+                .with("apex_m", spread(corner.fromTurnIn(Measure.APEX), 1))
+                .with("slowest_m", spread(corner.fromTurnIn(Measure.SLOWEST), 1))
+                .with("pick_up_m", spread(corner.fromTurnIn(Measure.PICK_UP), 1));
     }
 
     private static Report manners(MeasuredLap lap, RecordedCorner corner) {
         return named(lap, corner)
-                .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 0, 1))
-                .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 0, 1))
-                .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 0, 1))
-                .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 0, 2))
+                .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 1))
+                .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 1))
+                .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 1))
+                .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 2))
                 .with("shape", corner.shape().map(shape -> shape.name()).orElse(null))
-                .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 0, 2))
+                .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 2))
                 .with("pressed_again", times(corner.get(Measure.REAPPLICATIONS)))
-                .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 0, 2));
+                .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 2));
     }
 
     private static String times(Estimate estimate) {
@@ -141,12 +140,12 @@ public final class RecordingAnswer {
     }
 
     /** {@code -113.2 ± 0.6}. */
-    static String spread(Estimate estimate, double from, int decimals) {
+    static String spread(Estimate estimate, int decimals) {
         if (!estimate.known()) {
             return null;
         }
         double half = (estimate.high() - estimate.low()) / 2;
-        return Numbers.rounded(estimate.value() - from, decimals) + " ± " + Numbers.rounded(half, decimals);
+        return Numbers.rounded(estimate.value(), decimals) + " ± " + Numbers.rounded(half, decimals);
     }
 
     private static final String NAMES_IT = "--columns names the column that holds it.";

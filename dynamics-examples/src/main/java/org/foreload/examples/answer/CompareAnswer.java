@@ -52,6 +52,7 @@ public final class CompareAnswer {
         List<Report> corners = new ArrayList<>();
         comparison.corners().forEach(corner -> corners.add(corner(corner, advised(mine, corner, advice))));
         Report report = interval(new Report(title), "gap_s", gap)
+                .with("gap_elsewhere_s", comparison.elsewhere())
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
                 .with("limits", "Limits shown", limits(advice))
@@ -121,6 +122,9 @@ public final class CompareAnswer {
                                         .with("across", RecordingAnswer.spread(limits.lateral(speed), 1))
                                         .with("along", RecordingAnswer.spread(limits.braking(speed), 1))))
                         .toList());
+        for (String sentence : NotCompared.sentences(mine, theirs, comparison)) {
+            report = report.note(sentence);
+        }
         for (String sentence : withheld(mine, comparison, advice)) {
             report = report.note(sentence);
         }

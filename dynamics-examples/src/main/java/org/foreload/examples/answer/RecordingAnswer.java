@@ -1,7 +1,9 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -47,7 +49,7 @@ public final class RecordingAnswer {
                 .with("rate_hz", rate)
                 .with("channels", "Channels", channels(file))
                 .withAll("columns_ignored", "Columns that are not used", ignored(file))
-                .with("rows_left_out", "Lines, or cells in them, that could not be used", leftOut(file))
+                .with("rows_left_out", "Lines, or cells in them, that could not be used", gathered(file))
                 .with(
                         "holes",
                         "Holes: what lies in one, or next to it, is not given, or only to its length",
@@ -196,14 +198,44 @@ public final class RecordingAnswer {
                         .collect(Collectors.joining(", "));
     }
 
+    /** Ranges of whole lines with one reason, from which on one row with their count says more than each. */
+    private static final int MANY = 5;
+
+    /** The same for people: a reason that recurs all over the file stands once. */
+    private static List<Report> gathered(RecordedFile file) {
+        Map<String, List<RecordedFile.Unused>> byReason = file.leftOut().stream()
+                .filter(lines -> lines.column().isEmpty())
+                .collect(Collectors.groupingBy(RecordedFile.Unused::reason, LinkedHashMap::new, Collectors.toList()));
+        byReason.values().removeIf(ranges -> ranges.size() < MANY);
+        List<Report> rows = new ArrayList<>();
+        byReason.forEach((reason, ranges) -> rows.add(new Report()
+                .withCount("first_line", ranges.get(0).firstLine())
+                .withCount("last_line", ranges.get(ranges.size() - 1).lastLine())
+                .with(
+                        "reason",
+                        reason + ": "
+                                + ranges.stream()
+                                        .mapToLong(one -> one.lastLine() - one.firstLine() + 1)
+                                        .sum()
+                                + " of these lines")
+                .with("column", (String) null)
+                .with("text", (String) null)));
+        file.leftOut().stream()
+                .filter(lines -> !lines.column().isEmpty() || !byReason.containsKey(lines.reason()))
+                .forEach(lines -> rows.add(row(lines)));
+        return rows;
+    }
+
     static List<Report> leftOut(RecordedFile file) {
-        return file.leftOut().stream()
-                .map(lines -> new Report()
-                        .withCount("first_line", lines.firstLine())
-                        .withCount("last_line", lines.lastLine())
-                        .with("reason", lines.reason())
-                        .with("column", lines.column().isEmpty() ? null : lines.column())
-                        .with("text", lines.text().isEmpty() ? null : lines.text()))
-                .toList();
+        return file.leftOut().stream().map(RecordingAnswer::row).toList();
+    }
+
+    private static Report row(RecordedFile.Unused lines) {
+        return new Report()
+                .withCount("first_line", lines.firstLine())
+                .withCount("last_line", lines.lastLine())
+                .with("reason", lines.reason())
+                .with("column", lines.column().isEmpty() ? null : lines.column())
+                .with("text", lines.text().isEmpty() ? null : lines.text());
     }
 }

@@ -19,6 +19,15 @@ public enum Change {
                     .filter(other -> other.brakePoint() < other.release().start());
         }
     },
+    /** Where all of the braking lies, brake point, release point and brake off alike, m; positive is later. */
+    BRAKING("m", 4, 8, -4, -8) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            Release old = plan.release();
+            Release moved = new Release(old.shape(), old.start() + amount, old.end() + amount);
+            return Optional.of(plan.withBrakePoint(plan.brakePoint() + amount).with(moved));
+        }
+    },
     /** How hard, m/s²; positive is harder. */
     PEAK("m/s²", 0.3, 0.6, -0.3, -0.6) {
         @Override

@@ -68,13 +68,11 @@ public final class DriverScatter {
         return value(corner, measure) - value(corner, Measure.TURN_IN);
     }
 
-    /** Standard deviation of a measurement, with that of the turn-in from which places are counted. */
+    /** Standard deviation of a measurement; that of a place counted from turn-in. */
     private static double error(RecordedCorner corner, Measure measure) {
-        Estimate estimate = corner.get(measure);
-        Estimate turnIn = corner.get(Measure.TURN_IN);
-        double own = (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
-        double other = measure == Measure.PEAK_DECELERATION ? 0 : (turnIn.high() - turnIn.low()) / 2 / NINE_IN_TEN;
-        return Math.hypot(own, other);
+        boolean place = measure != Measure.PEAK_DECELERATION;
+        Estimate estimate = place ? corner.fromTurnIn(measure) : corner.get(measure);
+        return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
     }
 
     private static double deviation(

@@ -87,7 +87,7 @@ final class GainBand {
     }
 
     private static double deviation(RecordedCorner did, Measure measure) {
-        Estimate estimate = did.get(measure);
+        Estimate estimate = did.besideTurnIn(measure);
         return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
     }
 

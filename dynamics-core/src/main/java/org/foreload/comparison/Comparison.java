@@ -47,7 +47,7 @@ public final class Comparison {
      * @param firstCorners its corners
      * @param second the reference
      * @param secondCorners its corners
-     * @throws InvalidValueException if they have no corner in common
+     * @throws InvalidValueException if they have no corner in common, or more apart than in common on the road compared
      */
     public static Comparison of(
             Run first, List<RecordedCorner> firstCorners, Run second, List<RecordedCorner> secondCorners) {
@@ -56,27 +56,69 @@ public final class Comparison {
 
     private void split(List<RecordedCorner> one, List<RecordedCorner> other) {
         List<int[]> pairs = alignment.pairs();
-        double from = start;
-        for (int i = 0; i < pairs.size(); i++) {
-            RecordedCorner a = one.get(pairs.get(i)[0]);
-            RecordedCorner b = other.get(pairs.get(i)[1]);
-            double to = i + 1 == pairs.size()
-                    ? end
-                    : boundary(a, b, one.get(pairs.get(i + 1)[0]), other.get(pairs.get(i + 1)[1]));
+        long mine = one.stream()
+                .filter(corner -> shared(alignment.placeOfFirst(middle(corner))))
+                .count();
+        long theirs = other.stream()
+                .filter(corner -> shared(alignment.placeOfSecond(middle(corner))))
+                .count();
+        // On one road a kink may count as a corner for one of them; on two roads a bend may happen to be like another.
+        if (!pairs.isEmpty() && mine + theirs - 2L * pairs.size() > pairs.size()) {
+            throw new InvalidValueException(
+                    "corners",
+                    mine + " and " + theirs + " on the road compared, " + pairs.size() + " in common",
+                    "of one road, with more corners in common than apart");
+        }
+        for (int[] pair : pairs) {
+            RecordedCorner a = one.get(pair[0]);
+            RecordedCorner b = other.get(pair[1]);
+            double from = boundary(one, pair[0], other, pair[1]);
+            double to = Math.max(from, boundary(one, pair[0] + 1, other, pair[1] + 1));
             double turnIn = within(from, mean(a, b, Measure.TURN_IN), to);
             double apex = within(turnIn, mean(a, b, Measure.APEX), to);
             corners.add(new CornerGap(
-                    i + 1, between(from, to), between(from, turnIn), between(turnIn, apex), between(apex, to), a, b));
-            from = to;
+                    corners.size() + 1,
+                    between(from, to),
+                    between(from, turnIn),
+                    between(turnIn, apex),
+                    between(apex, to),
+                    a,
+                    b));
         }
     }
 
-    /** Halfway between the end of a bend and the earlier of the two brake points for the next. */
-    private double boundary(RecordedCorner a, RecordedCorner b, RecordedCorner nextA, RecordedCorner nextB) {
-        double bent = Math.max(
-                alignment.placeOfFirst(a.bend().end()),
-                alignment.placeOfSecond(b.bend().end()));
-        double braked = Math.min(alignment.placeOfFirst(begins(nextA)), alignment.placeOfSecond(begins(nextB)));
+    private static double middle(RecordedCorner corner) {
+        return (corner.bend().start() + corner.bend().end()) / 2;
+    }
+
+    private boolean shared(double place) {
+        return place >= start && place <= end;
+    }
+
+    /**
+     * Where two corners begin: halfway between the end of the bends before and the earlier of the two brake points. A
+     * corner that only one of the runs has counts as well, so that its time is not charged to a neighbour.
+     */
+    private double boundary(List<RecordedCorner> one, int mine, List<RecordedCorner> other, int theirs) {
+        double bent = start;
+        if (mine > 0) {
+            bent = Math.max(
+                    bent, alignment.placeOfFirst(one.get(mine - 1).bend().end()));
+        }
+        if (theirs > 0) {
+            bent = Math.max(
+                    bent, alignment.placeOfSecond(other.get(theirs - 1).bend().end()));
+        }
+        double braked = end;
+        if (mine < one.size()) {
+            braked = Math.min(braked, alignment.placeOfFirst(begins(one.get(mine))));
+        }
+        if (theirs < other.size()) {
+            braked = Math.min(braked, alignment.placeOfSecond(begins(other.get(theirs))));
+        }
+        if (bent == start || braked == end) {
+            return bent == start ? start : end;
+        }
         return within(start, (bent + braked) / 2, end);
     }
 
@@ -159,7 +201,16 @@ public final class Comparison {
         return alignment;
     }
 
-    /** Corner by corner; the gaps sum to the whole. */
+    /**
+     * What is gained or lost where only one of the runs has a corner, s: the whole gap less those of the corners that
+     * both have.
+     */
+    public double elsewhere() {
+        return gap().value()
+                - corners.stream().mapToDouble(corner -> corner.gap().value()).sum();
+    }
+
+    /** Each corner that both have; their gaps and {@link #elsewhere} sum to the whole. */
     public List<CornerGap> corners() {
         return List.copyOf(corners);
     }

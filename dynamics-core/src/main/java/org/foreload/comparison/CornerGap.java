@@ -5,8 +5,8 @@ import org.foreload.recording.RecordedCorner;
 
 /**
  * What one corner makes of the gap. Times are those of the first run less those of the second: positive where the first
- * is slower. The corner begins where the one before ends, and ends halfway between its bend and where the next is
- * braked for.
+ * is slower. The corner begins and ends halfway between a bend of either run and where either brakes for the next, be
+ * that in both runs or in one.
  *
  * @param number counted from 1 on the common part of the road
  * @param gap in the whole corner, s

@@ -60,6 +60,7 @@ public final class RecordedCorners {
         }
         List<List<CornerMeter.Reading>> shaken = shaken(readings);
         List<RecordedCorner> corners = new ArrayList<>();
+        var axis = new RecordedCorner.AxisError(times() * run.scaleError(), run.first(), times() * origin());
         for (int i = 0; i < bends.size(); i++) {
             CornerMeter.Reading reading = readings.get(i);
             Map<Measure, Estimate> measures = new EnumMap<>(Measure.class);
@@ -67,9 +68,8 @@ public final class RecordedCorners {
                 measures.put(measure, estimate(measure, bends.get(i), reading, shaken.get(i)));
             }
             boolean whole = new Beside(bends.get(i), measures).released();
-            Optional<ReleaseShape> shape =
-                    reading.release().map(ReleaseFit::shape).filter(fitted -> whole);
-            corners.add(new RecordedCorner(bends.get(i), shape, measures));
+            var shape = reading.release().map(ReleaseFit::shape).filter(fitted -> whole);
+            corners.add(new RecordedCorner(bends.get(i), shape, measures, axis));
         }
         return corners;
     }
@@ -117,9 +117,9 @@ public final class RecordedCorners {
                 count++;
             }
         }
-        double noise = count == 0 ? 0 : sum / count;
-        double unseen = unseen(measure, bend, reading);
-        Estimate estimate = Estimate.around(value, times() * Math.sqrt(noise + unseen * unseen));
+        double noise = sum / Math.max(1, count);
+        double deviation = Math.hypot(Math.sqrt(noise), unseen(measure, bend, reading));
+        Estimate estimate = Estimate.around(value, times() * deviation);
         return switch (measure.kind()) {
             case SHARE -> estimate.within(0, 1);
             case LENGTH, COUNT, NOT_NEGATIVE -> estimate.within(0, Double.POSITIVE_INFINITY);

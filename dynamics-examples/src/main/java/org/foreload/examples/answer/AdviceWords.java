@@ -38,6 +38,11 @@ final class AdviceWords {
             case BRAKE_POINT ->
                 "Brake " + metres + way + ", " + Words.brakeBoard(plan.brakePoint())
                         + ", just as hard, with release point and brake off as now";
+            case BRAKING ->
+                "Do all of the braking " + metres + way + " (brake point "
+                        + Words.brakeBoard(plan.brakePoint()) + ", release point "
+                        + Words.board(plan.release().start()) + ", brake off "
+                        + Words.board(plan.release().end()) + "), just as hard";
             case PEAK ->
                 "Brake " + Numbers.rounded(Math.abs(100 * (plan.peakDeceleration() / before.peakDeceleration() - 1)), 0)
                         + " % " + (step.amount() > 0 ? "harder" : "less hard") + " from the same place";

@@ -52,6 +52,7 @@ public final class CompareAnswer {
         List<Report> corners = new ArrayList<>();
         comparison.corners().forEach(corner -> corners.add(corner(corner, advised(mine, corner, advice))));
         Report report = interval(new Report(title), "gap_s", gap)
+                .with("gap_elsewhere_s", comparison.elsewhere())
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
                 .with("limits", "Limits shown", limits(advice))
@@ -118,9 +119,12 @@ public final class CompareAnswer {
                         .flatMap(limits -> speeds(limits)
                                 .mapToObj(speed -> new Report()
                                         .with("speed_mps", speed)
-                                        .with("across", RecordingAnswer.spread(limits.lateral(speed), 0, 1))
-                                        .with("along", RecordingAnswer.spread(limits.braking(speed), 0, 1))))
+                                        .with("across", RecordingAnswer.spread(limits.lateral(speed), 1))
+                                        .with("along", RecordingAnswer.spread(limits.braking(speed), 1))))
                         .toList());
+        for (String sentence : NotCompared.sentences(mine, theirs, comparison)) {
+            report = report.note(sentence);
+        }
         for (String sentence : withheld(mine, comparison, advice)) {
             report = report.note(sentence);
         }
@@ -130,7 +134,7 @@ public final class CompareAnswer {
                             + "known; --columns names a column that holds one. The runs are aligned by the shape of speed, to "
                             + Numbers.rounded(comparison.alignment().error(), 1)
                             + " m (standard deviation): the gap is "
-                            + RecordingAnswer.spread(comparison.gap(), 0, 2) + " s.");
+                            + RecordingAnswer.spread(comparison.gap(), 2) + " s.");
         }
         return report.note("± is half the interval that holds the true number nine times in ten."
                 + (same ? "" : " Positive: slower than the reference."));
@@ -155,8 +159,8 @@ public final class CompareAnswer {
         String seconds = Numbers.rounded(Math.abs(gap.value()), 2) + " s";
         String whole = seconds + (gap.value() >= 0 ? " slower" : " quicker") + " than the reference";
         if (gap.low() <= 0 && gap.high() >= 0) {
-            whole = "Level with the reference, within the accuracy of the recordings: "
-                    + RecordingAnswer.spread(gap, 0, 2) + " s";
+            whole = "Level with the reference, within the accuracy of the recordings: " + RecordingAnswer.spread(gap, 2)
+                    + " s";
         }
         if (ranked.isEmpty()) {
             return whole + ".";
@@ -211,7 +215,7 @@ public final class CompareAnswer {
     }
 
     private static final String NOTHING =
-            "no single change was found that gains time within what this driver has shown.";
+            "no single change was found that is sure to gain time within what this driver has shown.";
 
     /** Distance between the speeds at which limits are shown, m/s. */
     private static final double SPEED_STEP = 10;
@@ -308,10 +312,10 @@ public final class CompareAnswer {
         return corners.stream()
                 .map(corner -> new Report()
                         .withCount("corner", corner.number())
-                        .with("gap", RecordingAnswer.spread(corner.gap(), 0, 3))
-                        .with("to_turn_in", RecordingAnswer.spread(corner.toTurnIn(), 0, 3))
-                        .with("turn_in_to_apex", RecordingAnswer.spread(corner.toApex(), 0, 3))
-                        .with("from_apex", RecordingAnswer.spread(corner.toExit(), 0, 3)))
+                        .with("gap", RecordingAnswer.spread(corner.gap(), 3))
+                        .with("to_turn_in", RecordingAnswer.spread(corner.toTurnIn(), 3))
+                        .with("turn_in_to_apex", RecordingAnswer.spread(corner.toApex(), 3))
+                        .with("from_apex", RecordingAnswer.spread(corner.toExit(), 3)))
                 .toList();
     }
 
@@ -329,16 +333,15 @@ public final class CompareAnswer {
     }
 
     private static Report deed(CornerGap corner, String who, RecordedCorner did) {
-        double turnIn = did.get(Measure.TURN_IN).value();
         return new Report()
                 .with("corner", (corner.number() + " " + who).strip())
-                .with("brake_on_m", RecordingAnswer.spread(did.get(Measure.BRAKE_ON), turnIn, 1))
-                .with("first_ease_m", RecordingAnswer.spread(did.get(Measure.FIRST_EASE), turnIn, 1))
-                .with("release_end_m", RecordingAnswer.spread(did.get(Measure.RELEASE_END), turnIn, 1))
-                .with("turn_in_speed_mps", RecordingAnswer.spread(did.get(Measure.TURN_IN_SPEED), 0, 1))
-                .with("minimum_speed_mps", RecordingAnswer.spread(did.get(Measure.MINIMUM_SPEED), 0, 1))
-                .with("trail_share", RecordingAnswer.spread(did.get(Measure.TRAIL_SHARE), 0, 2))
+                .with("brake_on_m", RecordingAnswer.spread(did.fromTurnIn(Measure.BRAKE_ON), 1))
+                .with("first_ease_m", RecordingAnswer.spread(did.fromTurnIn(Measure.FIRST_EASE), 1))
+                .with("release_end_m", RecordingAnswer.spread(did.fromTurnIn(Measure.RELEASE_END), 1))
+                .with("turn_in_speed_mps", RecordingAnswer.spread(did.get(Measure.TURN_IN_SPEED), 1))
+                .with("minimum_speed_mps", RecordingAnswer.spread(did.get(Measure.MINIMUM_SPEED), 1))
+                .with("trail_share", RecordingAnswer.spread(did.get(Measure.TRAIL_SHARE), 2))
                 .with("shape", did.shape().map(shape -> shape.name()).orElse(null))
-                .with("pick_up_m", RecordingAnswer.spread(did.get(Measure.PICK_UP), turnIn, 1));
+                .with("pick_up_m", RecordingAnswer.spread(did.fromTurnIn(Measure.PICK_UP), 1));
     }
 }

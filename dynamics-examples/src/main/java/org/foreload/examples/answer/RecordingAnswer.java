@@ -1,7 +1,9 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -47,7 +49,7 @@ public final class RecordingAnswer {
                 .with("rate_hz", rate)
                 .with("channels", "Channels", channels(file))
                 .withAll("columns_ignored", "Columns that are not used", ignored(file))
-                .with("rows_left_out", "Lines, or cells in them, that could not be used", leftOut(file))
+                .with("rows_left_out", "Lines, or cells in them, that could not be used", gathered(file))
                 .with(
                         "holes",
                         "Holes: what lies in one, or next to it, is not given, or only to its length",
@@ -114,26 +116,25 @@ public final class RecordingAnswer {
     }
 
     private static Report places(MeasuredLap lap, RecordedCorner corner) {
-        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 0, 1));
-        double turnIn = corner.get(Measure.TURN_IN).value();
-        return report.with("brake_on_m", spread(corner.get(Measure.BRAKE_ON), turnIn, 1))
-                .with("first_ease_m", spread(corner.get(Measure.FIRST_EASE), turnIn, 1))
-                .with("release_end_m", spread(corner.get(Measure.RELEASE_END), turnIn, 1))
-                .with("apex_m", spread(corner.get(Measure.APEX), turnIn, 1))
-                .with("slowest_m", spread(corner.get(Measure.SLOWEST), turnIn, 1))
-                .with("pick_up_m", spread(corner.get(Measure.PICK_UP), turnIn, 1));
+        Report report = named(lap, corner).with("turn_in_along_lap_m", spread(corner.get(Measure.TURN_IN), 1));
+        return report.with("brake_on_m", spread(corner.fromTurnIn(Measure.BRAKE_ON), 1))
+                .with("first_ease_m", spread(corner.fromTurnIn(Measure.FIRST_EASE), 1))
+                .with("release_end_m", spread(corner.fromTurnIn(Measure.RELEASE_END), 1))
+                .with("apex_m", spread(corner.fromTurnIn(Measure.APEX), 1))
+                .with("slowest_m", spread(corner.fromTurnIn(Measure.SLOWEST), 1))
+                .with("pick_up_m", spread(corner.fromTurnIn(Measure.PICK_UP), 1));
     }
 
     private static Report manners(MeasuredLap lap, RecordedCorner corner) {
         return named(lap, corner)
-                .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 0, 1))
-                .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 0, 1))
-                .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 0, 1))
-                .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 0, 2))
+                .with("turn_in_speed_mps", spread(corner.get(Measure.TURN_IN_SPEED), 1))
+                .with("minimum_speed_mps", spread(corner.get(Measure.MINIMUM_SPEED), 1))
+                .with("peak_deceleration_mps2", spread(corner.get(Measure.PEAK_DECELERATION), 1))
+                .with("trail_share", spread(corner.get(Measure.TRAIL_SHARE), 2))
                 .with("shape", corner.shape().map(shape -> shape.name()).orElse(null))
-                .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 0, 2))
+                .with("shape_error", spread(corner.get(Measure.SHAPE_ERROR), 2))
                 .with("pressed_again", times(corner.get(Measure.REAPPLICATIONS)))
-                .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 0, 2));
+                .with("combined_use", spread(corner.get(Measure.COMBINED_USE), 2));
     }
 
     private static String times(Estimate estimate) {
@@ -141,12 +142,12 @@ public final class RecordingAnswer {
     }
 
     /** {@code -113.2 ± 0.6}. */
-    static String spread(Estimate estimate, double from, int decimals) {
+    static String spread(Estimate estimate, int decimals) {
         if (!estimate.known()) {
             return null;
         }
         double half = (estimate.high() - estimate.low()) / 2;
-        return Numbers.rounded(estimate.value() - from, decimals) + " ± " + Numbers.rounded(half, decimals);
+        return Numbers.rounded(estimate.value(), decimals) + " ± " + Numbers.rounded(half, decimals);
     }
 
     private static final String NAMES_IT = "--columns names the column that holds it.";
@@ -197,14 +198,44 @@ public final class RecordingAnswer {
                         .collect(Collectors.joining(", "));
     }
 
+    /** Ranges of whole lines with one reason, from which on one row with their count says more than each. */
+    private static final int MANY = 5;
+
+    /** The same for people: a reason that recurs all over the file stands once. */
+    private static List<Report> gathered(RecordedFile file) {
+        Map<String, List<RecordedFile.Unused>> byReason = file.leftOut().stream()
+                .filter(lines -> lines.column().isEmpty())
+                .collect(Collectors.groupingBy(RecordedFile.Unused::reason, LinkedHashMap::new, Collectors.toList()));
+        byReason.values().removeIf(ranges -> ranges.size() < MANY);
+        List<Report> rows = new ArrayList<>();
+        byReason.forEach((reason, ranges) -> rows.add(new Report()
+                .withCount("first_line", ranges.get(0).firstLine())
+                .withCount("last_line", ranges.get(ranges.size() - 1).lastLine())
+                .with(
+                        "reason",
+                        reason + ": "
+                                + ranges.stream()
+                                        .mapToLong(one -> one.lastLine() - one.firstLine() + 1)
+                                        .sum()
+                                + " of these lines")
+                .with("column", (String) null)
+                .with("text", (String) null)));
+        file.leftOut().stream()
+                .filter(lines -> !lines.column().isEmpty() || !byReason.containsKey(lines.reason()))
+                .forEach(lines -> rows.add(row(lines)));
+        return rows;
+    }
+
     static List<Report> leftOut(RecordedFile file) {
-        return file.leftOut().stream()
-                .map(lines -> new Report()
-                        .withCount("first_line", lines.firstLine())
-                        .withCount("last_line", lines.lastLine())
-                        .with("reason", lines.reason())
-                        .with("column", lines.column().isEmpty() ? null : lines.column())
-                        .with("text", lines.text().isEmpty() ? null : lines.text()))
-                .toList();
+        return file.leftOut().stream().map(RecordingAnswer::row).toList();
+    }
+
+    private static Report row(RecordedFile.Unused lines) {
+        return new Report()
+                .withCount("first_line", lines.firstLine())
+                .withCount("last_line", lines.lastLine())
+                .with("reason", lines.reason())
+                .with("column", lines.column().isEmpty() ? null : lines.column())
+                .with("text", lines.text().isEmpty() ? null : lines.text());
     }
 }

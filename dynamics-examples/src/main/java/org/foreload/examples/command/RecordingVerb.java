@@ -62,7 +62,7 @@ final class RecordingVerb extends ReportVerb {
         RecordedFile read =
                 file == null ? recording.cut(new DemoRuns().file(DemoRuns.Driver.TRAILING)) : recording.read(file);
         List<MeasuredLap> laps = measured(read);
-        common().picture().draw(() -> RecordingPictures.of(read.name(), laps.get(0)));
+        common().picture().draw(() -> RecordingPictures.of(read.name(), laps));
         return RecordingAnswer.of(read, laps);
     }
 

@@ -1,5 +1,7 @@
 package org.foreload.examples.gallery;
 
+import java.util.List;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Picture;
@@ -20,8 +22,9 @@ public final class RecordingPictures {
 
     private RecordingPictures() {}
 
-    /** Speed, brake and curvature of a lap over distance, with what was measured. */
-    public static Picture of(String file, MeasuredLap lap) {
+    /** Speed, brake and lateral acceleration of the first of some laps over distance, with what was measured. */
+    public static Picture of(String file, List<MeasuredLap> laps) {
+        MeasuredLap lap = laps.get(0);
         Trace trace = lap.run().resampled(STEP);
         Axis distance = Axis.of("distance along the lap", "m");
         XyChart speed = XyChart.of(distance, Axis.of("speed", "m/s"))
@@ -39,13 +42,16 @@ public final class RecordingPictures {
             pedal = marked(pedal, corner);
             lateral = marked(lateral, corner);
         }
-        return Picture.of(file + ", lap " + lap.number(), caption(lap), ChartStack.of(speed, pedal, lateral));
+        return Picture.of(
+                file + ", lap " + lap.number(), caption(lap) + others(laps), ChartStack.of(speed, pedal, lateral));
     }
 
     private static XyChart marked(XyChart chart, RecordedCorner corner) {
         Estimate on = corner.get(Measure.BRAKE_ON);
         Estimate off = corner.get(Measure.RELEASE_END);
+        Estimate eased = corner.get(Measure.FIRST_EASE);
         XyChart more = on.known() ? chart.markX(on.value(), "brake point") : chart;
+        more = eased.known() ? more.markX(eased.value(), "release point") : more;
         more = more.markX(
                 corner.get(Measure.TURN_IN).value(), "turn-in " + corner.bend().number());
         return off.known() ? more.markX(off.value(), "brake off") : more;
@@ -53,26 +59,28 @@ public final class RecordingPictures {
 
     private static String caption(MeasuredLap lap) {
         StringBuilder text = new StringBuilder(
-                "Upright lines: brake point, turn-in, brake off. Lateral acceleration is positive to the left.");
+                "Upright lines: brake point, release point, turn-in, brake off. Lateral acceleration is positive to the left.");
         for (RecordedCorner corner : lap.corners()) {
             Estimate share = corner.get(Measure.TRAIL_SHARE);
             if (share.known()) {
                 text.append(Say.of(
-                        " Corner %d: brake point %.0f m before turn-in, brake off %.0f m %s it, %.0f %% of the slowing done while "
-                                + "turning.",
+                        " Corner %d: brake point %s, release point %s, brake off %s, %.0f %% of the slowing done while turning.",
                         corner.bend().number(),
-                        corner.get(Measure.TURN_IN).value()
-                                - corner.get(Measure.BRAKE_ON).value(),
-                        Math.abs(corner.get(Measure.RELEASE_END).value()
-                                - corner.get(Measure.TURN_IN).value()),
-                        corner.get(Measure.RELEASE_END).value()
-                                        < corner.get(Measure.TURN_IN).value()
-                                ? "before"
-                                : "after",
+                        board(corner, Measure.BRAKE_ON),
+                        board(corner, Measure.FIRST_EASE),
+                        board(corner, Measure.RELEASE_END),
                         100 * share.value()));
             }
         }
         return text.toString();
+    }
+
+    private static String others(List<MeasuredLap> laps) {
+        return laps.size() == 1 ? "" : " The first of " + laps.size() + " laps is drawn; --lap chooses another.";
+    }
+
+    private static String board(RecordedCorner corner, Measure place) {
+        return Words.board(corner.fromTurnIn(place).value());
     }
 
     /** Shares of the greatest, %. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
@@ -83,6 +84,8 @@ public record ColumnWish(Map<Quantity, Wanted> columns) {
             tree = new ObjectMapper().readTree(Files.readString(path));
         } catch (JsonProcessingException e) {
             throw new InputException(file, null, null, "is not JSON: " + e.getOriginalMessage());
+        } catch (NoSuchFileException e) {
+            throw new InputException(file, null, null, "no such file");
         } catch (IOException e) {
             throw new InputException(file, null, null, "cannot be read as a text in UTF-8");
         }

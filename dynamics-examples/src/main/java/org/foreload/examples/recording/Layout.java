@@ -90,7 +90,7 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
                 // Some loggers end each line with a separator, or leave out the last empty cells.
                 boolean fits = Math.abs(row.size() - headers.size()) <= 1;
                 if (fits && 2 * numbers(row, separator) >= filled(row) && numbers(row, separator) >= 2) {
-                    List<String> units = k == i + 1 ? List.of() : rows.get(k - 1);
+                    List<String> units = lastFilled(rows.subList(i + 1, k));
                     return new Layout(
                             format,
                             List.copyOf(headers),
@@ -101,6 +101,14 @@ record Layout(CSVFormat format, List<String> headers, List<String> units, int be
             }
         }
         return null;
+    }
+
+    /** The last of some rows that is not blank, as that of the units is; nothing if all are. */
+    private static List<String> lastFilled(List<List<String>> rows) {
+        return rows.stream()
+                .filter(row -> filled(row) > 0)
+                .reduce((before, last) -> last)
+                .orElse(List.of());
     }
 
     private static List<String> padded(List<String> units, int size) {

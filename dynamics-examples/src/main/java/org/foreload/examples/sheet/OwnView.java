@@ -147,10 +147,10 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
     }
 
     private static Row place(String name, OwnEntry own, Measure measure, double plan) {
-        Estimate there = own.corner().get(measure);
-        Estimate moved =
-                new Estimate(there.value() - own.turnIn(), there.low() - own.turnIn(), there.high() - own.turnIn());
-        return row(name, moved, 1, plan, 1, "later", "earlier", " m", measure.field());
+        Estimate there = own.corner().besideTurnIn(measure);
+        double moved = own.corner().get(Measure.TURN_IN).value() - own.turnIn();
+        Estimate onAxis = new Estimate(there.value() + moved, there.low() + moved, there.high() + moved);
+        return row(name, onAxis, 1, plan, 1, "later", "earlier", " m", measure.field());
     }
 
     private static Row speed(String name, Estimate own, double plan, String field) {

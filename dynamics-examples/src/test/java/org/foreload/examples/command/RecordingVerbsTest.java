@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.foreload.examples.recording.DemoRuns;
@@ -349,7 +350,28 @@ class RecordingVerbsTest {
                             picture.toString());
             assertEquals(0, run.status(), run.err());
             assertTrue(Files.readString(picture).contains("turn-in"));
+            if (verb.equals("recording")) {
+                assertTrue(Files.readString(picture).contains("release point"));
+                assertTrue(Files.readString(picture).contains("The first of 5 laps is drawn"));
+            }
         }
+    }
+
+    /** Distances to the metre repeat all over a file: that stands once, with how often. */
+    @Test
+    void aReasonThatRecursStandsOnce() throws IOException {
+        StringBuilder text = new StringBuilder("distance_m,speed_mps,lateral_acceleration_mps2\n");
+        int repeated = 0;
+        for (int i = 0; i < 400; i++) {
+            boolean again = i % 20 == 19;
+            repeated += again ? 1 : 0;
+            double across = i > 200 && i < 300 ? 6 * Math.sin(Math.PI * (i - 200) / 100) : 0;
+            text.append(String.format(Locale.ROOT, "%d,%.3f,%.4f%n", again ? i - 1 : i, 20 + 0.001 * i, across));
+        }
+        Path file = Files.writeString(directory.resolve("metres.csv"), text);
+        String out = Run.of("recording", file.toString()).out();
+        assertEquals(2, out.split("same distance as the row before", -1).length, out);
+        assertTrue(out.contains(repeated + " of these lines"), out);
     }
 
     @Test

@@ -62,6 +62,20 @@ class RecordedAdviceTest {
         assertTrue(items.stream().filter(AdvisedRun.Item::held).count() >= 0.75 * items.size(), lines.toString());
     }
 
+    /** A driver who is off the brake by turn-in has all of the braking to move, and the true car is quicker for it. */
+    @Test
+    void whoIsOffTheBrakeAtTurnInMayMoveAllOfIt() {
+        List<AdvisedRun.Item> moved = advised.items().stream()
+                .filter(item -> !item.told().combined())
+                .filter(item -> item.told().steps().get(0).change() == Change.BRAKING)
+                .toList();
+        assertFalse(moved.isEmpty());
+        for (AdvisedRun.Item item : moved) {
+            assertTrue(item.told().steps().get(0).amount() > 0, item.line());
+            assertTrue(item.truth() > 0 && item.near(), item.line());
+        }
+    }
+
     @Test
     void itemsAreRankedAndKeepTheRiskAllowed() {
         for (CornerAdvice corner : advised.advice().corners()) {

@@ -127,6 +127,14 @@ class RecordingFileTest {
         assertPlain(read(text.replace("\n", end)));
     }
 
+    /** A blank line below the units, as some loggers write, changes nothing. */
+    @Test
+    void unitsAreReadOverABlankLine() {
+        String header = "Time,Speed,Brake,Lateral acceleration\ns,km/h,bar,m/s^2";
+        assertPlain(read(table(header + "\n", ",", false, 1, 3.6, 1, 1)));
+        assertPlain(read(table(header + "\n,,,", ",", false, 1, 3.6, 1, 1)));
+    }
+
     @Test
     void theUserNamesColumnsAndUnits() {
         String text = table("a,b,c,d", ",", false, 1, 3.6, 1, -1);
@@ -146,7 +154,7 @@ class RecordingFileTest {
         assertRefused("--columns: furlong: is no unit of distance; known are m, km, cm, ft, mi", "distance=a:furlong");
         assertRefused("--columns: speed: must be NAME=COLUMN", "speed");
         assertRefused("--columns: speed: is given twice", "speed=a,speed=b");
-        assertRefused("nowhere.json: cannot be read", "nowhere.json");
+        assertRefused("nowhere.json: no such file", "nowhere.json");
     }
 
     private static void assertRefused(String start, String wish) {

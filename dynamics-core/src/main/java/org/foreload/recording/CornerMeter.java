@@ -125,7 +125,7 @@ final class CornerMeter {
         double shed = run.speedAt(on) - least;
         double after = run.speedAt(turnIn) - least;
         numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
-        pickUp(numbers, Series.index(s, released));
+        pickUp(numbers, pressed, Series.index(s, released));
         return Optional.of(release);
     }
 
@@ -231,14 +231,23 @@ final class CornerMeter {
         numbers.put(Measure.MINIMUM_SPEED, smooth[least]);
     }
 
-    private void pickUp(Map<Measure, Double> numbers, int released) {
+    /** The rise that asks for the throttle once the brake is off, though it may begin before; from the peak on. */
+    private void pickUp(Map<Measure, Double> numbers, int pressed, int released) {
         double[] throttle = run.throttle();
         double asked = run.throttleAsked();
-        for (int i = released; i <= to && !Double.isNaN(asked); i++) {
-            if (throttle[i] > asked && (i == to || throttle[i + 1] > asked)) {
-                numbers.put(Measure.PICK_UP, i > 0 ? (s[i] + s[i - 1]) / 2 : s[i]);
-                return;
+        if (Double.isNaN(asked)) {
+            return;
+        }
+        int i = released;
+        while (i < to && !(throttle[i] > asked && throttle[i + 1] > asked)) {
+            i++;
+        }
+        if (throttle[i] > asked) {
+            while (i > pressed && throttle[i - 1] > asked) {
+                i--;
             }
+            double asks = i > pressed ? Foot.pickUp(run.time(), throttle, i) : run.time()[released];
+            numbers.put(Measure.PICK_UP, Series.at(run.time(), s, asks));
         }
     }
 

@@ -161,6 +161,9 @@ public final class RecordedCorners {
     /** The same for the foot coming down, whose rise need not be half a cosine, s. */
     private static final double ONSET_TIME = 0.005;
 
+    /** The same for the foot on the throttle, s, whose rise need not be a power of time; measured on made rises. */
+    private static final double PICK_UP_TIME = 0.01;
+
     /** The same for a foot that is only seen in the deceleration, s; measured on simulated runs. */
     private static final double DERIVED_TIME = 0.08;
 
@@ -203,6 +206,7 @@ public final class RecordedCorners {
             case TURN_IN -> steeringTime() * run.speedAt(value);
             case BRAKE_ON -> (pedalKnown() ? ONSET_TIME : DERIVED_TIME) * run.speedAt(value);
             case FIRST_EASE, RELEASE_END -> pedalKnown() ? 0 : DERIVED_TIME * run.speedAt(value);
+            case PICK_UP -> PICK_UP_TIME * run.speedAt(value);
             case APEX -> apexShare() * (bend.end() - bend.start());
             case SLOWEST -> plateau(bend, value);
             default -> 0;

@@ -75,8 +75,8 @@ final class CornerMeter {
      */
     Reading read(Optional<ReleaseShape> shape) {
         Map<Measure, Double> numbers = new EnumMap<>(Measure.class);
-        double turnIn = Bends.turnIn(run, bend, s[from]);
-        double apex = Bends.apex(run, bend);
+        double turnIn = Bend.turnIn(run, bend, s[from]);
+        double apex = Bend.apex(run, bend);
         numbers.put(Measure.TURN_IN, turnIn);
         numbers.put(Measure.APEX, Math.max(turnIn, apex));
         numbers.put(Measure.TURN_IN_SPEED, run.speedAt(turnIn));

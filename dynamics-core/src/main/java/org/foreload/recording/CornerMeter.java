@@ -35,6 +35,7 @@ final class CornerMeter {
     private final Run run;
     private final Bend bend;
     private final int from;
+    private final int first;
     private final int to;
     private final double[] s;
     private final double[] brake;
@@ -44,12 +45,13 @@ final class CornerMeter {
     /**
      * @param run the run
      * @param bend the corner
-     * @param from first station that belongs to it, m: where the corner before ends
+     * @param from first station of its course, m: where the bend before ends
      * @param to last one, m: where the next begins
+     * @param pedals first and last station of what the feet do for it, m
      * @param brakeNoise standard deviation of the brake's noise
      * @param hardest combined acceleration that counts as the hardest the driver works the car, m/s²
      */
-    CornerMeter(Run run, Bend bend, double from, double to, double brakeNoise, double hardest) {
+    CornerMeter(Run run, Bend bend, double from, double to, double[] pedals, double brakeNoise, double hardest) {
         this.brakeNoise = brakeNoise;
         this.hardest = hardest;
         this.run = run;
@@ -57,8 +59,52 @@ final class CornerMeter {
         this.s = run.station();
         this.brake = run.brake();
         this.from = Series.index(s, from);
-        this.to = Series.index(s, to);
+        this.to = Series.index(s, Math.min(to, pedals[1]));
+        this.first = Series.index(s, pedals[0]);
     }
+
+    /** A foot that has pressed a twentieth came down so much earlier at most, s. */
+    private static final double PRESSING = 0.15;
+
+    /**
+     * Where the braking for one corner gives way to that for the next, m: the end of the bend, unless the brake is on
+     * there. Then the braking is for the corner in which more than half of it is released: the next one's may begin
+     * inside the bend, or before it; the bend's own may go on past its end. One that is eased by half within the bend
+     * and pressed again is one for each, parted where it is least.
+     */
+    static double border(Run run, Bend bend, Bend next) {
+        double[] s = run.station();
+        double[] brake = run.brake();
+        double[] time = run.time();
+        double on = NO_BRAKE * brake[Series.highest(brake, 0, brake.length - 1)];
+        int start = Series.index(s, bend.start());
+        int end = Series.index(s, bend.end());
+        int pressing = end;
+        while (s[pressing] < next.start() && time[pressing] < time[end] + PRESSING) {
+            pressing++;
+        }
+        if (!(brake[pressing] > on)) {
+            return bend.end();
+        }
+        int rise = pressing;
+        while (rise > 0 && brake[rise - 1] > on) {
+            rise--;
+        }
+        int off = pressing;
+        while (s[off] < next.end() && brake[off] > on) {
+            off++;
+        }
+        int before = Series.highest(brake, Math.min(rise, end), end);
+        if (brake[Series.highest(brake, pressing, off)] < EASED * brake[before]) {
+            return s[off];
+        }
+        int least = Series.lowest(brake, Math.max(before, start), Math.max(before, end));
+        boolean both = brake[least] < EASED * brake[before];
+        return both ? s[least] : Series.at(time, s, time[rise] - PRESSING);
+    }
+
+    /** Share of its peak below which a brake is more released than not. */
+    private static final double EASED = 0.5;
 
     /** What was found: numbers, and the shape of the release if the brake was used. */
     record Reading(Map<Measure, Double> numbers, Optional<ReleaseFit> release) {
@@ -89,14 +135,14 @@ final class CornerMeter {
     }
 
     private Optional<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, Optional<ReleaseShape> shape) {
-        int end = Series.index(s, bend.end());
-        int peak = Series.highest(brake, from, end);
+        int end = Math.min(to, Series.index(s, bend.end()));
+        int peak = Series.highest(brake, first, Math.max(first, end));
         double level = brake[peak];
         double most = brake[Series.highest(brake, 0, brake.length - 1)];
         if (!(level > NO_BRAKE * most) || !(level > 0)) {
             return Optional.empty();
         }
-        int rest = edge(peak, -1, from, level);
+        int rest = edge(peak, -1, first, level);
         int off = edge(peak, 1, to, level);
         if (off - rest < 4) {
             return Optional.empty();
@@ -107,7 +153,7 @@ final class CornerMeter {
         }
         double[] time = run.time();
         double onset = Foot.onset(time, run.brakeRaw(), rest, pressed, level);
-        double on = Math.max(s[from], Series.at(time, s, onset));
+        double on = Math.max(s[first], Series.at(time, s, onset));
         numbers.put(Measure.BRAKE_ON, on);
         numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
         ReleaseFit release = release(pressed, off, level, shape);
@@ -215,16 +261,18 @@ final class CornerMeter {
 
     private void slowest(Map<Measure, Double> numbers, double after) {
         double[] smooth = run.speed();
-        int first = Series.index(s, Math.max(after, s[from]));
-        int last = Math.min(to, Series.index(s, bend.end()));
-        int least = Series.lowest(smooth, first, last);
+        int begin = Series.index(s, Math.max(after, s[from]));
+        int bent = Series.index(s, bend.end());
+        // A bend that is driven under braking for the next is slowest at its end.
+        int end = to > begin ? Math.min(to, bent) : bent;
+        int least = Series.lowest(smooth, begin, end);
         double clock = run.time()[least];
         int low = least;
         int high = least;
         while (low > from && run.time()[low] > clock - SLOWEST_HALF_WIDTH) {
             low--;
         }
-        while (high < to && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
+        while (high < Math.max(to, end) && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
             high++;
         }
         numbers.put(Measure.SLOWEST, Series.lowest(s, smooth, low, high, s[least]));

@@ -23,6 +23,7 @@ public final class RecordedCorners {
 
     private final Run run;
     private final List<Bend> bends;
+    private final double[] borders;
     private final double brakeNoise;
     private final double hardest;
 
@@ -34,6 +35,12 @@ public final class RecordedCorners {
         this.bends = Bend.find(run);
         if (!(bends.size() <= MOST_CORNERS)) {
             throw new InvalidValueException("corners", bends.size(), "at most " + MOST_CORNERS + " in one lap: cut it");
+        }
+        this.borders = new double[bends.size() + 1];
+        borders[0] = run.first();
+        borders[bends.size()] = run.last();
+        for (int i = 1; i < bends.size(); i++) {
+            borders[i] = Math.max(borders[i - 1], CornerMeter.border(run, bends.get(i - 1), bends.get(i)));
         }
         this.brakeNoise = Series.noise(run.brakeRaw());
         this.hardest = CornerMeter.hardest(run);
@@ -73,7 +80,8 @@ public final class RecordedCorners {
     private CornerMeter meter(Run of, int i) {
         double from = i == 0 ? run.first() : bends.get(i - 1).end();
         double to = i + 1 == bends.size() ? run.last() : bends.get(i + 1).start();
-        return new CornerMeter(of, bends.get(i), from, to, brakeNoise, hardest);
+        double[] pedals = {borders[i], borders[i + 1]};
+        return new CornerMeter(of, bends.get(i), from, to, pedals, brakeNoise, hardest);
     }
 
     private List<List<CornerMeter.Reading>> shaken(List<CornerMeter.Reading> readings) {

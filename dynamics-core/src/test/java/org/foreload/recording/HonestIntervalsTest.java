@@ -1,8 +1,11 @@
 package org.foreload.recording;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -10,8 +13,10 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Intervals hold the truth of a known run about nine times in ten, whatever the logger did to its channels. */
 class HonestIntervalsTest {
@@ -72,5 +77,64 @@ class HonestIntervalsTest {
             held += holds(corner(columns, run), Measure.PICK_UP, place, rate, run) ? 1 : 0;
         }
         assertHeld(held, "pick-up");
+    }
+
+    /**
+     * A kink of 100 m, of a radius of 280 m, in which the foot comes down for the corner behind it, or before which it
+     * does: the braking is for the corner, and none for the kink. Kinematics: the run brakes once.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {130, 110, 185})
+    void aBrakingThatBeginsInABendBelongsToTheNext(double kink) {
+        double rate = 50;
+        int held = 0;
+        for (int run = 0; run < RUNS; run++) {
+            Map<Channel, double[]> columns = columns(rate, run);
+            double[] speed = columns.get(Channel.SPEED);
+            double[] across = columns.get(Channel.LATERAL);
+            double s = KNOWN.first(rate, phase(run));
+            for (int i = 0; i < speed.length; i++) {
+                double inside = Math.min(s - kink, kink + 100 - s);
+                across[i] -= speed[i] * speed[i] * Math.max(0, Math.min(1, inside / 10)) / 280;
+                s += speed[i] / rate;
+            }
+            List<RecordedCorner> corners =
+                    RecordedCorners.of(Run.of(Recording.of(columns), Cleaning.STANDARD.withSeed(run)));
+            assertEquals(2, corners.size());
+            assertFalse(corners.get(0).get(Measure.BRAKE_ON).known());
+            assertFalse(corners.get(0).get(Measure.SLOWEST).value() > kink + 100);
+            held += holds(corners.get(1), Measure.BRAKE_ON, KNOWN.brakeOn(), rate, run)
+                            && holds(corners.get(1), Measure.RELEASE_END, KNOWN.releaseEnd(), rate, run)
+                    ? 1
+                    : 0;
+        }
+        assertHeld(held, "braking");
+    }
+
+    /** Two brakings, one for each of two bends, meet at a tenth of the pressure: each bend has its own. Kinematics. */
+    @Test
+    void aBrakingThatIsEasedAndPressedAgainIsPartedWhereItIsLeast() {
+        double rate = 50;
+        Map<Channel, double[]> columns = columns(rate, 1);
+        double[] time = columns.get(Channel.TIME);
+        double[] speed = columns.get(Channel.SPEED);
+        double[] across = columns.get(Channel.LATERAL);
+        double[] brake = columns.get(Channel.BRAKE);
+        double s = KNOWN.first(rate, phase(1));
+        double second = KNOWN.timeAt(KNOWN.brakeOn());
+        double first = second - 1;
+        for (int i = 0; i < speed.length; i++) {
+            double inside = Math.min(s - 130, 190 - s);
+            across[i] -= speed[i] * speed[i] * Math.max(0, Math.min(1, inside / 10)) / 150;
+            s += speed[i] / rate;
+            double level = Math.max(0, Math.min((time[i] - first) / 0.2, (second - time[i]) / 0.8));
+            boolean held = time[i] > first && time[i] < second + 0.1;
+            brake[i] = Math.max(brake[i], held ? 0.8 + 6 * level : brake[i]);
+        }
+        List<RecordedCorner> corners = RecordedCorners.of(Run.of(Recording.of(columns), Cleaning.STANDARD));
+        assertEquals(2, corners.size());
+        assertEquals(135, corners.get(0).get(Measure.BRAKE_ON).value(), 5);
+        assertEquals(187.5, corners.get(0).get(Measure.RELEASE_END).value(), 5);
+        assertEquals(185, corners.get(1).get(Measure.BRAKE_ON).value(), 3);
     }
 }

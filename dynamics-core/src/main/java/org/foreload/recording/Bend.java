@@ -47,8 +47,32 @@ public record Bend(int number, double start, double end, boolean left, double an
     /** Quantile of the curvature in a bend that is taken for its peak: above it lies the noise. */
     private static final double PEAK = 0.9;
 
-    /** All corners in driving order. */
+    /** The corners in driving order, without those that are {@linkplain #cutBy cut}. */
     static List<Bend> find(Run run) {
+        List<Bend> whole = new ArrayList<>();
+        for (Bend bend : all(run)) {
+            if (!bend.cutBy(run)) {
+                whole.add(new Bend(whole.size() + 1, bend.start, bend.end, bend.left, bend.angle));
+            }
+        }
+        return whole;
+    }
+
+    /** Share of the peak curvature to which the course must have opened for its tightest stretch to be behind. */
+    private static final double PASSED = 0.6;
+
+    /**
+     * Whether the run begins inside the corner, before whose turn-in nothing is known, or ends in it before its
+     * tightest stretch has clearly passed.
+     */
+    boolean cutBy(Run run) {
+        boolean begun = start - run.first() < HALF_WIDTH || turnIn(run, this, run.first()) <= run.first();
+        return begun
+                || run.last() - end < HALF_WIDTH && sign() * run.curvatureAt(run.last()) > PASSED * peak(run, this);
+    }
+
+    /** All corners in driving order, those that the run begins or ends in among them. */
+    static List<Bend> all(Run run) {
         double[] raw = run.station();
         int rows = (int) ((run.last() - run.first()) / STEP) + 1;
         double[] axis = new double[rows];

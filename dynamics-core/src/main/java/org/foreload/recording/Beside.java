@@ -104,9 +104,10 @@ final class Beside {
 
     /** Whether the release is lost. */
     private boolean pedals() {
-        double on = at(Measure.BRAKE_ON);
-        double off = at(Measure.RELEASE_END);
-        if (Double.isNaN(on)) {
+        // A run that begins under braking shows no brake point, one that ends under it no release.
+        double on = Math.min(reaches(Measure.BRAKE_ON), reaches(Measure.FIRST_EASE));
+        double off = Math.min(reaches(Measure.RELEASE_END), run.last());
+        if (!(on < off)) {
             return false;
         }
         double down = run.stationAt(run.timeAt(on) + FOOT_DOWN);

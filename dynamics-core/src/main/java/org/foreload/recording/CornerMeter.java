@@ -128,7 +128,7 @@ final class CornerMeter {
         numbers.put(Measure.TURN_IN_SPEED, run.speedAt(turnIn));
         numbers.put(Measure.COMBINED_USE, combinedUse(turnIn, apex));
         Optional<ReleaseFit> release = braking(numbers, turnIn, shape);
-        if (release.isEmpty()) {
+        if (!numbers.containsKey(Measure.SLOWEST)) {
             slowest(numbers, turnIn);
         }
         return new Reading(numbers, release);
@@ -151,11 +151,24 @@ final class CornerMeter {
         while (pressed < peak && brake[pressed] < REACHED * level) {
             pressed++;
         }
+        // A foot that is down where the run begins came down before, one that is where it ends comes off behind.
+        boolean begun = rest == 0 && brake[0] > OFF * level;
+        boolean ended = off == s.length - 1 && brake[off] > OFF * level;
         double[] time = run.time();
-        double onset = Foot.onset(time, run.brakeRaw(), rest, pressed, level);
+        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level);
         double on = Math.max(s[first], Series.at(time, s, onset));
-        numbers.put(Measure.BRAKE_ON, on);
-        numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
+        slowest(numbers, on);
+        if (!begun) {
+            numbers.put(Measure.BRAKE_ON, on);
+            numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
+            double least = numbers.getOrDefault(Measure.MINIMUM_SPEED, Double.NaN);
+            double shed = run.speedAt(on) - least;
+            double after = run.speedAt(turnIn) - least;
+            numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
+        }
+        if (ended) {
+            return Optional.empty();
+        }
         ReleaseFit release = release(pressed, off, level, shape);
         double eased = Math.max(on, release.start());
         double released = Math.max(eased, release.end());
@@ -166,11 +179,6 @@ final class CornerMeter {
         numbers.put(Measure.RIPPLE, ripple(release, eased, released));
         numbers.put(Measure.TRAIL_LENGTH, Math.max(0, released - turnIn));
         numbers.put(Measure.TRAIL_TIME, Math.max(0, run.timeAt(released) - run.timeAt(turnIn)));
-        slowest(numbers, on);
-        double least = numbers.get(Measure.MINIMUM_SPEED);
-        double shed = run.speedAt(on) - least;
-        double after = run.speedAt(turnIn) - least;
-        numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
         pickUp(numbers, pressed, Series.index(s, released));
         return Optional.of(release);
     }
@@ -266,6 +274,10 @@ final class CornerMeter {
         // A bend that is driven under braking for the next is slowest at its end.
         int end = to > begin ? Math.min(to, bent) : bent;
         int least = Series.lowest(smooth, begin, end);
+        if (least == s.length - 1) {
+            // Still slowing where the run ends.
+            return;
+        }
         double clock = run.time()[least];
         int low = least;
         int high = least;

@@ -17,7 +17,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * spread of the results is what the noise does to a measure. To it come what noise does not show: the scale of the
  * distances, and that an edge lies somewhere between two samples. The parts are independent, so their squares add up;
  * the interval is the normal one of the stated coverage. What lies in a hole of the recording is lost, or its interval
- * reaches over the hole.
+ * reaches over the hole; so is what the run begins or ends in.
  */
 public final class RecordedCorners {
 
@@ -53,6 +53,14 @@ public final class RecordedCorners {
      */
     public static List<RecordedCorner> of(Run run) {
         return new RecordedCorners(run).measured();
+    }
+
+    /**
+     * Corners that a run begins in, or ends in before their tightest stretch is behind: they are not measured, and not
+     * counted. One or two, numbered among all; none if the course is nowhere bent.
+     */
+    public static List<Bend> cut(Run run) {
+        return Bend.all(run).stream().filter(bend -> bend.cutBy(run)).toList();
     }
 
     private List<RecordedCorner> measured() {

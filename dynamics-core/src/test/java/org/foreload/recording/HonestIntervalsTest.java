@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -136,5 +137,51 @@ class HonestIntervalsTest {
         assertEquals(135, corners.get(0).get(Measure.BRAKE_ON).value(), 5);
         assertEquals(187.5, corners.get(0).get(Measure.RELEASE_END).value(), 5);
         assertEquals(185, corners.get(1).get(Measure.BRAKE_ON).value(), 3);
+    }
+
+    private static Map<Channel, double[]> between(Map<Channel, double[]> columns, double from, double to) {
+        double[] time = columns.get(Channel.TIME);
+        int first = Series.index(time, KNOWN.timeAt(from));
+        int last = Series.index(time, KNOWN.timeAt(to));
+        Map<Channel, double[]> part = new EnumMap<>(Channel.class);
+        columns.forEach((channel, values) -> part.put(channel, Arrays.copyOfRange(values, first, last)));
+        return part;
+    }
+
+    /**
+     * At the begin of the tightest stretch, in its middle, and behind turn-in: too little of the bend to measure it by.
+     */
+    @Test
+    void aCornerThatTheRunCutsIsNotMeasured() {
+        Map<Channel, double[]> whole = columns(50, 1);
+        double tight = KnownRun.APPROACH + KnownRun.SPIRAL;
+        for (double end : new double[] {tight + 5, tight + KnownRun.ARC / 2}) {
+            Run run = Run.of(Recording.of(between(whole, 0, end)), Cleaning.STANDARD);
+            assertEquals(List.of(), RecordedCorners.of(run));
+            assertEquals(1, RecordedCorners.cut(run).size());
+        }
+        for (double start : new double[] {KnownRun.APPROACH + 15, tight + 20}) {
+            Run run = Run.of(Recording.of(between(whole, start, 560)), Cleaning.STANDARD);
+            assertEquals(List.of(), RecordedCorners.of(run));
+            assertEquals(1, RecordedCorners.cut(run).size());
+        }
+        Run run = Run.of(Recording.of(whole), Cleaning.STANDARD);
+        assertEquals(1, RecordedCorners.of(run).size());
+        assertEquals(List.of(), RecordedCorners.cut(run));
+    }
+
+    /** A run that begins with the brake on shows no brake point; its release is measured. */
+    @Test
+    void aBrakingThatTheRunCutsHasNoBrakePoint() {
+        int held = 0;
+        for (int run = 0; run < RUNS; run++) {
+            double start = KNOWN.brakeOn() + 4 + run;
+            RecordedCorner corner = corner(between(columns(100, run), start, 560), run);
+            assertFalse(corner.get(Measure.BRAKE_ON).known());
+            assertFalse(corner.get(Measure.TRAIL_SHARE).known());
+            Estimate trail = corner.get(Measure.TRAIL_LENGTH);
+            held += trail.holds(KNOWN.releaseEnd() - KnownRun.APPROACH) ? 1 : 0;
+        }
+        assertHeld(held, "trail");
     }
 }

@@ -224,4 +224,47 @@ public record Bend(int number, double start, double end, boolean left, double an
         }
         return Series.quantile(inside, PEAK);
     }
+
+    /** A foot that has pressed a twentieth came down so much earlier at most, s. */
+    private static final double PRESSING = 0.15;
+
+    /**
+     * Where the braking for one corner gives way to that for the next, m: the end of the bend, unless the brake is on
+     * there. Then the braking is for the corner in which more than half of it is released: the next one's may begin
+     * inside the bend, or before it; the bend's own may go on past its end. One that is eased by half within the bend
+     * and pressed again is one for each, parted where it is least.
+     */
+    double border(Run run, Bend next) {
+        double[] s = run.station();
+        double[] brake = run.brake();
+        double[] time = run.time();
+        double on = CornerMeter.NO_BRAKE * brake[Series.highest(brake, 0, brake.length - 1)];
+        int first = Series.index(s, start);
+        int last = Series.index(s, end);
+        int pressing = last;
+        while (s[pressing] < next.start && time[pressing] < time[last] + PRESSING) {
+            pressing++;
+        }
+        if (!(brake[pressing] > on)) {
+            return end;
+        }
+        int rise = pressing;
+        while (rise > 0 && brake[rise - 1] > on) {
+            rise--;
+        }
+        int off = pressing;
+        while (s[off] < next.end && brake[off] > on) {
+            off++;
+        }
+        int before = Series.highest(brake, Math.min(rise, last), last);
+        if (brake[Series.highest(brake, pressing, off)] < EASED * brake[before]) {
+            return s[off];
+        }
+        int least = Series.lowest(brake, Math.max(before, first), Math.max(before, last));
+        boolean both = brake[least] < EASED * brake[before];
+        return both ? s[least] : Series.at(time, s, time[rise] - PRESSING);
+    }
+
+    /** Share of its peak below which a brake is more released than not. */
+    private static final double EASED = 0.5;
 }

@@ -1,6 +1,7 @@
 package org.foreload.recording;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.foreload.braking.ReleaseShape;
@@ -15,7 +16,7 @@ final class CornerMeter {
     private static final double OFF = 0.05;
 
     /** Share of the run's hardest braking below which there was none for this corner. */
-    private static final double NO_BRAKE = 0.08;
+    static final double NO_BRAKE = 0.08;
 
     /** Pauses of the brake shorter than this, s, belong to one braking. */
     private static final double PAUSE = 0.4;
@@ -36,6 +37,7 @@ final class CornerMeter {
     private final Bend bend;
     private final int from;
     private final int first;
+    private double fitted;
     private final int to;
     private final double[] s;
     private final double[] brake;
@@ -63,63 +65,31 @@ final class CornerMeter {
         this.first = Series.index(s, pedals[0]);
     }
 
-    /** A foot that has pressed a twentieth came down so much earlier at most, s. */
-    private static final double PRESSING = 0.15;
-
     /**
-     * Where the braking for one corner gives way to that for the next, m: the end of the bend, unless the brake is on
-     * there. Then the braking is for the corner in which more than half of it is released: the next one's may begin
-     * inside the bend, or before it; the bend's own may go on past its end. One that is eased by half within the bend
-     * and pressed again is one for each, parted where it is least.
+     * What was found.
+     *
+     * @param numbers by measure
+     * @param fits of each shape to the release; none if the brake was not used
+     * @param fitted time over which they were fitted, s
      */
-    static double border(Run run, Bend bend, Bend next) {
-        double[] s = run.station();
-        double[] brake = run.brake();
-        double[] time = run.time();
-        double on = NO_BRAKE * brake[Series.highest(brake, 0, brake.length - 1)];
-        int start = Series.index(s, bend.start());
-        int end = Series.index(s, bend.end());
-        int pressing = end;
-        while (s[pressing] < next.start() && time[pressing] < time[end] + PRESSING) {
-            pressing++;
-        }
-        if (!(brake[pressing] > on)) {
-            return bend.end();
-        }
-        int rise = pressing;
-        while (rise > 0 && brake[rise - 1] > on) {
-            rise--;
-        }
-        int off = pressing;
-        while (s[off] < next.end() && brake[off] > on) {
-            off++;
-        }
-        int before = Series.highest(brake, Math.min(rise, end), end);
-        if (brake[Series.highest(brake, pressing, off)] < EASED * brake[before]) {
-            return s[off];
-        }
-        int least = Series.lowest(brake, Math.max(before, start), Math.max(before, end));
-        boolean both = brake[least] < EASED * brake[before];
-        return both ? s[least] : Series.at(time, s, time[rise] - PRESSING);
-    }
-
-    /** Share of its peak below which a brake is more released than not. */
-    private static final double EASED = 0.5;
-
-    /** What was found: numbers, and the shape of the release if the brake was used. */
-    record Reading(Map<Measure, Double> numbers, Optional<ReleaseFit> release) {
+    record Reading(Map<Measure, Double> numbers, List<ReleaseFit> fits, double fitted) {
 
         double get(Measure measure) {
             return numbers.getOrDefault(measure, Double.NaN);
+        }
+
+        /** The nearest of the fits. */
+        Optional<ReleaseFit> release() {
+            return ReleaseFit.nearest(fits);
         }
     }
 
     /**
      * Measures.
      *
-     * @param shape the release shape to fit, or nothing to look for the nearest
+     * @param shapes the release shapes to fit, of which the nearest counts; none stands for all
      */
-    Reading read(Optional<ReleaseShape> shape) {
+    Reading read(List<ReleaseShape> shapes) {
         Map<Measure, Double> numbers = new EnumMap<>(Measure.class);
         double turnIn = Bend.turnIn(run, bend, s[from]);
         double apex = Bend.apex(run, bend);
@@ -127,25 +97,25 @@ final class CornerMeter {
         numbers.put(Measure.APEX, Math.max(turnIn, apex));
         numbers.put(Measure.TURN_IN_SPEED, run.speedAt(turnIn));
         numbers.put(Measure.COMBINED_USE, combinedUse(turnIn, apex));
-        Optional<ReleaseFit> release = braking(numbers, turnIn, shape);
+        List<ReleaseFit> fits = braking(numbers, turnIn, shapes);
         if (!numbers.containsKey(Measure.SLOWEST)) {
             slowest(numbers, turnIn);
         }
-        return new Reading(numbers, release);
+        return new Reading(numbers, fits, fitted);
     }
 
-    private Optional<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, Optional<ReleaseShape> shape) {
+    private List<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, List<ReleaseShape> shapes) {
         int end = Math.min(to, Series.index(s, bend.end()));
         int peak = Series.highest(brake, first, Math.max(first, end));
         double level = brake[peak];
         double most = brake[Series.highest(brake, 0, brake.length - 1)];
         if (!(level > NO_BRAKE * most) || !(level > 0)) {
-            return Optional.empty();
+            return List.of();
         }
         int rest = edge(peak, -1, first, level);
         int off = edge(peak, 1, to, level);
         if (off - rest < 4) {
-            return Optional.empty();
+            return List.of();
         }
         int pressed = rest;
         while (pressed < peak && brake[pressed] < REACHED * level) {
@@ -167,9 +137,10 @@ final class CornerMeter {
             numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
         }
         if (ended) {
-            return Optional.empty();
+            return List.of();
         }
-        ReleaseFit release = release(pressed, off, level, shape);
+        List<ReleaseFit> fits = release(pressed, off, level, shapes);
+        ReleaseFit release = ReleaseFit.nearest(fits).orElseThrow();
         double eased = Math.max(on, release.start());
         double released = Math.max(eased, release.end());
         numbers.put(Measure.FIRST_EASE, eased);
@@ -180,7 +151,7 @@ final class CornerMeter {
         numbers.put(Measure.TRAIL_LENGTH, Math.max(0, released - turnIn));
         numbers.put(Measure.TRAIL_TIME, Math.max(0, run.timeAt(released) - run.timeAt(turnIn)));
         pickUp(numbers, pressed, Series.index(s, released));
-        return Optional.of(release);
+        return fits;
     }
 
     /** Last row, going from the peak, before the brake stays off for longer than a pause. */
@@ -204,7 +175,7 @@ final class CornerMeter {
         return most;
     }
 
-    private ReleaseFit release(int pressed, int off, double level, Optional<ReleaseShape> shape) {
+    private List<ReleaseFit> release(int pressed, int off, double level, List<ReleaseShape> shapes) {
         // The end of a course that fades is only seen against the rest behind it: as much again, at most half a second.
         int last = off;
         double until = Math.min(s[off] + (s[off] - s[pressed]), run.stationAt(run.time()[off] + PAUSE));
@@ -217,9 +188,11 @@ final class CornerMeter {
         double span = Math.max(1, (low - high) / 0.7);
         double start = high - 0.15 * span;
         double end = start + span;
-        return shape.map(known -> ReleaseFit.of(known, thinned[0], thinned[1], start, end))
-                .orElseGet(() ->
-                        ReleaseFit.best(thinned[0], thinned[1], start, end).orElseThrow());
+        fitted = run.time()[last] - run.time()[pressed];
+        return (shapes.isEmpty() ? ReleaseFit.shapes() : shapes)
+                .stream()
+                        .map(shape -> ReleaseFit.of(shape, thinned[0], thinned[1], start, end))
+                        .toList();
     }
 
     /** Last station before the brake is off at which it falls through a level, m. */
@@ -287,7 +260,7 @@ final class CornerMeter {
         while (high < Math.max(to, end) && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
             high++;
         }
-        numbers.put(Measure.SLOWEST, Series.lowest(s, smooth, low, high, s[least]));
+        numbers.put(Measure.SLOWEST, lowest(s, smooth, low, high, s[least]));
         numbers.put(Measure.MINIMUM_SPEED, smooth[least]);
     }
 
@@ -351,5 +324,41 @@ final class CornerMeter {
             span += step;
         }
         return span > 0 ? sum / span / hardest : Double.NaN;
+    }
+
+    /**
+     * Lowest place of the parabola that fits the rows from {@code low} to {@code high} best; {@code guess} where these
+     * are too few, bend downwards, or have their lowest place outside.
+     */
+    private static double lowest(double[] axis, double[] values, int low, int high, double guess) {
+        double half = (axis[high] - axis[low]) / 2;
+        if (high - low < 4 || !(half > 0)) {
+            return guess;
+        }
+        // Sums for the normal equations in x from -1 to 1 about the guess.
+        double[] powers = new double[5];
+        double[] right = new double[3];
+        for (int i = low; i <= high; i++) {
+            double x = (axis[i] - guess) / half;
+            double p = 1;
+            for (int k = 0; k < powers.length; k++) {
+                powers[k] += p;
+                if (k < right.length) {
+                    right[k] += p * values[i];
+                }
+                p *= x;
+            }
+        }
+        double n = powers[0];
+        double a = powers[2] - powers[1] * powers[1] / n;
+        double b = powers[3] - powers[1] * powers[2] / n;
+        double c = powers[4] - powers[2] * powers[2] / n;
+        double d = right[1] - powers[1] * right[0] / n;
+        double e = right[2] - powers[2] * right[0] / n;
+        double determinant = a * c - b * b;
+        double bent = (a * e - b * d) / determinant;
+        double rise = (c * d - b * e) / determinant;
+        double place = guess - half * rise / (2 * bent);
+        return bent > 0 && place >= axis[low] && place <= axis[high] ? place : guess;
     }
 }

@@ -216,7 +216,7 @@ final class Foot {
         private static final double NOISE = 10;
 
         int[] impossible() {
-            int[] rows = known();
+            int[] rows = Series.measured(values);
             if (rows.length < FEWEST_KEPT_UP) {
                 return new int[0];
             }
@@ -235,12 +235,6 @@ final class Foot {
                     .forEach(wrong::set);
             twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
             return wrong.stream().toArray();
-        }
-
-        private int[] known() {
-            return IntStream.range(0, values.length)
-                    .filter(i -> Double.isFinite(values[i]))
-                    .toArray();
         }
 
         /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */

@@ -1,5 +1,7 @@
 package org.foreload.recording;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.foreload.conventions.Checks;
 
 /**
@@ -40,5 +42,47 @@ public record Cleaning(double halfWidth, double speedScaleError, double coverage
     /** The same with another seed. */
     public Cleaning withSeed(long other) {
         return new Cleaning(halfWidth, speedScaleError, coverage, resamples, other);
+    }
+
+    /** Changes of a channel from which a rate can be read, and the share of them, or of steps, that is all but all. */
+    private static final int FEWEST_CHANGES = 20;
+
+    private static final double ALL_BUT_ALL = 0.9;
+
+    /**
+     * Rows that only repeat the number before, because the channel is slower than the table: its changes are two rows
+     * apart or more, and equally far but for one row. What stands still for longer is kept as often as it is measured.
+     * None where most changes are by the finest step: then the steps are too coarse for the course, not the rate.
+     */
+    static int[] repeats(double[] values) {
+        int[] changes = IntStream.range(1, values.length)
+                .filter(i -> Math.abs(values[i] - values[i - 1]) > 0)
+                .toArray();
+        if (changes.length < FEWEST_CHANGES) {
+            return new int[0];
+        }
+        double[] apart = new double[changes.length - 1];
+        Arrays.setAll(apart, i -> changes[i + 1] - changes[i]);
+        double least = Series.quantile(apart, 1 - ALL_BUT_ALL);
+        double[] usual = Series.kept(apart, rows -> rows <= 2 * least);
+        double middle = Series.median(usual);
+        double[] sizes = IntStream.of(changes)
+                .mapToDouble(i -> Math.abs(values[i] - values[i - 1]))
+                .toArray();
+        double finest = Arrays.stream(sizes).min().orElseThrow();
+        boolean regular = Series.kept(usual, rows -> Math.abs(rows - middle) <= 1).length >= ALL_BUT_ALL * usual.length;
+        boolean coarse = Series.kept(sizes, size -> size < 1.5 * finest).length >= ALL_BUT_ALL * sizes.length;
+        if (!(least >= 2 && regular) || coarse) {
+            return new int[0];
+        }
+        double every = Series.quantile(usual, ALL_BUT_ALL);
+        int[] last = {0};
+        return IntStream.range(1, values.length)
+                .filter(i -> {
+                    boolean measured = values[i] != values[i - 1] || i - last[0] >= every;
+                    last[0] = measured ? i : last[0];
+                    return !measured && values[i] == values[i - 1];
+                })
+                .toArray();
     }
 }

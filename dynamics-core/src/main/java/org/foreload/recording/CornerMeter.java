@@ -1,6 +1,7 @@
 package org.foreload.recording;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.foreload.braking.ReleaseShape;
@@ -15,7 +16,7 @@ final class CornerMeter {
     private static final double OFF = 0.05;
 
     /** Share of the run's hardest braking below which there was none for this corner. */
-    private static final double NO_BRAKE = 0.08;
+    static final double NO_BRAKE = 0.08;
 
     /** Pauses of the brake shorter than this, s, belong to one braking. */
     private static final double PAUSE = 0.4;
@@ -35,6 +36,8 @@ final class CornerMeter {
     private final Run run;
     private final Bend bend;
     private final int from;
+    private final int first;
+    private double fitted;
     private final int to;
     private final double[] s;
     private final double[] brake;
@@ -44,12 +47,13 @@ final class CornerMeter {
     /**
      * @param run the run
      * @param bend the corner
-     * @param from first station that belongs to it, m: where the corner before ends
+     * @param from first station of its course, m: where the bend before ends
      * @param to last one, m: where the next begins
+     * @param pedals first and last station of what the feet do for it, m
      * @param brakeNoise standard deviation of the brake's noise
      * @param hardest combined acceleration that counts as the hardest the driver works the car, m/s²
      */
-    CornerMeter(Run run, Bend bend, double from, double to, double brakeNoise, double hardest) {
+    CornerMeter(Run run, Bend bend, double from, double to, double[] pedals, double brakeNoise, double hardest) {
         this.brakeNoise = brakeNoise;
         this.hardest = hardest;
         this.run = run;
@@ -57,60 +61,86 @@ final class CornerMeter {
         this.s = run.station();
         this.brake = run.brake();
         this.from = Series.index(s, from);
-        this.to = Series.index(s, to);
+        this.to = Series.index(s, Math.min(to, pedals[1]));
+        this.first = Series.index(s, pedals[0]);
     }
 
-    /** What was found: numbers, and the shape of the release if the brake was used. */
-    record Reading(Map<Measure, Double> numbers, Optional<ReleaseFit> release) {
+    /**
+     * What was found.
+     *
+     * @param numbers by measure
+     * @param fits of each shape to the release; none if the brake was not used
+     * @param fitted time over which they were fitted, s
+     */
+    record Reading(Map<Measure, Double> numbers, List<ReleaseFit> fits, double fitted) {
 
         double get(Measure measure) {
             return numbers.getOrDefault(measure, Double.NaN);
+        }
+
+        /** The nearest of the fits. */
+        Optional<ReleaseFit> release() {
+            return ReleaseFit.nearest(fits);
         }
     }
 
     /**
      * Measures.
      *
-     * @param shape the release shape to fit, or nothing to look for the nearest
+     * @param shapes the release shapes to fit, of which the nearest counts; none stands for all
      */
-    Reading read(Optional<ReleaseShape> shape) {
+    Reading read(List<ReleaseShape> shapes) {
         Map<Measure, Double> numbers = new EnumMap<>(Measure.class);
-        double turnIn = Bends.turnIn(run, bend, s[from]);
-        double apex = Bends.apex(run, bend);
+        double turnIn = Bend.turnIn(run, bend, s[from]);
+        double apex = Bend.apex(run, bend);
         numbers.put(Measure.TURN_IN, turnIn);
         numbers.put(Measure.APEX, Math.max(turnIn, apex));
         numbers.put(Measure.TURN_IN_SPEED, run.speedAt(turnIn));
         numbers.put(Measure.COMBINED_USE, combinedUse(turnIn, apex));
-        Optional<ReleaseFit> release = braking(numbers, turnIn, shape);
-        if (release.isEmpty()) {
+        List<ReleaseFit> fits = braking(numbers, turnIn, shapes);
+        if (!numbers.containsKey(Measure.SLOWEST)) {
             slowest(numbers, turnIn);
         }
-        return new Reading(numbers, release);
+        return new Reading(numbers, fits, fitted);
     }
 
-    private Optional<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, Optional<ReleaseShape> shape) {
-        int end = Series.index(s, bend.end());
-        int peak = Series.highest(brake, from, end);
+    private List<ReleaseFit> braking(Map<Measure, Double> numbers, double turnIn, List<ReleaseShape> shapes) {
+        int end = Math.min(to, Series.index(s, bend.end()));
+        int peak = Series.highest(brake, first, Math.max(first, end));
         double level = brake[peak];
         double most = brake[Series.highest(brake, 0, brake.length - 1)];
         if (!(level > NO_BRAKE * most) || !(level > 0)) {
-            return Optional.empty();
+            return List.of();
         }
-        int rest = edge(peak, -1, from, level);
+        int rest = edge(peak, -1, first, level);
         int off = edge(peak, 1, to, level);
         if (off - rest < 4) {
-            return Optional.empty();
+            return List.of();
         }
         int pressed = rest;
         while (pressed < peak && brake[pressed] < REACHED * level) {
             pressed++;
         }
+        // A foot that is down where the run begins came down before, one that is where it ends comes off behind.
+        boolean begun = rest == 0 && brake[0] > OFF * level;
+        boolean ended = off == s.length - 1 && brake[off] > OFF * level;
         double[] time = run.time();
-        double onset = Foot.onset(time, run.brakeRaw(), rest, pressed, level);
-        double on = Math.max(s[from], Series.at(time, s, onset));
-        numbers.put(Measure.BRAKE_ON, on);
-        numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
-        ReleaseFit release = release(pressed, off, level, shape);
+        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level);
+        double on = Math.max(s[first], Series.at(time, s, onset));
+        slowest(numbers, on);
+        if (!begun) {
+            numbers.put(Measure.BRAKE_ON, on);
+            numbers.put(Measure.PEAK_DECELERATION, peakDeceleration(rest, off));
+            double least = numbers.getOrDefault(Measure.MINIMUM_SPEED, Double.NaN);
+            double shed = run.speedAt(on) - least;
+            double after = run.speedAt(turnIn) - least;
+            numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
+        }
+        if (ended) {
+            return List.of();
+        }
+        List<ReleaseFit> fits = release(pressed, off, level, shapes);
+        ReleaseFit release = ReleaseFit.nearest(fits).orElseThrow();
         double eased = Math.max(on, release.start());
         double released = Math.max(eased, release.end());
         numbers.put(Measure.FIRST_EASE, eased);
@@ -120,13 +150,8 @@ final class CornerMeter {
         numbers.put(Measure.RIPPLE, ripple(release, eased, released));
         numbers.put(Measure.TRAIL_LENGTH, Math.max(0, released - turnIn));
         numbers.put(Measure.TRAIL_TIME, Math.max(0, run.timeAt(released) - run.timeAt(turnIn)));
-        slowest(numbers, on);
-        double least = numbers.get(Measure.MINIMUM_SPEED);
-        double shed = run.speedAt(on) - least;
-        double after = run.speedAt(turnIn) - least;
-        numbers.put(Measure.TRAIL_SHARE, shed > 0 ? Math.max(0, Math.min(1, after / shed)) : Double.NaN);
-        pickUp(numbers, Series.index(s, released));
-        return Optional.of(release);
+        pickUp(numbers, pressed, Series.index(s, released));
+        return fits;
     }
 
     /** Last row, going from the peak, before the brake stays off for longer than a pause. */
@@ -150,7 +175,7 @@ final class CornerMeter {
         return most;
     }
 
-    private ReleaseFit release(int pressed, int off, double level, Optional<ReleaseShape> shape) {
+    private List<ReleaseFit> release(int pressed, int off, double level, List<ReleaseShape> shapes) {
         // The end of a course that fades is only seen against the rest behind it: as much again, at most half a second.
         int last = off;
         double until = Math.min(s[off] + (s[off] - s[pressed]), run.stationAt(run.time()[off] + PAUSE));
@@ -163,9 +188,11 @@ final class CornerMeter {
         double span = Math.max(1, (low - high) / 0.7);
         double start = high - 0.15 * span;
         double end = start + span;
-        return shape.map(known -> ReleaseFit.of(known, thinned[0], thinned[1], start, end))
-                .orElseGet(() ->
-                        ReleaseFit.best(thinned[0], thinned[1], start, end).orElseThrow());
+        fitted = run.time()[last] - run.time()[pressed];
+        return (shapes.isEmpty() ? ReleaseFit.shapes() : shapes)
+                .stream()
+                        .map(shape -> ReleaseFit.of(shape, thinned[0], thinned[1], start, end))
+                        .toList();
     }
 
     /** Last station before the brake is off at which it falls through a level, m. */
@@ -215,30 +242,45 @@ final class CornerMeter {
 
     private void slowest(Map<Measure, Double> numbers, double after) {
         double[] smooth = run.speed();
-        int first = Series.index(s, Math.max(after, s[from]));
-        int last = Math.min(to, Series.index(s, bend.end()));
-        int least = Series.lowest(smooth, first, last);
+        int begin = Series.index(s, Math.max(after, s[from]));
+        int bent = Series.index(s, bend.end());
+        // A bend that is driven under braking for the next is slowest at its end.
+        int end = to > begin ? Math.min(to, bent) : bent;
+        int least = Series.lowest(smooth, begin, end);
+        if (least == s.length - 1) {
+            // Still slowing where the run ends.
+            return;
+        }
         double clock = run.time()[least];
         int low = least;
         int high = least;
         while (low > from && run.time()[low] > clock - SLOWEST_HALF_WIDTH) {
             low--;
         }
-        while (high < to && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
+        while (high < Math.max(to, end) && run.time()[high] < clock + SLOWEST_HALF_WIDTH) {
             high++;
         }
-        numbers.put(Measure.SLOWEST, Series.lowest(s, smooth, low, high, s[least]));
+        numbers.put(Measure.SLOWEST, lowest(s, smooth, low, high, s[least]));
         numbers.put(Measure.MINIMUM_SPEED, smooth[least]);
     }
 
-    private void pickUp(Map<Measure, Double> numbers, int released) {
+    /** The rise that asks for the throttle once the brake is off, though it may begin before; from the peak on. */
+    private void pickUp(Map<Measure, Double> numbers, int pressed, int released) {
         double[] throttle = run.throttle();
         double asked = run.throttleAsked();
-        for (int i = released; i <= to && !Double.isNaN(asked); i++) {
-            if (throttle[i] > asked && (i == to || throttle[i + 1] > asked)) {
-                numbers.put(Measure.PICK_UP, i > 0 ? (s[i] + s[i - 1]) / 2 : s[i]);
-                return;
+        if (Double.isNaN(asked)) {
+            return;
+        }
+        int i = released;
+        while (i < to && !(throttle[i] > asked && throttle[i + 1] > asked)) {
+            i++;
+        }
+        if (throttle[i] > asked) {
+            while (i > pressed && throttle[i - 1] > asked) {
+                i--;
             }
+            double asks = i > pressed ? Foot.pickUp(run.time(), throttle, i) : run.time()[released];
+            numbers.put(Measure.PICK_UP, Series.at(run.time(), s, asks));
         }
     }
 
@@ -282,5 +324,41 @@ final class CornerMeter {
             span += step;
         }
         return span > 0 ? sum / span / hardest : Double.NaN;
+    }
+
+    /**
+     * Lowest place of the parabola that fits the rows from {@code low} to {@code high} best; {@code guess} where these
+     * are too few, bend downwards, or have their lowest place outside.
+     */
+    private static double lowest(double[] axis, double[] values, int low, int high, double guess) {
+        double half = (axis[high] - axis[low]) / 2;
+        if (high - low < 4 || !(half > 0)) {
+            return guess;
+        }
+        // Sums for the normal equations in x from -1 to 1 about the guess.
+        double[] powers = new double[5];
+        double[] right = new double[3];
+        for (int i = low; i <= high; i++) {
+            double x = (axis[i] - guess) / half;
+            double p = 1;
+            for (int k = 0; k < powers.length; k++) {
+                powers[k] += p;
+                if (k < right.length) {
+                    right[k] += p * values[i];
+                }
+                p *= x;
+            }
+        }
+        double n = powers[0];
+        double a = powers[2] - powers[1] * powers[1] / n;
+        double b = powers[3] - powers[1] * powers[2] / n;
+        double c = powers[4] - powers[2] * powers[2] / n;
+        double d = right[1] - powers[1] * right[0] / n;
+        double e = right[2] - powers[2] * right[0] / n;
+        double determinant = a * c - b * b;
+        double bent = (a * e - b * d) / determinant;
+        double rise = (c * d - b * e) / determinant;
+        double place = guess - half * rise / (2 * bent);
+        return bent > 0 && place >= axis[low] && place <= axis[high] ? place : guess;
     }
 }

@@ -86,6 +86,91 @@ final class Foot {
         return t0;
     }
 
+    /** A rise is read for this long, s, and up to this share of what it reaches by then, as the brake's is. */
+    private static final double PICKED_UP = 0.5;
+
+    private static final double PICKED_UP_SHARE = 0.4;
+
+    /** Rest, s, that is read with a rise, and starts that are tried for one. */
+    private static final double RESTED = 0.1;
+
+    private static final int STARTS = 100;
+
+    /** Powers of time with which a foot may leave rest: at once, or as half a cosine does. */
+    private static final int[] POWERS = {1, 2};
+
+    /** Misfits apart by less than this share are the same. */
+    private static final double SAME_MISFIT = 1e-6;
+
+    /**
+     * Time at which the throttle leaves rest, s: its rise, fitted by the first or the second power of time, whichever
+     * is nearer, followed back to its start. A threshold alone would be late by the time that the foot takes to reach
+     * it.
+     *
+     * @param time of each row
+     * @param throttle at each row
+     * @param asked first row in which it is clearly asked for
+     */
+    static double pickUp(double[] time, double[] throttle, int asked) {
+        int first = Math.max(0, asked - 1);
+        double shut = throttle[first];
+        double most = throttle[asked];
+        for (int i = asked; i < time.length && time[i] <= time[asked] + PICKED_UP; i++) {
+            most = Math.max(most, throttle[i]);
+        }
+        int last = asked;
+        while (throttle[last] - shut < PICKED_UP_SHARE * (most - shut)) {
+            last++;
+        }
+        double earliest = 2 * time[first] - time[last] - RESTED;
+        while (first > 0 && time[first] > earliest) {
+            first--;
+        }
+        double from = time[first];
+        double step = (time[last] - from) / STARTS;
+        double[] misfits = new double[STARTS];
+        double best = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
+        for (int power : POWERS) {
+            for (int k = 0; k < STARTS; k++) {
+                misfits[k] = misfit(time, throttle, first, last, from + k * step, power);
+            }
+            int lowest = Series.lowest(misfits, 0, STARTS - 1);
+            if (misfits[lowest] < least * (1 - SAME_MISFIT)) {
+                least = misfits[lowest];
+                // Where rows are few, a stretch of starts may fit as well: its middle.
+                int end = lowest;
+                while (end + 1 < STARTS && misfits[end + 1] <= least * (1 + SAME_MISFIT)) {
+                    end++;
+                }
+                best = from + step * (lowest + end) / 2;
+            }
+        }
+        return best;
+    }
+
+    /** Sum of squares left by the best rise with this start and this power of time, from the best rest. */
+    private static double misfit(double[] time, double[] throttle, int first, int last, double start, int power) {
+        double n = last - first + 1;
+        double sf = 0;
+        double sy = 0;
+        double ff = 0;
+        double fy = 0;
+        double yy = 0;
+        for (int i = first; i <= last; i++) {
+            double f = Math.pow(Math.max(0, time[i] - start), power);
+            double y = throttle[i] - throttle[first];
+            sf += f;
+            sy += y;
+            ff += f * f;
+            fy += f * y;
+            yy += y * y;
+        }
+        double spread = ff - sf * sf / n;
+        double rise = fy - sf * sy / n;
+        return yy - sy * sy / n - (spread > 0 ? rise * rise / spread : 0);
+    }
+
     /** Last time before the peak at which the brake rises through a level. */
     private static double crossing(double[] time, double[] brake, int rest, int peak, double level) {
         int i = peak;
@@ -131,7 +216,7 @@ final class Foot {
         private static final double NOISE = 10;
 
         int[] impossible() {
-            int[] rows = known();
+            int[] rows = Series.measured(values);
             if (rows.length < FEWEST_KEPT_UP) {
                 return new int[0];
             }
@@ -150,12 +235,6 @@ final class Foot {
                     .forEach(wrong::set);
             twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
             return wrong.stream().toArray();
-        }
-
-        private int[] known() {
-            return IntStream.range(0, values.length)
-                    .filter(i -> Double.isFinite(values[i]))
-                    .toArray();
         }
 
         /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */

@@ -23,7 +23,7 @@ public enum Measure {
     MINIMUM_SPEED("minimum_speed_mps", Kind.SPEED),
     /** Speed at turn-in. */
     TURN_IN_SPEED("turn_in_speed_mps", Kind.SPEED),
-    /** Where the throttle is first asked for after the brake. */
+    /** Where the foot begins to ask for the throttle that is open once the brake is off. */
     PICK_UP("pick_up_m", Kind.STATION),
     /** How far the brake is carried past turn-in, m; zero if it is off by then. */
     TRAIL_LENGTH("trail_length_m", Kind.LENGTH),

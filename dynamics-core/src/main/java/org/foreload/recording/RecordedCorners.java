@@ -1,14 +1,12 @@
 package org.foreload.recording;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.conventions.InvalidValueException;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -20,28 +18,36 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * spread of the results is what the noise does to a measure. To it come what noise does not show: the scale of the
  * distances, and that an edge lies somewhere between two samples. The parts are independent, so their squares add up;
  * the interval is the normal one of the stated coverage. What lies in a hole of the recording is lost, or its interval
- * reaches over the hole.
+ * reaches over the hole; so is what the run begins or ends in.
  */
 public final class RecordedCorners {
 
     private final Run run;
     private final List<Bend> bends;
-    private final double brakeNoise;
+    private final double[] borders;
+    private final Map<Channel, Double> periods = new EnumMap<>(Channel.class);
+    private final Noise brakeNoise;
     private final double hardest;
-    private final List<Recording.Hole> holes;
 
     /** Corners in one lap at most: no road has as many, noise without a road has more. */
     private static final int MOST_CORNERS = 500;
 
     private RecordedCorners(Run run) {
         this.run = run;
-        this.bends = Bends.find(run);
+        this.bends = Bend.find(run);
         if (!(bends.size() <= MOST_CORNERS)) {
             throw new InvalidValueException("corners", bends.size(), "at most " + MOST_CORNERS + " in one lap: cut it");
         }
-        this.brakeNoise = Series.noise(run.brakeRaw());
+        this.borders = new double[bends.size() + 1];
+        borders[0] = run.first();
+        borders[bends.size()] = run.last();
+        for (int i = 1; i < bends.size(); i++) {
+            borders[i] = Math.max(borders[i - 1], bends.get(i - 1).border(run, bends.get(i)));
+        }
+        this.brakeNoise = pedalKnown()
+                ? noise(Channel.BRAKE)
+                : new Noise(Series.noise(run.brakeRaw()), 0, 2 * Run.DERIVED_HALF_WIDTH);
         this.hardest = CornerMeter.hardest(run);
-        this.holes = run.holes();
     }
 
     /**
@@ -53,21 +59,30 @@ public final class RecordedCorners {
         return new RecordedCorners(run).measured();
     }
 
+    /**
+     * Corners that a run begins in, or ends in before their tightest stretch is behind: they are not measured, and not
+     * counted. One or two, numbered among all; none if the course is nowhere bent.
+     */
+    public static List<Bend> cut(Run run) {
+        return Bend.all(run).stream().filter(bend -> bend.cutBy(run)).toList();
+    }
+
     private List<RecordedCorner> measured() {
         List<CornerMeter.Reading> readings = new ArrayList<>();
         for (int i = 0; i < bends.size(); i++) {
-            readings.add(meter(run, i).read(Optional.empty()));
+            readings.add(meter(run, i).read(ReleaseFit.shapes()));
         }
         List<List<CornerMeter.Reading>> shaken = shaken(readings);
         List<RecordedCorner> corners = new ArrayList<>();
         var axis = new RecordedCorner.AxisError(times() * run.scaleError(), run.first(), times() * origin());
+        List<Recording.Hole> holes = run.holes();
         for (int i = 0; i < bends.size(); i++) {
             CornerMeter.Reading reading = readings.get(i);
             Map<Measure, Estimate> measures = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
                 measures.put(measure, estimate(measure, bends.get(i), reading, shaken.get(i)));
             }
-            boolean whole = new Beside(bends.get(i), measures).released();
+            boolean whole = new Beside(run, bends.get(i), measures, holes, hardest).released();
             var shape = reading.release().map(ReleaseFit::shape).filter(fitted -> whole);
             corners.add(new RecordedCorner(bends.get(i), shape, measures, axis));
         }
@@ -77,7 +92,8 @@ public final class RecordedCorners {
     private CornerMeter meter(Run of, int i) {
         double from = i == 0 ? run.first() : bends.get(i - 1).end();
         double to = i + 1 == bends.size() ? run.last() : bends.get(i + 1).start();
-        return new CornerMeter(of, bends.get(i), from, to, brakeNoise, hardest);
+        double[] pedals = {borders[i], borders[i + 1]};
+        return new CornerMeter(of, bends.get(i), from, to, pedals, brakeNoise.deviation(), hardest);
     }
 
     private List<List<CornerMeter.Reading>> shaken(List<CornerMeter.Reading> readings) {
@@ -85,15 +101,93 @@ public final class RecordedCorners {
         readings.forEach(reading -> all.add(new ArrayList<>()));
         SplittableRandom random = new SplittableRandom(run.cleaning().seed());
         int resamples = bends.isEmpty() ? 0 : run.cleaning().resamples();
-        Map<Channel, Double> noises = resamples > 0 ? run.noises() : Map.of();
+        Map<Channel, Noise> noises = resamples > 0 ? noises() : Map.of();
+        List<List<ReleaseShape>> shapes = readings.stream()
+                .map(reading -> ReleaseFit.likely(reading.fits(), samples(reading), brakeNoise.deviation()).stream()
+                        .map(ReleaseFit::shape)
+                        .toList())
+                .toList();
         for (int k = 0; k < resamples; k++) {
-            Run again = run.shaken(noises, random.split());
+            Run again = shaken(noises, random.split());
             for (int i = 0; i < bends.size(); i++) {
-                Optional<ReleaseShape> shape = readings.get(i).release().map(ReleaseFit::shape);
-                all.get(i).add(meter(again, i).read(shape));
+                all.get(i).add(meter(again, i).read(shapes.get(i)));
             }
         }
         return all;
+    }
+
+    /** The noise of every channel that corners are measured by; the axes are taken as they are. */
+    private Map<Channel, Noise> noises() {
+        Recording recording = run.recording();
+        Map<Channel, Noise> noises = new EnumMap<>(Channel.class);
+        recording.columns().forEach((channel, values) -> {
+            if (recording.countsFor(channel)) {
+                noises.put(channel, noise(channel));
+            }
+        });
+        return noises;
+    }
+
+    /** The noise of one channel; positions are smoothed for longer than theirs is looked for. */
+    private Noise noise(Channel channel) {
+        boolean position = channel == Channel.X || channel == Channel.Y;
+        double samples = position ? 1 : Math.max(1, Math.rint(run.cleaning().halfWidth() / run.period(channel)));
+        double[] values = Series.known(run.recording().columns().get(channel));
+        return Noise.of(values, (int) samples, run.period(channel));
+    }
+
+    /** The same run with its own noise added to every channel. */
+    private Run shaken(Map<Channel, Noise> noises, SplittableRandom random) {
+        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
+        run.recording().columns().forEach((channel, values) -> {
+            columns.put(
+                    channel, noises.containsKey(channel) ? noises.get(channel).added(values, random) : values);
+        });
+        return run.like(run.recording().with(columns));
+    }
+
+    /**
+     * Noise whose samples are alike the nearer they are: each is so much like the one before (a first-order
+     * autoregressive process, as Box, Jenkins and Reinsel, Time Series Analysis, chapter 3, describe it).
+     *
+     * @param deviation standard deviation of a sample
+     * @param likeness correlation of two samples that follow each other, zero for white noise
+     * @param apart time, s, from one independent sample to the next: that of a mean's variance
+     */
+    private record Noise(double deviation, double likeness, double apart) {
+
+        /**
+         * From second differences over one sample and over many, D₁² and D² of which are σ²(6 − 8ρ + 2ρ²) and, where
+         * the likeness is used up, 6σ².
+         */
+        static Noise of(double[] values, int many, double period) {
+            double white = Series.noise(values);
+            double slow = Series.over(values, many);
+            if (!(slow > white)) {
+                return new Noise(white, 0, period);
+            }
+            double likeness = 2 - Math.sqrt(1 + 3 * white * white / (slow * slow));
+            double left = Math.pow(likeness, many);
+            double apart = period * (1 + likeness) / (1 - likeness);
+            return new Noise(slow / Math.sqrt(1 - left * (4 - left) / 3), likeness, apart);
+        }
+
+        /** Numbers with such noise added. */
+        double[] added(double[] values, SplittableRandom random) {
+            if (!(deviation > 0)) {
+                return values;
+            }
+            double[] shaken = values.clone();
+            double fresh = Math.sqrt(1 - likeness * likeness);
+            double noise = random.nextGaussian();
+            for (int i = 0; i < shaken.length; i++) {
+                if (Double.isFinite(shaken[i])) {
+                    shaken[i] += deviation * noise;
+                    noise = likeness * noise + fresh * random.nextGaussian();
+                }
+            }
+            return shaken;
+        }
     }
 
     /** Half the width of an interval of the stated coverage, in standard deviations. */
@@ -108,18 +202,15 @@ public final class RecordedCorners {
         if (Double.isNaN(value)) {
             return Estimate.NONE;
         }
-        double sum = 0;
-        int count = 0;
-        for (CornerMeter.Reading again : shaken) {
-            double difference = again.get(measure) - value;
-            if (!Double.isNaN(difference)) {
-                sum += difference * difference;
-                count++;
-            }
-        }
-        double noise = sum / Math.max(1, count);
-        double deviation = Math.hypot(Math.sqrt(noise), unseen(measure, bend, reading));
-        Estimate estimate = Estimate.around(value, times() * deviation);
+        double[] apart = Series.known(
+                shaken.stream().mapToDouble(again -> again.get(measure) - value).toArray());
+        double noise = Arrays.stream(apart).map(x -> x * x).average().orElse(0);
+        // The greatest of many is too great by what noise adds to it, and as much again where noise is added again.
+        double risen = measure == Measure.PEAK_DECELERATION
+                ? Arrays.stream(apart).average().orElse(0)
+                : 0;
+        double unseen = unseen(measure, bend, reading);
+        Estimate estimate = Estimate.around(value - risen, times() * Math.sqrt(noise + unseen * unseen));
         return switch (measure.kind()) {
             case SHARE -> estimate.within(0, 1);
             case LENGTH, COUNT, NOT_NEGATIVE -> estimate.within(0, Double.POSITIVE_INFINITY);
@@ -161,6 +252,9 @@ public final class RecordedCorners {
     /** The same for the foot coming down, whose rise need not be half a cosine, s. */
     private static final double ONSET_TIME = 0.005;
 
+    /** The same for the foot on the throttle, s, whose rise need not be a power of time; measured on made rises. */
+    private static final double PICK_UP_TIME = 0.01;
+
     /** The same for a foot that is only seen in the deceleration, s; measured on simulated runs. */
     private static final double DERIVED_TIME = 0.08;
 
@@ -173,22 +267,27 @@ public final class RecordedCorners {
         double value = reading.get(measure);
         double scale = run.scaleError();
         double turnIn = reading.get(Measure.TURN_IN);
-        double speed = run.speedAt(turnIn);
         return switch (measure.kind()) {
             case STATION ->
                 Math.hypot(
                         Math.hypot(scale * (value - run.first()), origin()),
-                        Math.hypot(between(value), manner(measure, bend, reading)));
-            case LENGTH -> Math.hypot(Math.hypot(scale * value, between(turnIn)), steeringTime() * speed);
+                        run.speedAt(value) * Math.hypot(between(measure), manner(measure, bend, reading)));
+            case LENGTH -> Math.hypot(scale * value, run.speedAt(turnIn) * trailTime(reading));
             case SPEED ->
                 Math.hypot(
                         run.cleaning().speedScaleError() * value,
                         measure == Measure.TURN_IN_SPEED ? speedAcross(turnIn) : 0);
             case SHARE ->
                 speedAcross(turnIn) / (run.speedAt(reading.get(Measure.BRAKE_ON)) - reading.get(Measure.MINIMUM_SPEED));
-            case NOT_NEGATIVE, COUNT, OTHER ->
-                measure == Measure.TRAIL_TIME ? Math.hypot(steeringTime(), run.period() / Math.sqrt(12)) : 0;
+            case NOT_NEGATIVE, COUNT, OTHER -> measure == Measure.TRAIL_TIME ? trailTime(reading) : 0;
         };
+    }
+
+    /** Standard deviation of how long the brake is carried past turn-in, s: of one and of the other. */
+    private double trailTime(CornerMeter.Reading reading) {
+        double turnIn = Math.hypot(between(Measure.TURN_IN), steeringTime());
+        double released = Math.hypot(between(Measure.RELEASE_END), released(reading, ReleaseFit::end));
+        return Math.hypot(turnIn, released);
     }
 
     /** Standard deviation, m, of where a part cut out of a longer run begins: counted by speed, and not corrected. */
@@ -196,22 +295,38 @@ public final class RecordedCorners {
         return run.cleaning().speedScaleError() * Math.abs(run.recording().origin());
     }
 
-    /** Standard deviation, m, that comes from how a corner is driven, not from the logger. */
+    /** Standard deviation, s, that comes from how a corner is driven, not from the logger. */
     private double manner(Measure measure, Bend bend, CornerMeter.Reading reading) {
         double value = reading.get(measure);
         return switch (measure) {
-            case TURN_IN -> steeringTime() * run.speedAt(value);
-            case BRAKE_ON -> (pedalKnown() ? ONSET_TIME : DERIVED_TIME) * run.speedAt(value);
-            case FIRST_EASE, RELEASE_END -> pedalKnown() ? 0 : DERIVED_TIME * run.speedAt(value);
-            case APEX -> apexShare() * (bend.end() - bend.start());
-            case SLOWEST -> plateau(bend, value);
+            case TURN_IN -> steeringTime();
+            case BRAKE_ON -> pedalKnown() ? ONSET_TIME : DERIVED_TIME;
+            case FIRST_EASE -> released(reading, ReleaseFit::start);
+            case RELEASE_END -> released(reading, ReleaseFit::end);
+            case PICK_UP -> PICK_UP_TIME;
+            case APEX -> apexShare() * (bend.end() - bend.start()) / run.speedAt(value);
+            case SLOWEST -> plateau(bend, value) / run.speedAt(value);
             default -> 0;
         };
     }
 
+    /** Independent samples to which a release was fitted. */
+    private double samples(CornerMeter.Reading reading) {
+        return Math.max(1, reading.fitted() / brakeNoise.apart());
+    }
+
+    /** The same for an end of the release, whose shape is not known, s. */
+    private double released(CornerMeter.Reading reading, ToDoubleFunction<ReleaseFit> end) {
+        double reach = ReleaseFit.reach(reading.fits(), end, samples(reading), brakeNoise.deviation());
+        double shape = reach
+                / times()
+                / run.speedAt(end.applyAsDouble(reading.release().orElseThrow()));
+        return pedalKnown() ? shape : Math.hypot(shape, DERIVED_TIME);
+    }
+
     /** What a turn-in a little earlier or later does to the speed there, m/s. */
     private double speedAcross(double turnIn) {
-        double step = Math.hypot(between(turnIn), steeringTime() * run.speedAt(turnIn));
+        double step = run.speedAt(turnIn) * Math.hypot(between(Measure.TURN_IN), steeringTime());
         return Math.abs(run.speedAt(turnIn + step) - run.speedAt(turnIn - step)) / 2;
     }
 
@@ -237,164 +352,14 @@ public final class RecordedCorners {
     /** Speeds this close, m/s, are one and the same to a driver who holds the car at it. */
     private static final double SAME_SPEED = 0.02;
 
-    /** Standard deviation of a place that lies anywhere between two samples: their distance over √12. */
-    private double between(double station) {
-        return run.speedAt(station) * run.period() / Math.sqrt(12);
-    }
-
-    /** Time in which a foot comes down at most, s; common practice, no source. */
-    private static final double FOOT_DOWN = 0.3;
-
-    /**
-     * A line fitted over a bridge leads past its end: by this share of it at most. A straight rise that is taken for
-     * half a cosine is followed back by a fifth.
-     */
-    private static final double LED_PAST = 0.25;
-
-    /**
-     * What the holes of the recording leave of one corner. A measure of the brake that lies in one, or next to it, is
-     * lost; a place of the course, or a speed, can lie anywhere in the hole, and its interval says so.
-     */
-    private final class Beside {
-
-        private final Bend bend;
-        private final Map<Measure, Estimate> measures;
-        private final boolean released;
-
-        Beside(Bend bend, Map<Measure, Estimate> measures) {
-            this.bend = bend;
-            this.measures = measures;
-            this.released = holes.isEmpty() || !pedals();
-            if (!holes.isEmpty()) {
-                course();
-                speeds();
-            }
-        }
-
-        /** Whether the release lies beside all holes. */
-        boolean released() {
-            return released;
-        }
-
-        private double at(Measure measure) {
-            return measures.get(measure).value();
-        }
-
-        private void lose(Measure... lost) {
-            for (Measure measure : lost) {
-                measures.put(measure, Estimate.NONE);
-            }
-        }
-
-        private void widen(Measure measure, double low, double high) {
-            measures.computeIfPresent(measure, (key, estimate) -> estimate.reaching(low, high));
-        }
-
-        /** Channels that show what this one does, or would do: itself with the axis, or what stands in for it. */
-        private Set<Channel> shownBy(Channel channel) {
-            Recording recording = run.recording();
-            Set<Channel> shown = EnumSet.of(recording.axis());
-            boolean turning = channel == Channel.LATERAL;
-            boolean there = recording.has(channel);
-            if (there) {
-                shown.add(channel);
-            } else if (turning && recording.has(Channel.YAW_RATE)) {
-                shown.add(Channel.YAW_RATE);
-            } else if (turning || !recording.has(Channel.SPEED)) {
-                shown.addAll(EnumSet.of(Channel.X, Channel.Y));
-            }
-            // Curvature is made with speed, and braking of it where there is no pedal.
-            if (turning || !there) {
-                shown.add(Channel.SPEED);
-            }
-            return shown;
-        }
-
-        /** Holes in what a channel shows, in or next to a stretch; none where that is NaN. */
-        private List<Recording.Hole> over(Channel channel, double from, double to) {
-            Set<Channel> made = shownBy(channel);
-            return holes.stream()
-                    .filter(hole -> !Collections.disjoint(made, hole.channels()))
-                    .filter(hole -> {
-                        double past = run.cleaning().halfWidth() + LED_PAST * hole.lasts();
-                        return run.stationAt(run.timeAt(hole.from()) - past) <= to
-                                && run.stationAt(run.timeAt(hole.to()) + past) >= from;
-                    })
-                    .toList();
-        }
-
-        /** Whether the release is lost. */
-        private boolean pedals() {
-            double on = at(Measure.BRAKE_ON);
-            double off = at(Measure.RELEASE_END);
-            if (Double.isNaN(on)) {
-                return false;
-            }
-            double down = run.stationAt(run.timeAt(on) + FOOT_DOWN);
-            boolean lost = !over(Channel.BRAKE, at(Measure.FIRST_EASE), off).isEmpty();
-            over(Channel.THROTTLE, off, at(Measure.PICK_UP))
-                    .forEach(hole -> widen(Measure.PICK_UP, hole.from(), hole.to()));
-            boolean seen = over(Channel.LONGITUDINAL, on, off).isEmpty();
-            if (!seen) {
-                widen(Measure.PEAK_DECELERATION, at(Measure.PEAK_DECELERATION), hardest);
-            }
-            if (!over(Channel.BRAKE, on, off).isEmpty()) {
-                lose(Measure.REAPPLICATIONS, Measure.RIPPLE);
-            }
-            if (!over(Channel.BRAKE, on, down).isEmpty()) {
-                lose(Measure.BRAKE_ON, Measure.TRAIL_SHARE);
-            }
-            if (lost) {
-                lose(Measure.FIRST_EASE, Measure.RELEASE_END, Measure.SHAPE_ERROR, Measure.PICK_UP);
-                lose(Measure.TRAIL_LENGTH, Measure.TRAIL_TIME);
-            }
-            if (lost && !seen && !measures.get(Measure.BRAKE_ON).known()) {
-                lose(Measure.PEAK_DECELERATION);
-            }
-            return lost;
-        }
-
-        private void course() {
-            double turnIn = at(Measure.TURN_IN);
-            for (Recording.Hole hole : over(Channel.LATERAL, turnIn, Bends.steep(run, bend))) {
-                widen(Measure.TURN_IN, hole.from(), hole.to());
-                lose(Measure.TRAIL_LENGTH, Measure.TRAIL_TIME, Measure.TRAIL_SHARE);
-            }
-            for (Recording.Hole hole : over(Channel.LATERAL, turnIn, bend.end())) {
-                widen(Measure.APEX, hole.from(), hole.to());
-                lose(Measure.COMBINED_USE);
-            }
-            if (!over(Channel.LONGITUDINAL, turnIn, at(Measure.APEX)).isEmpty()) {
-                lose(Measure.COMBINED_USE);
-            }
-        }
-
-        /** In a hole the car may have been as slow as by braking its hardest for one half and gaining in the other. */
-        private void speeds() {
-            Estimate turnIn = measures.get(Measure.TURN_IN);
-            double one = run.speedAt(turnIn.low());
-            double other = run.speedAt(turnIn.high());
-            if (!over(Channel.LATERAL, turnIn.value(), Bends.steep(run, bend)).isEmpty()) {
-                widen(Measure.TURN_IN_SPEED, Math.min(one, other), Math.max(one, other));
-            }
-            for (Recording.Hole hole : over(Channel.SPEED, turnIn.low(), turnIn.high())) {
-                double before = run.speedAt(hole.from());
-                double behind = run.speedAt(hole.to());
-                widen(Measure.TURN_IN_SPEED, Math.min(before, behind), Math.max(before, behind));
-            }
-            double first = Math.min(turnIn.value(), Math.min(at(Measure.SLOWEST), reaches(Measure.BRAKE_ON)));
-            for (Recording.Hole hole : over(Channel.SPEED, first, bend.end())) {
-                double slowest = (run.speedAt(hole.from()) + run.speedAt(hole.to()) - hardest * hole.lasts()) / 2;
-                if (slowest < at(Measure.MINIMUM_SPEED)) {
-                    widen(Measure.MINIMUM_SPEED, Math.max(0, slowest), at(Measure.MINIMUM_SPEED));
-                    widen(Measure.SLOWEST, hole.from(), hole.to());
-                    lose(Measure.TRAIL_SHARE);
-                }
-            }
-        }
-
-        private double reaches(Measure measure) {
-            return measures.get(measure).known() ? at(measure) : Double.POSITIVE_INFINITY;
-        }
+    /** Standard deviation, s, of what lies anywhere between two samples of its channel: their distance over √12. */
+    private double between(Measure measure) {
+        Channel channel = switch (measure) {
+            case BRAKE_ON, FIRST_EASE, RELEASE_END -> pedalKnown() ? Channel.BRAKE : Channel.SPEED;
+            case PICK_UP -> Channel.THROTTLE;
+            case TURN_IN, APEX -> run.recording().turning();
+            default -> Channel.SPEED;
+        };
+        return periods.computeIfAbsent(channel, run::period) / Math.sqrt(12);
     }
 }

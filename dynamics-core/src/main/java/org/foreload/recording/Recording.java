@@ -158,6 +158,11 @@ public final class Recording {
         return has(Channel.YAW_RATE) || has(Channel.LATERAL) || hasPosition();
     }
 
+    /** The channel that curvature is made of, unless that is the positions. */
+    Channel turning() {
+        return has(Channel.LATERAL) ? Channel.LATERAL : Channel.YAW_RATE;
+    }
+
     /** Whether corners are measured by a channel; the axes are taken as they are. */
     boolean countsFor(Channel channel) {
         boolean turning = has(Channel.LATERAL) || has(Channel.YAW_RATE);
@@ -235,6 +240,15 @@ public final class Recording {
         Map<Channel, double[]> other = new EnumMap<>(columns);
         other.put(channel, values);
         return new Recording(other, rows, origin);
+    }
+
+    /** The same without the cells that only {@linkplain Cleaning#repeats repeat} those of the row before. */
+    Recording withoutRepeats() {
+        Recording changing = this;
+        for (Channel channel : columns.keySet()) {
+            changing = channel == axis() ? changing : changing.without(channel, Cleaning.repeats(columns.get(channel)));
+        }
+        return changing;
     }
 
     /**

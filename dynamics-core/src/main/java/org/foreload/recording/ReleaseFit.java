@@ -1,6 +1,9 @@
 package org.foreload.recording;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.hipparchus.analysis.MultivariateFunction;
@@ -36,17 +39,45 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
 
     private static final double CONVERGED = 1e-8;
 
-    /** The best of the ready shapes; nothing if there are too few points. */
-    static Optional<ReleaseFit> best(double[] station, double[] brake, double guessStart, double guessEnd) {
-        ReleaseFit best = null;
-        for (ReleaseShape shape : ReleaseShapes.all()) {
-            if (!shape.equals(ReleaseShapes.ABRUPT)) {
-                ReleaseFit fit = of(shape, station, brake, guessStart, guessEnd);
-                best = best == null || fit.difference() < best.difference() ? fit : best;
-            }
-        }
-        boolean abrupt = best != null && best.end - best.start < ABRUPT;
-        return Optional.ofNullable(abrupt ? best.with(ReleaseShapes.ABRUPT) : best);
+    /** The ready shapes that a foot needs time for. */
+    static List<ReleaseShape> shapes() {
+        return ReleaseShapes.all().stream()
+                .filter(shape -> !shape.equals(ReleaseShapes.ABRUPT))
+                .toList();
+    }
+
+    /** The nearest of some; of a release too short for a shape, as abrupt. */
+    static Optional<ReleaseFit> nearest(List<ReleaseFit> fits) {
+        return fits.stream()
+                .min(Comparator.comparingDouble(ReleaseFit::difference))
+                .map(best -> best.end - best.start < ABRUPT ? best.with(ReleaseShapes.ABRUPT) : best);
+    }
+
+    /** Likelihood, that of the nearest being one, below which a shape cannot have been it. */
+    private static final double UNLIKELY = 0.01;
+
+    /**
+     * Those of some fits to one release whose shape may have been it: the likelihood of each, that of the nearest being
+     * one, is exp(−n (d² − d₀²)/2σ²) with its difference d, that of the nearest d₀.
+     *
+     * @param samples n, so many as are independent
+     * @param noise σ, standard deviation of a sample; at least d₀ is taken for it
+     */
+    static List<ReleaseFit> likely(List<ReleaseFit> fits, double samples, double noise) {
+        double least = nearest(fits).map(ReleaseFit::difference).orElse(0.0);
+        double most = -2 * Math.log(UNLIKELY) * Math.pow(Math.max(noise, least), 2) / samples;
+        return fits.stream()
+                .filter(fit -> !(fit.difference() * fit.difference() > least * least + most))
+                .toList();
+    }
+
+    /** How far a place of a fit, m, is from the nearest's in any of those whose shape may have been it. */
+    static double reach(List<ReleaseFit> fits, ToDoubleFunction<ReleaseFit> place, double samples, double noise) {
+        double best = nearest(fits).map(place::applyAsDouble).orElse(Double.NaN);
+        return likely(fits, samples, noise).stream()
+                .mapToDouble(fit -> Math.abs(place.applyAsDouble(fit) - best))
+                .max()
+                .orElse(0);
     }
 
     /** Root mean square difference, in the brake's own unit: what shapes are compared by. */

@@ -1,10 +1,8 @@
 package org.foreload.recording;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.path.Path;
@@ -37,6 +35,7 @@ public final class Run {
     private final double[] throttle;
     private final double throttleAsked;
     private final double courseNoise;
+    private final double courseEvery;
     private final double courseOffset;
     private final double brakeRest;
     private final double[] along;
@@ -91,11 +90,12 @@ public final class Run {
         this.brake = narrow.smooth(brakeRaw);
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
         this.throttleAsked = like == null ? CornerMeter.asked(throttle) : like.throttleAsked;
+        this.courseEvery = like == null ? period(recording.turning()) : like.courseEvery;
         this.courseNoise = like == null ? courseNoise(recording) : like.courseNoise;
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
-    private static final double DERIVED_HALF_WIDTH = 0.15;
+    static final double DERIVED_HALF_WIDTH = 0.15;
 
     /** Share of the largest brake below which the pedal may be at rest. */
     private static final double RESTING = 0.05;
@@ -127,7 +127,8 @@ public final class Run {
      * @throws InvalidValueException if the car stands still, or another channel shows that a unit is wrong
      */
     public static Run ofSpeed(Recording recording, Cleaning cleaning) {
-        Run run = new Run(recording.without(Channel.BRAKE, recording.impossibleBrakes()), cleaning, null);
+        Recording possible = recording.without(Channel.BRAKE, recording.impossibleBrakes());
+        Run run = new Run(possible.withoutRepeats(), cleaning, null);
         double length = run.last() - run.first();
         if (!(length > 1 && length < LONGEST)) {
             throw new InvalidValueException(
@@ -137,30 +138,9 @@ public final class Run {
         return run;
     }
 
-    /**
-     * Standard deviation of the noise of every channel that corners are measured by; zero for the others, and for the
-     * axes, which are taken as they are.
-     */
-    Map<Channel, Double> noises() {
-        Map<Channel, Double> noises = new EnumMap<>(Channel.class);
-        recording.columns().forEach((channel, values) -> {
-            noises.put(channel, recording.countsFor(channel) ? Series.noise(Series.known(values)) : 0);
-        });
-        return noises;
-    }
-
-    /** The same run with noise of these sizes added to every channel. */
-    Run shaken(Map<Channel, Double> noises, SplittableRandom random) {
-        Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
-        recording.columns().forEach((channel, values) -> {
-            double deviation = noises.get(channel);
-            double[] shaken = deviation > 0 ? values.clone() : values;
-            for (int i = 0; deviation > 0 && i < shaken.length; i++) {
-                shaken[i] += deviation * random.nextGaussian();
-            }
-            columns.put(channel, shaken);
-        });
-        return new Run(recording.with(columns), cleaning, this);
+    /** Another recording of the same, but for its noise: cleaned with the delay, offsets and thresholds of this one. */
+    Run like(Recording other) {
+        return new Run(other, cleaning, this);
     }
 
     /** The recording. */
@@ -319,7 +299,7 @@ public final class Run {
     double speedNoise() {
         double[] raw =
                 recording.has(Channel.SPEED) ? Series.known(recording.columns().get(Channel.SPEED)) : speed;
-        return Series.noise(raw) / Math.sqrt(Math.max(1, 2 * cleaning.halfWidth() / period));
+        return Series.noise(raw) / Math.sqrt(Math.max(1, 2 * cleaning.halfWidth() / period(Channel.SPEED)));
     }
 
     /**
@@ -327,7 +307,7 @@ public final class Run {
      */
     double curvatureNoise(double s) {
         double v = Math.max(1, speedAt(s));
-        double samples = Math.max(1, 2 * cleaning.halfWidth() / period);
+        double samples = Math.max(1, 2 * cleaning.halfWidth() / courseEvery);
         if (recording.has(Channel.LATERAL)) {
             return courseNoise / (v * v) / Math.sqrt(samples);
         }
@@ -336,14 +316,21 @@ public final class Run {
 
     /** Standard deviation of the noise of the channel that curvature is made of; zero where that is the positions. */
     private static double courseNoise(Recording recording) {
-        Channel channel = recording.has(Channel.LATERAL) ? Channel.LATERAL : Channel.YAW_RATE;
+        Channel channel = recording.turning();
         return recording.has(channel)
                 ? Series.noise(Series.known(recording.columns().get(channel)))
                 : 0;
     }
 
-    double period() {
-        return period;
+    /** Median time between two numbers of a channel, s; between two rows where it was not recorded. */
+    double period(Channel channel) {
+        if (!recording.has(channel)) {
+            return period;
+        }
+        double[] known = IntStream.of(Series.measured(recording.columns().get(channel)))
+                .mapToDouble(i -> time[i])
+                .toArray();
+        return known.length < 2 ? period : Series.median(Signals.differences(known));
     }
 
     double[] time() {

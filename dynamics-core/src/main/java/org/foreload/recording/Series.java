@@ -223,9 +223,14 @@ final class Series {
 
     /** The same without the error of rounding: zero where most samples are as those beside them. */
     static double white(double[] values) {
-        double[] differences = new double[Math.max(0, values.length - 2)];
+        return over(values, 1);
+    }
+
+    /** The same from second differences over so many samples, in which noise that is slower shows as well. */
+    static double over(double[] values, int samples) {
+        double[] differences = new double[Math.max(0, values.length - 2 * samples)];
         for (int i = 0; i < differences.length; i++) {
-            differences[i] = Math.abs(values[i] - 2 * values[i + 1] + values[i + 2]);
+            differences[i] = Math.abs(values[i] - 2 * values[i + samples] + values[i + 2 * samples]);
         }
         return differences.length == 0 ? 0 : median(differences) / (MAD * Math.sqrt(6));
     }
@@ -272,6 +277,28 @@ final class Series {
             }
         }
         return full;
+    }
+
+    /** Where one of two was measured, and each either there or both before and behind. */
+    static boolean[] either(double[] x, double[] y) {
+        int[] knownX = measured(x);
+        int[] knownY = measured(y);
+        boolean[] either = new boolean[x.length];
+        if (knownX.length > 0 && knownY.length > 0) {
+            int begin = Math.max(knownX[0], knownY[0]);
+            int end = Math.min(knownX[knownX.length - 1], knownY[knownY.length - 1]);
+            for (int i = begin; i <= end; i++) {
+                either[i] = Double.isFinite(x[i]) || Double.isFinite(y[i]);
+            }
+        }
+        return either;
+    }
+
+    /** The rows in which a number was measured. */
+    static int[] measured(double[] values) {
+        return IntStream.range(0, values.length)
+                .filter(i -> Double.isFinite(values[i]))
+                .toArray();
     }
 
     private static boolean complete(double[] values) {
@@ -337,7 +364,10 @@ final class Series {
         return Arrays.copyOf(kept, count);
     }
 
-    /** The resting level of some values: the median of those within this share of the largest. */
+    /**
+     * The resting level of some values: the median of those within this share of the range to both sides of the median
+     * of its lower half. To one side alone, that of the least, would be the noise's lower end.
+     */
     static double resting(double[] values, double share) {
         double most = Double.NEGATIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
@@ -345,8 +375,10 @@ final class Series {
             most = Math.max(most, value);
             least = Math.min(least, value);
         }
-        double level = least + share * (most - least);
-        return median(kept(values, value -> value <= level));
+        double middle = (least + most) / 2;
+        double near = median(kept(values, value -> value <= middle));
+        double reach = share * (most - least);
+        return median(kept(values, value -> Math.abs(value - near) <= reach));
     }
 
     /** Values less a level. */
@@ -356,41 +388,5 @@ final class Series {
             moved[i] = values[i] - level;
         }
         return moved;
-    }
-
-    /**
-     * Lowest place of the parabola that fits the rows from {@code low} to {@code high} best; {@code guess} where these
-     * are too few, bend downwards, or have their lowest place outside.
-     */
-    static double lowest(double[] axis, double[] values, int low, int high, double guess) {
-        double half = (axis[high] - axis[low]) / 2;
-        if (high - low < 4 || !(half > 0)) {
-            return guess;
-        }
-        // Sums for the normal equations in x from -1 to 1 about the guess.
-        double[] powers = new double[5];
-        double[] right = new double[3];
-        for (int i = low; i <= high; i++) {
-            double x = (axis[i] - guess) / half;
-            double p = 1;
-            for (int k = 0; k < powers.length; k++) {
-                powers[k] += p;
-                if (k < right.length) {
-                    right[k] += p * values[i];
-                }
-                p *= x;
-            }
-        }
-        double n = powers[0];
-        double a = powers[2] - powers[1] * powers[1] / n;
-        double b = powers[3] - powers[1] * powers[2] / n;
-        double c = powers[4] - powers[2] * powers[2] / n;
-        double d = right[1] - powers[1] * right[0] / n;
-        double e = right[2] - powers[2] * right[0] / n;
-        double determinant = a * c - b * b;
-        double bent = (a * e - b * d) / determinant;
-        double rise = (c * d - b * e) / determinant;
-        double place = guess - half * rise / (2 * bent);
-        return bent > 0 && place >= axis[low] && place <= axis[high] ? place : guess;
     }
 }

@@ -232,20 +232,22 @@ record Signals(Recording recording, double[] time) {
             }
             double[] x = recording.columns().get(Channel.X);
             double[] y = recording.columns().get(Channel.Y);
+            double[] east = Series.filled(distance, x);
+            double[] north = Series.filled(distance, y);
+            boolean[] either = Series.either(x, y);
             double measured = 0;
             double predicted = 0;
             double turned = 0;
             int last = -1;
             for (int i = 0; i < x.length; i++) {
                 turned += i == 0 ? 0 : curvature[i] * (distance[i] - distance[i - 1]);
-                boolean known = Double.isFinite(x[i]) && Double.isFinite(y[i]);
-                if (known && last < 0) {
+                if (either[i] && last < 0) {
                     last = i;
                     turned = 0;
-                } else if (known && distance[i] - distance[last] >= CHORD) {
+                } else if (either[i] && distance[i] - distance[last] >= CHORD) {
                     double half = Math.abs(turned) / 2;
                     double bent = half > 1e-6 ? Math.sin(Math.min(half, Math.PI / 2)) / half : 1;
-                    measured += Math.hypot(x[i] - x[last], y[i] - y[last]);
+                    measured += Math.hypot(east[i] - east[last], north[i] - north[last]);
                     predicted += (distance[i] - distance[last]) * bent;
                     last = i;
                     turned = 0;

@@ -2,6 +2,7 @@ package org.foreload.recording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
@@ -26,7 +27,10 @@ class ReleaseFitTest {
             brake[i] = 60 * (release.remaining(station[i]) + 0.01 * random.nextGaussian());
         }
         double guess = random.nextDouble(-8, 8);
-        return ReleaseFit.best(station, brake, START + guess, END - guess).orElseThrow();
+        List<ReleaseFit> fits = ReleaseFit.shapes().stream()
+                .map(one -> ReleaseFit.of(one, station, brake, START + guess, END - guess))
+                .toList();
+        return ReleaseFit.nearest(fits).orElseThrow();
     }
 
     /** A straight release is not taken for the steep end of another one that began long before the course does. */

@@ -6,14 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
+import org.foreload.recording.RecordedCorners;
 
 /** What was read of a file, in sentences: which columns were guessed, and what could not be used. */
 final class ReadWords {
 
     /** Reasons that are named at most. */
-    private static final int MOST = 3;
+    static final int MOST = 3;
 
     private ReadWords() {}
 
@@ -47,9 +49,9 @@ final class ReadWords {
         return sentences;
     }
 
-    /** The holes of a lap. */
+    /** What a lap does not show: its holes, and the corners that it begins or ends in. */
     static List<String> holes(RecordedFile file, MeasuredLap lap) {
-        return lap.run().holes().stream()
+        Stream<String> holes = lap.run().holes().stream()
                 .limit(MOST)
                 .map(hole -> String.format(
                         Locale.ROOT,
@@ -60,7 +62,21 @@ final class ReadWords {
                         hole.lasts(),
                         hole.from(),
                         hole.to(),
-                        RecordingAnswer.missing(hole)))
+                        RecordingAnswer.missing(hole)));
+        return Stream.concat(holes, cut(file, lap).stream()).toList();
+    }
+
+    /** The corners that a lap begins or ends in. */
+    static List<String> cut(RecordedFile file, MeasuredLap lap) {
+        return RecordedCorners.cut(lap.run()).stream()
+                .map(bend -> String.format(
+                        Locale.ROOT,
+                        "%s, lap %d, %s inside a corner, %.0f to %.0f m: it is neither measured nor counted.",
+                        file.name(),
+                        lap.number(),
+                        bend.start() - lap.run().first() < lap.run().last() - bend.end() ? "begins" : "ends",
+                        bend.start(),
+                        bend.end()))
                 .toList();
     }
 

@@ -59,6 +59,13 @@ public final class RecordingAnswer {
         people = corners.isEmpty()
                 ? people.note("No corner was found: nowhere does the course bend clearly and turn by 15 degrees.")
                 : people.note("± is half the interval that holds the true number nine times in ten.");
+        List<String> cut = laps.stream()
+                .flatMap(lap -> ReadWords.cut(file, lap).stream())
+                .limit(ReadWords.MOST)
+                .toList();
+        for (String sentence : cut) {
+            people = people.note(sentence);
+        }
         if (lacks(file, Quantity.SPEED)) {
             people = people.note(
                     "No speed was recognised: it is worked out from distance or position, over time. " + NAMES_IT);

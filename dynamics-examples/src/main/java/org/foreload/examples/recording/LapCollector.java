@@ -40,6 +40,7 @@ final class LapCollector {
     private final List<RecordedFile.Lap> laps = new ArrayList<>();
     private LocalPlane plane;
     private Rows rows = new Rows(0, 0);
+    private final FullClock clock = new FullClock();
     private double lastTime = Double.NaN;
     private double lastDistance = Double.NaN;
     private double lastSpeed = Double.NaN;
@@ -91,7 +92,8 @@ final class LapCollector {
     void add(long line, double[] values) {
         read++;
         place(values);
-        double time = values[Quantity.TIME.ordinal()];
+        double time = clock.goesOn(values[Quantity.TIME.ordinal()]);
+        values[Quantity.TIME.ordinal()] = time;
         double distance = values[Quantity.DISTANCE.ordinal()];
         boolean timed = known.contains(Quantity.TIME);
         if (timed ? Double.isNaN(time) : Double.isNaN(distance)) {

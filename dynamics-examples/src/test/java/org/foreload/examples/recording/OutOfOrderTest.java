@@ -47,6 +47,32 @@ class OutOfOrderTest {
         assertOneRowLess(read(table(120, 62, distance)), "distance out of order");
     }
 
+    /** A clock of the day, and a counter of milliseconds with 16 bits, full in mid-lap. Arithmetic. */
+    @ParameterizedTest
+    @ValueSource(doubles = {86_400, 65.536})
+    void aClockThatIsFullGoesOn(double full) {
+        StringBuilder text = new StringBuilder("time_s,speed_mps,brake,lateral_acceleration_mps2\n");
+        for (int i = 0; i < ROWS; i++) {
+            double t = (full - 12 + 0.1 * i) % full;
+            text.append(String.format(
+                    Locale.ROOT, "%.3f,%.3f,%d,%.3f%n", t, 20 + 0.01 * (i % 7), i % 3, Math.sin(0.02 * i)));
+        }
+        RecordedFile file = read(text.toString());
+        assertEquals(List.of(), file.leftOut());
+        assertEquals(1, file.laps().size());
+        double[] time = file.laps().get(0).recording().column(Channel.TIME);
+        assertEquals(ROWS, time.length);
+        assertEquals(0.1 * (ROWS - 1), time[ROWS - 1] - time[0], 1e-3);
+    }
+
+    /** A lap whose own clock begins anew when another time than a full one has passed. */
+    @Test
+    void aClockThatIsNotFullBeginsALap() {
+        String one = table(-1, 0, 0).replaceAll(",[0-9.]+,20", ",,20");
+        RecordedFile file = read(one + one.substring(one.indexOf('\n') + 1));
+        assertEquals(2, file.laps().size());
+    }
+
     /** Two laps whose distance begins anew, and two whose clock does: neither begin is out of order. */
     @Test
     void aLapThatBeginsAnewIsNotOutOfOrder() {

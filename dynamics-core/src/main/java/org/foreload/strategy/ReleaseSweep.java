@@ -33,7 +33,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
 
     /** The releases of the sweep. */
     public List<Braking> releases() {
-        return plan.releases(study.lockLimit(), study.simulator().apex());
+        return plan.releases(study.lockLimit(), study.apexes());
     }
 
     /** Tries them all; see {@link #run(Sweep, SweepMemory)}. */

@@ -158,7 +158,7 @@ public final class CornerStudy {
         return Apexes.of(bound(), simulator.corner());
     }
 
-    /** That apex, m, which is nearest to where a release ends. */
+    /** That apex, m, which is nearest to the brake off of a release. */
     public double apex(Release release) {
         return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
     }

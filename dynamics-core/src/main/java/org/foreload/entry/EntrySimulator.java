@@ -55,7 +55,13 @@ public final class EntrySimulator {
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
     public EntrySimulator(Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings) {
-        this(car, corner, driver, exit, settings, apexOf(corner.path()));
+        this(
+                car,
+                corner,
+                driver,
+                exit,
+                settings,
+                corner.apex(corner.path().start(), corner.path().end()));
     }
 
     private EntrySimulator(
@@ -361,34 +367,6 @@ public final class EntrySimulator {
 
     /** Rounds in which load and drive force settle on each other at the start; each cuts the error by about h/L. */
     private static final int SETTLING_ROUNDS = 12;
-
-    private static double apexOf(Path path) {
-        double[] curvatures = new double[APEX_SAMPLES + 1];
-        double step = (path.end() - path.start()) / APEX_SAMPLES;
-        double tightest = 0;
-        for (int i = 0; i < curvatures.length; i++) {
-            curvatures[i] = Math.abs(path.curvature(path.start() + i * step));
-            tightest = Math.max(tightest, curvatures[i]);
-        }
-        int first = 0;
-        while (curvatures[first] < TIGHT_SHARE * tightest) {
-            first++;
-        }
-        int last = first;
-        for (int i = first; i < curvatures.length && curvatures[i] >= SAME_BEND * tightest; i++) {
-            last = curvatures[i] >= TIGHT_SHARE * tightest ? i : last;
-        }
-        return (path.start() + first * step + (path.start() + last * step)) / 2;
-    }
-
-    /** Places at which the line is looked at for its apex. */
-    private static final int APEX_SAMPLES = 2000;
-
-    /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
-    private static final double TIGHT_SHARE = 0.98;
-
-    /** Share of it below which a bend is over: what is as tight beyond is another bend. */
-    private static final double SAME_BEND = 0.5;
 
     double leftMargin(double station, double[] state) {
         return corner.path().widthLeft(station) - state[EntryState.OFFSET];

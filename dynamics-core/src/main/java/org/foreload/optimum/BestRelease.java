@@ -99,11 +99,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
         List<Double> slower = BuildUps.slower(study, buildUpTime);
+        int further = (study.apexes().size() - 1) * ofOneBend();
         if (slower.isEmpty()) {
-            return find(study, new Rounds(threads, progress, total()));
+            return find(study, new Rounds(threads, progress, total() + further));
         }
         int again = slower.size() * refining(SweepPlan.standard().peaks().size() + 1);
-        Rounds rounds = new Rounds(threads, progress, total() + again + ofSimpleShapes());
+        Rounds rounds = new Rounds(threads, progress, total() + again + ofSimpleShapes() + 2 * further);
         List<EntryResult> own = simple(study, rounds);
         List<EntryResult> best = own;
         List<EntryResult> last = own;
@@ -112,7 +113,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
             best = quickest(last) < quickest(best) ? last : best;
         }
         if (best == own) {
-            rounds.skip(ofSimpleShapes());
+            rounds.skip(ofSimpleShapes() + further);
             return find(study, own, rounds);
         }
         BestRelease suited = withBuildUpTime(best.get(0).plan().buildUpTime());
@@ -137,15 +138,22 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .toList();
     }
 
-    /** Releases and entries that it will look at, about. */
+    /** Releases and entries that it will look at, about, where the car slows for one bend. */
     int total() {
         return ofSimpleShapes() + ROUNDS * restarts * evaluations + (restarts > 0 ? KEPT * polishing() : 0);
     }
 
     private static int ofSimpleShapes() {
+        return ofOneBend() + IdealRelease.MOST + refining(0);
+    }
+
+    /** Releases of the sweep for each bend that the car slows for. */
+    private static int ofOneBend() {
         SweepPlan plan = SweepPlan.standard();
-        int ofEach = plan.peaks().size() * plan.starts().size() * plan.ends().size();
-        return plan.shapes().size() * ofEach + IdealRelease.MOST + refining(0);
+        return plan.shapes().size()
+                * plan.peaks().size()
+                * plan.starts().size()
+                * plan.ends().size();
     }
 
     /** The same for refining the best of each shape, after so many releases of each. */
@@ -271,7 +279,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** The best free shape near a release; that release itself if none is quicker. */
     private Tried free(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
-        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
+        ReleaseSpace space = ReleaseSpace.of(study, start.plan().release(), hardest, buildUpTime, Optional.empty());
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
         Optional<EntryAtPoint> found = new SurfaceSearch(driver, evaluations, ownSeed, rounds)
                 .from(RestOfRelease.of(start.plan()))
@@ -285,7 +293,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** The best free shape close to one of the best; that release itself if none is quicker. */
     private Tried polished(CornerStudy study, Tried start, double hardest, long ownSeed, Rounds rounds) {
-        ReleaseSpace space = ReleaseSpace.of(study, hardest, buildUpTime, Optional.empty());
+        ReleaseSpace space = ReleaseSpace.of(study, start.plan().release(), hardest, buildUpTime, Optional.empty());
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
         double[] point = driver.point(RestOfRelease.of(start.plan()));
         return polished(driver, point, start.time(), polishing(), ownSeed, rounds)

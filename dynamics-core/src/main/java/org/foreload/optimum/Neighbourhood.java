@@ -55,7 +55,7 @@ public final class Neighbourhood {
         this.search = study.search();
         this.limit = study.lockLimit();
         this.hardest = new LockReserve(study).hardest(known.buildUpTime());
-        ReleaseSpace space = ReleaseSpace.of(study, hardest, known.buildUpTime(), Optional.empty());
+        ReleaseSpace space = ReleaseSpace.of(study, known.release(), hardest, known.buildUpTime(), Optional.empty());
         Rounds rounds = rounds();
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(study, space, rounds);
         SurfaceSearch first = new SurfaceSearch(driver, FIRST_PART * entries, SEED, rounds);
@@ -83,7 +83,7 @@ public final class Neighbourhood {
      */
     public Best in(CornerStudy there, double buildUpTime) {
         double share = new LockReserve(there).hardest(buildUpTime) / hardest;
-        ReleaseSpace space = ReleaseSpace.of(there, limit * share, hardest * share, buildUpTime);
+        ReleaseSpace space = ReleaseSpace.of(there, known.release(), limit * share, hardest * share, buildUpTime);
         Rounds rounds = rounds();
         BrakePlan start = scaled(there, known, share, buildUpTime);
         BrakePlan bestStart = scaled(there, best.plan(), share, buildUpTime);

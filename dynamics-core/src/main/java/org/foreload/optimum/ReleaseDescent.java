@@ -141,6 +141,7 @@ final class ReleaseDescent {
                         study.search(),
                         ReleaseSpace.of(
                                 study,
+                                start.release(),
                                 study.lockLimit(),
                                 start.buildUpTime(),
                                 Optional.of(start.release().shape())),

@@ -59,25 +59,32 @@ final class ReleaseSpace {
      * The space of the releases of a study.
      *
      * @param study car, corner, driver and margin
+     * @param like a release near which the search sets out: its bend is the measure of all
      * @param hardest highest peak, m/s²: with more, a wheel would stop in a straight line
      * @param buildUpTime time in which the foot reaches the peak, s
      * @param fixed the shape, where the search is within one family; empty for a free one
      */
-    static ReleaseSpace of(CornerStudy study, double hardest, double buildUpTime, Optional<ReleaseShape> fixed) {
-        return of(study, study.lockLimit(), hardest, buildUpTime, fixed);
+    static ReleaseSpace of(
+            CornerStudy study, Release like, double hardest, double buildUpTime, Optional<ReleaseShape> fixed) {
+        return of(study, like, study.lockLimit(), hardest, buildUpTime, fixed);
     }
 
     /** The same for free shapes, with peaks counted as shares of another deceleration, m/s², than the locking limit. */
-    static ReleaseSpace of(CornerStudy study, double whole, double hardest, double buildUpTime) {
-        return of(study, whole, hardest, buildUpTime, Optional.empty());
+    static ReleaseSpace of(CornerStudy study, Release like, double whole, double hardest, double buildUpTime) {
+        return of(study, like, whole, hardest, buildUpTime, Optional.empty());
     }
 
     private static ReleaseSpace of(
-            CornerStudy study, double whole, double hardest, double buildUpTime, Optional<ReleaseShape> fixed) {
+            CornerStudy study,
+            Release like,
+            double whole,
+            double hardest,
+            double buildUpTime,
+            Optional<ReleaseShape> fixed) {
         return new ReleaseSpace(
                 whole,
                 Math.max(whole, hardest),
-                study.simulator().apex(),
+                study.apex(like),
                 -study.bound().brakePoint().orElse(0),
                 buildUpTime,
                 fixed);

@@ -190,7 +190,8 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     private static Neighbourhood.Best search(Variant variant, List<Neighbourhood.Best> from, int most, Rounds rounds) {
         BrakePlan start = RestOfRelease.of(start(variant, from));
         double hardest = new LockReserve(variant.study()).hardest(variant.buildUpTime());
-        ReleaseSpace space = ReleaseSpace.of(variant.study(), hardest, start.buildUpTime(), Optional.empty());
+        ReleaseSpace space =
+                ReleaseSpace.of(variant.study(), start.release(), hardest, start.buildUpTime(), Optional.empty());
         EntryAtPoint.Driver driver = new EntryAtPoint.Driver(variant.study(), space, rounds);
         return new SurfaceSearch(driver, most, SEED, rounds)
                 .from(start)

@@ -50,7 +50,7 @@ public final class ShapeRanking {
                 ? bestOfEach(grid.candidates().stream()
                         .filter(Candidate::made)
                         .map(Candidate::entry)
-                        .filter(one -> !StraightLine.is(one.plan())))
+                        .filter(one -> one.braked() && !StraightLine.is(one.plan())))
                 : List.of();
         List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)

@@ -20,6 +20,40 @@ public record Corner(String name, double approachSpeed, Path path) {
         Objects.requireNonNull(path);
     }
 
+    /** Places at which a stretch of the line is looked at for its apex. */
+    private static final int APEX_SAMPLES = 2000;
+
+    /** Share of the greatest curvature that still counts as tightest: a measured arc is never quite round. */
+    private static final double TIGHT_SHARE = 0.98;
+
+    /** Share of it below which a bend is over: what is as tight beyond is another bend. */
+    private static final double SAME_BEND = 0.5;
+
+    /**
+     * Apex between two stations, m: the middle of the stretch where the line is tightest; of several bends the first.
+     *
+     * @param from first station that is looked at, m
+     * @param to last one, m
+     */
+    public double apex(double from, double to) {
+        double[] curvatures = new double[APEX_SAMPLES + 1];
+        double step = (to - from) / APEX_SAMPLES;
+        double tightest = 0;
+        for (int i = 0; i < curvatures.length; i++) {
+            curvatures[i] = Math.abs(path.curvature(from + i * step));
+            tightest = Math.max(tightest, curvatures[i]);
+        }
+        int first = 0;
+        while (curvatures[first] < TIGHT_SHARE * tightest) {
+            first++;
+        }
+        int last = first;
+        for (int i = first; i < curvatures.length && curvatures[i] >= SAME_BEND * tightest; i++) {
+            last = curvatures[i] >= TIGHT_SHARE * tightest ? i : last;
+        }
+        return (from + first * step + (from + last * step)) / 2;
+    }
+
     /**
      * Draws a flat corner step by step, each number by its name and unit; a step that is left out or taken out of turn
      * does not compile. With a line that is there already, use the constructor.

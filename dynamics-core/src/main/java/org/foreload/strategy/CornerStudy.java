@@ -1,13 +1,18 @@
 package org.foreload.strategy;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SimulationSettings;
+import org.foreload.ideal.Apexes;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
 import org.foreload.ideal.IdealProfile;
@@ -146,6 +151,16 @@ public final class CornerStudy {
      */
     public IdealProfile bound() {
         return bound.profile();
+    }
+
+    /** Stations of the apexes of the bends that the car slows for, m; see {@link Apexes}. */
+    public List<Double> apexes() {
+        return Apexes.of(bound(), simulator.corner());
+    }
+
+    /** That apex, m, which is nearest to the brake off of a release. */
+    public double apex(Release release) {
+        return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
     }
 
     /** The simulator. */

@@ -11,8 +11,10 @@ import org.foreload.entry.EntryResult;
  * What a sweep found.
  *
  * @param candidates one per release tried, in the order of the sweep; their entries come without profile
- * @param best the quickest that makes the corner, with its profile; empty if none does
- * @param baseline the quickest straight-line braking, with its profile; empty if none makes the corner
+ * @param best the quickest that makes the corner, with its profile: straight-line braking where no release is quicker;
+ *     empty if none does
+ * @param baseline the quickest straight-line braking, with its profile, or the best itself where nobody brakes; empty
+ *     if none makes the corner
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
  * @param planned number of releases in the sweep; more than there are candidates after a stop
  */
@@ -33,21 +35,26 @@ public record Exploration(
         return candidates.size() == planned;
     }
 
-    /** Time that the best release gains on straight-line braking, s; NaN where either is missing. */
+    /**
+     * Time that the best release gains on straight-line braking, s: zero where it is that, or where nobody brakes; NaN
+     * where either is missing.
+     */
     public double gain() {
         return best.isPresent() && baseline.isPresent()
                 ? baseline.get().entry().time() - best.get().entry().time()
                 : Double.NaN;
     }
 
-    /** The quickest of each shape, in that order, among the candidates that make the corner. */
+    /**
+     * The quickest of each shape, in that order, among the candidates that make the corner, and of those in which
+     * nobody brakes, whatever their shape, the quickest.
+     */
     public static List<Candidate> bestOfEachShape(List<Candidate> candidates) {
         Map<String, Candidate> best = new LinkedHashMap<>();
         candidates.stream()
                 .filter(Candidate::made)
                 .sorted(Comparator.comparingDouble(one -> one.entry().time()))
-                .forEach(one ->
-                        best.putIfAbsent(one.entry().plan().release().shape().name(), one));
+                .forEach(one -> best.putIfAbsent(one.shape().orElse(""), one));
         return List.copyOf(best.values());
     }
 
@@ -62,6 +69,11 @@ public record Exploration(
      *     margin
      */
     public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {
+
+        /** Name of the shape of its release; empty where nobody brakes. */
+        public Optional<String> shape() {
+            return entry.braked() ? Optional.of(entry.plan().release().shape().name()) : Optional.empty();
+        }
 
         static Candidate of(Finding finding) {
             return new Candidate(finding.entry(), finding.found(), finding.inHand(), false);

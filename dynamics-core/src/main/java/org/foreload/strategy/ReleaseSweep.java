@@ -20,7 +20,7 @@ import org.foreload.study.Sweep;
 
 /**
  * Tries many releases in one corner, each from its own latest brake point, and compares them with the best
- * straight-line braking.
+ * straight-line braking, which is the best of all where no release is quicker.
  *
  * <p>Each release is searched for by coarse runs alone and by itself, so that neither threads nor parts of a sweep
  * change what is found. Only what is quickest is driven with full accuracy, and only the plans worth a choice, those
@@ -33,7 +33,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
 
     /** The releases of the sweep. */
     public List<Braking> releases() {
-        return plan.releases(study.lockLimit(), study.simulator().apex());
+        return plan.releases(study.lockLimit(), study.apexes());
     }
 
     /** Tries them all; see {@link #run(Sweep, SweepMemory)}. */
@@ -140,8 +140,19 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
     private Exploration exploration(List<Candidate> tried, Optional<Candidate> baseline, int planned) {
         List<Candidate> candidates = new ArrayList<>(tried);
         Optional<Candidate> best = confirmed(candidates);
+        boolean straight = baseline.isPresent() && !(best.isPresent() && quicker(best.get(), baseline.get()));
+        if (straight) {
+            candidates.add(baseline.get().withoutProfile());
+            best = baseline;
+        }
         best.ifPresent(one -> marked(candidates, one));
-        return new Exploration(candidates, best, baseline, study.bound().time(), planned);
+        // Who does not brake trails nothing, wherever the foot leaves the throttle.
+        Optional<Candidate> compared = best.filter(one -> !one.entry().braked()).or(() -> baseline);
+        return new Exploration(candidates, best, compared, study.bound().time(), straight ? planned + 1 : planned);
+    }
+
+    private static boolean quicker(Candidate one, Candidate other) {
+        return one.entry().time() < other.entry().time();
     }
 
     /** The quickest, driven with full accuracy; what does not hold then is no candidate for it. */

@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
@@ -14,7 +15,8 @@ import org.foreload.conventions.InvalidValueException;
  *
  * @param shapes shapes tried between start and end; {@code abrupt} needs no place here, the baseline is always tried
  * @param peaks peak decelerations as shares of what the brakes can do in a straight line before a wheel locks
- * @param starts starts of the release, as shares of the distance from turn-in to the apex; negative before turn-in
+ * @param starts starts of the release, as shares of the distance from turn-in to the apex, or to each of those of
+ *     several bends that the car slows for; negative before turn-in
  * @param ends ends of the release, in the same shares
  * @param buildUpTime time in which the foot reaches the peak, s
  */
@@ -84,26 +86,30 @@ public record SweepPlan(
      * The releases of the sweep.
      *
      * @param limit deceleration at which a wheel locks in a straight line, m/s²
-     * @param apex distance from turn-in to the apex, m
+     * @param apexes distances from turn-in to the apex of each bend that the car slows for, m
      */
-    List<Braking> releases(double limit, double apex) {
+    List<Braking> releases(double limit, List<Double> apexes) {
         List<Braking> plans = new ArrayList<>();
         for (double peak : peaks) {
             plans.add(StraightLine.braking(peak * limit, buildUpTime).rounded());
         }
         for (ReleaseShape shape : shapes) {
             for (double peak : peaks) {
-                for (double start : starts) {
-                    for (double end : ends) {
-                        if (end > start) {
-                            Release release = new Release(shape, start * apex, end * apex);
-                            plans.add(Braking.of(peak * limit, buildUpTime, release)
-                                    .rounded());
-                        }
-                    }
+                for (double apex : apexes) {
+                    releases(shape, apex)
+                            .map(release -> Braking.of(peak * limit, buildUpTime, release)
+                                    .rounded())
+                            .forEach(plans::add);
                 }
             }
         }
         return plans;
+    }
+
+    private Stream<Release> releases(ReleaseShape shape, double apex) {
+        return starts.stream()
+                .flatMap(start -> ends.stream()
+                        .filter(end -> end > start)
+                        .map(end -> new Release(shape, start * apex, end * apex)));
     }
 }

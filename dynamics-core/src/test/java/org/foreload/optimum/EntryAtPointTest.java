@@ -93,7 +93,12 @@ class EntryAtPointTest {
     private record Counted(EntryAtPoint.Driver driver, AtomicInteger count) {
 
         static Counted of(CornerStudy study) {
-            ReleaseSpace space = ReleaseSpace.of(study, study.lockLimit(), 0.25, Optional.of(ReleaseShapes.LINEAR));
+            ReleaseSpace space = ReleaseSpace.of(
+                    study,
+                    new Release(ReleaseShapes.LINEAR, 0, 20),
+                    study.lockLimit(),
+                    0.25,
+                    Optional.of(ReleaseShapes.LINEAR));
             AtomicInteger count = new AtomicInteger();
             Rounds rounds = new Rounds(1, (done, total) -> count.set(done), 1000);
             return new Counted(new EntryAtPoint.Driver(study, space, rounds), count);

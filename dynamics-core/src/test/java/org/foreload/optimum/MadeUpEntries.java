@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Rounds;
@@ -16,8 +17,12 @@ final class MadeUpEntries implements EntryAtPoint.Source {
     private static final CornerStudy STUDY = SampleStudies.roadCar();
 
     /** Four variables: linear releases. */
-    static final ReleaseSpace SPACE =
-            ReleaseSpace.of(STUDY, 1.1 * STUDY.lockLimit(), 0.25, Optional.of(ReleaseShapes.LINEAR));
+    static final ReleaseSpace SPACE = ReleaseSpace.of(
+            STUDY,
+            new Release(ReleaseShapes.LINEAR, 0, 20),
+            1.1 * STUDY.lockLimit(),
+            0.25,
+            Optional.of(ReleaseShapes.LINEAR));
 
     private final ToDoubleFunction<double[]> time;
     private final ToDoubleFunction<double[]> limit;

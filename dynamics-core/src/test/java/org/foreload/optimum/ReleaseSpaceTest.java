@@ -35,15 +35,18 @@ class ReleaseSpaceTest {
     private static final double APEX = STUDY.simulator().apex();
     private static final double HARDEST = 1.1 * LIMIT;
 
+    /** In a corner of one bend, any. */
+    private static final Release LIKE = new Release(ReleaseShapes.LINEAR, 0, 20);
+
     /** A spline through six values has seven pieces. */
     private static final int PIECES = 7;
 
     private static ReleaseSpace of(ReleaseShape shape) {
-        return ReleaseSpace.of(STUDY, HARDEST, 0.25, Optional.of(shape));
+        return ReleaseSpace.of(STUDY, LIKE, HARDEST, 0.25, Optional.of(shape));
     }
 
     private static ReleaseSpace free() {
-        return ReleaseSpace.of(STUDY, HARDEST, 0.25, Optional.empty());
+        return ReleaseSpace.of(STUDY, LIKE, HARDEST, 0.25, Optional.empty());
     }
 
     private static Braking braking(ReleaseShape shape) {
@@ -156,7 +159,7 @@ class ReleaseSpaceTest {
      */
     @Test
     void peaksUpToTheLockingLimitAreAlwaysWithin() {
-        ReleaseSpace space = ReleaseSpace.of(STUDY, 0.9 * LIMIT, 0.25, Optional.of(ReleaseShapes.LINEAR));
+        ReleaseSpace space = ReleaseSpace.of(STUDY, LIKE, 0.9 * LIMIT, 0.25, Optional.of(ReleaseShapes.LINEAR));
         assertEquals(LIMIT, space.braking(space.high()).peakDeceleration(), EXACT);
     }
 
@@ -176,7 +179,7 @@ class ReleaseSpaceTest {
     /** Peaks of a study that is much like another are shares of what that other would brake by. */
     @Test
     void theSamePointBrakesInProportionToWhatIsCountedAsTheWhole() {
-        ReleaseSpace less = ReleaseSpace.of(STUDY, 0.8 * LIMIT, 0.9 * LIMIT, 0.3);
+        ReleaseSpace less = ReleaseSpace.of(STUDY, LIKE, 0.8 * LIMIT, 0.9 * LIMIT, 0.3);
         double[] x = free().point(braking(ReleaseShapes.LINEAR).from(-50), 0);
         assertEquals(0.8 * 0.6 * LIMIT, less.braking(x).peakDeceleration(), EXACT);
         assertEquals(0.9 * LIMIT, less.braking(less.high()).peakDeceleration(), EXACT);
@@ -208,7 +211,7 @@ class ReleaseSpaceTest {
         double apex = fast.simulator().apex();
         double brakePoint = fast.bound().brakePoint().orElseThrow();
         assertTrue(brakePoint < -4 * apex, brakePoint + " m before an apex at " + apex);
-        ReleaseSpace space = ReleaseSpace.of(fast, HARDEST, 0.25, Optional.of(ReleaseShapes.LINEAR));
+        ReleaseSpace space = ReleaseSpace.of(fast, LIKE, HARDEST, 0.25, Optional.of(ReleaseShapes.LINEAR));
         assertEquals(brakePoint, space.braking(space.low()).release().start(), EXACT);
         Release longest = space.braking(space.high()).release();
         assertEquals(4.5 * apex - brakePoint - 3 * apex, longest.end() - longest.start(), EXACT);

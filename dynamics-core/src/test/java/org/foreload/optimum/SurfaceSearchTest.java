@@ -35,7 +35,10 @@ class SurfaceSearchTest {
 
     private static EntryAtPoint.Driver driver(CornerStudy study, Rounds rounds) {
         double hardest = new LockReserve(study).hardest(0.25);
-        return new EntryAtPoint.Driver(study, ReleaseSpace.of(study, hardest, 0.25, Optional.empty()), rounds);
+        return new EntryAtPoint.Driver(
+                study,
+                ReleaseSpace.of(study, new Release(ReleaseShapes.LINEAR, 0, 20), hardest, 0.25, Optional.empty()),
+                rounds);
     }
 
     private static double time(CornerStudy study, BrakePlan plan) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class SweepPlanTest {
                 List.of(-0.25, 0.5),
                 List.of(0.25, 0.5, 1.0),
                 0.25);
-        List<Braking> releases = plan.releases(10, 40);
+        List<Braking> releases = plan.releases(10, List.of(40.0));
         // Three ends after the first start, one after the second: four pairs, of two peaks and two shapes.
         assertEquals(2 + 4 * 2 * 2, releases.size());
         for (int i = 0; i < 2; i++) {
@@ -46,14 +47,32 @@ class SweepPlanTest {
     /** Five shapes of 3·3·3 pairs that all fit, and three straight lines; twice as fine, 5·5·5. */
     @Test
     void aFinerSweepTriesTheCoarseOnesToo() {
-        List<Braking> coarse = SweepPlan.standard().releases(10, 40);
-        List<Braking> fine = SweepPlan.withResolution(2).releases(10, 40);
+        List<Braking> coarse = SweepPlan.standard().releases(10, List.of(40.0));
+        List<Braking> fine = SweepPlan.withResolution(2).releases(10, List.of(40.0));
         assertEquals(5 * 27 + 3, coarse.size());
         assertEquals(5 * 125 + 5, fine.size());
         assertTrue(fine.containsAll(coarse));
         assertEquals(
                 List.of(0.5, 0.625, 0.75, 0.81, 0.87),
                 rounded(SweepPlan.withResolution(2).peaks()));
+    }
+
+    /** Twice as far to the second apex: the same shares of the way end twice as late. */
+    @Test
+    void eachBendIsTriedInSharesOfTheWayToItsOwnApex() {
+        SweepPlan plan =
+                new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.5), List.of(-0.25), List.of(0.25, 1.0), 0.25);
+        List<Release> releases = plan.releases(10, List.of(20.0, 40.0)).stream()
+                .map(Braking::release)
+                .toList();
+        assertEquals(
+                List.of(
+                        new Release(ReleaseShapes.ABRUPT, 0, 0),
+                        new Release(ReleaseShapes.LINEAR, -5, 5),
+                        new Release(ReleaseShapes.LINEAR, -5, 20),
+                        new Release(ReleaseShapes.LINEAR, -10, 10),
+                        new Release(ReleaseShapes.LINEAR, -10, 40)),
+                releases);
     }
 
     private static List<Double> rounded(List<Double> values) {

@@ -64,7 +64,7 @@ public final class BestAnswer {
      * @param study car, corner and driver
      * @param line that the plan is for, as {@code --line} names it
      * @param optimum with a best entry
-     * @param baseline the best straight-line braking, if it makes the corner
+     * @param baseline the best straight-line braking, if it makes the corner; the best itself where nobody brakes
      * @param remainder what the time above the bound is made of, if that was asked for
      * @param limit the best entry beside perfect hands and feet
      * @param handover of the best entry
@@ -123,7 +123,9 @@ public final class BestAnswer {
         Report people = new Report(EntryAnswer.title(study))
                 .headline(Words.sentence(Words.brake(best, units)) + ": " + Words.seconds(best.time()) + ", "
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
-        if (split.isPresent()) {
+        if (!best.braked()) {
+            people = people.headline(Words.NOTHING_TO_BRAKE);
+        } else if (split.isPresent()) {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
         }

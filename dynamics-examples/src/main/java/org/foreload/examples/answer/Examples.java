@@ -33,10 +33,13 @@ final class Examples {
 
     List<Report> rows() {
         BrakePlan plan = best.plan();
-        return List.of(
-                row("too short", plan.with(stretched(SHORTER))),
-                row("too long", plan.with(stretched(LONGER))),
-                row("too hard", plan.withPeakDeceleration(HARDER * plan.peakDeceleration())));
+        List<Report> rows = new ArrayList<>();
+        if (plan.release().end() > plan.release().start()) {
+            rows.add(row("too short", plan.with(stretched(SHORTER))));
+            rows.add(row("too long", plan.with(stretched(LONGER))));
+        }
+        rows.add(row("too hard", plan.withPeakDeceleration(HARDER * plan.peakDeceleration())));
+        return rows;
     }
 
     private Release stretched(double factor) {

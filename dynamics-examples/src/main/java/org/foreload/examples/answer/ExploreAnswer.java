@@ -137,8 +137,10 @@ public final class ExploreAnswer {
                             "The best of each shape, and straight-line braking (abrupt)",
                             rows(shapesAndBaseline()))
                     .withAll("front", "Best trade-offs of time against what is in hand", rows(front()));
-            List<Report> examples = new Examples(study, sweep).rows();
-            report = report.withAll("examples", "What happens away from the best", examples);
+            if (sweep.best().get().entry().braked()) {
+                List<Report> examples = new Examples(study, sweep).rows();
+                report = report.withAll("examples", "What happens away from the best", examples);
+            }
         }
         if (all) {
             report = report.withAll("entries", "All releases", rows(sorted));
@@ -176,20 +178,17 @@ public final class ExploreAnswer {
         EntryResult best = sweep.best().get().entry();
         lines.add("Best of " + tried + " releases: " + Words.brake(best, units) + ".");
         String time = "It takes " + Words.seconds(best.time());
-        if (sweep.gain() < 0) {
+        if (sweep.gain() > 0) {
             double straight = sweep.baseline().orElseThrow().entry().time();
-            time += "; straight-line braking with its own best peak takes " + Words.seconds(straight) + " and is "
-                    + Words.seconds(-sweep.gain()) + " quicker";
-        } else if (sweep.gain() <= 0) {
-            time += "; no trailed release is quicker";
-        } else if (sweep.baseline().isPresent()) {
-            double straight = sweep.baseline().get().entry().time();
             time += " and is " + Words.seconds(sweep.gain()) + " quicker than straight-line braking ("
                     + Words.seconds(straight) + ")";
-        } else {
+        } else if (sweep.baseline().isEmpty()) {
             time += "; straight-line braking was not found to make the corner";
         }
         lines.add(time + ".");
+        if (sweep.gain() <= 0) {
+            lines.add(best.braked() ? Words.NOTHING_TO_TRAIL : Words.NOTHING_TO_BRAKE);
+        }
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
         tie().ifPresent(lines::add);
@@ -207,9 +206,8 @@ public final class ExploreAnswer {
         if (tied < 2) {
             return Optional.empty();
         }
-        String names = ranked.subList(0, tied).stream()
-                .map(one -> one.entry().plan().release().shape().name())
-                .collect(Collectors.joining(", "));
+        String names =
+                ranked.subList(0, tied).stream().map(ExploreAnswer::shape).collect(Collectors.joining(", "));
         return Optional.of("These shapes tie, within the " + Words.seconds(ShapeRanking.TIE)
                 + " that the search leaves open: " + names + ".");
     }
@@ -218,7 +216,7 @@ public final class ExploreAnswer {
     private List<Candidate> shapesAndBaseline() {
         Stream<Candidate> shapes = Exploration.bestOfEachShape(sorted).stream()
                 .filter(one -> sweep.baseline().isEmpty()
-                        || !StraightLine.is(one.entry().plan()));
+                        || one.entry().braked() && !StraightLine.is(one.entry().plan()));
         return Stream.concat(shapes, sweep.baseline().stream()).sorted(QUICKER).toList();
     }
 
@@ -240,6 +238,10 @@ public final class ExploreAnswer {
         return candidates.stream().map(candidate -> row(candidate, best)).toList();
     }
 
+    private static String shape(Candidate candidate) {
+        return candidate.shape().orElse("no braking");
+    }
+
     private Report row(Candidate candidate, double best) {
         EntryResult entry = candidate.entry();
         BrakePlan plan = entry.plan();
@@ -247,11 +249,11 @@ public final class ExploreAnswer {
                 ? "too little margin"
                 : entry.outcome().words();
         return new Report()
-                .with("shape", plan.release().shape().name())
-                .with("peak_mps2", plan.peakDeceleration())
-                .with("brake_m", plan.brakePoint())
-                .with("ease_off_m", plan.release().start())
-                .with("off_m", plan.release().end())
+                .with("shape", shape(candidate))
+                .with("peak_mps2", entry.braked() ? plan.peakDeceleration() : Double.NaN)
+                .with("brake_m", entry.braked() ? plan.brakePoint() : Double.NaN)
+                .with("ease_off_m", entry.braked() ? plan.release().start() : Double.NaN)
+                .with("off_m", entry.braked() ? plan.release().end() : Double.NaN)
                 .with("time_s", entry.time())
                 .with("lost_s", entry.time() - best)
                 .with("trail share", entry.trailShare())

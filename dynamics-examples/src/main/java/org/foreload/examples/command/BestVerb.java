@@ -89,9 +89,10 @@ final class BestVerb extends ReportVerb implements Driving {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
             double buildUp = best.plan().buildUpTime();
-            Optional<EntryResult> baseline = StraightLine.best(
-                            study, buildUp, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
-                    .map(Finding::entry);
+            Optional<EntryResult> baseline = best.braked()
+                    ? StraightLine.best(study, buildUp, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
+                            .map(Finding::entry)
+                    : Optional.of(best);
             Optional<Remainder> remainder =
                     why && optimum.complete() ? Optional.of(remainder(console, study, best)) : Optional.empty();
             double inHand = optimum.best().orElseThrow().inHand();

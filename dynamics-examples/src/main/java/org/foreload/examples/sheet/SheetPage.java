@@ -184,9 +184,11 @@ public record SheetPage(
         List<String> summary = new ArrayList<>();
         summary.add("The plan for a driver of this kind (" + driver + "): " + Words.brake(plan, Units.KMH) + ".");
         String gain = sheet.straight()
-                .map(entry -> ", " + Words.seconds(Math.abs(entry.time() - plan.time()))
-                        + (entry.time() >= plan.time() ? " quicker" : " slower")
-                        + " than the quickest straight-line braking (" + Words.seconds(entry.time()) + ")")
+                .map(entry -> entry.time() == plan.time()
+                        ? ", and is the quickest straight-line braking"
+                        : ", " + Words.seconds(Math.abs(entry.time() - plan.time()))
+                                + (entry.time() > plan.time() ? " quicker" : " slower")
+                                + " than the quickest straight-line braking (" + Words.seconds(entry.time()) + ")")
                 .orElse("");
         double bound = sheet.study().bound().time();
         summary.add(

@@ -1,0 +1,71 @@
+package org.foreload.strategy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
+import org.foreload.load.SampleCars;
+import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
+import org.foreload.study.Sweep;
+import org.junit.jupiter.api.Test;
+
+/** Two bends, the second a little tighter: the brake is for the first. */
+class SeveralBendsTest {
+
+    private static final CornerStudy STUDY = CornerStudy.of(
+            SampleCars.ROAD_CAR,
+            new Corner(
+                    "an S",
+                    50,
+                    SegmentPath.of(
+                            300,
+                            List.of(
+                                    Segment.spiralIn(20, 50, Turn.LEFT),
+                                    Segment.arc(26, 50, Turn.LEFT),
+                                    Segment.spiralOut(20, 50, Turn.LEFT),
+                                    Segment.straight(15),
+                                    Segment.spiralIn(20, 45, Turn.RIGHT),
+                                    Segment.arc(28, 45, Turn.RIGHT),
+                                    Segment.spiralOut(20, 45, Turn.RIGHT)),
+                            100,
+                            5)),
+            DriverSettings.practised(),
+            ShortStudies.COARSE,
+            Allowance.STANDARD);
+
+    private static final double FIRST_APEX = 33;
+    private static final double SECOND_APEX = 115;
+
+    /**
+     * Common practice, no source: the brake is trailed towards the apex of the bend that is braked for. The share of
+     * the way at which the brake comes off, 0.7, is at 80 m of the way to the second apex: held on until there, through
+     * the whole first bend, it leaves no brake point that keeps the margin.
+     */
+    @Test
+    void trailingTheBrakeIntoTheFirstOfTwoBendsGains() {
+        SweepPlan plan = new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.87), List.of(-0.1), List.of(0.7), 0.25);
+        Exploration found = new ReleaseSweep(STUDY, plan).run(Sweep.quiet());
+        assertEquals(3, found.candidates().size());
+        Release best = found.best().orElseThrow().entry().plan().release();
+        assertEquals(0.7 * FIRST_APEX, best.end(), 0.5);
+        assertTrue(found.gain() > 0.1, "gain " + found.gain());
+    }
+
+    /** Nearest to 20 m and to 74 m is the first, to 75 m the second: the middle is 74 m. */
+    @Test
+    void aReleaseBelongsToTheBendWhoseApexItEndsNearest() {
+        assertEquals(FIRST_APEX, STUDY.apex(release(20)), 0.5);
+        assertEquals(FIRST_APEX, STUDY.apex(release(73)), 0.5);
+        assertEquals(SECOND_APEX, STUDY.apex(release(75)), 0.5);
+    }
+
+    private static Release release(double end) {
+        return new Release(ReleaseShapes.LINEAR, 0, end);
+    }
+}

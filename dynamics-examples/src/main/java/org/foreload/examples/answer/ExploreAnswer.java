@@ -155,7 +155,8 @@ public final class ExploreAnswer {
                 .note(all ? EVERY_DIGIT : "--all shows every release; " + EVERY_DIGIT);
     }
 
-    private static final String EVERY_DIGIT = "--format csv and --format json give all fields with every digit.";
+    private static final String EVERY_DIGIT =
+            "--format json gives every field with every digit, --format csv those of the releases.";
 
     private List<String> headlines() {
         List<String> lines = new ArrayList<>();

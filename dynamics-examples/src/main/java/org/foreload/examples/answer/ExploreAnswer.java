@@ -212,7 +212,7 @@ public final class ExploreAnswer {
                 .map(one -> one.entry().plan().release().shape().name())
                 .collect(Collectors.joining(", "));
         return Optional.of("These shapes tie, within the " + Words.seconds(ShapeRanking.TIE)
-                + " that the search leaves open: " + names + ".");
+                + " that the search from a standard sweep leaves open: " + names + ".");
     }
 
     /** The best of each shape, and the very straight-line braking that the headline compares with. */

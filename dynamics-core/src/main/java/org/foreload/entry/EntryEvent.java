@@ -19,7 +19,7 @@ public record EntryEvent(Kind kind, double station, double time) {
         RELEASE_START("release point"),
         /** The foot is off the brake. */
         RELEASE_END("brake off"),
-        /** Drive comes again after the brake. */
+        /** The foot asks for drive again after the brake. */
         PICK_UP("pick-up"),
         /** A front wheel stops. */
         FRONT_LOCKS("front wheel locks"),

@@ -39,10 +39,14 @@ class EntryRecorder {
     private final WheelForces looked = new WheelForces();
     private final double[] seen;
 
+    /** Drive force over mass of a closed throttle, m/s². */
+    private final double closed;
+
     private Outcome ending;
     private Kind endingKind;
     private double farthestOffset;
     private boolean driven;
+    private EntryEvent asked;
     private double frontUse;
     private double rearUse;
     private double turnInSpeed = Double.NaN;
@@ -61,6 +65,8 @@ class EntryRecorder {
         this.fullness =
                 new Fullness(simulator.corner().path(), brakeOn, simulator.car().antiLock());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
+        this.closed = -simulator.car().driveline().closedThrottleDrag()
+                / simulator.car().chassis().mass();
         this.seen = new double[equations.size()];
         this.profile = keep ? new EntryProfile(equations) : null;
     }
@@ -163,7 +169,7 @@ class EntryRecorder {
         }
         step.state(to, seen);
         track(to, seen);
-        pickedUp(to, seen);
+        pickedUp(step, seen[EntryState.DRIVE]);
         fullness.wheels(to, wheels, entering(to, minimumSpeedAt > from));
         locks.brakes(wheels, seen[EntryState.BRAKE]);
         if (profile != null) {
@@ -248,16 +254,41 @@ class EntryRecorder {
         return after;
     }
 
-    /** Notes where drive first comes after the brake. */
-    private void pickedUp(double station, double[] state) {
-        if (!driven && station > plan.drivenFrom() && state[EntryState.DRIVE] > LEAST_DRIVE) {
+    /**
+     * Notes where the foot first asks for drive after the brake, once as much has come as a passenger feels: up to
+     * there the throttle was closed, so that a plan with its pick-up there drives the same entry.
+     *
+     * @param drive drive force over mass at the end of the step, m/s²
+     */
+    private void pickedUp(Step step, double drive) {
+        if (driven || !(step.end() > plan.drivenFrom())) {
+            return;
+        }
+        if (asked == null && drive > closed + ASKED_DRIVE) {
+            double low = step.start();
+            double high = step.end();
+            while (high - low > PLACE_ACCURACY) {
+                double middle = (low + high) / 2;
+                boolean opened = step.value(EntryState.DRIVE, middle) > closed + ASKED_DRIVE;
+                low = opened ? low : middle;
+                high = opened ? middle : high;
+            }
+            asked = new EntryEvent(Kind.PICK_UP, low, step.value(EntryState.TIME, low));
+        }
+        if (drive > LEAST_DRIVE) {
             driven = true;
-            events.add(new EntryEvent(Kind.PICK_UP, station, state[EntryState.TIME]));
+            events.add(asked);
         }
     }
 
     /** Drive force over mass, m/s², from which the throttle counts as picked up: a passenger would feel it. */
     private static final double LEAST_DRIVE = 0.2;
+
+    /**
+     * Drive force over mass, m/s², beyond that of a closed throttle which shows that the foot has gone down: above the
+     * errors of steps, and reached within hundredths of a second.
+     */
+    private static final double ASKED_DRIVE = 0.01;
 
     private void track(double station, double[] state) {
         track(station, state[EntryState.OFFSET], speed(state), state[EntryState.TIME]);

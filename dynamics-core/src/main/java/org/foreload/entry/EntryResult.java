@@ -89,7 +89,10 @@ public record EntryResult(
         return event(EntryEvent.Kind.BRAKE_ON).isPresent();
     }
 
-    /** Station at which drive comes again after the brake, m; NaN where it does not. */
+    /**
+     * Station at which the foot first asks for drive after the brake, m; NaN where no drive comes. The plan with its
+     * pick-up point there drives the same entry.
+     */
     public double pickUp() {
         return event(EntryEvent.Kind.PICK_UP).map(EntryEvent::station).orElse(Double.NaN);
     }

@@ -207,34 +207,91 @@ final class Foot {
 
         private static final double TWITCH_SHARE = 0.5;
 
-        /** Ranges above the range, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
-        private static final double ABOVE = 1;
-
-        private static final double BELOW = 0.25;
-
         /** Noise never reaches this far: standard deviations. */
         private static final double NOISE = 10;
 
+        /** Ranges beyond all else from which a number that is kept up may be an error code. */
+        private static final double CODE = 5;
+
+        /** Times are rounded by no more than this, s. */
+        private static final double ROUNDING = 1e-6;
+
         int[] impossible() {
-            int[] rows = Series.measured(values);
+            int[] known = Series.measured(values);
+            int[] rows = withoutCodes(known);
             if (rows.length < FEWEST_KEPT_UP) {
                 return new int[0];
             }
-            double rest = leastKeptUp(rows, 1);
-            double range = -leastKeptUp(rows, -1) - rest;
-            double[] pressed = Series.known(values);
-            boolean used = range > NOISE / TWITCH_SHARE * Series.white(pressed);
-            double least = used ? rest - BELOW * range : Double.NEGATIVE_INFINITY;
-            double most = used ? rest + (1 + ABOVE) * range : Double.POSITIVE_INFINITY;
-            int[] inside = IntStream.of(rows)
-                    .filter(i -> values[i] >= least && values[i] <= most)
-                    .toArray();
+            Range range = range(rows);
             BitSet wrong = new BitSet();
-            IntStream.of(rows)
-                    .filter(i -> !(values[i] >= least && values[i] <= most))
-                    .forEach(wrong::set);
-            twitches(inside, used ? TWITCH_SHARE * range : NOISE * Series.noise(pressed), wrong);
+            IntStream.of(known).forEach(wrong::set);
+            int[] inside =
+                    IntStream.of(rows).filter(i -> range.holds(values[i])).toArray();
+            IntStream.of(inside).forEach(wrong::clear);
+            twitches(inside, range.used() ? TWITCH_SHARE * range.width() : NOISE * Series.noise(pressed(rows)), wrong);
             return wrong.stream().toArray();
+        }
+
+        private double[] pressed(int[] rows) {
+            return IntStream.of(rows).mapToDouble(i -> values[i]).toArray();
+        }
+
+        /** What the foot keeps up in some rows: the least of it, and how much more the greatest is. */
+        private Range range(int[] rows) {
+            double rest = leastKeptUp(rows, 1);
+            double width = -leastKeptUp(rows, -1) - rest;
+            return new Range(rest, width, width > NOISE / TWITCH_SHARE * Series.white(pressed(rows)));
+        }
+
+        /** The rows without those that hold an error code; there may be several. */
+        private int[] withoutCodes(int[] rows) {
+            int[] left = rows;
+            int before;
+            do {
+                before = left.length;
+                left = withoutCode(withoutCode(left, 1), -1);
+            } while (left.length < before);
+            return left;
+        }
+
+        /**
+         * The rows without those that hold the one number farthest out, to a side, if that is an error code: it stands
+         * there to the last digit, in no more than half of the rows, far beyond all that is kept up else, and each time
+         * it comes and goes quicker than any foot.
+         */
+        private int[] withoutCode(int[] rows, int side) {
+            double code = side
+                    * IntStream.of(rows)
+                            .mapToDouble(i -> side * values[i])
+                            .max()
+                            .orElse(Double.NaN);
+            int[] others = IntStream.of(rows).filter(i -> values[i] != code).toArray();
+            int there = rows.length - others.length;
+            if (others.length < FEWEST_KEPT_UP || there < FEWEST_KEPT_UP || there > others.length) {
+                return rows;
+            }
+            Range range = range(others);
+            return range.used() && range.beyond(code) > CODE * range.width() && sudden(rows, code, range)
+                    ? others
+                    : rows;
+        }
+
+        /** Whether the pedal comes to a number, and goes from it, quicker than any foot, wherever it does. */
+        private boolean sudden(int[] rows, double code, Range range) {
+            int last = -1;
+            boolean there = false;
+            for (int i = 0; i < rows.length; i++) {
+                boolean coming = values[rows[i]] == code;
+                if (!coming && !range.holds(values[rows[i]])) {
+                    continue;
+                }
+                if (last >= 0 && coming != there && time[rows[i]] - time[rows[last]] > TWITCH + ROUNDING) {
+                    return false;
+                }
+                there = coming;
+                last = i;
+            }
+            return true;
         }
 
         /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */
@@ -269,6 +326,30 @@ final class Foot {
                     i = back;
                 }
             }
+        }
+    }
+    /**
+     * What a foot keeps up.
+     *
+     * @param rest the least
+     * @param width how much more the greatest is
+     * @param used whether that is more than noise
+     */
+    private record Range(double rest, double width, boolean used) {
+
+        /** Widths above it, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
+        private static final double ABOVE = 1;
+
+        private static final double BELOW = 0.25;
+
+        /** Whether a foot can have put the pedal there. */
+        boolean holds(double value) {
+            return !used || value >= rest - BELOW * width && value <= rest + (1 + ABOVE) * width;
+        }
+
+        /** How far a value lies above it, or below it. */
+        double beyond(double value) {
+            return Math.max(value - rest - width, rest - value);
         }
     }
 }

@@ -215,11 +215,14 @@ public final class Recording {
      * <ul>
      *   <li>those that leave the level of the rows on both sides by half the brake's range, or by clearly more than its
      *       noise where it is never pressed, and are back within a twentieth of a second;
-     *   <li>those above twice the brake's range, or below its rest by a quarter of it.
+     *   <li>those above twice the brake's range, or below its rest by a quarter of it;
+     *   <li>those of an error code that lasts: one number, the same to the last digit, in no more than half of the
+     *       rows, more than five ranges beyond all else that is kept up, to which and from which the brake jumps within
+     *       a twentieth of a second each time.
      * </ul>
      *
      * The range is that between the least and the greatest that the brake keeps up for a tenth of a second, and for
-     * three rows: what single rows do has no say in it, an offset at rest has.
+     * three rows: what single rows do has no say in it, nor has an error code; an offset at rest has.
      */
     public int[] impossibleBrakes() {
         if (!has(Channel.BRAKE)) {

@@ -3,6 +3,7 @@ package org.foreload.strategy;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -41,6 +42,7 @@ public final class CornerStudy {
     /**
      * A study with a practised driver, standard settings and the standard margin.
      *
+     * @throws NullPointerException if the car or the corner is null
      * @throws org.foreload.conventions.InvalidValueException if the car cannot be simulated, or comes faster than any
      *     braking can slow it
      */
@@ -53,10 +55,16 @@ public final class CornerStudy {
      *
      * @param car a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the distances of the
      *     CG from the axles
+     * @throws NullPointerException if an argument is null; its name is the message
      * @throws org.foreload.conventions.InvalidValueException if the car comes faster than any braking can slow it
      */
     public static CornerStudy of(
             Car car, Corner corner, DriverSettings driver, SimulationSettings settings, Allowance allowance) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(driver, "driver");
+        Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(allowance, "allowance");
         Bound bound = new Bound(car, corner);
         SpeedPlan exit = exitPlan(car, corner, driver);
         return new CornerStudy(
@@ -122,14 +130,23 @@ public final class CornerStudy {
                 corner.path());
     }
 
-    /** The same corner, settings and margin with another car and driver. */
+    /**
+     * The same corner, settings and margin with another car and driver.
+     *
+     * @throws NullPointerException if one of them is null; its name is the message
+     * @throws org.foreload.conventions.InvalidValueException if the car comes faster than any braking can slow it
+     */
     public CornerStudy with(Car car, DriverSettings driver) {
         return of(car, simulator.corner(), driver, simulator.settings(), allowance);
     }
 
-    /** The same car, corner and driver with another margin. */
+    /**
+     * The same car, corner and driver with another margin.
+     *
+     * @throws NullPointerException if it is null
+     */
     public CornerStudy with(Allowance other) {
-        return new CornerStudy(bound, simulator, other);
+        return new CornerStudy(bound, simulator, Objects.requireNonNull(other, "allowance"));
     }
 
     /**

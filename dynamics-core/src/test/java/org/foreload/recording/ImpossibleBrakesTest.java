@@ -4,13 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -100,6 +106,51 @@ class ImpossibleBrakesTest {
         assertArrayEquals(wrong, braking(fine, brake).impossibleBrakes());
     }
 
+    private static Recording lasting(int first, int count, double code) {
+        double[] brake = CLEAN.column(Channel.BRAKE);
+        Arrays.fill(brake, first, first + count, code);
+        return braking(CLEAN, brake);
+    }
+
+    /**
+     * An error code that lasts is left out, wherever it lies and whatever the foot does meanwhile, as long as braking
+     * is left to compare it with; and what is still given holds the truth.
+     */
+    @Property(tries = 30)
+    void anErrorCodeThatLastsIsFound(
+            @ForAll @DoubleRange(min = 0, max = 1) double share,
+            @ForAll @IntRange(min = 5, max = 60) int count,
+            @ForAll("codes") double code) {
+        int first = row(share);
+        int last = Math.min(first + count, CLEAN.rows());
+        Recording wrong = lasting(first, last - first, code);
+        assertArrayEquals(IntStream.range(first, last).toArray(), wrong.impossibleBrakes());
+        for (RecordedCorner found : RecordedCorners.of(Run.of(wrong, Cleaning.STANDARD))) {
+            Estimate brakeOn = found.get(Measure.BRAKE_ON);
+            double clean = TRUE_CORNER.get(Measure.BRAKE_ON).value();
+            assertTrue(!brakeOn.known() || brakeOn.holds(clean), () -> brakeOn + ", but " + clean);
+        }
+    }
+
+    @Provide
+    Arbitrary<Double> codes() {
+        return Arbitraries.of(9999.0, -9999.0, 999.0, 32767.0, -32768.0, 65535.0, 1e9);
+    }
+
+    /** Three codes in one recording, the last of them to its end. */
+    @Test
+    void severalErrorCodesAreFound() {
+        double[] brake = CLEAN.column(Channel.BRAKE);
+        int end = brake.length;
+        Arrays.fill(brake, 100, 120, 9999);
+        Arrays.fill(brake, 130, 140, -1000);
+        Arrays.fill(brake, end - 50, end, 65535);
+        int[] rows = IntStream.range(0, end)
+                .filter(i -> i >= 100 && i < 120 || i >= 130 && i < 140 || i >= end - 50)
+                .toArray();
+        assertArrayEquals(rows, braking(CLEAN, brake).impossibleBrakes());
+    }
+
     private static void assertAllKept(double rate, DoubleUnaryOperator foot, double noise) {
         int rows = (int) (60 * rate);
         SplittableRandom random = new SplittableRandom(11);
@@ -137,6 +188,13 @@ class ImpossibleBrakesTest {
         assertAllKept(rate, t -> pressed(t) + (t > 40 && t < 40.25 ? 110 : 0), 0.3);
         // The pump of a car with ABS: twelve times a second by a tenth of the pressure to either side.
         assertAllKept(rate, t -> pressed(t) + (t > 20.5 && t < 22.5 ? 6 * Math.sin(24 * Math.PI * t) : 0), 0.3);
+        // Full pedal to the last digit, down in a tenth of a second and off as quickly, where else it is only touched.
+        assertAllKept(
+                rate,
+                t -> 100 * Math.max(0, Math.min(1, Math.min(t - 20, 23 - t) / 0.1)) + (t > 40 && t < 41 ? 8 : 0),
+                0);
+        // A switch that gives a level which drifts.
+        assertAllKept(rate, t -> t > 20 && t < 23 ? 38 + t : 0, 0);
         // A switch, a line on which nobody brakes, and one where a foot only rests.
         assertAllKept(rate, t -> t > 20 && t < 23 || t > 30 && t < 30.3 ? 1 : 0, 0);
         assertAllKept(rate, t -> 0, 0.3);

@@ -3,6 +3,7 @@ package org.foreload.strategy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -13,6 +14,7 @@ import org.foreload.conventions.Gravity;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealProfile;
 import org.foreload.load.SampleCars;
@@ -24,6 +26,7 @@ import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 /** What a study puts together, on a point mass where that has a closed form, and in a short bend. */
 class CornerStudyPartsTest {
@@ -35,6 +38,29 @@ class CornerStudyPartsTest {
     private static CornerStudy study(Car car) {
         return CornerStudy.of(
                 car, ShortStudies.CORNER, DriverSettings.practised(), ShortStudies.COARSE, Allowance.NO_MARGIN);
+    }
+
+    /** An argument that is not there is refused at once and by name. Common practice, no source. */
+    @Test
+    void nothingInThePlaceOfAnArgumentIsRefusedByName() {
+        Car car = SampleCars.pointMass(1.1);
+        Corner corner = ShortStudies.CORNER;
+        DriverSettings driver = DriverSettings.practised();
+        SimulationSettings settings = ShortStudies.COARSE;
+        Allowance allowance = Allowance.NO_MARGIN;
+        refused("car", () -> CornerStudy.of(null, corner));
+        refused("corner", () -> CornerStudy.of(car, null));
+        refused("driver", () -> CornerStudy.of(car, corner, null, settings, allowance));
+        refused("settings", () -> CornerStudy.of(car, corner, driver, null, allowance));
+        refused("allowance", () -> CornerStudy.of(car, corner, driver, settings, null));
+        CornerStudy study = study(car);
+        refused("car", () -> study.with(null, driver));
+        refused("driver", () -> study.with(car, null));
+        refused("allowance", () -> study.with(null));
+    }
+
+    private static void refused(String name, Executable made) {
+        assertEquals(name, assertThrows(NullPointerException.class, made).getMessage());
     }
 
     /** Friction times g, which drag does not change: the brakes alone. */

@@ -35,7 +35,18 @@ public final class BestAnswer {
     private final double marginCost;
     private final Units units;
 
-    private BestAnswer(
+    /**
+     * The answer.
+     *
+     * @param study car, corner and driver
+     * @param line that the plan is for, as {@code --line} names it
+     * @param optimum with a best entry
+     * @param baseline the best straight-line braking, if it makes the corner
+     * @param remainder what the time above the bound is made of, if that was asked for
+     * @param limit the best entry beside perfect hands and feet
+     * @param units of the sentences
+     */
+    public BestAnswer(
             CornerStudy study,
             String line,
             Optimum optimum,
@@ -58,29 +69,9 @@ public final class BestAnswer {
         this.units = units;
     }
 
-    /**
-     * The report.
-     *
-     * @param study car, corner and driver
-     * @param line that the plan is for, as {@code --line} names it
-     * @param optimum with a best entry
-     * @param baseline the best straight-line braking, if it makes the corner; the best itself where nobody brakes
-     * @param remainder what the time above the bound is made of, if that was asked for
-     * @param limit the best entry beside perfect hands and feet
-     * @param handover of the best entry
-     * @param units of the sentences
-     */
-    public static Report of(
-            CornerStudy study,
-            String line,
-            Optimum optimum,
-            Optional<EntryResult> baseline,
-            Optional<Remainder> remainder,
-            AgainstLimit limit,
-            Handover handover,
-            Units units) {
-        BestAnswer answer = new BestAnswer(study, line, optimum, baseline, remainder, limit, units);
-        return answer.programs().shownAs(handover.on(answer.people(), units));
+    /** The report, with what is handed over with the best entry. */
+    public Report report(Handover handover) {
+        return programs().shownAs(handover.on(people(), units));
     }
 
     private Report programs() {

@@ -157,7 +157,8 @@ public final class ExploreAnswer {
                 .note(all ? EVERY_DIGIT : "--all shows every release; " + EVERY_DIGIT);
     }
 
-    private static final String EVERY_DIGIT = "--format csv and --format json give all fields with every digit.";
+    private static final String EVERY_DIGIT =
+            "--format json gives every field with every digit, --format csv those of the releases.";
 
     private List<String> headlines() {
         List<String> lines = new ArrayList<>();
@@ -209,7 +210,7 @@ public final class ExploreAnswer {
         String names =
                 ranked.subList(0, tied).stream().map(ExploreAnswer::shape).collect(Collectors.joining(", "));
         return Optional.of("These shapes tie, within the " + Words.seconds(ShapeRanking.TIE)
-                + " that the search leaves open: " + names + ".");
+                + " that the search from a standard sweep leaves open: " + names + ".");
     }
 
     /** The best of each shape, and the very straight-line braking that the headline compares with. */

@@ -61,7 +61,7 @@ public final class SensitivityAnswer {
     public static Optional<String> quickerSides(Sensitivity sensitivity) {
         boolean quicker = sensitivity.rows(Knob.Kind.PLAN).stream()
                 .flatMap(row -> Stream.of(row.less(), row.more()))
-                .anyMatch(side -> side.made() && side.timeChange() < 0);
+                .anyMatch(SensitivityAnswer::quicker);
         return quicker
                 ? Optional.of(
                         "A side that is quicker than the plan makes the corner but no longer keeps the margin: that is "
@@ -75,6 +75,7 @@ public final class SensitivityAnswer {
                 .with("by", by(row))
                 .with("less_ms", change(row.less()))
                 .with("more_ms", change(row.more()))
+                .with("quicker", quicker(row))
                 .with("fails", failures(row));
     }
 
@@ -113,6 +114,22 @@ public final class SensitivityAnswer {
 
     private static double change(Side side) {
         return side.made() ? 1000 * side.timeChange() : Double.NaN;
+    }
+
+    /** Which side is quicker than the plan; null where neither is. */
+    static String quicker(Row row) {
+        List<String> quicker = new ArrayList<>();
+        if (quicker(row.less())) {
+            quicker.add("less");
+        }
+        if (quicker(row.more())) {
+            quicker.add("more");
+        }
+        return quicker.isEmpty() ? null : String.join(", ", quicker);
+    }
+
+    private static boolean quicker(Side side) {
+        return side.made() && side.timeChange() < 0;
     }
 
     /** Which side fails, and how; null where both make the corner. */

@@ -104,8 +104,8 @@ final class BestVerb extends ReportVerb implements Driving {
             common().picture()
                     .draw(() -> SweepPictures.best(study, optimum, baseline, remainder, limit)
                             .plus(handover.caption(common().units())));
-            return BestAnswer.of(
-                    study, placeOptions.lineWord(), optimum, baseline, remainder, limit, handover, common().units());
+            return new BestAnswer(study, placeOptions.lineWord(), optimum, baseline, remainder, limit, common().units())
+                    .report(handover);
         }
     }
 

@@ -27,7 +27,9 @@ final class CommonOptions {
             defaultValue = "table",
             completionCandidates = Candidates.Formats.class,
             description =
-                    "table for people, json or csv for programs; standard output holds nothing else. Default: ${DEFAULT-VALUE}.")
+                    "table for people, json or csv for programs; standard output holds nothing else. json has every field, "
+                            + "csv the rows of its first list and, in each, the single values of the answer. Default: "
+                            + "${DEFAULT-VALUE}.")
     private Format format;
 
     @Mixin

@@ -71,7 +71,8 @@ final class ReleaseOptions {
             paramLabel = "<m>",
             description =
                     "Pick-up of the throttle, m along the line; not before brake off. Default: from there on, as soon as "
-                            + "there is grip to spare.")
+                            + "there is grip to spare. An answer gives where that is as pick_up_m, which drives the same "
+                            + "entry; a driver who comes off the brake elsewhere keeps to a pick-up that is given.")
     private Double pickUp;
 
     @Spec(Spec.Target.MIXEE)

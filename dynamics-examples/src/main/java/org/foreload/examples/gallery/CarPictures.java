@@ -113,6 +113,9 @@ public final class CarPictures {
                         : here.criticalSpeed().isPresent() ? "oversteers" : "is neutral",
                 Math.toDegrees(here.understeerGradient()));
         double rate = here.decayRate();
+        XyChart steer = steer(car, speed, lateral, deceleration);
+        XyChart decay = decay(car, speed, lateral, deceleration);
+        String leaving = leaves(steer) || leaves(decay) ? " A line leaves its chart where an axle gives out." : "";
         return new Picture(
                 "How it handles: " + car.name() + Say.of(" at %.0f m/s", speed),
                 words
@@ -122,8 +125,9 @@ public final class CarPictures {
                                         Math.log(2) / rate)
                                 : Say.of(
                                         "With the steering held fixed, a disturbance doubles in %.2f s.",
-                                        Math.log(2) / Math.abs(rate))),
-                List.of(List.of(steer(car, speed, lateral, deceleration), decay(car, speed, lateral, deceleration))));
+                                        Math.log(2) / Math.abs(rate)))
+                        + leaving,
+                List.of(List.of(steer, decay)));
     }
 
     private static XyChart steer(Car car, double speed, double lateral, double deceleration) {
@@ -145,7 +149,8 @@ public final class CarPictures {
                 .flatMapToDouble(one -> Arrays.stream(one.xs()))
                 .reduce(0, (a, b) -> Math.abs(b) > Math.abs(a) ? b : a);
         double neutral = Math.toDegrees(car.chassis().wheelbase() * most / (speed * speed));
-        return chart.line(
+        return upToTheLimit(chart, lateral, neutral)
+                .line(
                         "neutral steer; above it: understeer",
                         new double[] {0, most},
                         new double[] {0, neutral},
@@ -183,8 +188,43 @@ public final class CarPictures {
                 .tall(350);
         return points.isEmpty()
                 ? chart
-                : chart.line("", column(points, 0), column(points, 1), Style.FIRST)
+                : upToTheLimit(chart.line("", column(points, 0), column(points, 1), Style.FIRST), deceleration, 0)
                         .markX(deceleration, "asked for");
+    }
+
+    /**
+     * The chart with an upright axis for what its lines do up to {@value #NEAR_LIMIT} of where they end, or up to what
+     * was asked for: beyond that an axle gives out, and a line that runs away would press all else flat.
+     *
+     * @param asked place along that must be seen
+     * @param also a height that must be seen, beside zero
+     */
+    private static XyChart upToTheLimit(XyChart chart, double asked, double also) {
+        double low = Math.min(0, also);
+        double high = Math.max(0, also);
+        for (XyChart.Series line : chart.series()) {
+            double[] x = line.xs();
+            double[] y = line.ys();
+            double to = Math.max(NEAR_LIMIT * Math.abs(x[x.length - 1]), Math.abs(asked));
+            for (int i = 0; i < x.length && Math.abs(x[i]) <= to; i++) {
+                low = Math.min(low, y[i]);
+                high = Math.max(high, y[i]);
+            }
+        }
+        double free = FREE * (high - low);
+        return chart.axes(chart.x(), chart.y().between(low - free, high + free));
+    }
+
+    /** Share of what a car can do up to which its lines set the axis. */
+    private static final double NEAR_LIMIT = 0.95;
+
+    /** Free space above and below, as a share of the axis. */
+    private static final double FREE = 0.08;
+
+    private static boolean leaves(XyChart chart) {
+        return chart.series().stream()
+                .flatMapToDouble(line -> Arrays.stream(line.ys()))
+                .anyMatch(y -> y < chart.y().low() || y > chart.y().high());
     }
 
     private static double[] column(List<double[]> points, int index) {

@@ -16,7 +16,10 @@ public enum Format {
             return JsonOutput.render(report);
         }
     },
-    /** The report's first list, or its plain values as one row, with every digit and a head line. */
+    /**
+     * The report's first list with the single values in every row, or these as one row, with every digit and a head
+     * line.
+     */
     CSV {
         @Override
         public String render(Report report) {

@@ -66,7 +66,7 @@ public final class Report {
     }
 
     /**
-     * One more list. The first list of a report is what CSV prints.
+     * One more list. The first list of a report gives the rows of its CSV; later ones are not in the CSV.
      *
      * @param name the name in JSON
      * @param caption what stands above the table

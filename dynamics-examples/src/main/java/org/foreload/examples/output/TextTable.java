@@ -93,7 +93,7 @@ final class TextTable {
         table.reasons().forEach(line -> out.append(line).append('\n'));
         if (step > 1) {
             out.append("(one row in ").append(step).append(" of ").append(rows.size());
-            out.append("; --format csv and --format json give all)\n");
+            out.append("; --format json gives all)\n");
         }
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.examples.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -23,6 +24,20 @@ class SensitivityAnswerTest {
     private static Side side(double timeChange) {
         Outcome outcome = Double.isNaN(timeChange) ? Outcome.RAN_WIDE : Outcome.MADE_IT;
         return new Side(timeChange, 0, 0, 0, Optional.of(outcome));
+    }
+
+    @Test
+    void theQuickerSideIsMarked() {
+        assertEquals("more", SensitivityAnswer.quicker(row(0.04, -0.01)));
+        assertEquals("less", SensitivityAnswer.quicker(row(-0.04, 0.01)));
+        assertEquals("less, more", SensitivityAnswer.quicker(row(-0.04, -0.01)));
+        assertNull(SensitivityAnswer.quicker(row(0.04, 0)));
+        // A side that does not make the corner is no quicker.
+        assertNull(SensitivityAnswer.quicker(row(0.04, Double.NaN)));
+    }
+
+    private static Row row(double less, double more) {
+        return missed(Knob.Kind.PLAN, less, more).rows().get(0);
     }
 
     @Test

@@ -125,6 +125,33 @@ class EntryTest {
         }
     }
 
+    /**
+     * What a plan prints drives the same entry when it is given back, to half a millisecond: common practice, no
+     * source.
+     */
+    @ParameterizedTest
+    @MethodSource("pairs")
+    void aPlanGivenBackDrivesTheSameEntry(String car, String corner) {
+        JsonNode entry = entry("--demo-car", car, "--demo-corner", corner);
+        JsonNode release = entry.get("release");
+        JsonNode again = entry(
+                "--demo-car",
+                car,
+                "--demo-corner",
+                corner,
+                "--brake-point=" + entry.get("brake_point_m"),
+                "--peak-deceleration=" + release.get("peak_deceleration_mps2"),
+                "--release-shape=" + release.get("shape").textValue(),
+                "--release-start=" + release.get("start_m"),
+                "--release-end=" + release.get("end_m"),
+                "--pick-up=" + entry.get("pick_up_m"));
+        assertEquals(entry.get("time_s").doubleValue(), again.get("time_s").doubleValue(), 5e-4);
+        assertEquals(
+                entry.get("farthest_offset_m").doubleValue(),
+                again.get("farthest_offset_m").doubleValue(),
+                1e-2);
+    }
+
     @Test
     void brakingLaterThanTheLatestFailsAndSaysWhy() {
         double latest = entry("--demo-corner", "hairpin").get("brake_point_m").doubleValue();

@@ -26,6 +26,7 @@ import org.foreload.examples.picture.XyChart;
 import org.foreload.examples.picture.XyChart.Series;
 import org.foreload.gap.TimeSplit;
 import org.foreload.grip.BrakingGrip;
+import org.foreload.handling.Trim;
 import org.foreload.path.Path;
 import org.foreload.risk.Choice;
 import org.foreload.risk.PracticeSteps;
@@ -63,6 +64,25 @@ class GalleryTest {
         sweep = new ReleaseSweep(study, few).run(new Sweep(2, Sweep.Progress.SILENT));
         entry = sweep.best().orElseThrow().entry();
         straight = sweep.baseline().orElseThrow().entry();
+    }
+
+    /**
+     * Beyond its limit the steer of the light car at 80 m/s runs off to many times what the turn needs: the axis is
+     * made for what comes before, and for what was asked for. Common practice, no source.
+     */
+    @Test
+    void theHandlingChartsShowWhatComesBeforeTheLimit() {
+        Car light = Demos.car("car", "light").value();
+        double lateral = 4;
+        Trim trim = Trim.find(light, 80, lateral, 1).orElseThrow();
+        Picture picture = CarPictures.handling(light, 80, lateral, 1, trim);
+        XyChart steer = charts(picture).get(0);
+        double asked = Math.toDegrees(trim.steer());
+        assertTrue(steer.y().low() < asked && asked < steer.y().high());
+        double most =
+                Arrays.stream(steer.series().get(0).ys()).map(Math::abs).max().orElseThrow();
+        assertTrue(steer.y().high() - steer.y().low() < most / 3, steer.y().toString());
+        assertTrue(picture.caption().contains("leaves its chart where an axle gives out"));
     }
 
     private static List<XyChart> charts(Picture picture) {

@@ -65,13 +65,32 @@ class ReportTest {
     }
 
     @Test
-    void csvIsTheFirstListOrOneRow() {
-        assertEquals("s_m,axle\n-1.5,front\n1000.0,\"a, \"\"b\"\"\"\n", Format.CSV.render(REPORT));
+    void csvIsTheFirstListWithTheSingleValuesOrOneRow() {
+        assertEquals("""
+                s_m,axle,brake_point_m,none_s,outcome,word,sure,release.shape,release.end_m
+                -1.5,front,-101.23456789,,made it,,true,linear,12.5
+                1000.0,"a, ""b""\",-101.23456789,,made it,,true,linear,12.5
+                """, Format.CSV.render(REPORT));
         Report plain = new Report()
                 .with("time_s", 1.25)
                 .with("none_s", Double.NaN)
                 .with("release", new Report().with("end_m", 2));
         assertEquals("time_s,none_s,release.end_m\n1.25,,2.0\n", Format.CSV.render(plain));
+    }
+
+    /**
+     * A name that the rows have, too, gets a word before it: no column stands twice. Other lists, and parts with lists,
+     * are left to JSON.
+     */
+    @Test
+    void aSingleValueOfTheSameNameAsAColumnIsToldApart() {
+        Report report = new Report()
+                .with("time_s", 17)
+                .with("rows", "Rows", List.of(new Report().with("time_s", 1), new Report().with("time_s", 2)))
+                .with("more", "More rows", List.of(new Report().with("s_m", 3)))
+                .with("best", new Report().with("time_s", 4).with("rows", "Its rows", List.of()))
+                .with("gain_s", 0.5);
+        assertEquals("time_s,answer.time_s,gain_s\n1.0,17.0,0.5\n2.0,17.0,0.5\n", Format.CSV.render(report));
     }
 
     @Test

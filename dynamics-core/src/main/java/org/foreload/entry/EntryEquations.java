@@ -29,6 +29,7 @@ import org.foreload.driver.DriverView;
 import org.foreload.driver.Reaction;
 import org.foreload.driver.Steering;
 import org.foreload.driver.Throttle;
+import org.foreload.integrate.Crossing;
 import org.foreload.load.LoadTransfer;
 import org.foreload.path.Path;
 
@@ -163,7 +164,7 @@ final class EntryEquations {
     /**
      * Specific lateral force, m/s², that the load of the inner wheels could still answer to; below zero the car tips.
      */
-    double untilTipping(WheelForces wheels) {
+    private double untilTipping(WheelForces wheels) {
         return transfer.tipping(wheels.frontAxleLoad(), wheels.rearAxleLoad()) - Math.abs(wheels.rollAcceleration());
     }
 
@@ -178,6 +179,26 @@ final class EntryEquations {
         }
         wheelsAt(station, x, wheels);
         return untilTipping(wheels);
+    }
+
+    /**
+     * How far the car is from tipping.
+     *
+     * @param joint holds loads and forces at the last joint between steps
+     * @param looked buffer for those between joints
+     */
+    Crossing tipping(WheelForces joint, WheelForces looked) {
+        return new Crossing() {
+            @Override
+            public double value(double station, double[] x) {
+                return untilTipping(station, x, looked);
+            }
+
+            @Override
+            public double valueAtJoint(double station, double[] x) {
+                return untilTipping(joint);
+            }
+        };
     }
 
     /** Specific force, m/s², with which nearly every road at least presses a car to it. */

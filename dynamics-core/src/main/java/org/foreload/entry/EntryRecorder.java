@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.braking.BrakePlan;
 import org.foreload.conventions.Bounds;
@@ -78,23 +79,15 @@ class EntryRecorder {
     /** Called at the start of each piece: the events that lie at stations, and an edge that begins within the car. */
     void enter(double station, double[] state) {
         double time = state[EntryState.TIME];
-        if (same(station, brakeOn) && braked()) {
-            events.add(new EntryEvent(Kind.BRAKE_ON, station, time));
+        if (braked() && passes(Kind.BRAKE_ON, brakeOn, station, time)) {
             brakePointSpeed = speed(state);
         }
-        if (same(station, 0)) {
-            events.add(new EntryEvent(Kind.TURN_IN, station, time));
+        if (passes(Kind.TURN_IN, 0, station, time)) {
             turnInSpeed = speed(state);
         }
-        if (same(station, plan.release().start())) {
-            events.add(new EntryEvent(Kind.RELEASE_START, station, time));
-        }
-        if (same(station, plan.release().end())) {
-            events.add(new EntryEvent(Kind.RELEASE_END, station, time));
-        }
-        if (same(station, simulator.apex())) {
-            events.add(new EntryEvent(Kind.APEX, station, time));
-        }
+        passes(Kind.RELEASE_START, plan.release().start(), station, time);
+        passes(Kind.RELEASE_END, plan.release().end(), station, time);
+        passes(Kind.APEX, simulator.apex(), station, time);
         track(station, state);
         if (profile != null) {
             profile.row(station, state);
@@ -115,8 +108,13 @@ class EntryRecorder {
         return Bounds.smaller(simulator.leftMargin(station, state), simulator.rightMargin(station, state));
     }
 
-    private static boolean same(double a, double b) {
-        return Math.abs(a - b) < 1e-5;
+    /** Notes an event that lies at a station, if this is the one. */
+    private boolean passes(Kind kind, double at, double station, double time) {
+        boolean there = Math.abs(station - at) < 1e-5;
+        if (there) {
+            events.add(new EntryEvent(kind, station, time));
+        }
+        return there;
     }
 
     private static double speed(double[] state) {
@@ -132,17 +130,7 @@ class EntryRecorder {
         Crossing edges = this::edgeMargin;
         Crossing spin = (station, x) -> EntryState.spinMargin(x);
         Crossing stopped = (station, x) -> EntryState.speedMargin(x);
-        Crossing tips = new Crossing() {
-            @Override
-            public double value(double station, double[] x) {
-                return equations.untilTipping(station, x, looked);
-            }
-
-            @Override
-            public double valueAtJoint(double station, double[] x) {
-                return equations.untilTipping(joint);
-            }
-        };
+        Crossing tips = equations.tipping(joint, looked);
         return simulator.car().antiLock()
                 ? new Crossing[] {edges, spin, stopped, tips}
                 : new Crossing[] {edges, spin, stopped, tips, locks.crossing(joint)};
@@ -213,13 +201,22 @@ class EntryRecorder {
         if (!falls(step) || !(speed(step, high - near) < speed(step, high))) {
             return;
         }
+        double lowest =
+                lastBefore(step, s -> speed(step, s + PLACE_ACCURACY / 4) >= speed(step, s - PLACE_ACCURACY / 4));
+        minimum(lowest, speed(step, lowest), step.value(EntryState.TIME, lowest));
+    }
+
+    /** The last place within a step, m, before something begins that lasts to its end. */
+    private static double lastBefore(Step step, DoublePredicate begun) {
+        double low = step.start();
+        double high = step.end();
         while (high - low > PLACE_ACCURACY) {
             double middle = (low + high) / 2;
-            boolean falling = speed(step, middle + PLACE_ACCURACY / 4) < speed(step, middle - PLACE_ACCURACY / 4);
-            low = falling ? middle : low;
-            high = falling ? high : middle;
+            boolean there = begun.test(middle);
+            low = there ? low : middle;
+            high = there ? middle : high;
         }
-        minimum(low, speed(step, low), step.value(EntryState.TIME, low));
+        return low;
     }
 
     /** Whether the speed falls where a step begins. */
@@ -239,17 +236,12 @@ class EntryRecorder {
     private double saturated(Kind kind, int left, double before, Step step, WheelForces wheels) {
         double after = fullness.bound(wheels, left);
         if (before < SATURATED && after >= SATURATED) {
-            double low = step.start();
-            double high = step.end();
-            while (high - low > PLACE_ACCURACY) {
-                double middle = (low + high) / 2;
-                step.state(middle, seen);
-                equations.wheelsAt(middle, seen, looked);
-                boolean full = fullness.bound(looked, left) >= SATURATED;
-                low = full ? low : middle;
-                high = full ? middle : high;
-            }
-            events.add(new EntryEvent(kind, high, step.value(EntryState.TIME, high)));
+            double full = lastBefore(step, s -> {
+                step.state(s, seen);
+                equations.wheelsAt(s, seen, looked);
+                return fullness.bound(looked, left) >= SATURATED;
+            });
+            events.add(new EntryEvent(kind, full, step.value(EntryState.TIME, full)));
         }
         return after;
     }
@@ -265,15 +257,8 @@ class EntryRecorder {
             return;
         }
         if (asked == null && drive > closed + ASKED_DRIVE) {
-            double low = step.start();
-            double high = step.end();
-            while (high - low > PLACE_ACCURACY) {
-                double middle = (low + high) / 2;
-                boolean opened = step.value(EntryState.DRIVE, middle) > closed + ASKED_DRIVE;
-                low = opened ? low : middle;
-                high = opened ? middle : high;
-            }
-            asked = new EntryEvent(Kind.PICK_UP, low, step.value(EntryState.TIME, low));
+            double opens = lastBefore(step, s -> step.value(EntryState.DRIVE, s) > closed + ASKED_DRIVE);
+            asked = new EntryEvent(Kind.PICK_UP, opens, step.value(EntryState.TIME, opens));
         }
         if (drive > LEAST_DRIVE) {
             driven = true;
@@ -284,10 +269,7 @@ class EntryRecorder {
     /** Drive force over mass, m/s², from which the throttle counts as picked up: a passenger would feel it. */
     private static final double LEAST_DRIVE = 0.2;
 
-    /**
-     * Drive force over mass, m/s², beyond that of a closed throttle which shows that the foot has gone down: above the
-     * errors of steps, and reached within hundredths of a second.
-     */
+    /** Drive force over mass, m/s², beyond a closed throttle's which shows the foot going down: no error of a step. */
     private static final double ASKED_DRIVE = 0.01;
 
     private void track(double station, double[] state) {

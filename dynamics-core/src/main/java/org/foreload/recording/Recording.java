@@ -165,12 +165,11 @@ public final class Recording {
 
     /** Whether corners are measured by a channel; the axes are taken as they are. */
     boolean countsFor(Channel channel) {
-        boolean turning = has(Channel.LATERAL) || has(Channel.YAW_RATE);
         boolean speed = has(Channel.SPEED) || has(Channel.DISTANCE);
         return switch (channel) {
             case TIME, DISTANCE -> false;
             case YAW_RATE -> !has(Channel.LATERAL);
-            case X, Y -> !(turning && speed);
+            case X, Y -> !(has(turning()) && speed);
             default -> true;
         };
     }
@@ -216,13 +215,12 @@ public final class Recording {
      *   <li>those that leave the level of the rows on both sides by half the brake's range, or by clearly more than its
      *       noise where it is never pressed, and are back within a twentieth of a second;
      *   <li>those above twice the brake's range, or below its rest by a quarter of it;
-     *   <li>those of an error code that lasts: one number, the same to the last digit, in no more than half of the
-     *       rows, more than five ranges beyond all else that is kept up, to which and from which the brake jumps within
-     *       a twentieth of a second each time.
+     *   <li>those of an error code that lasts: one number, in half of the rows at most, more than five ranges beyond
+     *       all else that is kept up, to which and from which the brake jumps within a twentieth of a second.
      * </ul>
      *
      * The range is that between the least and the greatest that the brake keeps up for a tenth of a second, and for
-     * three rows: what single rows do has no say in it, nor has an error code; an offset at rest has.
+     * three rows: single rows have no say in it, nor has an error code; an offset at rest has.
      */
     public int[] impossibleBrakes() {
         if (!has(Channel.BRAKE)) {
@@ -247,11 +245,11 @@ public final class Recording {
 
     /** The same without the cells that only {@linkplain Cleaning#repeats repeat} those of the row before. */
     Recording withoutRepeats() {
-        Recording changing = this;
+        Recording some = this;
         for (Channel channel : columns.keySet()) {
-            changing = channel == axis() ? changing : changing.without(channel, Cleaning.repeats(columns.get(channel)));
+            some = channel == axis() ? some : some.without(channel, Cleaning.repeats(columns.get(channel)));
         }
-        return changing;
+        return some;
     }
 
     /**

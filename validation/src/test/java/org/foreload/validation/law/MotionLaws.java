@@ -158,7 +158,8 @@ class MotionLaws {
             if (load > 1) {
                 double reach = Math.hypot(
                         w.longitudinal(wheel) / tyre.peakForceX(load), w.lateral(wheel) / tyre.peakForceY(load));
-                assertTrue(reach <= 1 + 1e-9, () -> "reach " + reach);
+                // Shares come off a table that is good to a few millionths.
+                assertTrue(reach <= 1 + 5e-6, () -> "reach " + reach);
             }
         }
     }

@@ -195,12 +195,12 @@ public final class RiskStudy {
     }
 
     /** The speeds that the driver expects of a plan: those without scatter. */
-    SpeedPlan expected(BrakePlan plan) {
+    public SpeedPlan expected(BrakePlan plan) {
         return simulator(study.simulator().car()).expected(plan);
     }
 
     /** One entry without scatter, of the same driver, who expects these speeds. */
-    EntryResult asPlanned(BrakePlan plan, SpeedPlan expected) {
+    public EntryResult asPlanned(BrakePlan plan, SpeedPlan expected) {
         return simulator(study.simulator().car()).run(plan, expected);
     }
 

@@ -3,10 +3,11 @@ package org.foreload.examples.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
-import org.foreload.entry.EntrySimulator;
-import org.foreload.strategy.CornerStudy;
+import org.foreload.risk.RiskStudy;
 import org.foreload.study.Sweep;
 
 /**
@@ -21,7 +22,7 @@ record Overdone(Way way, double amount, EntryResult entry) {
     /** Ways to get a plan wrong; all else stays as planned. */
     enum Way {
         /** The foot comes down later. */
-        LATER("brake later", "m", 0.5, 30),
+        LATER("brake later", "m", 1, 30),
         /** The foot presses harder. */
         HARDER("brake harder", "%", 1, 50),
         /** The brake comes off sooner. */
@@ -68,25 +69,29 @@ record Overdone(Way way, double amount, EntryResult entry) {
     }
 
     /**
-     * Overdoes a plan in every way.
+     * Overdoes a plan in every way, with the foot of the driver that the sheet is for: one that reacts, as in the steps
+     * of practice.
      *
      * @param plan makes the corner
      * @return empty after a stop
      */
-    static Optional<List<Overdone>> all(CornerStudy study, BrakePlan plan, Sweep sweep) {
-        List<Optional<Overdone>> driven = sweep.run(List.of(Way.values()), way -> driven(study.simulator(), plan, way));
+    static Optional<List<Overdone>> all(RiskStudy risks, BrakePlan plan, Sweep sweep) {
+        SpeedPlan expected = risks.expected(plan);
+        double end = risks.study().simulator().corner().path().end();
+        List<Optional<Overdone>> driven =
+                sweep.run(List.of(Way.values()), way -> driven(one -> risks.asPlanned(one, expected), plan, way, end));
         return driven.stream().allMatch(Optional::isPresent)
                 ? Optional.of(driven.stream().map(Optional::get).toList())
                 : Optional.empty();
     }
 
-    private static Overdone driven(EntrySimulator simulator, BrakePlan plan, Way way) {
-        double last = way.last(plan, simulator.corner().path().end());
-        EntryResult entry = simulator.run(plan);
+    private static Overdone driven(Function<BrakePlan, EntryResult> drive, BrakePlan plan, Way way, double end) {
+        double last = way.last(plan, end);
+        EntryResult entry = drive.apply(plan);
         double amount = 0;
         while (entry.made() && amount + way.step <= last) {
             amount += way.step;
-            entry = simulator.run(way.of(plan).apply(amount));
+            entry = drive.apply(way.of(plan).apply(amount));
         }
         return new Overdone(way, amount, entry);
     }

@@ -71,7 +71,7 @@ public final class Sheet {
             return Optional.empty();
         }
         EntryResult plan = chosen.get().plan().entry();
-        Optional<List<Overdone>> overdone = Overdone.all(study, plan.plan(), sweep);
+        Optional<List<Overdone>> overdone = Overdone.all(risks, plan.plan(), sweep);
         Optional<Candidate> straight = exploration.baseline();
         Optional<Practice> practice = practice(risks, request, chosen.get(), straight, sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {

@@ -81,7 +81,6 @@ class EntryCauseTest {
                 cause(Outcome.LOCKED_UP, 4, lock, event(Kind.STOPPED, 30, 9)));
     }
 
-    /** Who brakes to a stop has lost no grip: nothing went wrong first. */
     /** More grip than the car can stand on is no lack of it. */
     @Test
     void aRollOverLacksNoGrip() {
@@ -95,6 +94,7 @@ class EntryCauseTest {
         assertEquals("rolled over", Outcome.ROLLED_OVER.words());
     }
 
+    /** Who brakes to a stop has lost no grip: nothing went wrong first. */
     @Test
     void aStopIsAStop() {
         EntryEvent full = event(Kind.FRONT_SATURATES, -100, 2);

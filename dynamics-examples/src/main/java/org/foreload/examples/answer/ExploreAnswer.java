@@ -160,6 +160,13 @@ public final class ExploreAnswer {
     private static final String EVERY_DIGIT =
             "--format json gives every field with every digit, --format csv those of the releases.";
 
+    private String nothingGained(EntryResult best) {
+        if (!best.braked()) {
+            return Words.NOTHING_TO_BRAKE;
+        }
+        return sweep.complete() ? Words.NOTHING_TO_TRAIL : "So far straight-line braking is the quickest.";
+    }
+
     private List<String> headlines() {
         List<String> lines = new ArrayList<>();
         int tried = sweep.candidates().size();
@@ -188,7 +195,7 @@ public final class ExploreAnswer {
         }
         lines.add(time + ".");
         if (sweep.gain() <= 0) {
-            lines.add(best.braked() ? Words.NOTHING_TO_TRAIL : Words.NOTHING_TO_BRAKE);
+            lines.add(nothingGained(best));
         }
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";

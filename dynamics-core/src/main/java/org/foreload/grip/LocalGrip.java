@@ -106,12 +106,10 @@ public final class LocalGrip {
 
     /** Utilisation of the front axle; see {@link AxleUse}. */
     public double frontUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
-        double load = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         double alone = AxleGrip.utilisation(
                 frontTyre,
-                load,
+                load(frontLoad, speedSquared, deceleration),
                 frontTransfer.at(speedSquared, deceleration),
                 whole * (whole > 0 ? frontBrakeShare : frontDriveShare),
                 frontDemand.at(speedSquared, deceleration));
@@ -120,23 +118,26 @@ public final class LocalGrip {
 
     /** Utilisation of the rear axle; see {@link AxleUse}. */
     public double rearUtilisation(double speedSquared, double deceleration) {
-        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
-        double load = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
         double whole = force.at(speedSquared, deceleration);
         double alone = AxleGrip.utilisation(
                 rearTyre,
-                load,
+                load(rearLoad, speedSquared, deceleration),
                 rearTransfer.at(speedSquared, deceleration),
                 whole * (1 - (whole > 0 ? frontBrakeShare : frontDriveShare)),
                 rearDemand.at(speedSquared, deceleration));
         return antiLock && whole > 0 ? Math.min(alone, together(speedSquared, deceleration)) : alone;
     }
 
+    /** Load of an axle, N: an axle that would be pulled off the road carries nothing, and the other one the rest. */
+    private double load(Plane axle, double speedSquared, double deceleration) {
+        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
+        return Math.max(0, Math.min(total, axle.at(speedSquared, deceleration)));
+    }
+
     /** Utilisation of a car whose anti-lock brakes give each axle what it can hold. */
     private double together(double speedSquared, double deceleration) {
-        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
-        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
-        double rear = Math.max(0, Math.min(total, rearLoad.at(speedSquared, deceleration)));
+        double front = load(frontLoad, speedSquared, deceleration);
+        double rear = load(rearLoad, speedSquared, deceleration);
         double toFront = frontTransfer.at(speedSquared, deceleration);
         double toRear = rearTransfer.at(speedSquared, deceleration);
         double askedFront = frontDemand.at(speedSquared, deceleration);
@@ -156,9 +157,9 @@ public final class LocalGrip {
         if (across == 0) {
             return 0;
         }
-        double total = Math.max(0, frontLoad.at(speedSquared, deceleration) + rearLoad.at(speedSquared, deceleration));
-        double front = Math.max(0, Math.min(total, frontLoad.at(speedSquared, deceleration)));
-        return across / transfer.tipping(front, total - front);
+        return across
+                / transfer.tipping(
+                        load(frontLoad, speedSquared, deceleration), load(rearLoad, speedSquared, deceleration));
     }
 
     /** The largest of the utilisations of both axles and that of tipping over. */

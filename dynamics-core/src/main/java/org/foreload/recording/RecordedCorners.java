@@ -148,7 +148,7 @@ public final class RecordedCorners {
 
     /**
      * Noise whose samples are alike the nearer they are: each is so much like the one before (a first-order
-     * autoregressive process, as Box, Jenkins and Reinsel, Time Series Analysis, chapter 3, describe it).
+     * autoregressive process; G. E. P. Box, G. M. Jenkins, G. C. Reinsel, Time Series Analysis, ch. 3, from memory).
      *
      * @param deviation standard deviation of a sample
      * @param likeness correlation of two samples that follow each other, zero for white noise

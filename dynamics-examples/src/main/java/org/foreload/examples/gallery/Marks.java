@@ -41,7 +41,7 @@ final class Marks {
                     case RAN_WIDE -> Marker.CROSS;
                     case SPUN -> Marker.PLUS;
                     case LOCKED_UP -> Marker.BAR;
-                    case ROLLED_OVER -> Marker.TRIANGLE;
+                    case ROLLED_OVER -> Marker.HOURGLASS;
                     default -> Marker.VEE;
                 });
     }

@@ -128,6 +128,8 @@ public record Style(Ink ink, Dash dash, Marker marker) {
         SQUARE,
         /** A triangle. */
         TRIANGLE,
+        /** Two triangles, tip to tip. */
+        HOURGLASS,
         /** A diamond. */
         DIAMOND,
         /** A square outline. */
@@ -144,7 +146,12 @@ public record Style(Ink ink, Dash dash, Marker marker) {
         STAR;
 
         boolean filled() {
-            return this == DISC || this == SQUARE || this == TRIANGLE || this == DIAMOND || this == STAR;
+            return this == DISC
+                    || this == SQUARE
+                    || this == TRIANGLE
+                    || this == HOURGLASS
+                    || this == DIAMOND
+                    || this == STAR;
         }
 
         /** Half as wide as px. */
@@ -153,6 +160,7 @@ public record Style(Ink ink, Dash dash, Marker marker) {
                 case NONE, DISC, RING -> new Ellipse2D.Double(-r, -r, 2 * r, 2 * r);
                 case SQUARE, BOX -> new Rectangle2D.Double(-r, -r, 2 * r, 2 * r);
                 case TRIANGLE -> lines(true, 0, -1.2 * r, 1.1 * r, r, -1.1 * r, r);
+                case HOURGLASS -> lines(true, -r, -1.2 * r, r, -1.2 * r, -r, 1.2 * r, r, 1.2 * r);
                 case DIAMOND -> lines(true, 0, -1.3 * r, 1.3 * r, 0, 0, 1.3 * r, -1.3 * r, 0);
                 case CROSS -> {
                     Path2D cross = lines(false, -r, -r, r, r);

@@ -164,7 +164,8 @@ public final class CornerStudy {
     }
 
     /**
-     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track.
+     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track, or
+     * by the milliseconds that a drive which falls behind the rising speed is worth on a long straight.
      */
     public IdealProfile bound() {
         return bound.profile();

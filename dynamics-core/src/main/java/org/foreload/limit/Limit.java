@@ -35,6 +35,9 @@ public final class Limit {
     /** Curvature, 1/m, below which a line counts as straight: within a centimetre over a hundred metres. */
     private static final double STRAIGHT = 2e-6;
 
+    /** Banking, rad, that a car on a straight need not steer against: in three seconds it drifts by 2 cm. */
+    private static final double LEVEL = 5e-4;
+
     private static final int APPROACH_SAMPLES = 50;
 
     /** Price of holding the wheel still there: so much that it does not turn. */
@@ -209,14 +212,15 @@ public final class Limit {
         return List.copyOf(places);
     }
 
-    /** Whether the line comes straight: only then can the wheel be held. */
+    /** Whether the line comes straight and level across: only then can the wheel be held. */
     private static boolean straight(Path path) {
-        double most = 0;
         for (int i = 0; i <= APPROACH_SAMPLES; i++) {
             double s = path.start() + (HELD_BEFORE - path.start()) * i / APPROACH_SAMPLES;
-            most = Math.max(most, Math.abs(path.curvature(s)));
+            if (!(Math.abs(path.curvature(s)) < STRAIGHT && Math.abs(path.banking(s)) < LEVEL)) {
+                return false;
+            }
         }
-        return most < STRAIGHT;
+        return true;
     }
 
     private static RoadEquations.Place point(

@@ -164,7 +164,7 @@ public final class ExploreAnswer {
         if (!best.braked()) {
             return Words.NOTHING_TO_BRAKE;
         }
-        return sweep.complete() ? Words.NOTHING_TO_TRAIL : "So far straight-line braking is the quickest.";
+        return Words.nothingToTrail(sweep.complete());
     }
 
     private List<String> headlines() {

@@ -107,23 +107,23 @@ public record BalanceStudy(
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
         Car car = base.simulator().car();
-        double apex = base.simulator().apex();
+        double apex = base.apex(to -> braking(middlePeak() * base.lockLimit(), ends.get(ends.size() / 2), to));
         BrakePlan known = base.latest(braking(middlePeak() * base.lockLimit(), ends.get(0), apex))
                 .entry()
                 .plan();
         List<Optional<BalanceRow>> rows = sweep.run(
-                axis.values(), value -> row(base, known, axis.parameter().with(car, value), reaction, value));
+                axis.values(), value -> row(base, apex, known, axis.parameter().with(car, value), reaction, value));
         return Balance.of(
                 axis,
                 axis.parameter().of(car),
                 rows.stream().flatMap(Optional::stream).toList());
     }
 
-    private BalanceRow row(CornerStudy base, BrakePlan known, Car car, Reaction reaction, double value) {
+    private BalanceRow row(CornerStudy base, double apex, BrakePlan known, Car car, Reaction reaction, double value) {
         CornerStudy study = base.with(car, base.simulator().driver());
         double speed = base.simulator().corner().approachSpeed();
         Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
-        Optional<EntryResult> best = best(study);
+        Optional<EntryResult> best = best(study, apex);
         if (best.isEmpty()) {
             EntryResult closest = study.simulator().run(known);
             return new BalanceRow(
@@ -173,12 +173,11 @@ public record BalanceStudy(
     }
 
     /**
-     * The best end with the middle peak, then the best peak with that end, and what is quicker near it: on a grid alone
-     * the best would jump from one of its points to the next as the car changes.
+     * The best end, as a share of the way to an apex, with the middle peak, then the best peak with that end, and what
+     * is quicker near it: on a grid alone the best would jump from one of its points to the next as the car changes.
      */
-    private Optional<EntryResult> best(CornerStudy study) {
+    private Optional<EntryResult> best(CornerStudy study, double apex) {
         double limit = study.lockLimit();
-        double apex = study.simulator().apex();
         List<Trial> tried = new ArrayList<>();
         for (double end : ends) {
             tried.add(study.search().latest(braking(middlePeak() * limit, end, apex)));

@@ -168,7 +168,13 @@ final class EntryEquations {
         return transfer.tipping(wheels.frontAxleLoad(), wheels.rearAxleLoad()) - Math.abs(wheels.rollAcceleration());
     }
 
-    /** The same at a point; where it leaves no doubt, only its order. */
+    /** Specific lateral force over that at which the inner wheels leave the road. */
+    double tippingUse(WheelForces wheels) {
+        double lateral = Math.abs(wheels.rollAcceleration());
+        return lateral == 0 ? 0 : lateral / transfer.tipping(wheels.frontAxleLoad(), wheels.rearAxleLoad());
+    }
+
+    /** How far from tipping the car is at a point; where that leaves no doubt, only its order. */
     double untilTipping(double station, double[] x, WheelForces wheels) {
         double lateral =
                 Bounds.larger(Math.abs(x[CAR + BicycleState.ROLL_ACCELERATION]), Math.abs(x[VX] * x[YAW_RATE]));

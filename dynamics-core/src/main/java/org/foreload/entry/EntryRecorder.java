@@ -137,7 +137,9 @@ class EntryRecorder {
     }
 
     /**
-     * Takes in a step of the run.
+     * Takes in a step of the run. The way in lasts to the apex, or to the slowest point where that comes later. What
+     * the axles use counts no further than to where the throttle comes: from there on the foot holds the car at its
+     * limit as it does on every way out. In an entry without the brake it counts all the way in.
      *
      * @param wheels loads and forces at its end
      */
@@ -158,21 +160,16 @@ class EntryRecorder {
         step.state(to, seen);
         track(to, seen);
         pickedUp(step, seen[EntryState.DRIVE]);
-        fullness.wheels(to, wheels, entering(to, minimumSpeedAt > from));
+        boolean entering = to <= simulator.apex() || minimumSpeedAt > from;
+        fullness.wheels(to, wheels, entering && !(driven && braked()));
+        if (entering) {
+            fullness.tipping(to, wheels, equations.tippingUse(wheels));
+        }
         locks.brakes(wheels, seen[EntryState.BRAKE]);
         if (profile != null) {
             frontUse = saturated(Kind.FRONT_SATURATES, 0, frontUse, step, wheels);
             rearUse = saturated(Kind.REAR_SATURATES, 2, rearUse, step, wheels);
         }
-    }
-
-    /**
-     * Whether what the axles use counts here: until the throttle comes, from which on the foot holds the car at its
-     * limit as it does on every way out, and no further than the apex, or the slowest point where that comes later. An
-     * entry without the brake counts up to there.
-     */
-    private boolean entering(double station, boolean slowing) {
-        return !(driven && braked()) && (station <= simulator.apex() || slowing);
     }
 
     private static double speed(Step step, double station) {
@@ -390,7 +387,7 @@ class EntryRecorder {
         if (endingKind == Kind.TRACK_EDGE || margins.edge() < EDGE_NEAR) {
             return EntryResult.Limit.TRACK_EDGE;
         }
-        return margins.front() <= margins.rear() ? EntryResult.Limit.FRONT_AXLE : EntryResult.Limit.REAR_AXLE;
+        return margins.fullest(0, 0);
     }
 
     /** Distance to the edge, m, below which the edge is what limits. */

@@ -122,9 +122,28 @@ public record EntryResult(
      *
      * @param front friction that the front axle still had at its fullest, as a share of all it had; on the way in
      * @param rear the same for the rear axle
+     * @param rollOver lateral force that the car could still have answered to without its inner wheels leaving the
+     *     road, as a share of all that it could, where that was least; on the way in, but up to the apex even where the
+     *     throttle has come; NaN where an axle was nearer to its limit there
      * @param edge distance, m, between the CG and the edge of the track where they came closest; negative beyond it
      */
-    public record Margins(double front, double rear, double edge) {}
+    public record Margins(double front, double rear, double rollOver, double edge) {
+
+        /**
+         * What came closest to its limit: an axle, or the car to rolling over; the axles where they are equally near.
+         *
+         * @param keptFront share of the front axle's friction that does not count as left
+         * @param keptRear the same for the rear axle
+         */
+        public Limit fullest(double keptFront, double keptRear) {
+            double leftFront = front - keptFront;
+            double leftRear = rear - keptRear;
+            if (rollOver < leftFront && rollOver < leftRear) {
+                return Limit.ROLL_OVER;
+            }
+            return leftFront <= leftRear ? Limit.FRONT_AXLE : Limit.REAR_AXLE;
+        }
+    }
 
     /** What limits an entry. */
     public enum Limit {
@@ -136,7 +155,7 @@ public record EntryResult(
         TRACK_EDGE("track edge"),
         /** A wheel locked. */
         LOCK("lock"),
-        /** The inner wheels left the road. */
+        /** The inner wheels left the road, or were nearer to that than the axles to their friction. */
         ROLL_OVER("roll-over");
 
         private final String words;

@@ -5,8 +5,8 @@ import org.foreload.conventions.Bounds;
 import org.foreload.path.Path;
 
 /**
- * How much of their grip the axles use, and how near the car comes to the edges, along one run: read at the end of each
- * step, with or without a profile.
+ * How much of their grip the axles use, and how near the car comes to rolling over and to the edges, along one run:
+ * read at the end of each step, with or without a profile.
  */
 final class Fullness {
 
@@ -17,6 +17,8 @@ final class Fullness {
     private double rearSoFar;
     private double front;
     private double rear;
+    private double tipping;
+    private boolean tipsFirst;
     private double edge = Double.POSITIVE_INFINITY;
 
     /**
@@ -52,6 +54,18 @@ final class Fullness {
         }
     }
 
+    /**
+     * Takes in how near the car is to rolling over.
+     *
+     * @param use lateral force over that at which the inner wheels leave the road
+     */
+    void tipping(double station, WheelForces wheels, double use) {
+        if (station >= from && use > tipping) {
+            tipping = use;
+            tipsFirst = use > bound(wheels, 0) && use > bound(wheels, 2);
+        }
+    }
+
     /** How near an edge the car has come, m. */
     double edge() {
         return edge;
@@ -63,7 +77,8 @@ final class Fullness {
     }
 
     EntryResult.Margins margins() {
-        return new EntryResult.Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), edge);
+        double rollOver = tipsFirst ? Bounds.larger(1 - tipping, 0) : Double.NaN;
+        return new EntryResult.Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), rollOver, edge);
     }
 
     /**

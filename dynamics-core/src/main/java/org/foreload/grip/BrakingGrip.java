@@ -1,13 +1,9 @@
 package org.foreload.grip;
 
+import java.util.Optional;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
 import org.foreload.vehicle.Car;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.univariate.BrentOptimizer;
-import org.hipparchus.optim.univariate.SearchInterval;
-import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * What braking does to the lateral capacity of each axle in a steady corner at one speed.
@@ -16,15 +12,13 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
  * front, m·a·a/L behind) the axle carries at the loads that this acceleration and this deceleration cause. Gentle
  * braking loads the front axle more than it uses it up, so its capacity first rises; the rear axle pays from the start.
  * A balanced car in a <em>steady</em> corner therefore gains nothing; a car limited by its front axle does, and so does
- * turn-in.
+ * turn-in. An axle alone may go beyond where the car rolls over; the car may not. Anti-lock brakes take the force to
+ * the axle that can hold it, and lock no wheel.
  *
  * <p>The deceleration is that of the car: at a speed with drag, d = 0 already asks for drive force. The engine's power
  * is not considered here ({@link GgDiagram} does).
  */
 public final class BrakingGrip {
-
-    /** Accuracy of the best deceleration, in m/s² and relative; capacity is flat there. */
-    private static final double ACCURACY = 1e-8;
 
     private final SteadyGrip grip;
     private final double best;
@@ -32,7 +26,7 @@ public final class BrakingGrip {
     private BrakingGrip(Car car, double speed) {
         Checks.positive("speed_mps", speed);
         grip = new SteadyGrip(car, speed);
-        best = findBest();
+        best = grip.bestDeceleration(Axle.FRONT);
     }
 
     /**
@@ -54,16 +48,20 @@ public final class BrakingGrip {
         return grip.demandRate(Axle.REAR) * grip.lateralLimit(Axle.REAR, deceleration);
     }
 
-    /** Largest lateral acceleration of the car, m/s², at a deceleration in m/s²: that of its weaker axle. */
+    /**
+     * Largest lateral acceleration of the car, m/s², at a deceleration in m/s²: that of its weaker axle, or that at
+     * which it rolls over.
+     */
     public double lateralAcceleration(double deceleration) {
-        return Math.min(grip.lateralLimit(Axle.FRONT, deceleration), grip.lateralLimit(Axle.REAR, deceleration));
+        return grip.lateralLimit(deceleration);
     }
 
-    /** The axle that gives way first at a deceleration in m/s²; the front one if both do together. */
-    public Axle limitingAxle(double deceleration) {
-        return grip.lateralLimit(Axle.FRONT, deceleration) <= grip.lateralLimit(Axle.REAR, deceleration)
-                ? Axle.FRONT
-                : Axle.REAR;
+    /**
+     * The axle that gives way first at a deceleration in m/s²; the front one if both do together, empty where the car
+     * rolls over before.
+     */
+    public Optional<Axle> limitingAxle(double deceleration) {
+        return grip.limitingAxle(deceleration);
     }
 
     /** Deceleration, m/s², zero or above, at which the lateral capacity of the front axle is largest. */
@@ -76,22 +74,6 @@ public final class BrakingGrip {
      */
     public double bestFrontGain() {
         return frontCapacity(best) / frontCapacity(0) - 1;
-    }
-
-    /** Capacity rises and then falls with deceleration (see {@link LocalGrip}); it may end in a step. */
-    private double findBest() {
-        double hardest = grip.brakingLimit(Axle.FRONT);
-        if (!(hardest > 0 && hardest < Double.POSITIVE_INFINITY)) {
-            return 0;
-        }
-        double best = new BrentOptimizer(ACCURACY, ACCURACY)
-                .optimize(
-                        new UnivariateObjectiveFunction(d -> grip.lateralLimit(Axle.FRONT, d)),
-                        GoalType.MAXIMIZE,
-                        new SearchInterval(0, hardest),
-                        MaxEval.unlimited())
-                .getPoint();
-        return grip.lateralLimit(Axle.FRONT, best) > grip.lateralLimit(Axle.FRONT, 0) ? best : 0;
     }
 
     /**

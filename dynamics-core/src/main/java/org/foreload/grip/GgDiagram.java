@@ -2,12 +2,13 @@ package org.foreload.grip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
 
 /**
  * The g-g diagram of a whole car in steady cornering on a flat road at one speed: how much it can corner at each
- * deceleration, within tyres and power. The left half mirrors the right one.
+ * deceleration, within tyres and power, and on its wheels. The left half mirrors the right one.
  *
  * @param speed m/s
  * @param boundary from the hardest driving (most negative deceleration) to the hardest braking; at the driving end the
@@ -25,9 +26,9 @@ public record GgDiagram(double speed, List<Point> boundary) {
      *
      * @param deceleration m/s², positive when slowing
      * @param lateral largest lateral acceleration, m/s²
-     * @param limitingAxle the axle that gives way first
+     * @param limitingAxle the axle that gives way first; empty where the car rolls over before
      */
-    public record Point(double deceleration, double lateral, Axle limitingAxle) {}
+    public record Point(double deceleration, double lateral, Optional<Axle> limitingAxle) {}
 
     /**
      * The diagram of a car at a speed.
@@ -41,14 +42,12 @@ public record GgDiagram(double speed, List<Point> boundary) {
         Checks.within("points", points, 2, Integer.MAX_VALUE);
         SteadyGrip grip = new SteadyGrip(car, speed);
         double hardestDriving = -grip.drivingLimit();
-        double hardestBraking = Math.min(grip.brakingLimit(Axle.FRONT), grip.brakingLimit(Axle.REAR));
+        double hardestBraking = grip.brakingLimit();
         List<Point> boundary = new ArrayList<>(points);
         for (int i = 0; i < points; i++) {
             double share = 0.5 * (1 - Math.cos(Math.PI * i / (points - 1)));
             double deceleration = hardestDriving + share * (hardestBraking - hardestDriving);
-            double front = grip.lateralLimit(Axle.FRONT, deceleration);
-            double rear = grip.lateralLimit(Axle.REAR, deceleration);
-            boundary.add(new Point(deceleration, Math.min(front, rear), front <= rear ? Axle.FRONT : Axle.REAR));
+            boundary.add(new Point(deceleration, grip.lateralLimit(deceleration), grip.limitingAxle(deceleration)));
         }
         return new GgDiagram(speed, boundary);
     }

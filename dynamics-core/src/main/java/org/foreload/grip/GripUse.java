@@ -24,6 +24,11 @@ public record GripUse(
         return Math.max(front.utilisation(), rear.utilisation());
     }
 
+    /** Whether the car is nearer to rolling over than each axle to its limit. */
+    public boolean rollsOverFirst() {
+        return tippingUtilisation > utilisation();
+    }
+
     /** Whether both axles and the engine can do what is asked, and the car stays on its wheels. */
     public boolean feasible() {
         return utilisation() <= 1 && tippingUtilisation <= 1 && powerUtilisation <= 1;

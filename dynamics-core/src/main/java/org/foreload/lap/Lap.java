@@ -36,7 +36,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
      * @param name of the corner
      * @param approachSpeed speed at the start of the approach with what the corner before has added, m/s
      * @param best the best entry; empty if no release makes the corner
-     * @param baseline the best straight-line braking from the approach speed of the circuit; empty if none makes it
+     * @param baseline the best straight-line braking from the approach speed of the circuit, or the best plan from that
+     *     speed where nobody brakes; empty if none makes it
      */
     public record CornerGain(
             String name, double approachSpeed, Optional<EntryResult> best, Optional<EntryResult> baseline) {
@@ -95,13 +96,17 @@ public record Lap(List<CornerGain> corners, boolean complete) {
         for (int i = 0; i < circuit.corners().size() && !progress.stopped(); i++) {
             Corner given = circuit.corners().get(i);
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
-            Optional<EntryResult> baseline = StraightLine.best(
-                            study.apply(i, given), search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT))
-                    .map(Finding::entry);
+            CornerStudy plain = study.apply(i, given);
             CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
             Optimum optimum = search.find(
                     faster, threads, share(progress, i, circuit.corners().size()));
             complete &= optimum.complete();
+            Optional<EntryResult> baseline = optimum.entry()
+                    .filter(best -> !best.braked())
+                    .map(best -> plain.simulator().run(best.plan()))
+                    .filter(plain.allowance()::met)
+                    .or(() -> StraightLine.best(plain, search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT))
+                            .map(Finding::entry));
             gains.add(new CornerGain(given.name(), speed, optimum.entry(), baseline));
             carried = optimum.entry().isPresent() && baseline.isPresent()
                     ? square(exitSpeed(optimum.entry().get())) - square(exitSpeed(baseline.get()))

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
@@ -20,6 +21,7 @@ import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.StraightLine;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Rounds;
 import org.foreload.study.Search;
@@ -31,7 +33,8 @@ import org.foreload.study.Sweep;
  * <p>First the {@link SweepPlan#standard standard sweep} and the releases that ideal entries use, and the best of each
  * shape refined, as {@link ShapeRanking} does; then several searches over free shapes from the best of these, and as
  * many again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they
- * promise most. The same numbers give the same release, bit for bit, on any number of threads.
+ * promise most. Straight-line braking is the best where none of all that is quicker. The same numbers give the same
+ * release, bit for bit, on any number of threads.
  *
  * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
  *     this one
@@ -114,12 +117,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         }
         if (best == own) {
             rounds.skip(ofSimpleShapes() + further);
-            return find(study, own, rounds);
+            return find(study, own, buildUpTime, rounds);
         }
         BestRelease suited = withBuildUpTime(best.get(0).plan().buildUpTime());
         List<EntryResult> both = ShapeRanking.bestOfEach(
                 Stream.of(best, suited.simple(study, rounds)).flatMap(List::stream));
-        return suited.find(study, both, rounds);
+        return suited.find(study, both, buildUpTime, rounds);
     }
 
     /** Time, s, of the first of some entries, which is the quickest. */
@@ -168,7 +171,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Searches with this build-up alone, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
-        return find(study, simple(study, rounds), rounds);
+        return find(study, simple(study, rounds), buildUpTime, rounds);
     }
 
     /** The best of each simple shape and of the ideal entries' releases, quickest first. */
@@ -180,8 +183,10 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return ShapeRanking.best(study, releases, rounds);
     }
 
-    /** Searches on from the best of each shape. */
-    private Optimum find(CornerStudy study, List<EntryResult> simple, Rounds rounds) {
+    /**
+     * Searches on from the best of each shape; the foot that was asked for takes {@code asked} to reach the peak, s.
+     */
+    private Optimum find(CornerStudy study, List<EntryResult> simple, double asked, Rounds rounds) {
         double hardest = new LockReserve(study).hardest(buildUpTime);
         List<Tried> starts = simple.stream()
                 .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0))
@@ -209,7 +214,18 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         } else if (restarts > 0) {
             rounds.skip(KEPT * polishing());
         }
-        return answer(study, simple, all, last, rounds.complete());
+        Optional<Finding> straight = all.isEmpty() && rounds.stopped()
+                ? Optional.empty()
+                : straightLine(study, asked, new Sweep(rounds.threads(), Sweep.Progress.SILENT));
+        return answer(study, simple, all, last, straight, rounds.complete());
+    }
+
+    /** The quickest straight-line braking, with the foot that was asked for or with this one. */
+    private Optional<Finding> straightLine(CornerStudy study, double asked, Sweep sweep) {
+        return DoubleStream.of(asked, buildUpTime)
+                .distinct()
+                .mapToObj(time -> StraightLine.best(study, time, sweep))
+                .reduce(Optional.empty(), BestRelease::quicker);
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -220,7 +236,12 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     private static final long MOST_DRAWS = 2001;
 
     private Optimum answer(
-            CornerStudy study, List<EntryResult> simple, List<Tried> all, List<Tried> free, boolean complete) {
+            CornerStudy study,
+            List<EntryResult> simple,
+            List<Tried> all,
+            List<Tried> free,
+            Optional<Finding> straight,
+            boolean complete) {
         Map<BrakePlan, EntryResult> shapes = new LinkedHashMap<>();
         simple.stream()
                 .filter(entry -> !entry.plan().release().shape().name().equals(IdealRelease.NAME))
@@ -242,8 +263,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .sorted(Comparator.comparingDouble(EntryResult::time))
                 .map(entry -> new Family(entry.plan().release().shape().name(), entry))
                 .toList();
-        best = best.map(found -> study.quicker(found).orElse(found));
-        return new Optimum(best, study.bound().time(), families, restarted, complete);
+        best = quicker(straight, best.map(found -> study.quicker(found).orElse(found)));
+        return new Optimum(best, straight, study.bound().time(), families, restarted, complete);
     }
 
     /**
@@ -267,6 +288,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         return Optional.of(inHand < study.allowance().inHand() ? latest : new Finding(own, true, inHand));
     }
 
+    /** The quicker of two; the first of equal ones. */
     private static Optional<Finding> quicker(Optional<Finding> a, Optional<Finding> b) {
         return Stream.of(a, b)
                 .flatMap(Optional::stream)

@@ -8,15 +8,22 @@ import org.foreload.strategy.Finding;
 /**
  * The best release that was found, and how sure it is.
  *
- * @param best the quickest entry that makes the corner with the margin asked for, from its latest brake point; empty if
- *     no release does
+ * @param best the quickest entry that makes the corner with the margin asked for, from its latest brake point;
+ *     straight- line braking where no release is quicker; empty if none makes the corner
+ * @param straightLine the quickest straight-line braking, with the foot that is asked for or with the best one's; empty
+ *     if none makes the corner, or after a stop before anything was found
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
  * @param families the best of each simple shape, quickest first, as {@link ShapeRanking} finds it
  * @param restarts what each search over free shapes came to
  * @param complete whether every search ran to its end; false after a stop
  */
 public record Optimum(
-        Optional<Finding> best, double boundTime, List<Family> families, List<Restart> restarts, boolean complete) {
+        Optional<Finding> best,
+        Optional<Finding> straightLine,
+        double boundTime,
+        List<Family> families,
+        List<Restart> restarts,
+        boolean complete) {
 
     /** Copies the lists. */
     public Optimum {
@@ -44,6 +51,14 @@ public record Optimum(
     /** The best entry; empty if no release makes the corner. */
     public Optional<EntryResult> entry() {
         return best.map(Finding::entry);
+    }
+
+    /**
+     * The entry that the best is compared with: straight-line braking, or the best itself where nobody brakes; empty if
+     * there is none.
+     */
+    public Optional<EntryResult> baseline() {
+        return entry().filter(entry -> !entry.braked()).or(() -> straightLine.map(Finding::entry));
     }
 
     /** Time above the bound as a share of it; NaN without a best entry. */

@@ -3,6 +3,7 @@ package org.foreload.strategy;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntryResult.Margins;
+import org.foreload.entry.Outcome;
 
 /**
  * The margin with which a car must make the corner.
@@ -54,15 +55,12 @@ public record Allowance(double drift, double edge, double front, double rear, do
         return new Trial(entry.plan().brakePoint(), entry, excess);
     }
 
-    /** What came closest to its limit, or of the two axles to the friction that it must keep. */
+    /** What came closest to its limit, the axles to the friction that they must keep. */
     public EntryResult.Limit limit(EntryResult entry) {
-        EntryResult.Limit limit = entry.limit();
-        if (limit != EntryResult.Limit.FRONT_AXLE && limit != EntryResult.Limit.REAR_AXLE) {
-            return limit;
-        }
-        return entry.margins().front() - front <= entry.margins().rear() - rear
-                ? EntryResult.Limit.FRONT_AXLE
-                : EntryResult.Limit.REAR_AXLE;
+        boolean fullest = entry.outcome() != Outcome.ROLLED_OVER
+                && entry.limit() != EntryResult.Limit.LOCK
+                && entry.limit() != EntryResult.Limit.TRACK_EDGE;
+        return fullest ? entry.margins().fullest(front, rear) : entry.limit();
     }
 
     private static double lack(double asked, double left) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.conventions.InvalidValueException;
@@ -179,6 +180,26 @@ public final class CornerStudy {
     /** That apex, m, which is nearest to the brake off of a release. */
     public double apex(Release release) {
         return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
+    }
+
+    /**
+     * That apex, m, for which a release makes the quickest entry from its latest brake point; where there is only one,
+     * or none of them makes the corner, the first: it is the first bend that the car must be slow for.
+     *
+     * @param release the release whose start and end are made from the way to an apex, m
+     */
+    public double apex(DoubleFunction<Braking> release) {
+        List<Double> apexes = apexes();
+        double best = apexes.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (double apex : apexes.size() > 1 ? apexes : List.<Double>of()) {
+            Trial trial = search().latest(release.apply(apex));
+            if (trial.met() && trial.entry().time() < least) {
+                best = apex;
+                least = trial.entry().time();
+            }
+        }
+        return best;
     }
 
     /** The simulator. */

@@ -37,6 +37,11 @@ public final class Rounds {
         return new Rounds(1, progress, total, done, complete);
     }
 
+    /** Number of threads. */
+    public int threads() {
+        return threads;
+    }
+
     /** Runs a computation for each case; what a stop left out is missing from the results. */
     public <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
         if (cases.isEmpty()) {

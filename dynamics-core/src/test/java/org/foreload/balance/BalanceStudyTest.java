@@ -14,6 +14,10 @@ import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.parameter.Parameter;
+import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
@@ -57,6 +61,39 @@ class BalanceStudyTest {
         double idleGrowth = idle.leastStable().orElseThrow().row().growthRate();
         assertTrue(looseGrowth > middle.leastStable().orElseThrow().row().growthRate());
         assertTrue(idleGrowth < middle.leastStable().orElseThrow().row().growthRate());
+    }
+
+    /**
+     * In an S of 50 and 45 m the brake is for the first bend, and comes off on the way to its apex at 33 m. Shares of
+     * the way to the second, at 115 m, would be beyond it. Common practice, no source.
+     */
+    @Test
+    void inAnSTheBrakeIsReleasedIntoTheFirstBend() {
+        Corner s = new Corner(
+                "an S",
+                50,
+                SegmentPath.of(
+                        300,
+                        List.of(
+                                Segment.spiralIn(20, 50, Turn.LEFT),
+                                Segment.arc(26, 50, Turn.LEFT),
+                                Segment.spiralOut(20, 50, Turn.LEFT),
+                                Segment.straight(15),
+                                Segment.spiralIn(20, 45, Turn.RIGHT),
+                                Segment.arc(28, 45, Turn.RIGHT),
+                                Segment.spiralOut(20, 45, Turn.RIGHT)),
+                        100,
+                        5));
+        BalanceStudy half = new BalanceStudy(List.of(0.8), List.of(0.8), -0.1, ReleaseShapes.LINEAR, 0.25);
+        BalanceRow row = half.run(
+                        CornerStudy.of(Scenes.frontHeavy(), s),
+                        new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.82, 0.9)),
+                        Sweep.quiet())
+                .rows()
+                .get(0);
+        assertTrue(row.made());
+        double off = row.best().plan().release().end();
+        assertTrue(off > 0 && off < 33, "off the brake at " + off);
     }
 
     /** A row of whose 32 entries with a small scatter so many fail. */

@@ -196,14 +196,7 @@ class EntryEndingTest {
     @Test
     void aTallCarRollsOver() {
         Chassis low = RIGID.chassis();
-        Car tall = RIGID.with(new Chassis(
-                low.mass(),
-                low.wheelbase(),
-                low.cgToFrontAxle(),
-                1.1,
-                low.yawInertia(),
-                low.frontTrack(),
-                low.rearTrack()));
+        Car tall = tall(RIGID, 1.1);
         BrakePlan plan = plan(-90, 6, -20, -1);
         EntryResult entry = run(tall, plan);
         assertEquals(Outcome.ROLLED_OVER, entry.outcome(), entry.cause());
@@ -215,6 +208,61 @@ class EntryEndingTest {
         assertEquals(holds, tips, 0.02 * holds);
         assertTrue(entry.cause().startsWith("the inner wheels leave the road at "), entry.cause());
         assertTrue(run(RIGID, plan).outcome() != Outcome.ROLLED_OVER);
+    }
+
+    private static Car tall(Car car, double height) {
+        Chassis low = car.chassis();
+        return car.with(new Chassis(
+                low.mass(),
+                low.wheelbase(),
+                low.cgToFrontAxle(),
+                height,
+                low.yawInertia(),
+                low.frontTrack(),
+                low.rearTrack()));
+    }
+
+    /**
+     * Such a car on grippy tyres, slow enough to make it: what it keeps to a roll-over follows from the same balance of
+     * moments, and that limits it. The low car is never as near to it as to sliding.
+     */
+    @Test
+    void aTallCarThatMakesItIsLimitedByRollingOver() {
+        BrakePlan plan = plan(-160, 5, -20, 5);
+        Car grippy = RIGID.withTyres(
+                RIGID.frontTyre().withFriction(1.3), RIGID.rearTyre().withFriction(1.3));
+        EntryResult entry = run(tall(grippy, 0.85), plan);
+        assertEquals(Outcome.MADE_IT, entry.outcome(), entry.cause());
+        assertEquals(EntryResult.Limit.ROLL_OVER, entry.limit());
+        double front = RIGID.chassis().frontTrack();
+        double rear = RIGID.chassis().rearTrack();
+        Trace trace = entry.profile().orElseThrow();
+        double least = 1;
+        double wayIn = Math.max(entry.minimumSpeedAt(), event(entry, Kind.APEX).station());
+        for (int i = 0; i < trace.rows() && trace.column("s_m").at(i) <= wayIn; i++) {
+            double holds = front / 2 * trace.column("front_axle_load_n").at(i)
+                    + rear / 2 * trace.column("rear_axle_load_n").at(i);
+            double tips = RIGID.chassis().mass()
+                    * 0.85
+                    * Math.abs(trace.column("lateral_acceleration_mps2").at(i));
+            least = Math.min(least, 1 - tips / holds);
+        }
+        assertEquals(least, entry.margins().rollOver(), 0.01);
+        EntryResult low = run(grippy, plan);
+        assertTrue(low.made());
+        assertTrue(low.limit() != EntryResult.Limit.ROLL_OVER);
+        assertTrue(Double.isNaN(low.margins().rollOver()), low.margins().toString());
+    }
+
+    /** Of what is left, the least names the limit; what must be kept of an axle is not left. From the words alone. */
+    @Test
+    void theFullestIsNamed() {
+        EntryResult.Margins margins = new EntryResult.Margins(0.3, 0.2, 0.17, 3);
+        assertEquals(EntryResult.Limit.ROLL_OVER, margins.fullest(0, 0));
+        assertEquals(EntryResult.Limit.REAR_AXLE, margins.fullest(0.01, 0.05));
+        EntryResult.Margins never = new EntryResult.Margins(0.2, 0.2, Double.NaN, 3);
+        assertEquals(EntryResult.Limit.FRONT_AXLE, never.fullest(0, 0));
+        assertEquals(EntryResult.Limit.REAR_AXLE, never.fullest(0.01, 0.05));
     }
 
     /** Stopped rear wheels in the turn: the tail comes round, and beyond 0.6 rad of sideslip it is called a spin. */

@@ -35,7 +35,7 @@ public final class MadeUpEntry {
                 0.2,
                 0.3,
                 0.1,
-                new EntryResult.Margins(0.1, 0.1, 3),
+                new EntryResult.Margins(0.1, 0.1, 0.1, 3),
                 limit,
                 Optional.empty(),
                 1000);

@@ -3,6 +3,7 @@ package org.foreload.grip;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.foreload.load.SampleCars;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -60,7 +61,7 @@ class BrakingGripTest {
         BrakingGrip grip = BrakingGrip.of(car(0.5, 1.5), 30);
         assertTrue(grip.frontCapacity(2) > grip.frontCapacity(0));
         assertTrue(grip.rearCapacity(2) < grip.rearCapacity(0));
-        assertEquals(Axle.REAR, grip.limitingAxle(2));
+        assertEquals(Optional.of(Axle.REAR), grip.limitingAxle(2));
         assertTrue(grip.lateralAcceleration(2) < grip.lateralAcceleration(0));
     }
 

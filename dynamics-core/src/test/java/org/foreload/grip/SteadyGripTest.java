@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -65,9 +66,11 @@ class SteadyGripTest {
     @Test
     void ofEqualAxlesTheFrontOneIsNamed() {
         Car car = SampleCars.pointMass(1);
-        assertSame(Axle.FRONT, BrakingGrip.of(car, 20).limitingAxle(2));
+        assertEquals(Optional.of(Axle.FRONT), BrakingGrip.of(car, 20).limitingAxle(2));
         assertSame(Axle.FRONT, GripLimits.of(car).use(Motion.steady(20, 2, 3)).limitingAxle());
-        assertSame(Axle.FRONT, GgDiagram.of(car, 20, 3).boundary().get(1).limitingAxle());
+        assertEquals(
+                Optional.of(Axle.FRONT),
+                GgDiagram.of(car, 20, 3).boundary().get(1).limitingAxle());
         assertSame(car, GripLimits.of(car).car());
     }
 
@@ -115,11 +118,81 @@ class SteadyGripTest {
             double front = grip.frontCapacity(point.deceleration()) * 2.6 / (1400 * 1.38);
             double rear = grip.rearCapacity(point.deceleration()) * 2.6 / (1400 * 1.22);
             assertEquals(Math.min(front, rear), point.lateral(), 1e-9);
-            assertEquals(front <= rear, point.limitingAxle() == Axle.FRONT);
-            frontSeen |= point.limitingAxle() == Axle.FRONT;
-            rearSeen |= point.limitingAxle() == Axle.REAR;
+            assertEquals(front <= rear, point.limitingAxle().equals(Optional.of(Axle.FRONT)));
+            frontSeen |= point.limitingAxle().equals(Optional.of(Axle.FRONT));
+            rearSeen |= point.limitingAxle().equals(Optional.of(Axle.REAR));
         }
         assertTrue(frontSeen && rearSeen);
+    }
+
+    /**
+     * Rigid car on grippy tyres: its inner wheels leave the road at g·t/(2h), whatever its axles could do (balance of
+     * moments about the outer wheels; T. D. Gillespie, Fundamentals of Vehicle Dynamics, ch. 9, from memory). While it
+     * brakes or drives, a wheel locks or spins before all its load is gone; anti-lock brakes let it go that far.
+     */
+    @Test
+    void aTallCarRollsOverBeforeItSlides() {
+        Car car = SampleCars.pointMass(1.5).with(new Chassis(1200, 2.5, 1.25, 0.75, 0, 1.5, 1.5));
+        assertEquals(G * 1.5 / (2 * 0.75), BrakingGrip.of(car, 20).lateralAcceleration(0), 1e-9);
+        assertEquals(Optional.empty(), BrakingGrip.of(car, 20).limitingAxle(0));
+        BrakingGrip held = BrakingGrip.of(car.withAntiLock(true), 20);
+        assertEquals(G, held.lateralAcceleration(3), 1e-9);
+        assertEquals(Optional.empty(), held.limitingAxle(3));
+        assertTrue(held.limitingAxle(12).isPresent(), "the circle of 1.5 g leaves less than 1 g across");
+        for (GgDiagram.Point point : GgDiagram.of(car, 20, 41).boundary()) {
+            assertTrue(point.lateral() <= G + 1e-9, point.toString());
+            if (point.lateral() > 0) {
+                GripUse use = GripLimits.of(car).use(Motion.steady(20, point.deceleration(), point.lateral()));
+                double nearest = Math.max(use.utilisation(), use.tippingUtilisation());
+                assertEquals(1, nearest, 1e-6, point.toString());
+            }
+        }
+    }
+
+    /** 7 m/s² across of the 9.80665 at which it tips, on tyres that could hold 14.7: by the same balance of moments. */
+    @Test
+    void isNearerToRollingOverThanToSliding() {
+        Car car = SampleCars.pointMass(1.5).with(new Chassis(1200, 2.5, 1.25, 0.75, 0, 1.5, 1.5));
+        GripUse use = GripLimits.of(car).use(Motion.steady(20, 0, 7));
+        assertTrue(use.rollsOverFirst());
+        assertEquals(7 / G, use.tippingUtilisation(), 1e-9);
+        assertFalse(
+                GripLimits.of(SampleCars.ROAD_CAR).use(Motion.steady(20, 0, 7)).rollsOverFirst());
+    }
+
+    /**
+     * With anti-lock brakes each axle brakes as hard as it can be held, whatever the brake share: in a straight line
+     * μg, and across what the circle leaves of it. With a share of 0.5 and no such brakes the light front axle of this
+     * car locks at μg·2b/L, 0.8 of that.
+     */
+    @Test
+    void antiLockBrakesTakeTheForceWhereItCanBeHeld() {
+        Car share = SampleCars.pointMass(1).with(new Chassis(1200, 2.5, 1.5, 0, 0, 1.5, 1.5));
+        assertEquals(0.8 * G, hardest(share), 1e-6);
+        Car held = share.withAntiLock(true);
+        assertEquals(G, hardest(held), 1e-6);
+        BrakingGrip grip = BrakingGrip.of(held, 20);
+        assertEquals(Math.sqrt(1 - 0.81) * G, grip.lateralAcceleration(0.9 * G), 1e-6);
+        assertEquals(0.6 * G, grip.lateralAcceleration(0.8 * G), 1e-6);
+        assertEquals(0, BrakingGrip.of(share, 20).lateralAcceleration(0.9 * G), 1e-6);
+    }
+
+    /** The envelope is where the use of the whole car comes to 1, with anti-lock brakes, too. */
+    @Test
+    void theEnvelopeWithAntiLockBrakesIsWhereTheCarIsFull() {
+        Car car = SampleCars.ROAD_CAR.withAntiLock(true);
+        for (GgDiagram.Point point : GgDiagram.of(car, 30, 21).boundary()) {
+            if (point.deceleration() > 0 && point.lateral() > 0) {
+                GripUse use = GripLimits.of(car).use(Motion.steady(30, point.deceleration(), point.lateral()));
+                assertEquals(1, use.utilisation(), 1e-6, point.toString());
+            }
+        }
+        assertTrue(hardest(car) > hardest(SampleCars.ROAD_CAR));
+    }
+
+    private static double hardest(Car car) {
+        List<GgDiagram.Point> boundary = GgDiagram.of(car, 20, 3).boundary();
+        return boundary.get(2).deceleration();
     }
 
     /** Traction: the driven front axle alone decides, μg(b/L)/(1 + μh/L); the rear one, unused, has no limit. */

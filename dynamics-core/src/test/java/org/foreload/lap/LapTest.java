@@ -15,6 +15,9 @@ import org.foreload.load.SampleCars;
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.path.Corner;
+import org.foreload.path.Segment;
+import org.foreload.path.SegmentPath;
+import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
@@ -59,6 +62,23 @@ class LapTest {
                 first.baseline().orElseThrow().time(),
                 second.baseline().orElseThrow().time(),
                 "the lap compared with gets the same speeds in the same corner");
+    }
+
+    /** Who does not brake trails nothing: such a corner gains only by speed handed on to it, and there is none. */
+    @Test
+    void aCornerWithoutABrakeGainsNothing() {
+        Corner wide = new Corner("wide", 28, SegmentPath.of(90, List.of(Segment.arc(25, 250, Turn.LEFT)), 25, 5));
+        Lap lap = Lap.of(
+                new Circuit("wide", List.of(wide, wide)),
+                LapTest::study,
+                BestRelease.SIMPLE_SHAPES,
+                2,
+                Sweep.Progress.SILENT);
+        for (CornerGain corner : lap.corners()) {
+            assertFalse(corner.best().orElseThrow().braked());
+            assertEquals(0, corner.gain());
+            assertEquals(28, corner.approachSpeed());
+        }
     }
 
     @Test

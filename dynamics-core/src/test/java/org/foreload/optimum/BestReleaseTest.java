@@ -142,6 +142,8 @@ class BestReleaseTest {
         assertEquals(5, optimum.families().size());
         optimum.families()
                 .forEach(family -> assertTrue(best.time() <= family.entry().time(), family.shape()));
+        double straight = optimum.straightLine().orElseThrow().entry().time();
+        assertTrue(best.time() < straight, "straight-line braking takes " + straight);
         assertTrue(STUDY.allowance().met(best));
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.optimum;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ class OptimumTest {
     private static final EntryResult ENTRY = SampleStudies.roadCar().simulator().probe(SampleStudies.straightLine());
 
     private static Optimum of(Optional<Finding> best, double boundTime, Restart... restarts) {
-        return new Optimum(best, boundTime, List.of(), List.of(restarts), true);
+        return new Optimum(best, Optional.empty(), boundTime, List.of(), List.of(restarts), true);
     }
 
     @Test
@@ -32,6 +33,26 @@ class OptimumTest {
     void withoutAnEntryNothingIsAboveTheBound() {
         assertEquals(Optional.empty(), of(Optional.empty(), 8).entry());
         assertEquals(Double.NaN, of(Optional.empty(), 8).aboveBound());
+    }
+
+    /**
+     * Who brakes is compared with straight-line braking, and who does not, with nobody: both by what the words mean.
+     */
+    @Test
+    void comparesWithStraightLineBrakingUnlessNobodyBrakes() {
+        Finding best = new Finding(SampleStudies.withTime(ENTRY, 7), true, 1);
+        Optional<Finding> straight = Optional.of(new Finding(ENTRY, true, 1));
+        Optimum braked = new Optimum(Optional.of(best), straight, 8, List.of(), List.of(), true);
+        assertEquals(Optional.of(ENTRY), braked.baseline());
+        EntryResult coasting = SampleStudies.roadCar()
+                .simulator()
+                .probe(SampleStudies.straightLine().braking().from(20));
+        assertFalse(coasting.braked());
+        Finding none = new Finding(coasting, true, 1);
+        assertEquals(
+                Optional.of(coasting),
+                new Optimum(Optional.of(none), straight, 8, List.of(), List.of(), true).baseline());
+        assertEquals(Optional.empty(), of(Optional.empty(), 8).baseline());
     }
 
     @Test
@@ -55,7 +76,7 @@ class OptimumTest {
     void whatIsDoneToTheListsAfterwardsDoesNotShow() {
         List<Family> families = new ArrayList<>(List.of(new Family("linear", ENTRY)));
         List<Restart> restarts = new ArrayList<>(List.of(new Restart(1, "linear", 8.5)));
-        Optimum optimum = new Optimum(Optional.empty(), 8, families, restarts, true);
+        Optimum optimum = new Optimum(Optional.empty(), Optional.empty(), 8, families, restarts, true);
         families.clear();
         restarts.clear();
         assertEquals(List.of(new Family("linear", ENTRY)), optimum.families());

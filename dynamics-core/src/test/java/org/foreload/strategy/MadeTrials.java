@@ -47,7 +47,7 @@ final class MadeTrials {
                 0.2,
                 0.1,
                 0.1,
-                new Margins(0.1, 0.1, 3),
+                new Margins(0.1, 0.1, 0.1, 3),
                 EntryResult.Limit.FRONT_AXLE,
                 Optional.empty(),
                 0);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
@@ -63,6 +64,15 @@ class SeveralBendsTest {
         assertEquals(FIRST_APEX, STUDY.apex(release(20)), 0.5);
         assertEquals(FIRST_APEX, STUDY.apex(release(73)), 0.5);
         assertEquals(SECOND_APEX, STUDY.apex(release(75)), 0.5);
+    }
+
+    /** The brake that is off at 0.7 of the way belongs to the first bend: see above. One bend is what there is. */
+    @Test
+    void theApexOfAReleaseIsThatForWhichItIsQuickest() {
+        double peak = 0.75 * STUDY.lockLimit();
+        assertEquals(FIRST_APEX, STUDY.apex(apex -> Braking.of(peak, 0.25, release(0.7 * apex))), 0.5);
+        CornerStudy one = ShortStudies.BARE;
+        assertEquals(one.simulator().apex(), one.apex(apex -> Braking.of(peak, 0.25, release(0.7 * apex))), 0.5);
     }
 
     private static Release release(double end) {

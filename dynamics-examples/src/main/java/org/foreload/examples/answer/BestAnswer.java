@@ -14,6 +14,7 @@ import org.foreload.optimum.Remainder;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
+import org.foreload.strategy.StraightLine;
 import org.foreload.trace.Trace;
 
 /** The best release as a report. */
@@ -41,7 +42,6 @@ public final class BestAnswer {
      * @param study car, corner and driver
      * @param line that the plan is for, as {@code --line} names it
      * @param optimum with a best entry
-     * @param baseline the best straight-line braking, if it makes the corner
      * @param remainder what the time above the bound is made of, if that was asked for
      * @param limit the best entry beside perfect hands and feet
      * @param units of the sentences
@@ -50,7 +50,6 @@ public final class BestAnswer {
             CornerStudy study,
             String line,
             Optimum optimum,
-            Optional<EntryResult> baseline,
             Optional<Remainder> remainder,
             AgainstLimit limit,
             Units units) {
@@ -59,7 +58,7 @@ public final class BestAnswer {
         this.optimum = optimum;
         this.finding = optimum.best().orElseThrow();
         this.best = finding.entry();
-        this.baseline = baseline;
+        this.baseline = optimum.baseline();
         this.split = baseline.map(other ->
                 TimeSplit.between(study.simulator().car(), study.simulator().apex(), best, other));
         this.remainder = remainder;
@@ -116,6 +115,8 @@ public final class BestAnswer {
                         + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
         if (!best.braked()) {
             people = people.headline(Words.NOTHING_TO_BRAKE);
+        } else if (StraightLine.is(plan)) {
+            people = people.headline(Words.nothingToTrail(optimum.complete()));
         } else if (split.isPresent()) {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());

@@ -31,6 +31,14 @@ public final class CircuitAnswer {
             people = people.headline("Not counted, because no release or no straight-line braking was found that makes "
                     + "them: " + String.join(", ", uncounted(lap)) + ".");
         }
+        List<CornerGain> unbraked = lap.corners().stream()
+                .filter(corner -> corner.best().isPresent() && !braked(corner))
+                .toList();
+        if (!unbraked.isEmpty()) {
+            people = people.headline(
+                    "No brake is needed in " + String.join(", ", names(lap, unbraked))
+                            + ": how it is released gains nothing there; a gain there is speed that the corner before hands on.");
+        }
         if (!lap.complete()) {
             people = people.headline("Stopped early: " + lap.corners().size() + " of "
                     + circuit.corners().size() + " corners were looked at.");
@@ -56,7 +64,15 @@ public final class CircuitAnswer {
     }
 
     private static List<String> uncounted(Lap lap) {
-        return lap.uncounted().stream()
+        return names(lap, lap.uncounted());
+    }
+
+    private static boolean braked(CornerGain corner) {
+        return corner.best().map(EntryResult::braked).orElse(false);
+    }
+
+    private static List<String> names(Lap lap, List<CornerGain> corners) {
+        return corners.stream()
                 .map(corner -> (lap.corners().indexOf(corner) + 1) + " (" + corner.name() + ")")
                 .toList();
     }
@@ -73,7 +89,9 @@ public final class CircuitAnswer {
                 .with("name", corner.name())
                 .with("gain_s", corner.gain())
                 .with("trail_share", value(corner, EntryResult::trailShare))
-                .with("brake_point_m", value(corner, best -> best.plan().brakePoint()))
+                .with(
+                        "brake_point_m",
+                        value(corner, best -> best.braked() ? best.plan().brakePoint() : Double.NaN))
                 .with("turn_in_speed_mps", value(corner, EntryResult::turnInSpeed))
                 .with("minimum_speed_mps", value(corner, EntryResult::minimumSpeed))
                 .with("approach_speed_mps", corner.approachSpeed())

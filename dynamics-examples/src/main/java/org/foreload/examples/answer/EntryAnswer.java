@@ -154,7 +154,8 @@ public final class EntryAnswer {
         return new Report()
                 .with("front", margins.front())
                 .with("rear", margins.rear())
-                .with("edge_m", margins.edge());
+                .with("edge_m", margins.edge())
+                .with("roll_over", margins.rollOver());
     }
 
     private static Report lists(Report report, EntryResult entry) {

@@ -164,7 +164,7 @@ public final class ExploreAnswer {
         if (!best.braked()) {
             return Words.NOTHING_TO_BRAKE;
         }
-        return sweep.complete() ? Words.NOTHING_TO_TRAIL : "So far straight-line braking is the quickest.";
+        return Words.nothingToTrail(sweep.complete());
     }
 
     private List<String> headlines() {
@@ -201,10 +201,14 @@ public final class ExploreAnswer {
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
         tie().ifPresent(lines::add);
         lines.add(trailed + "The entry takes " + Words.percent(EntryAnswer.aboveBound(study, best))
-                + " longer than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; the "
-                + EntryAnswer.limit(study, best) + " limits it.");
+                + " longer than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; "
+                + limits(study.allowance().limit(best)) + " limits it.");
         limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
+    }
+
+    private static String limits(EntryResult.Limit limit) {
+        return limit == EntryResult.Limit.ROLL_OVER ? limit.words() : "the " + limit.words();
     }
 
     /** Which shapes come to the same as the best. */

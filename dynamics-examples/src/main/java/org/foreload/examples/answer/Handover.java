@@ -93,8 +93,11 @@ public record Handover(EntryResult entry, double inHand, String driver, Optional
         String room =
                 Double.isFinite(margins.edge()) ? ", " + Numbers.rounded(margins.edge(), 1) + " m to the edge" : "";
         String hand = Double.isFinite(inHand) ? "In hand: " + Numbers.rounded(inHand, 0) + " m. " : "";
+        String upright = margins.rollOver() < Math.min(margins.front(), margins.rear())
+                ? ", " + Words.percent(margins.rollOver()) + " of what would roll it over"
+                : "";
         return hand + "Margins: " + Words.percent(margins.front()) + " of the front axle's grip, "
-                + Words.percent(margins.rear()) + " of the rear axle's" + room + ".";
+                + Words.percent(margins.rear()) + " of the rear axle's" + upright + room + ".";
     }
 
     /** {@code A practised driver fails with it in 3 of 64 simulated entries (4.7 %, …)}. */

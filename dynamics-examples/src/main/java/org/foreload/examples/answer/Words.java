@@ -30,14 +30,17 @@ public final class Words {
                     + "hand. It is next to nothing where braking later does not pay: the car then runs wide of its line and "
                     + "picks up the throttle later. Another release with nothing in hand may gain more: --no-margin.";
 
-    /** Said where straight-line braking is the best release. */
-    public static final String NOTHING_TO_TRAIL =
-            "The best release is straight-line braking: trailing the brake gains nothing.";
-
     /** Said where nobody brakes. */
     public static final String NOTHING_TO_BRAKE = "This corner needs no brake: how it is released gains nothing.";
 
     private Words() {}
+
+    /** Said where straight-line braking is the best release, of all or, after a stop, of what was tried. */
+    public static String nothingToTrail(boolean complete) {
+        return complete
+                ? "The best release is straight-line braking: trailing the brake gains nothing."
+                : "So far straight-line braking is the quickest.";
+    }
 
     /** {@code 12.3 m before turn-in}. */
     public static String place(double station) {

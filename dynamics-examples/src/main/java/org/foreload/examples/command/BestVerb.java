@@ -11,8 +11,6 @@ import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.optimum.Optimum;
 import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.Finding;
-import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,11 +86,6 @@ final class BestVerb extends ReportVerb implements Driving {
         try (LimitBeside perfect = perfect(console, study)) {
             Optimum optimum = Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime());
             EntryResult best = Searches.best(optimum);
-            double buildUp = best.plan().buildUpTime();
-            Optional<EntryResult> baseline = best.braked()
-                    ? StraightLine.best(study, buildUp, new Sweep(searchOptions.threads(), Sweep.Progress.SILENT))
-                            .map(Finding::entry)
-                    : Optional.of(best);
             Optional<Remainder> remainder =
                     why && optimum.complete() ? Optional.of(remainder(console, study, best)) : Optional.empty();
             double inHand = optimum.best().orElseThrow().inHand();
@@ -102,9 +95,9 @@ final class BestVerb extends ReportVerb implements Driving {
             AgainstLimit limit =
                     optimum.complete() ? perfect.against(best) : AgainstLimit.none("the search was stopped before");
             common().picture()
-                    .draw(() -> SweepPictures.best(study, optimum, baseline, remainder, limit)
+                    .draw(() -> SweepPictures.best(study, optimum, remainder, limit)
                             .plus(handover.caption(common().units())));
-            return new BestAnswer(study, placeOptions.lineWord(), optimum, baseline, remainder, limit, common().units())
+            return new BestAnswer(study, placeOptions.lineWord(), optimum, remainder, limit, common().units())
                     .report(handover);
         }
     }

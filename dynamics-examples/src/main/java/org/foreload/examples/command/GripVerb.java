@@ -2,6 +2,8 @@ package org.foreload.examples.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.foreload.entry.EntryResult;
 import org.foreload.examples.gallery.GripPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -94,7 +96,7 @@ final class GripVerb extends ReportVerb {
                     .with("front_lateral_capacity_n", grip.frontCapacity(deceleration))
                     .with("rear_lateral_capacity_n", grip.rearCapacity(deceleration))
                     .with("lateral_mps2", grip.lateralAcceleration(deceleration))
-                    .with("limiting_axle", Choices.word(grip.limitingAxle(deceleration))));
+                    .with("limiting_axle", limiting(grip.limitingAxle(deceleration))));
         }
         return rows;
     }
@@ -104,8 +106,12 @@ final class GripVerb extends ReportVerb {
                 .map(point -> new Report()
                         .with("longitudinal_mps2", 0 - point.deceleration())
                         .with("lateral_mps2", point.lateral())
-                        .with("limiting_axle", Choices.word(point.limitingAxle())))
+                        .with("limiting_axle", limiting(point.limitingAxle())))
                 .toList();
+    }
+
+    private static String limiting(Optional<Axle> axle) {
+        return axle.map(Choices::word).orElse(EntryResult.Limit.ROLL_OVER.words());
     }
 
     private static Report notes(Report report, BrakingGrip grip) {
@@ -118,8 +124,14 @@ final class GripVerb extends ReportVerb {
                 + Numbers.rounded(100 * grip.bestFrontGain(), 1)
                 + " % more cornering force than no braking; the rear axle "
                 + "has " + Numbers.rounded(100 * rearLoss, 1) + " % less.");
+        Optional<Axle> limiting = grip.limitingAxle(best);
+        if (limiting.isEmpty()) {
+            return more.note(
+                    "In a steady corner this car would roll over before its tyres slide, so the gain counts at "
+                            + "turn-in, where the front axle must also start the rotation.");
+        }
         return more.note(
-                grip.limitingAxle(0) == Axle.FRONT && grip.limitingAxle(best) == Axle.FRONT
+                limiting.get() == Axle.FRONT && grip.limitingAxle(0).equals(limiting)
                         ? "The front axle limits this car there, so even in a steady corner it corners harder while braking."
                         : "In a steady corner the rear axle limits this car there, so the gain counts at turn-in, where the "
                                 + "front axle must also start the rotation.");

@@ -84,6 +84,7 @@ final class LoadsVerb extends ReportVerb {
                 .with("rear_utilisation", use.rear().utilisation())
                 .with("front_adhesion_utilisation", use.front().adhesion())
                 .with("rear_adhesion_utilisation", use.rear().adhesion())
+                .with("roll_over_utilisation", use.tippingUtilisation())
                 .with("limiting_axle", Choices.word(use.limitingAxle()));
         common().picture().draw(() -> CarPictures.loads(car, speed, deceleration, lateral));
         return report.note(note(use, loads));
@@ -105,6 +106,11 @@ final class LoadsVerb extends ReportVerb {
         }
         if (limiting.utilisation() > 1) {
             return "Not possible: the " + Choices.word(axle) + " axle would need more grip than it has." + lifted;
+        }
+        if (use.rollsOverFirst()) {
+            return "The car is closer to rolling over than its axles to their limits, with "
+                    + Numbers.rounded(100 * (1 - use.tippingUtilisation()), 0)
+                    + " % of the lateral acceleration that does it left." + lifted;
         }
         return "The " + Choices.word(axle) + " axle is closer to its limit, with "
                 + Numbers.rounded(100 * (1 - limiting.utilisation()), 0) + " % of its grip left." + lifted;

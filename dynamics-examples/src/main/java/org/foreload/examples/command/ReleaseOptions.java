@@ -63,7 +63,8 @@ final class ReleaseOptions {
             names = "--release-end",
             paramLabel = "<m>",
             description =
-                    "Brake off, m along the line. Default: " + END_SHARE + " of the way from turn-in to the apex.")
+                    "Brake off, m along the line. Default: " + END_SHARE + " of the way from turn-in to the apex; "
+                            + "of several bends that the car slows for, that of the one for which it is quickest.")
     private Double end;
 
     @Option(
@@ -133,7 +134,8 @@ final class ReleaseOptions {
         onLine("--release-start", start, line);
         onLine("--release-end", end, line);
         onLine("--pick-up", pickUp, line);
-        double off = end == null ? END_SHARE * study.simulator().apex() : end;
+        double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
+        double off = end == null ? END_SHARE * apex(study, form, hardest, buildUpTime) : end;
         double from = start == null ? Math.min(0, off) : start;
         if (!(off >= from)) {
             String option = end == null ? "--release-start" : "--release-end";
@@ -151,7 +153,6 @@ final class ReleaseOptions {
                     "must be from " + Numbers.shortest(least) + " (where the approach begins) to below "
                             + Numbers.rounded(off, 2) + " (brake off) in m");
         }
-        double hardest = peak == null ? PEAK_SHARE * study.lockLimit() : peak;
         Braking braking = Braking.of(hardest, buildUpTime, new Release(form, from, off));
         if (pickUp == null) {
             return braking;
@@ -164,6 +165,15 @@ final class ReleaseOptions {
                     "must be at or after brake off, " + Numbers.rounded(off, 2) + " m");
         }
         return braking.withPickUp(pickUp);
+    }
+
+    /** The apex, m, of the bend that the brake is best released for. */
+    private double apex(CornerStudy study, ReleaseShape form, double hardest, double buildUpTime) {
+        return study.apex(apex -> {
+            double off = END_SHARE * apex;
+            double from = start == null ? Math.min(0, off) : Math.min(start, off);
+            return Braking.of(hardest, buildUpTime, new Release(form, from, off));
+        });
     }
 
     private static void onLine(String option, Double station, Path line) {

@@ -26,8 +26,11 @@ public final class CircuitPictures {
         for (int i = 0; i < lap.corners().size(); i++) {
             CornerGain corner = lap.corners().get(i);
             double trail = 100 * corner.best().map(EntryResult::trailShare).orElse(Double.NaN);
-            gains.add(Bar.of(i + 1 + " " + corner.name(), corner.gain(), words("%.2f s", corner.gain()), Ink.BLUE));
-            shares.add(Bar.of(i + 1 + " " + corner.name(), trail, words("%.0f %%", trail), Ink.ORANGE));
+            boolean coasts = corner.best().isPresent() && !corner.best().get().braked();
+            String none = coasts ? "no braking" : "none makes it";
+            gains.add(
+                    Bar.of(i + 1 + " " + corner.name(), corner.gain(), words("%.2f s", corner.gain(), none), Ink.BLUE));
+            shares.add(Bar.of(i + 1 + " " + corner.name(), trail, words("%.0f %%", trail, none), Ink.ORANGE));
         }
         String most = lap.ranked().stream()
                 .filter(corner -> !Double.isNaN(corner.gain()))
@@ -43,7 +46,7 @@ public final class CircuitPictures {
                                 "Slowing that is done while turning", Axis.of("trail share", "%"), shares))));
     }
 
-    private static String words(String pattern, double value) {
-        return Double.isNaN(value) ? "none makes it" : Say.of(pattern, value);
+    private static String words(String pattern, double value, String none) {
+        return Double.isNaN(value) ? none : Say.of(pattern, value);
     }
 }

@@ -141,7 +141,11 @@ public final class EntryPictures {
                 more = more.markX(entry.pickUp(), "pick-up");
             }
         }
-        return more.markX(0, "turn-in").markX(study.simulator().apex(), "apex");
+        more = more.markX(0, "turn-in");
+        for (double apex : study.apexes()) {
+            more = more.markX(apex, "apex");
+        }
+        return more;
     }
 
     static XyChart loadPanel(CornerStudy study, EntryResult entry) {

@@ -43,11 +43,13 @@ public final class GripPictures {
                         best,
                         100 * (1 - grip.rearCapacity(best) / grip.rearCapacity(0)))
                 : "Braking adds nothing to the front grip of this car at this speed.";
-        Axle limiting = grip.limitingAxle(0);
+        String limiting = grip.limitingAxle(0)
+                .map(axle -> axle == Axle.FRONT ? "its front axle" : "its rear axle")
+                .orElse("rolling over");
         String whole = Say.of(
-                " The car as a whole corners at %.2f m/s² without slowing, limited by its %s axle, and brakes at most at %.2f "
+                " The car as a whole corners at %.2f m/s² without slowing, limited by %s, and brakes at most at %.2f "
                         + "m/s² in a straight line.",
-                grip.lateralAcceleration(0), limiting == Axle.FRONT ? "front" : "rear", hardest);
+                grip.lateralAcceleration(0), limiting, hardest);
         return new Picture(
                 Say.of("Cornering grip while braking: %s at %.0f m/s", car.name(), speed),
                 front + whole,

@@ -68,17 +68,12 @@ public final class SweepPictures {
     }
 
     /** The best release of any shape, beside straight-line braking and the best of the simple shapes. */
-    public static Picture best(
-            CornerStudy study,
-            Optimum optimum,
-            Optional<EntryResult> baseline,
-            Optional<Remainder> remainder,
-            AgainstLimit limit) {
+    public static Picture best(CornerStudy study, Optimum optimum, Optional<Remainder> remainder, AgainstLimit limit) {
         EntryResult best = optimum.entry().orElseThrow();
         List<List<Panel>> rows = new ArrayList<>();
         rows.add(List.of(EntryPictures.planPanel(study, best)));
         rows.add(List.of(EntryPictures.coursePanel(study, best)));
-        String gained = gapRow(study, Optional.of(best), baseline, rows);
+        String gained = gapRow(study, Optional.of(best), optimum.baseline(), rows);
         limit.loss().ifPresent(loss -> rows.add(List.of(EntryPictures.lossPanel(study, best, loss))));
         List<Panel> bars = new ArrayList<>();
         bars.add(families(optimum, best));

@@ -53,8 +53,8 @@ record Ladder(List<Finding> rungs) {
      * @return empty after a stop
      */
     static Optional<Ladder> around(CornerStudy study, Finding made, Sweep sweep) {
-        double apex = study.simulator().apex();
         BrakePlan plan = made.entry().plan();
+        double apex = study.apex(plan.release());
         double middle = plan.release().end();
         double low = Math.min(0, middle - LEAST_SPAN * apex);
         double step = (middle - low) / EACH_SIDE;

@@ -1,6 +1,8 @@
 package org.foreload.examples.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +13,8 @@ import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Format;
+import org.foreload.lap.Circuit;
 import org.foreload.lap.Lap;
 import org.foreload.lap.Lap.CornerGain;
 import org.foreload.strategy.Allowance;
@@ -50,5 +54,24 @@ class CircuitAnswerTest {
         assertEquals(
                 "No gain is known: in no corner were both a best release and straight-line braking found.",
                 CircuitAnswer.gain(new Lap(List.of(none), true)));
+    }
+
+    /** A brake point of a corner in which nobody brakes is no number to drive by; the words say which corner it is. */
+    @Test
+    void aCornerWithoutABrakeIsNamed() {
+        EntryResult coasting = entry(500);
+        EntryResult braked = entry(-190);
+        Lap lap = new Lap(
+                List.of(
+                        new CornerGain("wide", 40, Optional.of(coasting), Optional.of(coasting)),
+                        new CornerGain("tight", 40, Optional.of(braked), Optional.of(braked))),
+                true);
+        Circuit circuit = new Circuit(
+                "two", List.of(Demos.corner("--demo-corner", "medium").value()));
+        String words = Format.TABLE.render(
+                CircuitAnswer.of(Demos.car("--demo-car", "light").value(), circuit, lap));
+        assertTrue(words.contains("No brake is needed in 1 (wide):"), words);
+        assertFalse(words.contains("500"), words);
+        assertTrue(words.contains("-190.00"), words);
     }
 }

@@ -86,6 +86,27 @@ class EntryTest {
         List.of("event", "s_m", "time_s").forEach(field -> assertTrue(event.has(field), field));
     }
 
+    /**
+     * In an S of 50 and 45 m the default release ends at 0.7 of the way to the apex of the first bend, at 33 m: the
+     * brake is for that one. Common practice, no source.
+     */
+    @Test
+    void theDefaultReleaseInAnSIsForItsFirstBend() throws IOException {
+        String bend = """
+                {"type": "spiral", "length_m": 20, "end_radius_m": %1$d, "turn": "%2$s"},
+                {"type": "arc", "length_m": 26, "radius_m": %1$d, "turn": "%2$s"},
+                {"type": "spiral", "length_m": 20, "start_radius_m": %1$d, "turn": "%2$s"}""";
+        String corner = file(
+                "s.json",
+                """
+                {"name": "an S", "approach_speed_mps": 50, "approach_length_m": 300, "exit_length_m": 100,
+                 "half_width_m": 5, "segments": [""" + String.format(bend, 50, "left")
+                        + ", {\"type\": \"straight\", \"length_m\": 15}, " + String.format(bend, 45, "right") + "]}");
+        JsonNode entry = entry("--demo-car", "road", "--corner", corner);
+        assertEquals("made it", entry.get("outcome").textValue());
+        assertEquals(0.7 * 33, entry.get("release").get("end_m").doubleValue(), 0.5);
+    }
+
     /** With its margin the default release makes a demo corner, or the answer says that no brake point does. */
     @ParameterizedTest
     @MethodSource("pairs")

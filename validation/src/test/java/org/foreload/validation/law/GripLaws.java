@@ -12,6 +12,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.foreload.grip.AccelerationRange;
 import org.foreload.grip.Axle;
+import org.foreload.grip.AxleUse;
 import org.foreload.grip.BrakeDistribution;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GgDiagram;
@@ -266,11 +267,12 @@ class GripLaws {
         double lateral = grip.lateralAcceleration(deceleration);
         if (lateral > 0) {
             GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
-            double fullest = grip.limitingAxle(deceleration) == Axle.FRONT
-                    ? use.front().utilisation()
-                    : use.rear().utilisation();
+            double fullest = grip.limitingAxle(deceleration)
+                    .map(axle -> axle == Axle.FRONT ? use.front() : use.rear())
+                    .map(AxleUse::utilisation)
+                    .orElse(use.tippingUtilisation());
             assertEquals(1, fullest, 1e-6);
-            assertTrue(use.utilisation() <= 1 + 1e-6);
+            assertTrue(use.utilisation() <= 1 + 1e-6 && use.tippingUtilisation() <= 1 + 1e-6);
         }
     }
 }

@@ -46,6 +46,7 @@ class EntryRecorder {
     private Outcome ending;
     private Kind endingKind;
     private double farthestOffset;
+    private boolean slowed;
     private boolean driven;
     private EntryEvent asked;
     private double frontUse;
@@ -63,8 +64,7 @@ class EntryRecorder {
         this.brakeOn =
                 Bounds.larger(plan.brakePoint(), simulator.corner().path().start());
         this.equations = equations;
-        this.fullness =
-                new Fullness(simulator.corner().path(), brakeOn, simulator.car().antiLock());
+        this.fullness = new Fullness(simulator.corner().path(), simulator.car().antiLock());
         this.locks = new WheelLockWatch(simulator.car(), equations, events);
         this.closed = -simulator.car().driveline().closedThrottleDrag()
                 / simulator.car().chassis().mass();
@@ -137,9 +137,10 @@ class EntryRecorder {
     }
 
     /**
-     * Takes in a step of the run. The way in lasts to the apex, or to the slowest point where that comes later. What
-     * the axles use counts no further than to where the throttle comes: from there on the foot holds the car at its
-     * limit as it does on every way out. In an entry without the brake it counts all the way in.
+     * Takes in a step of the run. The way in begins where the throttle has gone or the brake outweighs it, and lasts to
+     * the apex, or to the slowest point where that comes later. What the axles use counts no further than to where the
+     * throttle comes: from there on, as on the straight before, the foot holds the car at its limit. In an entry
+     * without the brake it counts from the brake point all the way in.
      *
      * @param wheels loads and forces at its end
      */
@@ -160,10 +161,14 @@ class EntryRecorder {
         step.state(to, seen);
         track(to, seen);
         pickedUp(step, seen[EntryState.DRIVE]);
+        boolean pushed = braked() && seen[EntryState.DRIVE] - seen[EntryState.BRAKE] > LEAST_DRIVE;
+        slowed = slowed || to >= brakeOn && !pushed;
         boolean entering = to <= simulator.apex() || minimumSpeedAt > from;
-        fullness.wheels(to, wheels, entering && !(driven && braked()));
-        if (entering) {
-            fullness.tipping(to, wheels, equations.tippingUse(wheels));
+        if (slowed) {
+            fullness.wheels(wheels, entering && !(driven && braked()));
+        }
+        if (slowed && entering) {
+            fullness.tipping(wheels, equations.tippingUse(wheels));
         }
         locks.brakes(wheels, seen[EntryState.BRAKE]);
         if (profile != null) {

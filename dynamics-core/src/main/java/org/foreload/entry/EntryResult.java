@@ -117,8 +117,9 @@ public record EntryResult(
     }
 
     /**
-     * What an entry left unused on the way in, and over its whole length. The way in ends where the throttle comes, at
-     * the latest at the apex, or at the slowest point where that lies beyond it.
+     * What an entry left unused on the way in, and over its whole length. The way in begins where the throttle has gone
+     * after the brake point, or the brake outweighs it. It ends where the throttle comes, at the latest at the apex, or
+     * at the slowest point where that lies beyond it.
      *
      * @param front friction that the front axle still had at its fullest, as a share of all it had; on the way in
      * @param rear the same for the rear axle

@@ -6,12 +6,11 @@ import org.foreload.path.Path;
 
 /**
  * How much of their grip the axles use, and how near the car comes to rolling over and to the edges, along one run:
- * read at the end of each step, with or without a profile.
+ * read at the end of each step from where the car slows, with or without a profile.
  */
 final class Fullness {
 
     private final Path path;
-    private final double from;
     private final boolean antiLock;
     private double frontSoFar;
     private double rearSoFar;
@@ -21,13 +20,9 @@ final class Fullness {
     private boolean tipsFirst;
     private double edge = Double.POSITIVE_INFINITY;
 
-    /**
-     * @param from station from which the axles count, m
-     * @param antiLock whether the car's brakes are kept from stopping a wheel
-     */
-    Fullness(Path path, double from, boolean antiLock) {
+    /** @param antiLock whether the car's brakes are kept from stopping a wheel */
+    Fullness(Path path, boolean antiLock) {
         this.path = path;
-        this.from = from;
         this.antiLock = antiLock;
     }
 
@@ -42,10 +37,7 @@ final class Fullness {
      *
      * @param counts whether the entry still lasts here
      */
-    void wheels(double station, WheelForces wheels, boolean counts) {
-        if (station < from) {
-            return;
-        }
+    void wheels(WheelForces wheels, boolean counts) {
         frontSoFar = Bounds.larger(frontSoFar, bound(wheels, 0));
         rearSoFar = Bounds.larger(rearSoFar, bound(wheels, 2));
         if (counts) {
@@ -59,8 +51,8 @@ final class Fullness {
      *
      * @param use lateral force over that at which the inner wheels leave the road
      */
-    void tipping(double station, WheelForces wheels, double use) {
-        if (station >= from && use > tipping) {
+    void tipping(WheelForces wheels, double use) {
+        if (use > tipping) {
             tipping = use;
             tipsFirst = use > bound(wheels, 0) && use > bound(wheels, 2);
         }

@@ -91,11 +91,11 @@ class AntiLockTest {
         for (double brake : new double[] {5000, 60_000}) {
             WheelForces braked = moment(CAR, x, brake, 0);
             double rear = Math.abs(braked.rearLateral()) / (braked.peakY(2) + braked.peakY(3));
-            assertEquals(rear, new Fullness(BEND, 0, true).bound(braked, 2), 1e-12);
-            assertTrue(new Fullness(BEND, 0, false).bound(braked, 2) > rear + 0.05);
+            assertEquals(rear, new Fullness(BEND, true).bound(braked, 2), 1e-12);
+            assertTrue(new Fullness(BEND, false).bound(braked, 2) > rear + 0.05);
         }
         WheelForces driven = moment(CAR, x, 0, 3000);
-        assertEquals(new Fullness(BEND, 0, false).bound(driven, 2), new Fullness(BEND, 0, true).bound(driven, 2));
+        assertEquals(new Fullness(BEND, false).bound(driven, 2), new Fullness(BEND, true).bound(driven, 2));
     }
 
     private static final Path BEND = SampleEntries.medium(50).path();

@@ -1,0 +1,52 @@
+package org.foreload.entry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Driveline;
+import org.foreload.vehicle.Driveline.DrivenAxle;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What of the grip counts: brake and turn, not the throttle on the straight before. Common practice, no source: who
+ * asks how near the rear is to its limit on the way in does not mean that the wheels nearly spin before the brake.
+ */
+class WayInTest {
+
+    /** So strong that the rear wheels are at their limit on the straight. */
+    private static final Car STRONG = SampleEntries.LIGHT.with(new Driveline(1e6, DrivenAxle.REAR));
+
+    private static final BrakePlan PLAN =
+            Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 20)).from(-112);
+
+    private static double most(Trace trace, String column, double from, double to) {
+        double most = 0;
+        for (int i = 0; i < trace.rows(); i++) {
+            double s = trace.column("s_m").at(i);
+            if (s >= from && s <= to) {
+                most = Math.max(most, trace.column(column).at(i));
+            }
+        }
+        return most;
+    }
+
+    @Test
+    void theThrottleBeforeTheBrakeDoesNotCount() {
+        EntryResult entry =
+                SampleRun.simulator(STRONG, SampleEntries.medium(30)).run(PLAN);
+        assertTrue(entry.made(), entry.outcome().toString());
+        Trace trace = entry.profile().orElseThrow();
+        double on = PLAN.brakePoint();
+        double throttle = entry.event(EntryEvent.Kind.PICK_UP).orElseThrow().station();
+        assertTrue(most(trace, "rear_utilisation", on, on) > 0.97, "at its limit on the straight");
+        double braked = most(trace, "rear_utilisation", on + 8, throttle);
+        assertTrue(braked < 0.9, "and far from it with the brake: " + braked);
+        assertEquals(1 - braked, entry.margins().rear(), 0.02);
+    }
+}

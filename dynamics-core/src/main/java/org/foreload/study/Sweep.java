@@ -41,6 +41,21 @@ public final class Sweep {
         return new Sweep(Runtime.getRuntime().availableProcessors(), Progress.SILENT);
     }
 
+    /** The same threads and the same stop, without a progress report. */
+    public Sweep unreported() {
+        return new Sweep(threads, new Progress() {
+            @Override
+            public void update(int done, int total) {
+                // Not passed on.
+            }
+
+            @Override
+            public boolean stopped() {
+                return progress.stopped();
+            }
+        });
+    }
+
     /** Number of threads. */
     public int threads() {
         return threads;
@@ -64,7 +79,7 @@ public final class Sweep {
     /**
      * Runs the computation for each case. A stop, or an interrupt of the thread that called, keeps further cases from
      * being started; those that have been started are finished, and nothing that was done is lost. A thread that was
-     * interrupted still is when this returns. No case runs any longer, and nobody is told of one, when this returns or
+     * interrupted still is when this returns. No case runs any longer, and none is reported, when this returns or
      * throws: after a failure, too, those that have been started are waited for.
      *
      * @param <A> case

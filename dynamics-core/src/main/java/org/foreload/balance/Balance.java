@@ -13,11 +13,11 @@ import org.foreload.study.Proportion;
  *
  * @param axis what was changed
  * @param own value that the car has
- * @param rows one per value, in their order
- * @param recommended the value to drive with; empty if no value makes the corner
+ * @param rows one per value, in their order; fewer after a stop or an interrupt
+ * @param recommended the value to drive with; empty if no value makes the corner, or if not all were tried
  * @param interior whether values on both sides of it were slower or worse, so that it is an optimum and not the end of
  *     the sweep
- * @param reason why, in words
+ * @param reason why, or why there is none, in words
  */
 public record Balance(
         BalanceAxis axis,
@@ -32,13 +32,23 @@ public record Balance(
         rows = List.copyOf(rows);
     }
 
+    /** Whether every value was tried; false after a stop or an interrupt that left one out. */
+    public boolean complete() {
+        return rows.size() == axis.values().size();
+    }
+
     /**
      * Recommends the quickest row of the first kind that there is: the front axle locks first and no more entries fail
      * with a small scatter than accepted; no more fail than accepted; fewest fail. What a harder or a later foot does
      * is reported, and does not decide: a single trial that just makes it or just fails says nothing about its
-     * neighbours.
+     * neighbours. Where not all values were tried it recommends none.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
+        int values = axis.values().size();
+        if (rows.size() < values) {
+            String stopped = "Stopped after " + rows.size() + " of " + values + " values: none is recommended.";
+            return new Balance(axis, own, rows, Optional.empty(), false, stopped);
+        }
         Optional<BalanceRow> quickest = quickest(rows, row -> true);
         if (quickest.isEmpty()) {
             return new Balance(

@@ -98,7 +98,8 @@ public record BalanceStudy(
     }
 
     /**
-     * Sweeps one axis.
+     * Sweeps one axis. A stop, or an interrupt of the thread that called, leaves out what was not begun; then the
+     * answer is not {@link Balance#complete() complete}, and recommends nothing.
      *
      * @param base car, corner and driver
      * @param axis what is changed

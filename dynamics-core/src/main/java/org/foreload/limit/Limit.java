@@ -2,6 +2,7 @@ package org.foreload.limit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.collocation.Progress;
 import org.foreload.conventions.InvalidValueException;
@@ -96,7 +97,9 @@ public final class Limit {
      * @param band where the car may go
      * @param hands what hands and feet can do
      * @param options settings of the solution
-     * @param watcher follows each step
+     * @param watcher follows each step; what it throws ends the search
+     * @throws CancellationException if the thread that calls is interrupted before an optimum is found; it still is
+     *     then
      * @throws InvalidValueException if the car cannot be described by the equations, or comes too fast for the corner
      */
     public static LimitResult solve(
@@ -108,6 +111,8 @@ public final class Limit {
      * The limit that is found from another line: an optimum is one among its neighbours, and a wide road has several.
      *
      * @param start where the search begins; the car sets out on the road's own line all the same
+     * @throws CancellationException if the thread that calls is interrupted before an optimum is found; it still is
+     *     then
      * @throws InvalidValueException also if the line cannot be driven from that approach speed
      */
     public static LimitResult solve(
@@ -147,7 +152,13 @@ public final class Limit {
                 unknowns,
                 options.tolerance(),
                 options.mostSteps(),
-                watcher);
+                (step, residual) -> {
+                    if (Thread.currentThread().isInterrupted()) {
+                        throw new CancellationException(
+                                "interrupted after " + step + " steps, before an optimum was found");
+                    }
+                    watcher.accept(step, residual);
+                });
         return new ResultMaker(car, path, places, lengths, equations).result(ending);
     }
 

@@ -21,7 +21,8 @@ import org.foreload.vehicle.Car;
  * @param corner the road and its own line
  * @param hands what hands and feet can do; one that may brake up to a station may do so up to the turn-in of each line
  * @param options settings of the solutions
- * @param watcher follows each step of each solution
+ * @param watcher follows each step of each solution; what it throws ends the study, and so does an interrupt of the
+ *     thread that calls, by a {@link java.util.concurrent.CancellationException}
  */
 public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions options, Progress watcher) {
 

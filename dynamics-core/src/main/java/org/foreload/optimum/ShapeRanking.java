@@ -16,6 +16,7 @@ import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.StraightLine;
+import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Rounds;
 import org.foreload.study.Sweep;
@@ -39,7 +40,30 @@ public final class ShapeRanking {
     private ShapeRanking() {}
 
     /**
-     * The sweep with the refined best of each shape added to it.
+     * The command line's main job: {@linkplain #refine refines} what a sweep has found.
+     *
+     * @param releases car, corner, driver and margin, and the releases to begin with:
+     *     {@link org.foreload.strategy.SweepPlan#standard()} is what the command line takes
+     * @param sweep on how many threads, and who watches the progress: told of the releases to begin with, and asked all
+     *     along whether to go on
+     * @throws org.foreload.conventions.InvalidValueException if the corner has no bend
+     */
+    public static Exploration explore(ReleaseSweep releases, Sweep sweep) {
+        return explore(releases, sweep, SweepMemory.NONE);
+    }
+
+    /**
+     * The same, but for the releases that are remembered.
+     *
+     * @param memory what an earlier run of the same sweep, with the same study, has found
+     */
+    public static Exploration explore(ReleaseSweep releases, Sweep sweep, SweepMemory memory) {
+        return refine(releases, releases.coarse(sweep, memory), sweep.unreported());
+    }
+
+    /**
+     * The sweep with the refined best of each shape added to it. After a stop or an interrupt that left out a shape it
+     * is not complete.
      *
      * @param releases the sweep that found it
      * @param grid what it found, {@link ReleaseSweep#coarse coarse} or whole; nothing is added if it was stopped
@@ -52,11 +76,11 @@ public final class ShapeRanking {
                         .map(Candidate::entry)
                         .filter(one -> one.braked() && !StraightLine.is(one.plan())))
                 : List.of();
-        List<Finding> refined = sweep.run(starts, start -> refined(releases.study(), start)).stream()
-                .flatMap(Optional::stream)
+        List<Optional<Finding>> found = sweep.run(starts, start -> refined(releases.study(), start)).stream()
                 .flatMap(Optional::stream)
                 .toList();
-        return releases.refined(grid, refined);
+        List<Finding> quicker = found.stream().flatMap(Optional::stream).toList();
+        return releases.refined(grid, quicker, starts.size() - found.size());
     }
 
     /**

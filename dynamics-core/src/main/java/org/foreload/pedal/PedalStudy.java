@@ -39,19 +39,35 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      *
      * @param pedal the pedal
      * @param brakeScatter root mean square of what the brake demand was off, as a part of the peak, over all attempts,
-     *     at the peak and on the way down
-     * @param outcomes how the attempts ended; those that did not occur are absent
+     *     driven or not, at the peak and on the way down
+     * @param outcomes how the attempts that were driven ended; those that did not occur are absent
      * @param meanTime of those that made the corner, s; NaN if none did
      * @param timeDeviation standard deviation of those times, s; NaN for fewer than two
+     * @param planned number of attempts in the study; more than were driven after a stop or an interrupt
      */
     public record Result(
-            Pedal pedal, double brakeScatter, Map<Outcome, Integer> outcomes, double meanTime, double timeDeviation) {
+            Pedal pedal,
+            double brakeScatter,
+            Map<Outcome, Integer> outcomes,
+            double meanTime,
+            double timeDeviation,
+            int planned) {
 
         /** Copies the outcomes, in the order in which they are declared. */
         public Result {
             Map<Outcome, Integer> ordered = new EnumMap<>(Outcome.class);
             ordered.putAll(Map.copyOf(outcomes));
             outcomes = Collections.unmodifiableMap(ordered);
+        }
+
+        /** Number of attempts that were driven. */
+        public int driven() {
+            return outcomes.values().stream().mapToInt(Integer::intValue).sum();
+        }
+
+        /** Whether every attempt was driven; false after a stop or an interrupt that left one out. */
+        public boolean complete() {
+            return driven() == planned;
         }
 
         /** Number of attempts that ended so. */
@@ -66,7 +82,8 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      * @param simulator car, corner and driver; the pedal's lag takes the place of the driver's between foot and brake
      * @param plan what is intended
      * @param pedals the pedals
-     * @param sweep on how many threads, and who watches the progress
+     * @param sweep on how many threads, and who watches the progress; a stop, or an interrupt of the thread that
+     *     called, leaves out what was not begun
      */
     public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
         List<EntrySimulator> simulators = pedals.stream()
@@ -103,7 +120,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
                 .filter(EntryResult::made)
                 .mapToDouble(EntryResult::time)
                 .toArray();
-        return new Result(pedal, scatter(plan, pedal, seeds), outcomes, mean(times), deviation(times));
+        return new Result(pedal, scatter(plan, pedal, seeds), outcomes, mean(times), deviation(times), attempts);
     }
 
     /** Over a stretch of time at the peak and on its way down to a tenth of it, evenly. */

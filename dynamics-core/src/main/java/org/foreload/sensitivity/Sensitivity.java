@@ -155,8 +155,9 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * setup.
      *
      * @param study car, corner and driver that it was made with
-     * @param entry the best entry, or one near it
+     * @param entry the best entry, or one near it that makes the corner
      * @param sweep on how many threads, and who watches the progress
+     * @throws InvalidValueException if the entry does not make the corner
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, Sweep sweep) {
         return of(study, entry, ENTRIES, sweep);
@@ -166,9 +167,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * Turns every knob of an entry.
      *
      * @param study car, corner and driver that it was made with
-     * @param entry the best entry, or one near it
+     * @param entry the best entry, or one near it that makes the corner
      * @param entries tried in each search for the best release of a changed setup
      * @param sweep on how many threads, and who watches the progress
+     * @throws InvalidValueException if the entry does not make the corner
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
         return of(study, entry, Knobs.of(setup(study, entry)), entries, sweep);
@@ -178,12 +180,17 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * Turns some knobs of an entry.
      *
      * @param study car, corner and driver that it was made with
-     * @param entry the best entry, or one near it
+     * @param entry the best entry, or one near it that makes the corner
      * @param knobs which
      * @param entries tried in each search for the best release of a changed setup
      * @param sweep on how many threads, and who watches the progress
+     * @throws InvalidValueException if the entry does not make the corner
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
+        if (!entry.made()) {
+            throw new InvalidValueException(
+                    "entry", entry.outcome().words(), "one that makes the corner: changes are taken from its time");
+        }
         Around around = new Around(study, entry, entries);
         List<Optional<Row>> found = sweep.run(knobs, around::row);
         List<Row> rows = found.stream()

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
@@ -172,12 +173,28 @@ public final class CornerStudy {
         return bound.profile();
     }
 
-    /** Stations of the apexes of the bends that the car slows for, m; see {@link Apexes}. */
+    /**
+     * Stations of the apexes of the bends that the car slows for, m; see {@link Apexes}. Whatever places releases
+     * between turn-in and apex asks for them.
+     *
+     * @throws InvalidValueException if the line has no bend after turn-in
+     */
     public List<Double> apexes() {
-        return Apexes.of(bound(), simulator.corner());
+        Corner corner = simulator.corner();
+        List<Double> apexes = Apexes.of(bound(), corner);
+        double first = apexes.get(0);
+        if (!(first > 0 && corner.path().curvature(first) != 0)) {
+            throw new InvalidValueException(
+                    "segments", corner.name(), "a corner whose line bends after turn-in: a straight has no apex");
+        }
+        return apexes;
     }
 
-    /** That apex, m, which is nearest to the brake off of a release. */
+    /**
+     * That apex, m, which is nearest to the brake off of a release.
+     *
+     * @throws InvalidValueException if the line has no bend after turn-in
+     */
     public double apex(Release release) {
         return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
     }
@@ -268,10 +285,19 @@ public final class CornerStudy {
     /** Time, s, by which an earlier brake point must be quicker to be named. */
     private static final double QUICKER = 0.002;
 
-    /** The same, searched for near a brake point, m, that makes the corner, or nearly so. */
+    /**
+     * The latest brake point found by steps from a guess: quicker than the {@link #latest(Braking) last of all}, and
+     * the same but where keeping the margin comes and goes with the brake point. Where the steps from the guess find
+     * none, others go from the estimate.
+     *
+     * @param guess brake point, m, that makes the corner, or nearly so: the nearer, the fewer entries
+     * @throws InvalidValueException if the guess is not finite
+     */
     public Finding latest(Braking braking, double guess) {
+        Checks.finite("guess", guess);
         BrakePointSearch search = search();
-        return search.confirmed(search.latest(braking, guess));
+        Trial near = search.latest(braking, guess);
+        return search.confirmed(near.met() ? near : search.latest(braking));
     }
 
     /**

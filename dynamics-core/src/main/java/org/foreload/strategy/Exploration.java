@@ -8,15 +8,17 @@ import java.util.Optional;
 import org.foreload.entry.EntryResult;
 
 /**
- * What a sweep found.
+ * What a sweep found: a {@link ReleaseSweep}, or one whose best were {@linkplain org.foreload.optimum.ShapeRanking
+ * refined}.
  *
  * @param candidates one per release tried, in the order of the sweep; their entries come without profile
  * @param best the quickest that makes the corner, with its profile: straight-line braking where no release is quicker;
  *     empty if none does
  * @param baseline the quickest straight-line braking, with its profile, or the best itself where nobody brakes; empty
- *     if none makes the corner
+ *     if none makes the corner, or if an interrupt left some of it untried
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
- * @param planned number of releases in the sweep; more than there are candidates after a stop
+ * @param planned number of releases in the sweep, and of those that refine it or that it is compared with and that a
+ *     stop left out; more than there are candidates after a stop
  */
 public record Exploration(
         List<Candidate> candidates,
@@ -30,7 +32,7 @@ public record Exploration(
         candidates = List.copyOf(candidates);
     }
 
-    /** Whether every release was tried; false after a stop. */
+    /** Whether everything was tried; false after a stop or an interrupt that left something out. */
     public boolean complete() {
         return candidates.size() == planned;
     }

@@ -26,6 +26,13 @@ import org.foreload.study.Sweep;
  * change what is found. Only what is quickest is driven with full accuracy, and only the plans worth a choice, those
  * that trade up to {@value BrakePointSearch#WORTH_A_CHOICE} s for having more in hand, are asked how much that is.
  *
+ * <p>A sweep tries a grid and no more. The command line's main job goes on from there and refines the best of each
+ * shape: that is {@link org.foreload.optimum.ShapeRanking#explore ShapeRanking.explore}.
+ *
+ * <p>A stop, or an interrupt of the thread that called, leaves out what was not begun; then the answer is not
+ * {@link Exploration#complete() complete}, and after an interrupt that left some straight-line braking untried it has
+ * no baseline.
+ *
  * @param study car, corner, driver and margin
  * @param plan which releases
  */
@@ -48,7 +55,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration run(Sweep sweep, SweepMemory memory) {
-        return refined(coarse(sweep, memory), List.of());
+        return refined(coarse(sweep, memory), List.of(), 0);
     }
 
     /**
@@ -65,10 +72,13 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
             tried = all(
                     sweep.run(releases, release -> Candidate.of(study.search().latest(release))));
         }
-        Optional<Candidate> baseline = tried.stream().anyMatch(Candidate::made)
-                ? StraightLine.best(study, plan.buildUpTime(), sweep).map(Candidate::of)
-                : Optional.empty();
-        return new Exploration(tried, Optional.empty(), baseline, study.bound().time(), releases.size());
+        boolean compared = tried.stream().anyMatch(Candidate::made);
+        Optional<Candidate> baseline =
+                compared ? StraightLine.best(study, plan.buildUpTime(), sweep).map(Candidate::of) : Optional.empty();
+        boolean lacking =
+                compared && baseline.isEmpty() && Thread.currentThread().isInterrupted();
+        return new Exploration(
+                tried, Optional.empty(), baseline, study.bound().time(), releases.size() + (lacking ? 1 : 0));
     }
 
     private static List<Candidate> all(List<Optional<Candidate>> found) {
@@ -119,11 +129,13 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      *
      * @param done sweep of this study
      * @param more found with the same margin
+     * @param left how many others a stop kept from being looked for, 0 or more
      */
-    public Exploration refined(Exploration done, List<Finding> more) {
+    public Exploration refined(Exploration done, List<Finding> more, int left) {
+        Checks.notNegative("left", left);
         List<Candidate> all = new ArrayList<>(done.candidates());
         more.stream().map(Candidate::of).map(Candidate::withoutProfile).forEach(all::add);
-        return exploration(all, done.baseline(), done.planned() + more.size());
+        return exploration(all, done.baseline(), done.planned() + more.size() + left);
     }
 
     /** Searches, or drives what is remembered. */

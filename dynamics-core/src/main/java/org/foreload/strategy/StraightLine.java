@@ -38,7 +38,8 @@ public final class StraightLine {
     }
 
     /**
-     * The quickest that keeps the study's margin; empty if none does.
+     * The quickest that keeps the study's margin; empty if none does, or if the thread that calls is interrupted before
+     * all have been tried: then it still is when this returns.
      *
      * @param study car, corner, driver and margin
      * @param buildUpTime time in which the foot reaches the peak, s
@@ -58,6 +59,9 @@ public final class StraightLine {
         }
         double peak = coarse.get(0).entry().plan().peakDeceleration();
         List<Trial> fine = found(peaks(FINER, peak, limit, buildUpTime), near, quiet);
+        if (Thread.currentThread().isInterrupted()) {
+            return Optional.empty(); // The best of some peaks would pass for the best of all.
+        }
         Optional<Finding> best = Optional.empty();
         for (Trial trial : Stream.concat(coarse.stream(), fine.stream())
                 .sorted(QUICKEST_FIRST)

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -40,6 +41,21 @@ public final class Sweep {
         return new Sweep(Runtime.getRuntime().availableProcessors(), Progress.SILENT);
     }
 
+    /** The same threads and the same stop, without a progress report. */
+    public Sweep unreported() {
+        return new Sweep(threads, new Progress() {
+            @Override
+            public void update(int done, int total) {
+                // Not passed on.
+            }
+
+            @Override
+            public boolean stopped() {
+                return progress.stopped();
+            }
+        });
+    }
+
     /** Number of threads. */
     public int threads() {
         return threads;
@@ -63,7 +79,8 @@ public final class Sweep {
     /**
      * Runs the computation for each case. A stop, or an interrupt of the thread that called, keeps further cases from
      * being started; those that have been started are finished, and nothing that was done is lost. A thread that was
-     * interrupted still is when this returns.
+     * interrupted still is when this returns. No case runs any longer, and none is reported, when this returns or
+     * throws: after a failure, too, those that have been started are waited for.
      *
      * @param <A> case
      * @param <R> result
@@ -77,6 +94,7 @@ public final class Sweep {
     public <A, R> List<Optional<R>> run(List<A> cases, Function<? super A, ? extends R> computation) {
         AtomicInteger done = new AtomicInteger();
         AtomicBoolean interrupted = new AtomicBoolean();
+        AtomicBoolean failed = new AtomicBoolean();
         ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
             Thread thread = new Thread(task, "foreload-sweep");
             thread.setDaemon(true);
@@ -86,7 +104,7 @@ public final class Sweep {
             List<Future<Optional<R>>> pending = new ArrayList<>();
             for (A one : cases) {
                 Callable<Optional<R>> task = () -> {
-                    if (interrupted.get() || progress.stopped()) {
+                    if (failed.get() || interrupted.get() || progress.stopped()) {
                         return Optional.empty();
                     }
                     R result = Objects.requireNonNull(computation.apply(one), "a case of a sweep came to no result");
@@ -101,13 +119,27 @@ public final class Sweep {
             }
             return results;
         } catch (ExecutionException failure) {
+            failed.set(true);
             throw failure.getCause() instanceof RuntimeException cause
                     ? cause
                     : new IllegalStateException("a case failed", failure.getCause());
         } finally {
-            pool.shutdownNow();
+            pool.shutdown();
+            awaitEnd(pool, interrupted);
             if (interrupted.get()) {
                 Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** Until no worker runs, however often the wait for it is interrupted. */
+    private static void awaitEnd(ExecutorService pool, AtomicBoolean interrupted) {
+        boolean ended = false;
+        while (!ended) {
+            try {
+                ended = pool.awaitTermination(1, TimeUnit.DAYS);
+            } catch (InterruptedException stop) {
+                interrupted.set(true);
             }
         }
     }

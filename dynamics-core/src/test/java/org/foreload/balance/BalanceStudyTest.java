@@ -37,6 +37,24 @@ class BalanceStudyTest {
     private static final BalanceStudy ONE_RELEASE =
             new BalanceStudy(List.of(0.8), List.of(0.3), -0.1, ReleaseShapes.LINEAR, 0.25);
 
+    /** Nothing follows from values that a stop left out: none is best, and none is said to fail. */
+    @Test
+    void aSweepThatWasStoppedRecommendsNothing() {
+        BalanceAxis axis = new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.6, 0.7, 0.8));
+        Balance stopped = Balance.of(axis, 0.7, List.of(row(0.6, 17.0, Axle.FRONT, 0), row(0.7, 17.1, Axle.FRONT, 0)));
+        assertFalse(stopped.complete());
+        assertEquals(Optional.empty(), stopped.recommended());
+        assertFalse(stopped.interior());
+        assertEquals("Stopped after 2 of 3 values: none is recommended.", stopped.reason());
+        assertEquals(2, stopped.rows().size(), "what was done is kept");
+        Thread.currentThread().interrupt();
+        Balance interrupted =
+                ONE_RELEASE.run(CornerStudy.of(Scenes.frontHeavy(), Scenes.medium()), axis, Sweep.quiet());
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertFalse(interrupted.complete());
+        assertEquals(Optional.empty(), interrupted.recommended());
+    }
+
     /** From a share that locks the rear first to one that brakes with the front wheels alone. */
     @Test
     void theBestShareLiesBetweenALooseRearAndAnIdleOne() {
@@ -45,6 +63,7 @@ class BalanceStudyTest {
         Balance balance = ONE_RELEASE.run(
                 study, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.70, 0.82, 0.98)), Sweep.quiet());
         assertEquals(3, balance.rows().size());
+        assertTrue(balance.complete());
         assertEquals(0.82, balance.own());
         BalanceRow loose = balance.rows().get(0);
         BalanceRow middle = balance.rows().get(1);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.path.Corner;
@@ -148,6 +150,28 @@ class LimitTest {
         LimitResult fine = solve(LimitCases.LIGHT, corner, Band.within(0.3), 10, new LimitOptions(225, 1e-5, 300));
         assertTrue(coarse.converged() && fine.converged());
         assertEquals(coarse.time(), fine.time(), 1e-3);
+    }
+
+    /** Who no longer waits need not wait for the end; the flag stays for who asks next. Common practice, no source. */
+    @Test
+    void anInterruptEndsTheSearch() {
+        AtomicInteger steps = new AtomicInteger();
+        Hands hands = Hands.practised(10);
+        assertThrows(
+                CancellationException.class,
+                () -> Limit.solve(
+                        LimitCases.LIGHT,
+                        LimitCases.bend(30, 5, Turn.LEFT),
+                        Band.within(0.3),
+                        hands,
+                        COARSE,
+                        (step, residual) -> {
+                            if (steps.incrementAndGet() == 3) {
+                                Thread.currentThread().interrupt();
+                            }
+                        }));
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertEquals(3, steps.get());
     }
 
     @Test

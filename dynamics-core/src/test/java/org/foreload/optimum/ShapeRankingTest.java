@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -107,6 +109,47 @@ class ShapeRankingTest {
         for (EntryResult one : best) {
             assertEquals(quickest(refined.candidates(), one.plan().release().shape()), one.time());
         }
+    }
+
+    /** The main job is the sweep and its refinement in one call; what is known already is not searched for again. */
+    @Test
+    void theSweepAndItsRefinementAreOneCall() {
+        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
+        Exploration refined = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
+        List<Integer> told = Collections.synchronizedList(new ArrayList<>());
+        Exploration whole = ShapeRanking.explore(SWEEP, new Sweep(2, (done, total) -> {
+            assertEquals(SWEEP.releases().size(), total);
+            told.add(done);
+        }));
+        assertEquals(refined, whole);
+        assertEquals(SWEEP.releases().size(), told.size(), "told of the releases to begin with, and of no others");
+        assertTrue(whole.complete());
+        assertTrue(whole.gain() > SWEEP.run(ONE_THREAD).gain() + 0.01);
+    }
+
+    /** A stop, or an interrupt, after the sweep and before its refinement leaves out two shapes, and says so. */
+    @Test
+    void aRefinementThatWasStoppedIsNotComplete() {
+        int releases = SWEEP.releases().size();
+        AtomicInteger told = new AtomicInteger();
+        Exploration stopped = ShapeRanking.explore(SWEEP, new Sweep(1, new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                told.set(done);
+            }
+
+            @Override
+            public boolean stopped() {
+                return told.get() == releases;
+            }
+        }));
+        assertFalse(stopped.complete());
+        assertEquals(2, stopped.planned() - stopped.candidates().size());
+        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
+        Thread.currentThread().interrupt();
+        Exploration interrupted = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertFalse(interrupted.complete());
     }
 
     @Test

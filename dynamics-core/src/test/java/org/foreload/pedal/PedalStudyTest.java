@@ -1,9 +1,11 @@
 package org.foreload.pedal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.FootError.Leg;
@@ -59,6 +61,34 @@ class PedalStudyTest {
         assertEquals(first, run(Leg.pushing(0.001), 7, FORCE).get(0));
         assertTrue(
                 first.brakeScatter() != run(Leg.pushing(0.001), 8, FORCE).get(0).brakeScatter());
+    }
+
+    /** Attempts that a stop or an interrupt left out are missing, and the answer says so. */
+    @Test
+    void whatAStopLeftOutIsMissing() {
+        PedalStudy study = new PedalStudy(Leg.pushing(0), 6, 7);
+        AtomicInteger told = new AtomicInteger();
+        Sweep sweep = new Sweep(1, new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                told.set(done);
+            }
+
+            @Override
+            public boolean stopped() {
+                return told.get() == 8;
+            }
+        });
+        List<PedalStudy.Result> stopped = study.run(SIMULATOR, PLAN, List.of(FORCE, LINEAR_TRAVEL), sweep);
+        assertTrue(stopped.get(0).complete());
+        assertEquals(6, stopped.get(0).driven());
+        assertFalse(stopped.get(1).complete());
+        assertEquals(2, stopped.get(1).driven());
+        assertEquals(6, stopped.get(1).planned());
+        Thread.currentThread().interrupt();
+        List<PedalStudy.Result> interrupted = study.run(SIMULATOR, PLAN, List.of(FORCE), Sweep.quiet());
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertFalse(interrupted.get(0).complete());
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.foreload.sensitivity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.LinkedHashSet;
@@ -13,6 +14,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.LeftFoot;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
@@ -106,6 +108,18 @@ class SensitivityTest {
         double turn =
                 STUDY.simulator().corner().path().curvature(STUDY.simulator().apex());
         assertTrue(time("banking_deg") * turn < 0, "a corner banked to the inside is quicker");
+    }
+
+    /** An entry that does not make the corner has no time to take changes from. Common practice, no source. */
+    @Test
+    void anEntryThatFailsIsRefused() {
+        EntryResult failed =
+                STUDY.simulator().run(ENTRY.plan().withBrakePoint(ENTRY.plan().brakePoint() + 15));
+        assertNotEquals(Outcome.MADE_IT, failed.outcome());
+        InvalidValueException refused =
+                assertThrows(InvalidValueException.class, () -> Sensitivity.of(STUDY, failed, Sweep.quiet()));
+        assertEquals("entry", refused.field());
+        assertEquals(failed.outcome().words(), refused.value());
     }
 
     /** A number of the plan does to each side what an entry with that plan does; where one fails, it has no time. */

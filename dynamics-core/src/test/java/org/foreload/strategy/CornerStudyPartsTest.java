@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Gravity;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
@@ -22,11 +23,14 @@ import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
+import org.foreload.study.Sweep;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a study puts together, on a point mass where that has a closed form, and in a short bend. */
 class CornerStudyPartsTest {
@@ -194,5 +198,35 @@ class CornerStudyPartsTest {
         assertTrue(latest.found() && guessed.found());
         Braking locks = ShortStudies.braking(1.4, ReleaseShapes.LINEAR, 0, 20);
         assertFalse(BARE.latest(locks, -60).found());
+    }
+
+    /** A guess from which the steps find nothing does not hide an answer; a number that is none is refused. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1e9, 19, 500, 1e18})
+    void aWrongGuessDoesNotHideTheAnswer(double guess) {
+        assertEquals(
+                BARE.latest(HELD).entry().plan(),
+                BARE.latest(HELD, guess).entry().plan());
+        assertThrows(InvalidValueException.class, () -> BARE.latest(HELD, Double.NaN));
+        assertThrows(InvalidValueException.class, () -> BARE.latest(HELD, Double.POSITIVE_INFINITY));
+    }
+
+    /**
+     * On a straight an entry can be driven and the bound found, but there is no apex to place releases by. It is said
+     * in one line, whichever of approach and exit is the longer. Common practice, no source.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {60, 140})
+    void aLineWithoutABendHasNoApex(double approach) {
+        Corner straight = new Corner("runway", 28, SegmentPath.of(approach, List.of(), 200 - approach, 5));
+        CornerStudy study = CornerStudy.of(SampleCars.ROAD_CAR, straight);
+        assertTrue(study.bound().time() < 200 / 28.0, "the car may accelerate all the way");
+        assertTrue(study.simulator().run(HELD.from(-40)).made());
+        ReleaseSweep sweep = new ReleaseSweep(study, SweepPlan.standard());
+        InvalidValueException refused = assertThrows(InvalidValueException.class, () -> sweep.run(Sweep.quiet()));
+        assertEquals(
+                "segments: runway is not allowed; it must be a corner whose line bends after turn-in: a straight has no"
+                        + " apex",
+                refused.getMessage());
     }
 }

@@ -128,7 +128,7 @@ class ShortSweepTest {
     @Test
     void whatIsFoundElsewhereJoinsTheSweep() {
         Exploration coarse = FEW.coarse(ONE, SweepMemory.NONE);
-        Exploration alone = FEW.refined(coarse, List.of());
+        Exploration alone = FEW.refined(coarse, List.of(), 0);
         EntryResult best = alone.best().orElseThrow().entry();
         assertTrue(alone.candidates().stream()
                 .filter(Candidate::made)
@@ -136,7 +136,7 @@ class ShortSweepTest {
         Braking held = ShortStudies.braking(0.85, ReleaseShapes.HELD, -30, 12);
         Finding more = BARE.latest(held);
         assertTrue(more.found());
-        Exploration both = FEW.refined(coarse, List.of(more));
+        Exploration both = FEW.refined(coarse, List.of(more), 0);
         assertEquals(7, both.planned());
         assertTrue(both.complete());
         Candidate last = both.candidates().get(6);
@@ -216,6 +216,41 @@ class ShortSweepTest {
         assertEquals(Optional.empty(), sweep.best());
         assertEquals(Optional.empty(), sweep.baseline());
         assertEquals(Double.NaN, sweep.gain());
+    }
+
+    /**
+     * An interrupt at the last release, or before the first, leaves the straight line untried: no gain is named, and
+     * the answer is not complete. The best of some of its peaks would pass for a braking that can be done better.
+     */
+    @Test
+    void anInterruptLeavesNoStraightLineToCompareWith() {
+        Thread caller = Thread.currentThread();
+        Exploration late = FEW.run(new Sweep(2, (done, total) -> {
+            if (done == total) {
+                caller.interrupt();
+            }
+        }));
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertFalse(late.complete());
+        assertEquals(6, late.candidates().size());
+        assertTrue(late.best().isPresent(), "what was found is kept");
+        assertEquals(Optional.empty(), late.baseline());
+        assertEquals(Double.NaN, late.gain());
+        caller.interrupt();
+        assertFalse(FEW.run(ONE).complete());
+        assertEquals(Optional.empty(), StraightLine.best(BARE, 0.25, ONE));
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertTrue(StraightLine.best(BARE, 0.25, ONE).isPresent());
+    }
+
+    /** What a stop kept from being looked for counts as planned. Nobody leaves out fewer than none. */
+    @Test
+    void whatWasLeftOutIsMissing() {
+        Exploration coarse = FEW.coarse(ONE, SweepMemory.NONE);
+        Exploration lacking = FEW.refined(coarse, List.of(), 2);
+        assertFalse(lacking.complete());
+        assertEquals(8, lacking.planned());
+        assertThrows(InvalidValueException.class, () -> FEW.refined(coarse, List.of(), -1));
     }
 
     /** Time in hand on the straight line, and nothing where one of the two is missing. */

@@ -9,7 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.AfterEach;
@@ -119,6 +121,38 @@ class SweepTest {
                             }
                             return i;
                         })));
+    }
+
+    /**
+     * Who is told of a failure is told of nothing after it: the case that was under way is finished first, undisturbed,
+     * and no other is started. Common practice, no source.
+     */
+    @Test
+    void nothingRunsOnceAFailureIsThrown() {
+        AtomicBoolean underWay = new AtomicBoolean();
+        AtomicInteger finished = new AtomicInteger();
+        AtomicInteger told = new AtomicInteger();
+        Sweep sweep = new Sweep(2, (done, total) -> told.incrementAndGet());
+        assertThrows(
+                UnsupportedOperationException.class,
+                () -> sweep.run(CASES, i -> {
+                    if (i == 0) {
+                        while (!underWay.get()) {
+                            Thread.onSpinWait();
+                        }
+                        throw new UnsupportedOperationException("the first");
+                    }
+                    underWay.set(true);
+                    LockSupport.parkNanos(50_000_000);
+                    assertFalse(Thread.currentThread().isInterrupted());
+                    finished.incrementAndGet();
+                    return i;
+                }));
+        int then = told.get();
+        assertEquals(finished.get(), then);
+        assertTrue(then >= 1 && then < CASES.size() - 1, then + " cases were finished");
+        LockSupport.parkNanos(200_000_000);
+        assertEquals(then, told.get(), "told of a case after the failure");
     }
 
     @Test

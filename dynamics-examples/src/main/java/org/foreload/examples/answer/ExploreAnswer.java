@@ -190,7 +190,7 @@ public final class ExploreAnswer {
             double straight = sweep.baseline().orElseThrow().entry().time();
             time += " and is " + Words.seconds(sweep.gain()) + " quicker than straight-line braking ("
                     + Words.seconds(straight) + ")";
-        } else if (sweep.baseline().isEmpty()) {
+        } else if (sweep.baseline().isEmpty() && sweep.complete()) {
             time += "; straight-line braking was not found to make the corner";
         }
         lines.add(time + ".");
@@ -199,7 +199,7 @@ public final class ExploreAnswer {
         }
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
-        tie().ifPresent(lines::add);
+        tie(sweep).ifPresent(lines::add);
         lines.add(trailed + "The entry takes " + Words.percent(EntryAnswer.aboveBound(study, best))
                 + " longer than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; "
                 + limits(study.allowance().limit(best)) + " limits it.");
@@ -211,10 +211,10 @@ public final class ExploreAnswer {
         return limit == EntryResult.Limit.ROLL_OVER ? limit.words() : "the " + limit.words();
     }
 
-    /** Which shapes come to the same as the best. */
-    private Optional<String> tie() {
-        List<Candidate> ranked = Exploration.bestOfEachShape(sorted);
-        int tied = ShapeRanking.tied(ranked).orElse(0);
+    /** Which shapes come to the same as the best; of a sweep that was stopped nobody knows. */
+    static Optional<String> tie(Exploration sweep) {
+        List<Candidate> ranked = Exploration.bestOfEachShape(sweep.candidates());
+        int tied = sweep.complete() ? ShapeRanking.tied(ranked).orElse(0) : 0;
         if (tied < 2) {
             return Optional.empty();
         }

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.foreload.balance.AdhesionUse;
 import org.foreload.balance.Balance;
 import org.foreload.balance.BalanceAxis;
@@ -138,7 +139,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
         Report report = new Report(EntryAnswer.title(study))
                 .with(wanted == Axis.BRAKE_SHARE ? "recommended_share" : "recommended_" + name, recommended)
                 .with("own_" + name, balance.own())
-                .with("complete", balance.rows().size() == axis.values().size())
+                .with("complete", balance.complete())
                 .with("rows", "Each value with its own best release", rows(balance, name))
                 .with(
                         "recommendation",
@@ -148,8 +149,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
                                 .with("interior_optimum", balance.interior())
                                 .with("reason", balance.reason())));
         if (wanted == Axis.BRAKE_SHARE) {
-            report = withAdhesion(
-                    report, balance.recommended().map(BalanceRow::car).orElse(car));
+            report = withAdhesion(report, balance.recommended(), car);
         }
         return report;
     }
@@ -228,7 +228,9 @@ final class BalanceVerb extends ReportVerb implements Driving {
         return rows;
     }
 
-    private static Report withAdhesion(Report report, Car car) {
+    private static Report withAdhesion(Report report, Optional<BalanceRow> recommended, Car own) {
+        Car car = recommended.map(BalanceRow::car).orElse(own);
+        String share = recommended.isPresent() ? "the recommended share" : "the car's own share";
         AdhesionUse use = AdhesionUse.of(car);
         List<Report> rows = use.rows().stream()
                 .map(row -> new Report()
@@ -242,7 +244,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
         return report.with("critical_braking_rate", critical)
                 .with("front_locks_first_by_rule", use.frontFirst())
                 .with("inside_the_band", use.efficient())
-                .with("adhesion", "Adhesion needed with the recommended share, against braking rate in g", rows)
+                .with("adhesion", "Adhesion needed with " + share + ", against braking rate in g", rows)
                 .note(String.format(
                         Locale.ROOT,
                         "With that share the rear locks first above %.2f g in a straight line, without aerodynamics. By "

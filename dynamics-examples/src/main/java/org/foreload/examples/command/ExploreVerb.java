@@ -243,7 +243,6 @@ final class ExploreVerb extends ReportVerb implements Driving {
         if (!gridOptions.wholeRange()) {
             return releases.run(sweep, memory);
         }
-        Exploration grid = releases.coarse(sweep, memory);
-        return ShapeRanking.refine(releases, grid, new Sweep(sweep.threads(), Sweep.Progress.SILENT));
+        return ShapeRanking.explore(releases, sweep, memory);
     }
 }

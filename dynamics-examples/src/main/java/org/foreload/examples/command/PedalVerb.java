@@ -159,11 +159,12 @@ final class PedalVerb extends ReportVerb implements Driving {
         PedalStudy pedalStudy = new PedalStudy(Leg.pushing(placeError * mm), attempts, seed);
         List<PedalStudy.Result> results = sweepOptions.run(
                 console, "pedals", sweep -> pedalStudy.run(footOptions.simulator(study), plan, pedals, sweep));
-        common().picture().draw(() -> PedalPictures.pedals(study, plan, results, attempts));
+        common().picture().draw(() -> PedalPictures.pedals(study, plan, results));
         Report report = new Report(EntryAnswer.title(study))
                 .with("release", PlanOptions.report(plan))
                 .withCount("attempts", attempts)
                 .withCount("seed", seed)
+                .with("complete", results.stream().allMatch(PedalStudy.Result::complete))
                 .with(
                         "rows",
                         "Each pedal with the same leg",
@@ -176,14 +177,19 @@ final class PedalVerb extends ReportVerb implements Driving {
                 .with("pedal", result.pedal().name())
                 .with("peak_foot_force_n", result.pedal().footForce(plan.peakDeceleration()))
                 .with("brake_scatter", result.brakeScatter())
-                .with("made_it", (double) result.count(Outcome.MADE_IT) / attempts)
-                .with("ran_wide", (double) result.count(Outcome.RAN_WIDE) / attempts)
-                .with("spun", (double) result.count(Outcome.SPUN) / attempts)
-                .with("locked_up", (double) result.count(Outcome.LOCKED_UP) / attempts)
-                .with("stopped", (double) result.count(Outcome.STOPPED) / attempts)
-                .with("rolled_over", (double) result.count(Outcome.ROLLED_OVER) / attempts)
+                .with("made_it", share(result, Outcome.MADE_IT))
+                .with("ran_wide", share(result, Outcome.RAN_WIDE))
+                .with("spun", share(result, Outcome.SPUN))
+                .with("locked_up", share(result, Outcome.LOCKED_UP))
+                .with("stopped", share(result, Outcome.STOPPED))
+                .with("rolled_over", share(result, Outcome.ROLLED_OVER))
                 .with("mean_time_s", result.meanTime())
                 .with("time_deviation_s", result.timeDeviation());
+    }
+
+    /** Of the attempts that were driven; NaN, which is shown as nothing, where a stop left none. */
+    private static double share(PedalStudy.Result result, Outcome outcome) {
+        return (double) result.count(outcome) / result.driven();
     }
 
     private String note(List<PedalStudy.Result> results) {

@@ -115,12 +115,13 @@ public final class PedalPictures {
     }
 
     /** Brake scatter and outcomes of each pedal with the same leg. */
-    public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results, int attempts) {
+    public static Picture pedals(CornerStudy study, BrakePlan plan, List<PedalStudy.Result> results) {
         List<Bar> scatter = new ArrayList<>();
         List<Bar> outcomes = new ArrayList<>();
         StringBuilder words = new StringBuilder();
         for (PedalStudy.Result result : results) {
             String name = result.pedal().name();
+            int attempts = result.driven();
             double percent = 100 * result.brakeScatter();
             scatter.add(Bar.of(name, percent, Say.of("%.1f %%", percent), Ink.BLUE));
             for (Outcome outcome : Outcome.values()) {

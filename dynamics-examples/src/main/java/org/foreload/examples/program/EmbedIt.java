@@ -3,12 +3,12 @@ package org.foreload.examples.program;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.Picture;
 import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.XyChart;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
@@ -57,15 +57,12 @@ public final class EmbedIt {
         return new Corner("my corner", 42, SegmentPath.of(220, bend, 150, 5));
     }
 
-    /** Six releases and straight-line braking, on two threads. */
+    /**
+     * The main job, as the command line does it: the standard sweep and the best of each shape refined, on two threads.
+     */
     static Exploration explore(Sweep.Progress progress) {
-        SweepPlan plan = new SweepPlan(
-                List.of(ReleaseShapes.LINEAR, ReleaseShapes.PROGRESSIVE),
-                List.of(0.75),
-                List.of(-0.1),
-                List.of(0.35, 0.7, 1.0),
-                0.25);
-        return new ReleaseSweep(CornerStudy.of(car(), corner()), plan).run(new Sweep(2, progress));
+        ReleaseSweep standard = new ReleaseSweep(CornerStudy.of(car(), corner()), SweepPlan.standard());
+        return ShapeRanking.explore(standard, new Sweep(2, progress));
     }
 
     /** The answer in a line of JSON; {@code null} where there is none. */

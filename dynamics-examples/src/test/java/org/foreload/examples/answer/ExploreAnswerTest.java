@@ -1,0 +1,45 @@
+package org.foreload.examples.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.examples.demo.Demos;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
+import org.junit.jupiter.api.Test;
+
+/** What is said of shapes that come to the same, and what is not said yet. */
+class ExploreAnswerTest {
+
+    private static final CornerStudy STUDY = CornerStudy.of(
+            Demos.car("--demo-car", "light").value(),
+            Demos.corner("--demo-corner", "medium").value());
+
+    /** Released within a decimetre, so that the shape makes no difference. */
+    private static Candidate dropped(ReleaseShape shape) {
+        return new Candidate(
+                STUDY.simulator()
+                        .probe(Braking.of(8, 0.25, new Release(shape, 0, 0.1)).from(-150)),
+                true,
+                0,
+                false);
+    }
+
+    /** A shape that a stop left unrefined may yet be the quickest. */
+    @Test
+    void shapesOfASweepThatWasStoppedDoNotTie() {
+        List<Candidate> two = List.of(dropped(ReleaseShapes.LINEAR), dropped(ReleaseShapes.SMOOTH));
+        Exploration whole = new Exploration(two, Optional.of(two.get(0)), Optional.empty(), 10, 2);
+        String tie = ExploreAnswer.tie(whole).orElseThrow();
+        assertTrue(tie.contains("linear") && tie.contains("smooth"), tie);
+        Exploration stopped = new Exploration(two, Optional.of(two.get(0)), Optional.empty(), 10, 3);
+        assertEquals(Optional.empty(), ExploreAnswer.tie(stopped));
+    }
+}

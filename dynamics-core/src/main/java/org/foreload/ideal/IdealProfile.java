@@ -1,6 +1,7 @@
 package org.foreload.ideal;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.foreload.conventions.Gravity;
 import org.foreload.grip.Axle;
@@ -32,6 +33,7 @@ public final class IdealProfile {
     private final double[] brakeForces;
     private final double[] frontUtilisations;
     private final double[] rearUtilisations;
+    private final double[] rollOverUtilisations;
     private final int minimum;
     private final double topSpeed;
     private final double turnInSpeed;
@@ -47,6 +49,7 @@ public final class IdealProfile {
         brakeForces = new double[steps + 1];
         frontUtilisations = new double[steps + 1];
         rearUtilisations = new double[steps + 1];
+        rollOverUtilisations = new double[steps + 1];
         for (int i = 0; i <= steps; i++) {
             stations[i] = grid.station(i);
             speeds[i] = Math.sqrt(speedsSquared[i]);
@@ -57,6 +60,7 @@ public final class IdealProfile {
             brakeForces[i] = Math.max(0, grip.force(middle, decelerations[i]));
             frontUtilisations[i] = grip.frontUtilisation(middle, decelerations[i]);
             rearUtilisations[i] = grip.rearUtilisation(middle, decelerations[i]);
+            rollOverUtilisations[i] = grip.tippingUtilisation(middle, decelerations[i]);
             if (i > 0) {
                 times[i] = times[i - 1] + 2 * (stations[i] - stations[i - 1]) / (speeds[i - 1] + speeds[i]);
             }
@@ -166,12 +170,20 @@ public final class IdealProfile {
         return rearUtilisations[i];
     }
 
+    /** Lateral force over that at which the car rolls over, over the step from station {@code i}. */
+    public double rollOverUtilisation(int i) {
+        return rollOverUtilisations[i];
+    }
+
     /**
      * The axle that is nearer to its limit over the step from station {@code i}; the front one if both are equally
-     * near.
+     * near, empty where the car is nearer to rolling over than both.
      */
-    public Axle limitingAxle(int i) {
-        return frontUtilisations[i] >= rearUtilisations[i] ? Axle.FRONT : Axle.REAR;
+    public Optional<Axle> limitingAxle(int i) {
+        if (rollOverUtilisations[i] > Math.max(frontUtilisations[i], rearUtilisations[i])) {
+            return Optional.empty();
+        }
+        return Optional.of(frontUtilisations[i] >= rearUtilisations[i] ? Axle.FRONT : Axle.REAR);
     }
 
     /** Speed at any station in m, m/s; beyond the ends, that of the end. */

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.foreload.path.Path;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.StraightLine;
 
 /**
  * How slowly the foot may come down. On a straight a quick foot is best. Where the line still bends at the brake point,
@@ -13,9 +14,6 @@ import org.foreload.strategy.CornerStudy;
  * brakes harder in the end.
  */
 final class BuildUps {
-
-    /** Lateral acceleration, m/s², up to which a line counts as straight for the brake: a tenth of g. */
-    private static final double STRAIGHT = 1;
 
     /** Longer build-ups that are worth a try, s: each close enough to the next that the one between gains little. */
     private static final double[] LONGER = {0.5, 0.7, 0.95, 1.3};
@@ -43,7 +41,7 @@ final class BuildUps {
         for (int i = -PLACES; i <= PLACES; i++) {
             double station = Math.max(path.start(), point + AROUND * speed * i / PLACES);
             boolean beforeTheCorner = point >= 0 || station < 0;
-            if (beforeTheCorner && Math.abs(path.curvature(station)) * speed * speed > STRAIGHT) {
+            if (beforeTheCorner && Math.abs(path.curvature(station)) * speed * speed > StraightLine.STRAIGHT) {
                 return true;
             }
         }

@@ -10,6 +10,9 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.ideal.IdealProfile;
+import org.foreload.path.Path;
 import org.foreload.study.Sweep;
 
 /**
@@ -35,6 +38,30 @@ public final class StraightLine {
     /** Whether a plan is straight-line braking. */
     public static boolean is(BrakePlan plan) {
         return plan.release().shape() == ReleaseShapes.ABRUPT && plan.release().end() <= 0;
+    }
+
+    /** Lateral acceleration, m/s², up to which a line counts as straight for the brake: a tenth of g. */
+    public static final double STRAIGHT = 1;
+
+    /**
+     * Whether an entry slows before turn-in for a bend that comes after another: where the fastest entry first gets as
+     * slow as this one turns in, the line has bent and straightened again. Then it is slow on all the way there, and
+     * what is gained on it says little of a release.
+     */
+    public static boolean slowsForALaterBend(CornerStudy study, EntryResult entry) {
+        IdealProfile bound = study.bound();
+        Path path = study.simulator().corner().path();
+        double bent = 0;
+        for (int i = 0; i < bound.size() && !(bound.speed(i) <= entry.turnInSpeed()); i++) {
+            double lateral =
+                    bound.station(i) < 0 ? 0 : path.curvature(bound.station(i)) * bound.speed(i) * bound.speed(i);
+            if (Math.abs(lateral) > STRAIGHT && lateral * bent >= 0) {
+                bent = lateral;
+            } else if (bent != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.foreload.grip.Axle;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
@@ -66,6 +67,12 @@ class IdealEntryClosedFormTest {
         Car tall = low.with(new Chassis(1200, 2.5, 1.25, 1.2, 0, 1.5, 1.5));
         IdealProfile profile = IdealEntry.solve(tall, line(25, 150, Segment.arc(40, 50, Turn.LEFT)));
         assertEquals(Math.sqrt(50 * G * 1.5 / 2.4), profile.minimumSpeed(), 1e-6);
+        int inTheBend = 0;
+        while (profile.station(inTheBend) < 20) {
+            inTheBend++;
+        }
+        assertEquals(1, profile.rollOverUtilisation(inTheBend), 1e-6);
+        assertEquals(Optional.empty(), profile.limitingAxle(inTheBend));
     }
 
     /** Time-reversed circle at the friction limit (Mungan, The Physics Teacher 44, 2006): r 50, A 10, 20 to 15 m/s. */
@@ -213,7 +220,7 @@ class IdealEntryClosedFormTest {
         IdealProfile profile = IdealEntry.solve(car, SampleCorners.left(45, 200, 60, 100, 30, 30, 50));
         for (int i = 0; i < profile.size(); i++) {
             if (profile.station(i) > 31 && profile.station(i) < 70) {
-                assertEquals(Axle.FRONT, profile.limitingAxle(i));
+                assertEquals(Optional.of(Axle.FRONT), profile.limitingAxle(i));
             }
         }
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.foreload.grip.Axle;
 import org.foreload.grip.GripLimits;
 import org.foreload.load.SampleCars;
@@ -128,7 +129,7 @@ class IdealProfileTest {
             assertEquals(used, profile.frontUtilisation(i), 1e-6);
             assertEquals(used, profile.rearUtilisation(i), 1e-6);
             boolean front = profile.frontUtilisation(i) >= profile.rearUtilisation(i);
-            assertEquals(front ? Axle.FRONT : Axle.REAR, profile.limitingAxle(i));
+            assertEquals(Optional.of(front ? Axle.FRONT : Axle.REAR), profile.limitingAxle(i));
         }
     }
 

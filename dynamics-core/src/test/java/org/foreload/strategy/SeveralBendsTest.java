@@ -1,6 +1,7 @@
 package org.foreload.strategy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -8,6 +9,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
+import org.foreload.entry.EntryResult;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
@@ -64,6 +66,41 @@ class SeveralBendsTest {
         assertEquals(FIRST_APEX, STUDY.apex(release(20)), 0.5);
         assertEquals(FIRST_APEX, STUDY.apex(release(73)), 0.5);
         assertEquals(SECOND_APEX, STUDY.apex(release(75)), 0.5);
+    }
+
+    /**
+     * A hairpin behind a wide bend, and a straight between them: who is over with braking before the wide bend crawls
+     * through it. An S of two bends alike asks for no less at the first, and one bend has none behind it. Geometry.
+     */
+    @Test
+    void straightLineBrakingMaySlowForALaterBend() {
+        CornerStudy wide = CornerStudy.of(
+                SampleCars.ROAD_CAR,
+                new Corner(
+                        "a hairpin behind a wide bend",
+                        50,
+                        SegmentPath.of(
+                                300,
+                                List.of(
+                                        Segment.spiralIn(30, 120, Turn.LEFT),
+                                        Segment.arc(60, 120, Turn.LEFT),
+                                        Segment.spiralOut(30, 120, Turn.LEFT),
+                                        Segment.straight(60),
+                                        Segment.spiralIn(12, 12, Turn.RIGHT),
+                                        Segment.arc(25, 12, Turn.RIGHT),
+                                        Segment.spiralOut(12, 12, Turn.RIGHT)),
+                                100,
+                                5)),
+                DriverSettings.practised(),
+                ShortStudies.COARSE,
+                Allowance.STANDARD);
+        assertTrue(StraightLine.slowsForALaterBend(wide, straight(wide)));
+        assertFalse(StraightLine.slowsForALaterBend(STUDY, straight(STUDY)));
+        assertFalse(StraightLine.slowsForALaterBend(ShortStudies.BARE, straight(ShortStudies.BARE)));
+    }
+
+    private static EntryResult straight(CornerStudy study) {
+        return StraightLine.best(study, 0.25, Sweep.quiet()).orElseThrow().entry();
     }
 
     /** The brake that is off at 0.7 of the way belongs to the first bend: see above. One bend is what there is. */

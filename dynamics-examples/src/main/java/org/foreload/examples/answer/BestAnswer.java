@@ -120,6 +120,9 @@ public final class BestAnswer {
         } else if (split.isPresent()) {
             people = people.headline(
                     "Compared with straight-line braking: " + split.get().sentence());
+            if (StraightLine.slowsForALaterBend(study, baseline.get())) {
+                people = people.headline(Words.SLOWS_FOR_A_LATER_BEND);
+            }
         }
         people = missed.on(people.headline(limit.sentence()));
         if (!optimum.complete()) {

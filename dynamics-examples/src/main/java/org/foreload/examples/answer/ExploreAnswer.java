@@ -194,6 +194,11 @@ public final class ExploreAnswer {
             time += "; straight-line braking was not found to make the corner";
         }
         lines.add(time + ".");
+        if (sweep.gain() > 0
+                && StraightLine.slowsForALaterBend(
+                        study, sweep.baseline().orElseThrow().entry())) {
+            lines.add(Words.SLOWS_FOR_A_LATER_BEND);
+        }
         if (sweep.gain() <= 0) {
             lines.add(nothingGained(best));
         }

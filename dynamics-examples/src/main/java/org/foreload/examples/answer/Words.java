@@ -30,6 +30,11 @@ public final class Words {
                     + "hand. It is next to nothing where braking later does not pay: the car then runs wide of its line and "
                     + "picks up the throttle later. Another release with nothing in hand may gain more: --no-margin.";
 
+    /** Said where straight-line braking slows for a bend behind another. */
+    public static final String SLOWS_FOR_A_LATER_BEND =
+            "Much of that is no merit of the release: straight-line braking must be over before the first bend, and slows "
+                    + "the car there for a tighter one that comes later.";
+
     /** Said where nobody brakes. */
     public static final String NOTHING_TO_BRAKE = "This corner needs no brake: how it is released gains nothing.";
 

@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.Words;
@@ -99,7 +100,8 @@ final class IdealVerb extends ReportVerb {
                     .with("speed_mps", profile.speed(i))
                     .with("deceleration_mps2", profile.deceleration(i))
                     .with("front_utilisation", profile.frontUtilisation(i))
-                    .with("rear_utilisation", profile.rearUtilisation(i)));
+                    .with("rear_utilisation", profile.rearUtilisation(i))
+                    .with("roll_over_utilisation", profile.rollOverUtilisation(i)));
         }
         return rows;
     }
@@ -115,6 +117,16 @@ final class IdealVerb extends ReportVerb {
                 : Numbers.rounded(brakePoint, 0) + " m after turn-in";
         String off = end < 0 ? Numbers.rounded(-end, 0) + " m before it" : Numbers.rounded(end, 0) + " m after it";
         return "Brake point " + where + ", brake off " + off + "; " + Numbers.rounded(100 * profile.trailShare(), 0)
-                + " % of the slowing is done while turning.";
+                + " % of the slowing is done while turning." + rollOver(profile);
     }
+
+    /** Where the car rolls over before an axle is full, a table of the axles does not show what limits it. */
+    private static String rollOver(IdealProfile profile) {
+        boolean tips = IntStream.range(0, profile.size())
+                .anyMatch(i -> profile.limitingAxle(i).isEmpty() && profile.rollOverUtilisation(i) > AT_THE_LIMIT);
+        return tips ? " In the bend it is rolling over that limits the car, and no axle." : "";
+    }
+
+    /** Utilisation from which a limit is taken as reached: what the grid of stations leaves open. */
+    private static final double AT_THE_LIMIT = 0.99;
 }

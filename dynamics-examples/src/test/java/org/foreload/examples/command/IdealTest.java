@@ -107,7 +107,7 @@ class IdealTest {
         String head = csv.out().lines().findFirst().orElseThrow();
         assertTrue(
                 head.startsWith(
-                        "s_m,time_s,speed_mps,deceleration_mps2,front_utilisation,rear_utilisation,brake_point_m,"),
+                        "s_m,time_s,speed_mps,deceleration_mps2,front_utilisation,rear_utilisation,roll_over_utilisation,brake_point_m,"),
                 head);
     }
 }

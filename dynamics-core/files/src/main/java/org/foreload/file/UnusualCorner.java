@@ -18,6 +18,12 @@ final class UnusualCorner {
      */
     private static final double JUMP = 1;
 
+    /**
+     * A spiral that moves the line by less than this, m, is shorter than any car can follow: with a change of curvature
+     * Δκ over a length l it moves it by Δκ l²/24, as surveyors know (the shift of a clothoid, from memory).
+     */
+    private static final double SHIFT = 0.01;
+
     /** Distance from the line to an edge, m: a lane has more than the least, an airfield less than the most. */
     private static final double NARROWEST = 1;
 
@@ -78,14 +84,34 @@ final class UnusualCorner {
             Segment segment = corner.segments().get(i);
             jump(before, segment.startCurvature(), corner, places.get(i), "begins");
             before = segment.endCurvature();
+            spiral(segment, corner, places.get(i));
         }
         jump(before, 0, corner, places.get(places.size() - 1), "ends");
     }
 
-    private static void jump(double before, double after, DrawnCorner corner, JsonFields place, String where) {
+    private static void spiral(Segment segment, DrawnCorner corner, JsonFields place) {
+        double change = Math.abs(segment.endCurvature() - segment.startCurvature());
+        if (segment.length() * segment.length() * change / 24 < SHIFT
+                && jumps(segment.startCurvature(), segment.endCurvature(), corner)) {
+            place.warn(
+                    "length_m",
+                    String.format(
+                            Locale.ROOT,
+                            "unusual; so short a spiral moves the line by less than a centimetre, and no car turns in as quickly:"
+                                    + " the ideal bound and the plan for the exit slow down for it more than a car must; one of %.0f m is followed",
+                            Math.ceil(Math.sqrt(24 * SHIFT / change))));
+        }
+    }
+
+    /** Whether the lateral acceleration that sets in is worth a word. */
+    private static boolean jumps(double before, double after, DrawnCorner corner) {
         double tightest = Math.max(Math.abs(before), Math.abs(after));
         double speedSquared = Math.min(corner.approachSpeed() * corner.approachSpeed(), Gravity.G / tightest);
-        if (speedSquared * Math.abs(after - before) > JUMP) {
+        return speedSquared * Math.abs(after - before) > JUMP;
+    }
+
+    private static void jump(double before, double after, DrawnCorner corner, JsonFields place, String where) {
+        if (jumps(before, after, corner)) {
             place.warn(
                     "type",
                     radius(before) + " to " + radius(after),

@@ -2,6 +2,7 @@ package org.foreload.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -199,6 +200,22 @@ class CornerFileTest {
         assertEquals(
                 List.of("warning: corner.json: segments: 541° in all: unusual; that is more than a turn and a half"),
                 warnings(coil.formatted("501")));
+    }
+
+    /** The shift of a clothoid, l²/(24 R), as surveyors know it (from memory): 1 cm for 3.8 m at 60 m. */
+    @Test
+    void aSpiralThatNoCarCanFollowIsAskedAbout() {
+        String bend = """
+                {"type": "spiral", "length_m": %s, "end_radius_m": 60, "turn": "left"},
+                {"type": "arc", "length_m": 40, "radius_m": 60, "turn": "left"},
+                {"type": "spiral", "length_m": 20, "start_radius_m": 60, "turn": "left"}
+                """;
+        List<String> asked = warnings(bend.formatted("3.7"));
+        assertEquals(1, asked.size());
+        assertTrue(
+                asked.get(0).startsWith("warning: corner.json: segments[0].length_m: 3.7: unusual; so short a spiral"));
+        assertTrue(asked.get(0).endsWith("one of 4 m is followed"), asked.get(0));
+        assertEquals(List.of(), warnings(bend.formatted("3.9")));
     }
 
     /** At 50 m/s, or what 1 g allows; a gentle bend may jump. */

@@ -112,7 +112,7 @@ public final class BestAnswer {
         BrakePlan plan = best.plan();
         Report people = new Report(EntryAnswer.title(study))
                 .headline(Words.sentence(Words.brake(best, units)) + ": " + Words.seconds(best.time()) + ", "
-                        + Words.percent(optimum.aboveBound()) + " above the ideal bound.");
+                        + Words.besideBound(optimum.aboveBound()) + " the ideal bound.");
         if (!best.braked()) {
             people = people.headline(Words.NOTHING_TO_BRAKE);
         } else if (StraightLine.is(plan)) {

@@ -250,8 +250,8 @@ public final class EntryAnswer {
         if (!entry.made()) {
             return entry.outcome().words() + "; " + entry.cause() + ".";
         }
-        String time = Words.seconds(entry.time()) + ", " + Words.percent(aboveBound(study, entry))
-                + " above the ideal bound"
+        String time = Words.seconds(entry.time()) + ", " + Words.besideBound(aboveBound(study, entry))
+                + " the ideal bound"
                 + (entry.braked()
                         ? "; " + Words.percent(entry.trailShare()) + " of the slowing is done while turning"
                         : "");

@@ -205,9 +205,13 @@ public final class ExploreAnswer {
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
         tie(sweep).ifPresent(lines::add);
-        lines.add(trailed + "The entry takes " + Words.percent(EntryAnswer.aboveBound(study, best))
-                + " longer than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; "
+        double above = EntryAnswer.aboveBound(study, best);
+        lines.add(trailed + "The entry takes " + Words.percent(Math.abs(above)) + (above < 0 ? " less" : " longer")
+                + " than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; "
                 + limits(study.allowance().limit(best)) + " limits it.");
+        if (above < 0) {
+            lines.add(Words.UNDER_THE_BOUND);
+        }
         limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
     }

@@ -38,6 +38,10 @@ public final class Words {
     /** Said where nobody brakes. */
     public static final String NOTHING_TO_BRAKE = "This corner needs no brake: how it is released gains nothing.";
 
+    /** Said where an entry is quicker than the bound: what the bound takes for given. */
+    static final String UNDER_THE_BOUND =
+            "The bound keeps to the very line, and turns in as quickly as it bends; this entry leaves it a little.";
+
     private Words() {}
 
     /** Said where straight-line braking is the best release, of all or, after a stop, of what was tried. */
@@ -112,6 +116,11 @@ public final class Words {
     /** A share as a percentage with one decimal. */
     public static String percent(double share) {
         return Numbers.rounded(100 * share, 1) + " %";
+    }
+
+    /** How far a time is from a bound: {@code 1.9 % above}, which is the slower side. */
+    public static String besideBound(double above) {
+        return percent(Math.abs(above)) + (above < 0 ? " below" : " above");
     }
 
     /** Seconds with two decimals. */

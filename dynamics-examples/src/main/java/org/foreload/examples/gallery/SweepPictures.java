@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.AgainstLimit;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -83,8 +84,8 @@ public final class SweepPictures {
                 "The best release: " + Say.where(study),
                 Say.how(best)
                         + Say.of(
-                                " That is %.1f %% above the ideal bound of %.2f s.",
-                                100 * optimum.aboveBound(), optimum.boundTime())
+                                " That is %s the ideal bound of %.2f s.",
+                                Words.besideBound(optimum.aboveBound()), optimum.boundTime())
                         + gained + " " + limit.sentence(),
                 rows);
     }

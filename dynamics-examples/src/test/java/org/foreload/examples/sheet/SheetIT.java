@@ -23,7 +23,6 @@ import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.path.Corner;
 import org.foreload.path.Path;
-import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
@@ -199,32 +198,6 @@ class SheetIT {
         double lost = last.entry().time() - sheet.plan().entry().time();
         assertTrue(!last.found() || lost > 0.3, "lost only " + lost + " s");
         assertTrue(sheet.releases().size() >= 9);
-    }
-
-    /**
-     * The plan is the quickest that the driver can repeat: what is quicker fails too often, counted anew, and says so.
-     * A hundredth of a second is what the page shows.
-     */
-    @Test
-    void aQuickerReleaseIsNotForThisDriver() {
-        RiskStudy risks = new RiskStudy(sheet.study(), Scatter.EXPERT, 16, 1);
-        List<String> said = ofEach("[data-row]", "data-said");
-        assertEquals(sheet.releases().size(), said.size());
-        for (int i = 0; i < said.size(); i++) {
-            Finding finding = sheet.releases().get(i);
-            double gain = sheet.plan().entry().time() - finding.entry().time();
-            if (finding.found() && gain > 0.01) {
-                assertTrue(
-                        risks.of(finding.entry().plan()).failed().value() > 0.2, i + " is quicker by " + gain + " s");
-                assertTrue(said.get(i).contains("not for this driver"), said.get(i));
-            }
-        }
-    }
-
-    private static List<String> ofEach(String css, String attribute) {
-        return browser.driver().findElements(By.cssSelector(css)).stream()
-                .map(one -> one.getDomAttribute(attribute))
-                .toList();
     }
 
     /** The driver's own release, with every number that was measured, in words and as a picture. */

@@ -10,7 +10,7 @@
  * share.
  *
  * <p><b>Valid when</b> the driver model drives each car alike. <b>Neglects</b> that a driver would change line and
- * habit with the car. <b>Fails when</b> differences between values are smaller than the search is fine, some hundredths
- * of a second: then the order of neighbours is chance.
+ * habit with the car. <b>Fails when</b> differences between values are smaller than the search is fine, a tenth of a
+ * second ({@link org.foreload.balance.Balance#ACCURACY}): then the order of neighbours is chance.
  */
 package org.foreload.balance;

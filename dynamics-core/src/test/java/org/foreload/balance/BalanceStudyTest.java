@@ -117,12 +117,16 @@ class BalanceStudyTest {
 
     /** A row of whose 32 entries with a small scatter so many fail. */
     private static BalanceRow row(double share, double time, Axle axle, int failed) {
+        return row(share, time, Optional.of(new LockingRamp(axle, 9, 9)), failed);
+    }
+
+    private static BalanceRow row(double share, double time, Optional<LockingRamp> lock, int failed) {
         Car car = Scenes.light().withFrontBrakeShare(share);
         EntryResult entry = MadeUpEntry.of(Outcome.MADE_IT, 0, time, EntryResult.Limit.REAR_AXLE, List.of());
         return new BalanceRow(
                 share,
                 car,
-                Optional.of(new LockingRamp(axle, 9, 9)),
+                lock,
                 entry,
                 true,
                 Optional.of(new Proportion(failed, 32)),
@@ -159,6 +163,42 @@ class BalanceStudyTest {
         assertTrue(
                 balance.reason().contains("0.700 would be 0.200 s quicker, but 13 % fail with a small scatter"),
                 balance.reason());
+    }
+
+    /** No wheel of a car with anti-lock brakes locks (decision 0040), so neither axle is said to lock first. */
+    @Test
+    void whereNoWheelLocksNoAxleIsSaidToLockFirst() {
+        Balance balance = balance(
+                row(0.6, 17.2, Optional.empty(), 0),
+                row(0.7, 17.1, Optional.empty(), 0),
+                row(0.8, 17.3, Optional.empty(), 0));
+        assertEquals(
+                "A front brake share of 0.700 is the quickest that fails at most one time in ten with a small scatter (0 of"
+                        + " 32 fail); braked 10 m later it runs wide.",
+                balance.reason());
+    }
+
+    /** A value stands with its unit behind it; the trade writes CG (ISO 8855). */
+    @Test
+    void aValueIsNamedWithItsUnit() {
+        BalanceAxis height = new BalanceAxis(BalanceAxis.CG_HEIGHT, List.of(0.3, 0.4));
+        Balance balance = Balance.of(height, 0.4, List.of(row(0.3, 17.1, Axle.FRONT, 0), row(0.4, 17.0, Axle.REAR, 0)));
+        assertTrue(balance.reason().startsWith("A CG height of 0.300 m is the quickest"), balance.reason());
+        assertTrue(balance.reason().contains("; 0.400 m would be 0.100 s quicker"), balance.reason());
+    }
+
+    /** By definition: those not farther from the recommended time than the accuracy, quicker or slower. */
+    @Test
+    void valuesNearerThanTheAccuracyAreEquallyQuick() {
+        double near = 17.1 + 0.9 * Balance.ACCURACY;
+        double far = 17.1 + 1.1 * Balance.ACCURACY;
+        Balance balance =
+                balance(row(0.6, 17.05, Axle.REAR, 0), row(0.7, 17.1, Axle.FRONT, 0), row(0.8, near, Axle.FRONT, 0));
+        assertEquals(2, balance.equallyQuick());
+        assertEquals(
+                0,
+                balance(row(0.7, 17.1, Axle.FRONT, 0), row(0.8, far, Axle.FRONT, 0))
+                        .equallyQuick());
     }
 
     @Test

@@ -265,12 +265,14 @@ public final class EntryAnswer {
         StringBuilder text = new StringBuilder("; not with the margin asked for:");
         int before = text.length();
         if (entry.farthestOffset() > allowance.drift()) {
-            text.append(' ').append(length(entry.farthestOffset())).append(" off the line, ");
-            text.append(length(allowance.drift())).append(" allowed,");
+            Pair off = lengths(entry.farthestOffset(), allowance.drift());
+            text.append(' ').append(off.has()).append(" off the line, ");
+            text.append(off.asked()).append(" allowed,");
         }
         if (margins.edge() < allowance.edge()) {
-            text.append(' ').append(length(margins.edge())).append(" to the edge, ");
-            text.append(length(allowance.edge())).append(" asked for,");
+            Pair edge = lengths(margins.edge(), allowance.edge());
+            text.append(' ').append(edge.has()).append(" to the edge, ");
+            text.append(edge.asked()).append(" asked for,");
         }
         share(text, "front", margins.front(), allowance.front());
         share(text, "rear", margins.rear(), allowance.rear());
@@ -284,19 +286,36 @@ public final class EntryAnswer {
     private static String inHandMissing(CornerStudy study, EntryResult entry) {
         double asked = study.allowance().inHand();
         double left = InHand.of(study.simulator(), entry.plan());
+        Pair hand = lengths(left, asked);
         return left < asked
-                ? "; not with the margin asked for: " + length(left) + " in hand, " + length(asked) + " asked for"
+                ? "; not with the margin asked for: " + hand.has() + " in hand, " + hand.asked() + " asked for"
                 : "; short of the margin asked for by less than is shown here";
     }
 
     private static void share(StringBuilder text, String axle, double left, double wanted) {
         if (left < wanted) {
-            text.append(' ').append(Words.percent(left)).append(" of the ").append(axle);
-            text.append(" axle's friction left, ").append(Words.percent(wanted)).append(" asked for,");
+            Pair share = Pair.of(100 * left, 100 * wanted, 1, " %");
+            text.append(' ').append(share.has()).append(" of the ").append(axle);
+            text.append(" axle's friction left, ").append(share.asked()).append(" asked for,");
         }
     }
 
-    private static String length(double metres) {
-        return Numbers.rounded(metres, 2) + " m";
+    private static Pair lengths(double has, double asked) {
+        return Pair.of(has, asked, 2, " m");
+    }
+
+    /** What an entry has and what is asked for, with as many decimals as differ. */
+    private record Pair(String has, String asked) {
+
+        /** Decimals after which a difference is none. */
+        private static final int MOST_DECIMALS = 9;
+
+        static Pair of(double has, double asked, int decimals, String unit) {
+            int shown = decimals;
+            while (shown < MOST_DECIMALS && Numbers.rounded(has, shown).equals(Numbers.rounded(asked, shown))) {
+                shown++;
+            }
+            return new Pair(Numbers.rounded(has, shown) + unit, Numbers.rounded(asked, shown) + unit);
+        }
     }
 }

@@ -10,7 +10,7 @@ public enum Units {
     /** SI, with mph and g beside it. */
     MPH("mph", 3600 / 1609.344),
     /** SI alone. */
-    SI("", Double.NaN);
+    SI("m/s", 1);
 
     private final String name;
     private final double perMetrePerSecond;
@@ -18,6 +18,21 @@ public enum Units {
     Units(String name, double perMetrePerSecond) {
         this.name = name;
         this.perMetrePerSecond = perMetrePerSecond;
+    }
+
+    /** The unit of a speed where it is given alone: {@code km/h}, {@code mph} or {@code m/s}. */
+    public String speedUnit() {
+        return name;
+    }
+
+    /** A speed, from m/s, in the unit in which it is given alone. */
+    public double ofSpeed(double metresPerSecond) {
+        return perMetrePerSecond * metresPerSecond;
+    }
+
+    /** The same as text without its unit: whole km/h or mph, or m/s with a decimal; a dash for NaN. */
+    public String speedAlone(double metresPerSecond) {
+        return Numbers.rounded(ofSpeed(metresPerSecond), this == SI ? 1 : 0);
     }
 
     /** {@code 27.5 m/s (99 km/h)}. */

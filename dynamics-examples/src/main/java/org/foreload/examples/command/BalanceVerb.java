@@ -2,7 +2,6 @@ package org.foreload.examples.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.foreload.balance.AdhesionUse;
 import org.foreload.balance.Balance;
@@ -12,12 +11,12 @@ import org.foreload.balance.BalanceStudy;
 import org.foreload.conventions.Gravity;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.BalanceWords;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.file.InputException;
-import org.foreload.grip.BrakeDistribution;
 import org.foreload.load.LoadTransfer;
 import org.foreload.parameter.Parameter;
 import org.foreload.strategy.CornerStudy;
@@ -151,7 +150,8 @@ final class BalanceVerb extends ReportVerb implements Driving {
         if (wanted == Axis.BRAKE_SHARE) {
             report = withAdhesion(report, balance.recommended(), car);
         }
-        return report;
+        String approach = common().units().speed(study.simulator().corner().approachSpeed());
+        return report.note(BalanceWords.accuracy(balance)).note(BalanceWords.decelerations(car, approach));
     }
 
     private Axis wantedAxis() {
@@ -240,16 +240,10 @@ final class BalanceVerb extends ReportVerb implements Driving {
                         .with("ideal_adhesion", row.ideal())
                         .with("most_allowed", row.most()))
                 .toList();
-        double critical = BrakeDistribution.of(car).criticalRate();
-        return report.with("critical_braking_rate", critical)
+        return report.with("critical_braking_rate", use.criticalRate())
                 .with("front_locks_first_by_rule", use.frontFirst())
                 .with("inside_the_band", use.efficient())
                 .with("adhesion", "Adhesion needed with " + share + ", against braking rate in g", rows)
-                .note(String.format(
-                        Locale.ROOT,
-                        "With that share the rear locks first above %.2f g in a straight line, without aerodynamics. By "
-                                + "UN Regulation 13-H (from memory) %s.",
-                        critical,
-                        use.words()));
+                .note(BalanceWords.order(car));
     }
 }

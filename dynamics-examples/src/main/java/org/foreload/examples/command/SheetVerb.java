@@ -27,8 +27,8 @@ import picocli.CommandLine.Option;
             "The corner sheet: one HTML file for a driver, about one car in one corner. The plan in words and metres, "
                     + "pictures, numbers, what goes wrong if it is overdone and how that feels, practice steps, cautions.",
             "",
-            "The plan is the quickest release of a sweep that this driver can repeat within the accepted risk; the quickest of "
-                    + "all stands beside it. Two sliders trail the brake deeper or less deep and press it harder or less hard. "
+            "The plan is the quickest release, of a sweep and of those beside it on the page, that this driver can repeat "
+                    + "within the accepted risk; the quickest of all stands beside it. Two sliders trail the brake deeper or less deep and press it harder or less hard. "
                     + "The file needs nothing else, not even a network, and prints on two pages, with a recording on three. "
                     + "Takes a minute or two; Ctrl-C leaves no file."
         },
@@ -102,7 +102,13 @@ final class SheetVerb extends ReportVerb implements Driving {
         Optional<ChosenLap> recorded = ownRun.chosen(sweepOptions.threads());
         SweepPlan releases = gridOptions.plan(studyOptions.buildUpTime());
         SheetRequest request = new SheetRequest(
-                releases, scatterOptions.scatter(), scatterOptions.samples(), seed, steps, scatterOptions.accepted());
+                releases,
+                scatterOptions.scatter(),
+                scatterOptions.samples(),
+                seed,
+                steps,
+                scatterOptions.accepted(),
+                common().units());
         return placeOptions.ask(console, studyOptions::study, study -> {
             Optional<OwnEntry> own = recorded.map(
                     lap -> ownRun.entry(lap, study.simulator().corner().path()));

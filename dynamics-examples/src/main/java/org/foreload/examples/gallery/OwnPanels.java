@@ -2,6 +2,7 @@ package org.foreload.examples.gallery;
 
 import java.util.Arrays;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Panel;
@@ -13,8 +14,6 @@ import org.foreload.trace.Trace;
 
 /** A driver's own entry and the plan, on one axis. */
 public final class OwnPanels {
-
-    private static final double KMH = 3.6;
 
     /** Distance between the points of a line, m. */
     private static final double STEP = 1;
@@ -30,8 +29,9 @@ public final class OwnPanels {
      * @param apex station of the apex, m
      * @param from first station that is shown, m from turn-in
      * @param to last one, m from turn-in
+     * @param units of the speeds
      */
-    public static Panel of(Run run, double turnIn, EntryResult plan, double apex, double from, double to) {
+    public static Panel of(Run run, double turnIn, EntryResult plan, double apex, double from, double to, Units units) {
         Trace own = run.resampled(STEP);
         double[] s = own.column(Channel.DISTANCE.field()).values();
         for (int i = 0; i < s.length; i++) {
@@ -58,9 +58,9 @@ public final class OwnPanels {
                 .line("", places, slowing, Style.FIRST)
                 .markY(0, "")
                 .tall(170);
-        XyChart speed = XyChart.of(distance, Axis.of("speed", "km/h"))
-                .line("", planned.stations(), Say.times(KMH, planned.column("speed_mps")), Style.SECOND)
-                .line("", places, Say.times(KMH, part(own, Channel.SPEED, first, end)), Style.FIRST)
+        XyChart speed = XyChart.of(distance, Axis.of("speed", units.speedUnit()))
+                .line("", planned.stations(), Say.times(units.ofSpeed(1), planned.column("speed_mps")), Style.SECOND)
+                .line("", places, Say.times(units.ofSpeed(1), part(own, Channel.SPEED, first, end)), Style.FIRST)
                 .tall(170);
         return ChartStack.of(places(brake, apex), places(deceleration, apex), places(speed, apex));
     }

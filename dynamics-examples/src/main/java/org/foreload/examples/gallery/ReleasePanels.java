@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.ChartStack;
 import org.foreload.examples.picture.Panel;
@@ -24,7 +25,6 @@ import org.foreload.strategy.CornerStudy;
 public final class ReleasePanels {
 
     private static final double PERCENT = 100;
-    private static final double KMH = 3.6;
 
     /** Free space above and below the fixed axes, as a share of them. */
     private static final double ROOM = 0.05;
@@ -41,6 +41,7 @@ public final class ReleasePanels {
     private final CornerStudy study;
     private final List<EntryResult> entries;
     private final int planned;
+    private final Units units;
     private final double apex;
     private final double from;
     private final double to;
@@ -49,11 +50,13 @@ public final class ReleasePanels {
      * @param study car and corner
      * @param entries with their profiles
      * @param planned index of the plan, which made the corner
+     * @param units of the speeds
      */
-    public ReleasePanels(CornerStudy study, List<EntryResult> entries, int planned) {
+    public ReleasePanels(CornerStudy study, List<EntryResult> entries, int planned, Units units) {
         this.study = study;
         this.entries = List.copyOf(entries);
         this.planned = planned;
+        this.units = units;
         this.apex = study.simulator().apex();
         this.from = Math.max(
                 study.simulator().corner().path().start(),
@@ -107,9 +110,10 @@ public final class ReleasePanels {
         brake = behind(brake, index, 1, "brake_mps2", "the plan")
                 .line(index == planned ? "the plan" : "this release", s, own.column("brake_mps2"), Style.FIRST)
                 .tall(130);
-        XyChart speed = XyChart.of(distance, fixed("speed", "km/h", KMH, "speed_mps"));
-        speed = behind(speed, index, KMH, "speed_mps", "")
-                .line("", s, Say.times(KMH, own.column("speed_mps")), Style.FIRST)
+        double factor = units.ofSpeed(1);
+        XyChart speed = XyChart.of(distance, fixed("speed", units.speedUnit(), factor, "speed_mps"));
+        speed = behind(speed, index, factor, "speed_mps", "")
+                .line("", s, Say.times(factor, own.column("speed_mps")), Style.FIRST)
                 .tall(95);
         double fullest = most(one ->
                 values(one, "front_utilisation", "rear_utilisation").max().orElse(1));

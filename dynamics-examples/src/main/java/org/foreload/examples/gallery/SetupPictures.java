@@ -11,6 +11,7 @@ import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceRow;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.BalanceWords;
 import org.foreload.examples.answer.SensitivityAnswer;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Quantity;
@@ -111,26 +112,26 @@ public final class SetupPictures {
         boolean brake = balance.axis().parameter().name().equals(BalanceAxis.BRAKE_SHARE.name());
         List<Panel> panels = new ArrayList<>();
         panels.add(times(balance));
-        String words = balance.reason();
+        String words = balance.reason() + " " + BalanceWords.accuracy(balance);
         if (brake) {
             Car car = balance.recommended()
                     .map(BalanceRow::car)
                     .orElse(study.simulator().car());
             panels.add(adhesion(car));
-            words +=
-                    " Right: adhesion that each axle needs with that share; where the rear needs more, it locks first.";
+            words += " Right: adhesion that each axle needs with that share; where the rear needs more, it "
+                    + (car.antiLock() ? "is held back first." : "locks first.");
         }
         return new Picture("Which balance: " + Say.where(study), words, List.of(panels));
     }
 
+    /** Points alone: what lies between neighbours is finer than the search, and no curve. */
     private static XyChart times(Balance balance) {
-        String name = balance.axis().parameter().name();
-        String unit = balance.axis().parameter().unit();
+        Quantity quantity = Quantity.of(balance.axis().parameter().name());
         XyChart chart = XyChart.of(
-                        Axis.of(words(name), unit.isEmpty() ? "–" : unit), Axis.of("time of the best entry", "s"))
+                        Axis.of(quantity.label(), quantity.unit().isEmpty() ? "–" : quantity.unit()),
+                        Axis.of("time of the best entry", "s"))
                 .heading("Time, and whether a small scatter is safe")
                 .tall(360);
-        chart = rows(chart, "", balance, row -> row.made(), Style.FIRST);
         chart = rows(chart, "fails at most 1 in 10", balance, BalanceRow::steady, Style.points(Ink.BLUE, Marker.DISC));
         chart = rows(
                 chart,
@@ -146,10 +147,6 @@ public final class SetupPictures {
         return balance.recommended().isPresent()
                 ? chart.markX(balance.recommended().get().value(), "recommended")
                 : chart;
-    }
-
-    private static String words(String parameter) {
-        return parameter.replaceAll("_m$", "").replace('_', ' ');
     }
 
     private static XyChart rows(XyChart chart, String name, Balance balance, Predicate<BalanceRow> which, Style style) {

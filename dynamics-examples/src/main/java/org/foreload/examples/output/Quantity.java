@@ -35,6 +35,7 @@ public record Quantity(String label, String unit, int decimals) {
         M2("m²", 3),
         N("N", 0),
         M("m", 2),
+        G("g", 3),
         S("s", 3),
         W("W", 0);
 

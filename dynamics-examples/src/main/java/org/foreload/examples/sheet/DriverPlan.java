@@ -70,6 +70,23 @@ record DriverPlan(Finding plan, Risk risk, boolean accepted, Finding quickest, R
         return new Finding(whole, true, candidate.inHand());
     }
 
+    /** Time of the plan, s. */
+    double time() {
+        return plan.entry().time();
+    }
+
+    /** The same plan beside another quickest of all, if that is quicker. */
+    DriverPlan orQuickest(Finding other, Risk otherRisk) {
+        return other.entry().time() < quickest.entry().time()
+                ? new DriverPlan(plan, risk, accepted, other, otherRisk)
+                : this;
+    }
+
+    /** Another plan, with which the driver fails no more often than accepted. */
+    DriverPlan instead(Finding other, Risk otherRisk) {
+        return new DriverPlan(other, otherRisk, true, quickest, quickestRisk);
+    }
+
     /** Whether the plan is the quickest of all. */
     boolean isQuickest() {
         return plan.entry().plan().equals(quickest.entry().plan());

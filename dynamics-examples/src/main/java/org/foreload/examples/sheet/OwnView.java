@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.foreload.advice.DriverScatter;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.OwnPanels;
 import org.foreload.examples.output.Numbers;
@@ -28,7 +29,6 @@ import org.foreload.risk.Scatter;
 public record OwnView(List<String> sentences, List<Row> rows, String svg) {
 
     private static final int CHART = 700;
-    private static final double KMH = 3.6;
 
     /** Metres shown before the earlier brake point and after the last of apex, brake off and slowest point. */
     private static final double BEFORE = 20;
@@ -45,7 +45,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
      * @param own the driver's, with half the interval that holds the true one nine times in ten
      * @param plan the plan's
      * @param apart what lies between them, in words
-     * @param said the same in whole metres or km/h, as a driver can see it; empty where that is nothing
+     * @param said the same in whole metres, km/h or mph, as a driver can see it; empty where that is nothing
      * @param ownValue the driver's, in SI units
      * @param planValue the plan's, in SI units
      * @param field name for programs; the number counts from turn-in where it is a place
@@ -70,7 +70,8 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
     public static OwnView of(Sheet sheet, OwnEntry own) {
         EntryResult plan = sheet.plan().entry();
         double apex = sheet.study().simulator().apex();
-        List<Row> rows = rows(own, plan);
+        Units units = sheet.request().units();
+        List<Row> rows = rows(own, plan, units);
         RecordedCorner did = own.corner();
         double off = did.get(Measure.RELEASE_END).value() - own.turnIn();
         double slowest = did.get(Measure.SLOWEST).value() - own.turnIn();
@@ -83,14 +84,15 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
         double start = sheet.study().simulator().corner().path().start();
         double end = sheet.study().simulator().corner().path().end();
         String svg = PanelSvg.of(
-                OwnPanels.of(own.lap().run(), own.turnIn(), plan, apex, Math.max(from, start), Math.min(to, end)),
+                OwnPanels.of(
+                        own.lap().run(), own.turnIn(), plan, apex, Math.max(from, start), Math.min(to, end), units),
                 CHART,
                 "own",
                 "Brake, deceleration and speed of your own entry and of the plan along the line");
-        return new OwnView(sentences(own, plan, rows), rows, svg);
+        return new OwnView(sentences(own, plan, rows, units), rows, svg);
     }
 
-    private static List<Row> rows(OwnEntry own, EntryResult plan) {
+    private static List<Row> rows(OwnEntry own, EntryResult plan, Units units) {
         RecordedCorner did = own.corner();
         Run run = own.lap().run();
         var release = plan.plan().release();
@@ -117,12 +119,13 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 Measure.PEAK_DECELERATION.field()));
         Estimate measured = did.get(Measure.TURN_IN_SPEED);
         Estimate atTurnIn = Estimate.around(run.speedAt(own.turnIn()), (measured.high() - measured.low()) / 2);
-        rows.add(speed("speed at turn-in, km/h", atTurnIn, plan.turnInSpeed(), Measure.TURN_IN_SPEED.field()));
+        rows.add(speed("speed at turn-in, ", atTurnIn, plan.turnInSpeed(), Measure.TURN_IN_SPEED.field(), units));
         rows.add(speed(
-                "lowest speed, km/h",
+                "lowest speed, ",
                 did.get(Measure.MINIMUM_SPEED),
                 plan.minimumSpeed(),
-                Measure.MINIMUM_SPEED.field()));
+                Measure.MINIMUM_SPEED.field(),
+                units));
         rows.add(row(
                 "slowing done while turning, %",
                 did.get(Measure.TRAIL_SHARE),
@@ -153,8 +156,9 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
         return row(name, onAxis, 1, plan, 1, "later", "earlier", " m", measure.field());
     }
 
-    private static Row speed(String name, Estimate own, double plan, String field) {
-        return row(name, own, KMH, plan, 1, "faster", "slower", " km/h", field);
+    private static Row speed(String name, Estimate own, double plan, String field, Units units) {
+        String unit = units.speedUnit();
+        return row(name + unit, own, units.ofSpeed(1), plan, 1, "faster", "slower", " " + unit, field);
     }
 
     private static Row row(
@@ -215,14 +219,14 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
                 "time_s"));
     }
 
-    private static List<String> sentences(OwnEntry own, EntryResult plan, List<Row> rows) {
+    private static List<String> sentences(OwnEntry own, EntryResult plan, List<Row> rows, Units units) {
         List<String> sentences = new ArrayList<>();
         int laps = own.chosen().all().size();
         sentences.add("Lap " + own.lap().number() + " of " + own.file()
                 + (laps > 1 ? ", the quickest of " + laps + " laps" : "") + "; corner "
                 + own.corner().bend().number() + " of " + own.lap().corners().size() + ".");
         sentences.add(differences(rows));
-        approach(own, plan).ifPresent(sentences::add);
+        approach(own, plan, units).ifPresent(sentences::add);
         scatter(own).ifPresent(sentences::add);
         sentences.add(
                 "The two axes are laid on each other by curvature, good to " + Numbers.shortest(OwnEntry.AXIS_ERROR)
@@ -258,7 +262,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
         return "Compared with the plan, " + (text.startsWith("you") ? "" : "you ") + text;
     }
 
-    private static Optional<String> approach(OwnEntry own, EntryResult plan) {
+    private static Optional<String> approach(OwnEntry own, EntryResult plan, Units units) {
         double foot = plan.plan().brakePoint();
         // Where neither brakes yet.
         double before = Math.min(foot, own.corner().get(Measure.BRAKE_ON).value() - own.turnIn());
@@ -266,7 +270,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
         if (!(Math.abs(apart) > SAME_APPROACH)) {
             return Optional.empty();
         }
-        return Optional.of("You come " + Numbers.rounded(KMH * Math.abs(apart), 0) + " km/h "
+        return Optional.of("You come " + units.speedAlone(Math.abs(apart)) + " " + units.speedUnit() + " "
                 + (apart > 0 ? "faster" : "slower")
                 + " than the plan expects: its brake point is not for your speed"
                 + (apart > 0 ? ", and too late for you." : "."));

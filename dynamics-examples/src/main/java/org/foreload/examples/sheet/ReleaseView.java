@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
-import org.foreload.conventions.Gravity;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.ReleasePanels;
 import org.foreload.examples.output.Numbers;
@@ -89,7 +89,7 @@ record ReleaseView(
         return new ReleaseView(
                 index,
                 planned,
-                said(sheet, finding, planned),
+                said(sheet, index),
                 EntryAnswer.result(sheet.study(), finding),
                 why(sheet, finding, planned),
                 phases(sheet, entry),
@@ -103,7 +103,7 @@ record ReleaseView(
                         "Time lost by all releases of this peak, this one marked" + of),
                 failing(sheet, index),
                 numbers(sheet, finding),
-                row(sheet, finding));
+                row(sheet, index));
     }
 
     /** Whether any release of the same peak does not make the corner. */
@@ -113,20 +113,30 @@ record ReleaseView(
                 .anyMatch(one -> !one.entry().made());
     }
 
-    private static String said(Sheet sheet, Finding finding, boolean planned) {
+    private static String said(Sheet sheet, int index) {
+        Finding finding = sheet.releases().get(index);
         EntryResult entry = finding.entry();
         String off = "Peak " + Numbers.rounded(entry.plan().peakDeceleration(), 2) + " m/s², brake off "
                 + Words.board(entry.plan().release().end()) + ": ";
-        if (planned) {
+        if (index == sheet.planned()) {
             return off + "the plan, " + Words.seconds(entry.time());
         }
         return finding.found()
-                ? off + Words.seconds(entry.time()) + ", " + apart(lost(sheet, entry))
+                ? off + Words.seconds(entry.time()) + ", " + apart(lost(sheet, entry)) + allowed(sheet, index)
                 : off + (entry.made() ? "too little margin" : entry.outcome().words());
     }
 
     private static String apart(double lost) {
-        return Words.seconds(Math.abs(lost)) + (lost >= 0 ? " slower" : " quicker but less sure");
+        return Words.seconds(Math.abs(lost)) + (lost >= 0 ? " slower" : " quicker");
+    }
+
+    /** {@code , 12.5 % failures: not for this driver}; empty where failures were not counted. */
+    private static String allowed(Sheet sheet, int index) {
+        double accepted = sheet.request().accepted();
+        return sheet.failures(index)
+                .map(failed -> ", " + Words.percent(failed.value()) + " failures"
+                        + (failed.value() > accepted ? ": not for this driver" : ""))
+                .orElse("");
     }
 
     private static double lost(Sheet sheet, EntryResult entry) {
@@ -154,16 +164,12 @@ record ReleaseView(
     private static List<Phase> phases(Sheet sheet, EntryResult entry) {
         BrakePlan plan = entry.plan();
         var release = plan.release();
-        Speeds speeds = new Speeds(entry);
+        Speeds speeds = new Speeds(entry, sheet.request().units());
         double foot = plan.brakePoint();
         boolean into = Words.intoRelease(plan);
         List<Phase> phases = new ArrayList<>();
         phases.add(new Phase(foot, "Brake point", Words.brakeBoard(foot) + speeds.at(foot)));
-        phases.add(new Phase(
-                foot,
-                "Press",
-                press(entry, into) + "; in a straight line a wheel locks at "
-                        + Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s²"));
+        phases.add(new Phase(foot, "Press", press(entry, into, sheet.request().units()) + "; " + hardest(sheet)));
         if (into) {
             phases.add(new Phase(
                     foot, "Release point", "at once, " + shape(release.shape().name())));
@@ -201,10 +207,18 @@ record ReleaseView(
                 : on > 0 ? "with " + Words.percent(on) + " of the peak still on" : "off the brake";
     }
 
-    private static String press(EntryResult entry, boolean into) {
+    /** What a foot can ask for at all. */
+    private static String hardest(Sheet sheet) {
+        String limit = Numbers.rounded(sheet.study().lockLimit(), 2) + " m/s²";
+        return sheet.study().simulator().car().antiLock()
+                ? "in a straight line at the approach speed more than " + limit
+                        + " changes nothing: the anti-lock brakes hold all wheels back"
+                : "in a straight line at the approach speed a wheel locks at " + limit;
+    }
+
+    private static String press(EntryResult entry, boolean into, Units units) {
         double most = into ? Speeds.hardest(entry) : entry.plan().peakDeceleration();
-        return "to " + Numbers.rounded(most, 2) + " m/s² (" + Numbers.rounded(most / Gravity.G, 2)
-                + " g from the brakes alone) within "
+        return "to " + units.deceleration(most) + " from the brakes alone within "
                 + Numbers.shortest(entry.plan().buildUpTime()) + " s";
     }
 
@@ -226,7 +240,7 @@ record ReleaseView(
         Finding plan = sheet.plan();
         for (SheetNumber number : SheetNumber.values()) {
             rows.add(new NumberRow(
-                    number.words(),
+                    number.words(sheet.request().units()),
                     number.of(sheet, finding.entry()),
                     number.of(sheet, plan.entry()),
                     sheet.straight().map(entry -> number.of(sheet, entry)).orElse("–")));
@@ -245,14 +259,18 @@ record ReleaseView(
         return finding.found() ? Numbers.rounded(finding.inHand(), 1) : "–";
     }
 
-    private static Row row(Sheet sheet, Finding finding) {
+    private static Row row(Sheet sheet, int index) {
+        Finding finding = sheet.releases().get(index);
         EntryResult entry = finding.entry();
+        boolean atOnce = entry.plan().release().end()
+                < sheet.plan().entry().plan().release().start();
+        String how = entry.made() && !finding.found()
+                ? "too little margin"
+                : entry.outcome().words();
         return new Row(
                 Numbers.rounded(entry.plan().release().end(), 1),
                 Numbers.rounded(entry.plan().brakePoint(), 1),
                 finding.found() ? Numbers.rounded(lost(sheet, entry), 2) : "–",
-                entry.made() && !finding.found()
-                        ? "too little margin"
-                        : entry.outcome().words());
+                how + (atOnce ? ", off at once" : "") + allowed(sheet, index));
     }
 }

@@ -9,6 +9,7 @@ import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
 import org.foreload.optimum.ShapeRanking;
 import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
@@ -16,6 +17,7 @@ import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.SweepMemory;
+import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 
 /** All that is on the sheet of a car and a corner: computed here, drawn and written elsewhere. */
@@ -24,8 +26,7 @@ public final class Sheet {
     private final CornerStudy study;
     private final SheetRequest request;
     private final int tried;
-    private final Ladder ladder;
-    private final DriverPlan chosen;
+    private final Surroundings near;
     private final Optional<Candidate> straight;
     private final List<Overdone> overdone;
     private final Practice practice;
@@ -34,16 +35,14 @@ public final class Sheet {
             CornerStudy study,
             SheetRequest request,
             int tried,
-            Ladder ladder,
-            DriverPlan chosen,
+            Surroundings near,
             Optional<Candidate> straight,
             List<Overdone> overdone,
             Practice practice) {
         this.study = study;
         this.request = request;
         this.tried = tried;
-        this.ladder = ladder;
-        this.chosen = chosen;
+        this.near = near;
         this.straight = straight;
         this.overdone = overdone;
         this.practice = practice;
@@ -65,21 +64,20 @@ public final class Sheet {
             return Optional.empty();
         }
         RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
-        Optional<DriverPlan> chosen = DriverPlan.of(risks, exploration, request.accepted(), sweep);
-        Optional<Ladder> ladder = chosen.flatMap(one -> Ladder.around(study, one.plan(), sweep));
-        if (ladder.isEmpty()) {
+        Optional<Surroundings> near = DriverPlan.of(risks, exploration, request.accepted(), sweep)
+                .flatMap(one -> Surroundings.of(risks, one, request.accepted(), sweep));
+        if (near.isEmpty()) {
             return Optional.empty();
         }
-        EntryResult plan = chosen.get().plan().entry();
+        EntryResult plan = near.get().chosen().plan().entry();
         Optional<List<Overdone>> overdone = Overdone.all(risks, plan.plan(), sweep);
         Optional<Candidate> straight = exploration.baseline();
-        Optional<Practice> practice = practice(risks, request, chosen.get(), straight, sweep);
+        Optional<Practice> practice = practice(risks, request, near.get().chosen(), straight, sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {
             return Optional.empty();
         }
-        int tried = exploration.candidates().size() + ladder.get().rungs().size() - 1;
-        return Optional.of(
-                new Sheet(study, request, tried, ladder.get(), chosen.get(), straight, overdone.get(), practice.get()));
+        int tried = exploration.candidates().size() + near.get().tried();
+        return Optional.of(new Sheet(study, request, tried, near.get(), straight, overdone.get(), practice.get()));
     }
 
     private static Optional<Practice> practice(
@@ -128,7 +126,7 @@ public final class Sheet {
      * are carried too deep, each from its own latest brake point.
      */
     public List<Finding> releases() {
-        return ladder.rungs();
+        return near.ladder().rungs();
     }
 
     /** How many of them have the same peak. */
@@ -138,7 +136,7 @@ public final class Sheet {
 
     /** Which of them is the plan: the quickest that the driver can repeat. */
     public int planned() {
-        return ladder.middle();
+        return near.ladder().middle();
     }
 
     /** What goes with the plan. */
@@ -147,11 +145,16 @@ public final class Sheet {
                 plan().entry(),
                 plan().inHand(),
                 request.driver().name(),
-                Optional.of(chosen.risk().failed()));
+                Optional.of(chosen().risk().failed()));
     }
 
     DriverPlan chosen() {
-        return chosen;
+        return near.chosen();
+    }
+
+    /** How often the driver fails with a release that is quicker than the plan; empty for another. */
+    Optional<Proportion> failures(int index) {
+        return Optional.ofNullable(near.risks().get(index)).map(Risk::failed);
     }
 
     /** The plan. */

@@ -4,6 +4,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.output.Numbers;
 
@@ -23,9 +24,10 @@ enum SheetNumber {
     OFF("brake off, m", any(entry -> Numbers.rounded(entry.plan().release().end(), 1))),
     PICK_UP("pick-up, m", made(entry -> Numbers.rounded(entry.pickUp(), 1))),
     PEAK("peak, m/s²", any(entry -> Numbers.rounded(entry.plan().peakDeceleration(), 2))),
-    HARDEST("peak reached by the brakes, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
-    TURN_IN_SPEED("turn-in, km/h (m/s)", any(entry -> speed(entry.turnInSpeed()))),
-    SLOWEST("slowest point, km/h (m/s)", made(entry -> speed(entry.minimumSpeed()))),
+    HARDEST("peak that the foot reaches, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
+    GREATEST("greatest deceleration, m/s²", any(entry -> Numbers.rounded(Speeds.greatest(entry), 2))),
+    TURN_IN_SPEED("turn-in, ", (sheet, entry) -> speed(sheet, entry.turnInSpeed())),
+    SLOWEST("slowest point, ", (sheet, entry) -> speed(sheet, entry.made() ? entry.minimumSpeed() : Double.NaN)),
     SLOWEST_AT("slowest point, m", made(entry -> Numbers.rounded(entry.minimumSpeedAt(), 1))),
     TRAIL_SHARE("slowing done while turning", made(entry -> Words.percent(entry.trailShare()))),
     LIMIT("limited by", (sheet, entry) -> EntryAnswer.limit(sheet.study(), entry));
@@ -41,8 +43,11 @@ enum SheetNumber {
     }
 
     /** Name and unit. */
-    String words() {
-        return words;
+    String words(Units units) {
+        return switch (this) {
+            case TURN_IN_SPEED, SLOWEST -> words + units.speedUnit() + (units == Units.SI ? "" : " (m/s)");
+            default -> words;
+        };
     }
 
     /** The number as text. */
@@ -58,7 +63,9 @@ enum SheetNumber {
         return (sheet, entry) -> entry.made() ? text.apply(entry) : NONE;
     }
 
-    private static String speed(double speed) {
-        return Double.isFinite(speed) ? Speeds.kmh(speed) + " (" + Numbers.rounded(speed, 1) + ")" : NONE;
+    private static String speed(Sheet sheet, double speed) {
+        Units units = sheet.request().units();
+        String beside = units == Units.SI ? "" : " (" + Numbers.rounded(speed, 1) + ")";
+        return Double.isFinite(speed) ? units.speedAlone(speed) + beside : NONE;
     }
 }

@@ -44,6 +44,7 @@ import org.foreload.strategy.Finding;
  * @param plannedRung place of the plan on the first
  * @param plannedPeak and on the second
  * @param plannedSaid what the sliders say of the plan
+ * @param locks whether wheels of the car can lock
  * @param overdone what goes wrong if overdone, and how it feels
  * @param risk how often the plan fails for the driver
  * @param steps practice steps in words; may be empty
@@ -69,6 +70,7 @@ public record SheetPage(
         int plannedRung,
         int plannedPeak,
         String plannedSaid,
+        boolean locks,
         List<OverdoneRow> overdone,
         String risk,
         List<String> steps,
@@ -115,7 +117,8 @@ public record SheetPage(
     public static SheetPage of(Sheet sheet, Optional<OwnView> own, String caution, String version) {
         List<EntryResult> entries =
                 sheet.releases().stream().map(Finding::entry).toList();
-        ReleasePanels panels = new ReleasePanels(sheet.study(), entries, sheet.planned());
+        ReleasePanels panels = new ReleasePanels(
+                sheet.study(), entries, sheet.planned(), sheet.request().units());
         List<ReleaseView> releases = IntStream.range(0, entries.size())
                 .mapToObj(i -> ReleaseView.of(sheet, panels, i))
                 .toList();
@@ -136,9 +139,12 @@ public record SheetPage(
                 sheet.planned() % sheet.rungs(),
                 sheet.planned() / sheet.rungs(),
                 releases.get(sheet.planned()).said(),
+                !sheet.study().simulator().car().antiLock(),
                 sheet.overdone().stream().map(one -> row(sheet, one)).toList(),
                 risk(sheet, practice.plan()),
-                practice.steps().map(SheetPage::steps).orElse(List.of()),
+                practice.steps()
+                        .map(steps -> steps(steps, sheet.request().units()))
+                        .orElse(List.of()),
                 shortOf(sheet, practice.steps()),
                 own.stream().toList(),
                 StepsAnswer.CAUTION,
@@ -154,8 +160,10 @@ public record SheetPage(
             peaks.add(new PeakRows(
                     peak,
                     peak == sheet.planned() / sheet.rungs(),
-                    Units.KMH.deceleration(
-                            sheet.releases().get(first).entry().plan().peakDeceleration()),
+                    sheet.request()
+                            .units()
+                            .deceleration(
+                                    sheet.releases().get(first).entry().plan().peakDeceleration()),
                     releases.subList(first, first + sheet.rungs())));
         }
         return peaks;
@@ -182,7 +190,8 @@ public record SheetPage(
         String driver = sheet.request().driver().name();
         DriverPlan chosen = sheet.chosen();
         List<String> summary = new ArrayList<>();
-        summary.add("The plan for a driver of this kind (" + driver + "): " + Words.brake(plan, Units.KMH) + ".");
+        summary.add("The plan for a driver of this kind (" + driver + "): "
+                + Words.brake(plan, sheet.request().units()) + ".");
         String gain = sheet.straight()
                 .map(entry -> entry.time() == plan.time()
                         ? ", and is the quickest straight-line braking"
@@ -193,7 +202,7 @@ public record SheetPage(
         double bound = sheet.study().bound().time();
         summary.add(
                 "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
-        summary.addAll(sheet.handover().sentences(Units.KMH));
+        summary.addAll(sheet.handover().sentences(sheet.request().units()));
         summary.add(compared(sheet, chosen));
         return summary;
     }
@@ -216,7 +225,7 @@ public record SheetPage(
                         + " failures; the plan fails least often. Begin with the practice steps.";
         return "Not for this driver: the quickest of the " + sheet.tried() + " releases that were tried takes "
                 + Words.seconds(quickest.time()) + " and fails in " + fails + " of the entries ("
-                + Words.brake(quickest, Units.KMH) + "). " + plan;
+                + Words.brake(quickest, sheet.request().units()) + "). " + plan;
     }
 
     private static OverdoneRow row(Sheet sheet, Overdone one) {
@@ -240,14 +249,14 @@ public record SheetPage(
                         .replaceFirst("^(A|An) ", "a ");
     }
 
-    private static List<String> steps(PracticeSteps steps) {
+    private static List<String> steps(PracticeSteps steps, Units units) {
         List<String> words = new ArrayList<>();
         var now = steps.steps().get(0).risk();
-        words.add("Now: " + Words.brake(now.plan(), Units.KMH) + "; " + Words.seconds(now.meanTime()) + " on average, "
+        words.add("Now: " + Words.brake(now.plan(), units) + "; " + Words.seconds(now.meanTime()) + " on average, "
                 + Words.percent(now.failed().value()) + " failures.");
         List<PracticeSteps.Step> drivable = StepsAnswer.drivable(steps.steps());
         for (int i = 1; i < drivable.size(); i++) {
-            words.add(StepsAnswer.words(i, drivable, Units.KMH));
+            words.add(StepsAnswer.words(i, drivable, units));
         }
         return words;
     }

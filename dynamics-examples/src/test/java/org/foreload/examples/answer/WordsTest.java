@@ -43,6 +43,9 @@ class WordsTest {
     @Test
     void unitsStandBesideSi() {
         assertEquals("27.8 m/s (100 km/h)", Units.KMH.speed(100 / 3.6));
+        assertEquals("100 km/h", Units.KMH.speedAlone(100 / 3.6) + " " + Units.KMH.speedUnit());
+        assertEquals("100 mph", Units.MPH.speedAlone(160.9344 / 3.6) + " " + Units.MPH.speedUnit());
+        assertEquals("27.8 m/s", Units.SI.speedAlone(100 / 3.6) + " " + Units.SI.speedUnit());
         assertEquals("44.7 m/s (100 mph)", Units.MPH.speed(44.704));
         assertEquals("44.7 m/s", Units.SI.speed(44.704));
         assertEquals("9.81 m/s² (1.00 g)", Units.KMH.deceleration(9.80665));

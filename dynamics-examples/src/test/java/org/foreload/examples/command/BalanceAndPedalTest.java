@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -42,6 +43,33 @@ class BalanceAndPedalTest {
             List.of("time_s", "outcome_if_harder", "outcome_if_later").forEach(name -> assertTrue(row.has(name), name));
         }
         assertEquals(20, balance.get("adhesion").size());
+    }
+
+    /** Anti-lock brakes lock no wheel (decision 0040): no sentence may say that one locks. */
+    @Test
+    void ofACarWhoseWheelsNeverLockNoneIsSaidToLock(@TempDir Path directory) throws IOException {
+        String held = new String(
+                        Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
+                .replaceFirst("\\{", "{\"anti_lock\": true,");
+        String car = Files.writeString(directory.resolve("car.json"), held).toString();
+        Reports balance = Reports.of("balance", "--car", car, "--values", "2", "--quiet");
+        for (JsonNode row : balance.json().get("rows")) {
+            assertTrue(row.get("first_to_lock").isNull(), row.toString());
+        }
+        String table = balance.table().out().replaceAll("\\s+", " ");
+        assertFalse(table.contains("locks the front axle first"), table);
+        assertFalse(table.contains("the rear locks first above"), table);
+        assertTrue(table.contains("With anti-lock brakes no wheel locks"), table);
+    }
+
+    /** A deceleration says whose it is, and a rate its unit; the glossary's words for both. */
+    @Test
+    void decelerationsAreToldApart() {
+        Reports balance = Reports.of("balance", "--values", "2", "--quiet");
+        String table = balance.table().out().replaceAll("\\s+", " ");
+        assertTrue(table.contains("Peak deceleration: what the foot asks of the brakes alone."), table);
+        assertTrue(table.contains("Locks at: deceleration of the whole car, drag included"), table);
+        assertTrue(table.contains("against braking rate in g"), table);
     }
 
     @Test

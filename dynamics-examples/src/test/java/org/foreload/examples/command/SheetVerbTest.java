@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.foreload.examples.demo.Demos;
 import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.MadeDrivers;
 import org.foreload.examples.recording.MadeRun;
@@ -99,6 +101,28 @@ class SheetVerbTest {
         String text = Files.readString(page);
         assertTrue(text.contains("Your own release beside the plan"), "section");
         assertTrue(text.contains("you brake"), "sentence");
+    }
+
+    /**
+     * The units asked for, on the whole page; and no wheel that locks, on a car whose brakes let none (decision 0040).
+     */
+    @Test
+    void thePageSpeaksInTheUnitsAskedForAndOfNoLockThatCannotBe() throws IOException {
+        String held = new String(
+                        Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
+                .replaceFirst("\\{", "{\"anti_lock\": true,");
+        Path car = Files.writeString(directory.resolve("car.json"), held);
+        Path page = directory.resolve("mph.html");
+        String words = "sheet --out " + page + " --demo-corner medium " + SMALL + " --demo-recording --units mph";
+        Run.json((words + " --format json --car " + car).split(" "));
+        String text = Files.readString(page).replace('\u00a0', ' ');
+        assertTrue(text.contains(" mph) at turn-in"), "sentence");
+        assertTrue(text.contains(">turn-in, mph (m/s)<"), "row");
+        assertTrue(text.contains("speed, mph"), "axis");
+        assertTrue(text.contains("lowest speed, mph"), "the driver's own");
+        assertFalse(text.contains("km/h"), "another unit");
+        assertTrue(text.contains("the anti-lock brakes hold all wheels back"), "press");
+        assertFalse(text.contains("wheel locks"), "a lock");
     }
 
     private static double row(JsonNode own, String measure) {

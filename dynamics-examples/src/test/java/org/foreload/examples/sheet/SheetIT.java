@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.recording.ChosenLap;
@@ -63,7 +64,7 @@ class SheetIT {
         CornerStudy study = CornerStudy.of(car, new Corner(HOSTILE, demo.approachSpeed(), demo.path()));
         SweepPlan one =
                 new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.75), List.of(-0.1), List.of(0.7), 0.25);
-        sheet = Sheet.of(study, new SheetRequest(one, Scatter.EXPERT, 16, 1, 2, 0.2), Sweep.quiet())
+        sheet = Sheet.of(study, new SheetRequest(one, Scatter.EXPERT, 16, 1, 2, 0.2, Units.KMH), Sweep.quiet())
                 .orElseThrow();
         own = OwnView.of(sheet, recorded());
         file = Files.writeString(

@@ -17,6 +17,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.command.Foreload;
 import org.foreload.examples.demo.Demos;
 import org.foreload.path.Corner;
@@ -85,7 +86,7 @@ class SheetsIT {
         SweepPlan one =
                 new SweepPlan(List.of(ReleaseShapes.PROGRESSIVE), List.of(0.8), List.of(-0.5), List.of(0.7), 0.25);
         // How often a step fails is a number of the same length however often it is driven.
-        SheetRequest request = new SheetRequest(one, Scatter.NOVICE, 2, 1, MOST_STEPS, 0.5);
+        SheetRequest request = new SheetRequest(one, Scatter.NOVICE, 2, 1, MOST_STEPS, 0.5, Units.KMH);
         Sheet sheet =
                 Sheet.of(CornerStudy.of(car, corner), request, Sweep.quiet()).orElseThrow();
         assertTrue(sheet.practice().steps().orElseThrow().steps().size() > MOST_STEPS, "the most steps, and the first");

@@ -35,6 +35,8 @@ import org.foreload.risk.Risk;
 import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
 import org.foreload.sensitivity.Sensitivity.Side;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.StabilityRow;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -88,6 +90,21 @@ class GalleryTest {
                 picture.caption().startsWith("At 80.0 m/s (288 km/h), 4.00 m/s² (0.41 g) lateral"), picture.caption());
         assertTrue(picture.caption().contains("°/g"), picture.caption());
         assertTrue(CarPictures.handling(trim, Units.SI).caption().contains("° per m/s²"));
+    }
+
+    /**
+     * A picture that ends inside an unstable stretch hides it: it shows the run from end to end. Common practice, no
+     * source.
+     */
+    @Test
+    void thePictureOfStabilityShowsTheWholeRun() {
+        EntryStability stability = EntryStability.of(car, entry);
+        List<StabilityRow> rows = stability.rows();
+        for (XyChart chart : charts(PedalPictures.stability(study, entry, stability))) {
+            double[] stations = chart.series().get(0).xs();
+            assertEquals(rows.get(0).station(), stations[0]);
+            assertEquals(rows.get(rows.size() - 1).station(), stations[stations.length - 1]);
+        }
     }
 
     private static List<XyChart> charts(Picture picture) {

@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Handling of a car about a trim.
+ * Handling of a car about a trim. Wheel loads follow the lateral acceleration in all of it, so that gradient, speeds,
+ * margin and decay rate belong to one model.
  *
  * @param trim the motion
- * @param model its lateral motion at fixed loads
- * @param understeerGradient d(δ − L·κ)/d(a) there, rad per m/s², loads following
+ * @param model its lateral motion with loads and tyre forces that have followed; brake and drive force are held
+ * @param understeerGradient d(δ − L·κ)/d(a) there, rad per m/s², at constant speed and deceleration
  * @param eigenvalues of {@code model}, the least stable first
  * @param laggedEigenvalues the same with the lags of tyres and roll, for a car that has them
  */
@@ -33,31 +34,33 @@ public record LinearHandling(
 
     /** Linearises about a trim. */
     public static LinearHandling of(Trim trim) {
-        LateralModel model = LateralModel.at(trim.point());
-        return new LinearHandling(
-                trim, model, trim.understeerGradient(), model.eigenvalues(), LaggedModel.eigenvalues(trim));
+        LaggedModel lagged = LaggedModel.of(trim);
+        LateralModel model = lagged.settled();
+        return new LinearHandling(trim, model, trim.understeerGradient(), model.eigenvalues(), lagged.eigenvalues());
     }
 
     /**
-     * Speed at which a car with this gradient needs twice the steer of a neutral one, √(L/K), m/s; empty unless it
-     * understeers.
+     * Speed at which a car with this margin needs twice the steer of a neutral one, V/√(margin − 1), m/s; empty unless
+     * it understeers. It is √(L/K) with the gradient at constant brake and drive force.
      */
     public OptionalDouble characteristicSpeed() {
-        return understeerGradient > NEUTRAL ? OptionalDouble.of(speedFor(understeerGradient)) : OptionalDouble.empty();
+        return speedFor(divergenceMargin() - 1);
     }
 
-    /** Speed at which a car with this gradient diverges, √(L/−K), m/s; empty unless it oversteers. */
+    /**
+     * Speed at which a car with this margin diverges, V/√(1 − margin), m/s; empty unless it oversteers. It is √(L/−K)
+     * with the gradient at constant brake and drive force; a car that is faster is not {@link #stable()}.
+     */
     public OptionalDouble criticalSpeed() {
-        return understeerGradient < -NEUTRAL
-                ? OptionalDouble.of(speedFor(-understeerGradient))
-                : OptionalDouble.empty();
+        return speedFor(1 - divergenceMargin());
     }
 
-    private double speedFor(double gradient) {
-        return Math.sqrt(trim.car().chassis().wheelbase() / gradient);
+    private OptionalDouble speedFor(double share) {
+        double gradient = share * trim.car().chassis().wheelbase() / (trim.speed() * trim.speed());
+        return gradient > NEUTRAL ? OptionalDouble.of(trim.speed() / Math.sqrt(share)) : OptionalDouble.empty();
     }
 
-    /** Steady change of yaw rate per change of steer at constant speed and fixed loads, 1/s. */
+    /** Steady change of yaw rate per change of steer at constant speed, brake and drive force, 1/s. */
     public double yawRateGain() {
         return model.yawRateGain();
     }
@@ -80,7 +83,7 @@ public record LinearHandling(
         return trim.speed() / trim.car().chassis().wheelbase() / model.yawRateGain();
     }
 
-    /** How quickly the least stable motion decays at fixed loads, 1/s; negative when it grows. */
+    /** How quickly the least stable motion decays, 1/s; negative when it grows. */
     public double decayRate() {
         return -eigenvalues.get(0).real();
     }

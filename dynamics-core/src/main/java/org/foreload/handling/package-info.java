@@ -12,9 +12,10 @@
  * {@link org.foreload.handling.OperatingPoint}, steady or not. Not here: what the driver does about it.
  *
  * <p><b>Valid when</b> the push is small and the trim changes slowly against the car's own motion. <b>Neglects</b> in
- * the two-state model the lags of tyres, roll and pitch, which
- * {@link org.foreload.handling.LinearHandling#laggedEigenvalues} brings in, and engine power. <b>Fails when</b> a trim
- * does not exist, because an axle has not the grip or a wheel would lock: then {@link org.foreload.handling.Trim#find}
- * is empty. At a kink of a tyre curve the slope is that of one side.
+ * the two-state model the lags of tyres and roll, which {@link org.foreload.handling.LinearHandling#laggedEigenvalues}
+ * brings in, that of pitch, and engine power. About a trim loads follow the lateral acceleration; about a moment of a
+ * run, where they need not have settled, they are held. <b>Fails when</b> a trim does not exist, because an axle has
+ * not the grip or a wheel would lock: then {@link org.foreload.handling.Trim#find} is empty. At a kink of a tyre curve
+ * the slope is that of one side.
  */
 package org.foreload.handling;

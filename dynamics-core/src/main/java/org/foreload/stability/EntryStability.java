@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
@@ -19,6 +20,7 @@ import org.foreload.vehicle.Car;
  * @param rows one per row of the profile
  * @param least the moment of least stability between the brake point and the apex or the minimum of speed, whichever is
  *     later; for an entry that was not made, up to its end
+ * @param unstable every stretch of the whole run in which the car is unstable, the worst first
  * @param loss where stability was lost for good; empty if the entry ended stable
  * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked;
  *     empty if neither was
@@ -27,13 +29,15 @@ import org.foreload.vehicle.Car;
 public record EntryStability(
         List<StabilityRow> rows,
         StabilityEvent least,
+        List<UnstableStretch> unstable,
         Optional<StabilityEvent> loss,
         Optional<Axle> firstSaturated,
         String verdict) {
 
-    /** Copies the rows. */
+    /** Copies the lists. */
     public EntryStability {
         rows = List.copyOf(rows);
+        unstable = List.copyOf(unstable);
     }
 
     /**
@@ -74,7 +78,10 @@ public record EntryStability(
         least = Math.max(least, 0);
         StabilityEvent leastEvent = event(StabilityEvent.Kind.LEAST_STABLE, car, profile, rows, least);
         Optional<StabilityEvent> loss = loss(car, profile, rows);
-        return new EntryStability(rows, leastEvent, loss, firstSaturated(entry), verdict(entry, leastEvent, loss));
+        List<UnstableStretch> unstable =
+                UnstableStretch.all(rows, row -> InstabilityCause.of(ProfilePoint.at(car, profile, row)));
+        return new EntryStability(
+                rows, leastEvent, unstable, loss, firstSaturated(entry), verdict(entry, leastEvent, unstable, loss));
     }
 
     /** The start of the unstable stretch in which the entry ended, with the cause where it was worst. */
@@ -97,7 +104,8 @@ public record EntryStability(
         return new StabilityEvent(kind, rows.get(row), InstabilityCause.of(ProfilePoint.at(car, profile, row)));
     }
 
-    private static String verdict(EntryResult entry, StabilityEvent least, Optional<StabilityEvent> loss) {
+    private static String verdict(
+            EntryResult entry, StabilityEvent least, List<UnstableStretch> unstable, Optional<StabilityEvent> loss) {
         Optional<EntryEvent> spin = entry.event(EntryEvent.Kind.SPIN);
         if (spin.isPresent() && loss.isPresent()) {
             return String.format(
@@ -108,18 +116,34 @@ public record EntryStability(
                     spin.get().station(),
                     loss.get().cause());
         }
-        String stable = least.row().stable()
-                ? "stable throughout the entry, and least so"
-                : "unstable for part of the entry, most of all";
-        String nearest = least.row().nearest() == Axle.FRONT ? "front" : "rear";
+        if (unstable.isEmpty()) {
+            return String.format(
+                    Locale.ROOT,
+                    "The car is stable throughout, and least so at %.1f m. Cause: %s. %s",
+                    least.row().station(),
+                    least.cause(),
+                    nearest(least.row()));
+        }
+        UnstableStretch worst = unstable.get(0);
+        String others = unstable.stream()
+                .skip(1)
+                .map(one -> one.place() + " (" + one.worst().margins() + ")")
+                .collect(Collectors.joining(" and "));
         return String.format(
                 Locale.ROOT,
-                "The car is %s at %.1f m. Cause: %s. There the %s axle is the closer to its limit (%s).",
-                stable,
-                least.row().station(),
-                least.cause(),
-                nearest,
-                least.row().margins());
+                "The car is unstable %s, most of all at %.1f m; on that stretch a disturbance would double %.1f times with the "
+                        + "steering held fixed. Cause: %s. %s%s",
+                worst.place(),
+                worst.worst().station(),
+                worst.doublings(),
+                worst.cause(),
+                nearest(worst.worst()),
+                others.isEmpty() ? "" : " It is also unstable " + others + ".");
+    }
+
+    private static String nearest(StabilityRow row) {
+        return "At that place the " + (row.nearest() == Axle.FRONT ? "front" : "rear")
+                + " axle is the closer to its limit (" + row.margins() + ").";
     }
 
     private static Optional<Axle> firstSaturated(EntryResult entry) {

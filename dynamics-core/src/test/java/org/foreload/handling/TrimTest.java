@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 class TrimTest {
 
     /** The road car with a body that takes its time, so that loads are states and can be held. */
-    private static final Car SPRUNG =
+    static final Car SPRUNG =
             SampleCars.ROAD_CAR.with(new Suspension(0.55, 0.03, 0.06, new Response(1.5, 0.4), new Response(1.6, 0.4)));
 
     private static double[] rates(Car car, double[] state, Controls controls) {

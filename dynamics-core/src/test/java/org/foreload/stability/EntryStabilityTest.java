@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -96,6 +99,75 @@ class EntryStabilityTest {
         assertTrue(least.growthRate() > first.growthRate());
         assertTrue(stability.least().cause().contains("the load that braking takes off the rear axle"));
         assertTrue(stability.least().describe().startsWith("least stable at "));
+    }
+
+    /** Rows of growth rates, a hundred a second, at ten metres a second. */
+    private static List<StabilityRow> rows(DoubleUnaryOperator rate, double seconds) {
+        return IntStream.rangeClosed(0, (int) Math.round(100 * seconds))
+                .mapToObj(i -> new StabilityRow(0.1 * i, 0.01 * i, rate.applyAsDouble(0.01 * i), 0.5, 0.4))
+                .toList();
+    }
+
+    /**
+     * Half a wave of growth rate, A sin(πt/T), multiplies a disturbance by exp(2AT/π) (integral calculus). One of half
+     * the height and four times the length is the worse one.
+     */
+    @Test
+    void aStretchIsAsBadAsItsGrowthOverItsTime() {
+        List<UnstableStretch> all = UnstableStretch.all(
+                rows(
+                        t -> t < 0.705
+                                ? 4 * Math.sin(Math.PI * (t - 0.205) / 0.5)
+                                : t < 1.105
+                                        ? -3 * Math.min(1, 20 * (t - 0.705))
+                                        : t > 3.105 ? -2 : 2 * Math.sin(Math.PI * (t - 1.105) / 2),
+                        3.5),
+                row -> "row " + row);
+        assertEquals(2, all.size(), all.toString());
+        UnstableStretch lasting = all.get(0);
+        UnstableStretch brief = all.get(1);
+        assertEquals(2 * 2 * 2 / Math.PI / Math.log(2), lasting.doublings(), 0.01);
+        assertEquals(2 * 4 * 0.5 / Math.PI / Math.log(2), brief.doublings(), 0.01);
+        assertEquals(11.05, lasting.from(), 0.1);
+        assertEquals(31.05, lasting.to(), 0.1);
+        // The rates bend between two rows, which are 0.1 m apart.
+        assertEquals(2.05, brief.from(), 0.05);
+        assertEquals(7.05, brief.to(), 0.05);
+        assertEquals(0.5, brief.duration(), 0.01);
+        assertEquals(21, lasting.worst().station(), 0.2);
+        assertEquals("row 45", brief.cause());
+    }
+
+    /** A run that ends unstable has a stretch up to its end; a stable one has none. Common practice, no source. */
+    @Test
+    void aStretchMayReachTheEndOfTheRun() {
+        UnstableStretch only =
+                UnstableStretch.all(rows(t -> t - 1, 3), row -> "").get(0);
+        assertEquals(10, only.from(), 1e-9);
+        assertEquals(30, only.to(), 1e-9);
+        assertEquals(2 / Math.log(2), only.doublings(), 1e-9);
+        assertTrue(UnstableStretch.all(rows(t -> -1, 3), row -> "").isEmpty());
+    }
+
+    /**
+     * Every row of a run is unstable just where a stretch says so, and the sentence names each place: one left out is
+     * one that the driver does not look at. Common practice, no source.
+     */
+    @Test
+    void everyUnstableStretchIsNamed() {
+        Car car = Scenes.light();
+        EntryResult entry = simulator(car).run(plan(-130, 8.4, 47));
+        EntryStability stability = EntryStability.of(car, entry);
+        assertTrue(stability.unstable().size() > 1, stability.verdict());
+        for (StabilityRow row : stability.rows()) {
+            boolean inside = stability.unstable().stream()
+                    .anyMatch(one -> row.station() >= one.from() && row.station() <= one.to());
+            assertEquals(!row.stable(), inside, "at " + row.station());
+        }
+        for (UnstableStretch one : stability.unstable()) {
+            assertTrue(stability.verdict().contains(one.place()), stability.verdict());
+            assertTrue(one.worst().growthRate() > 0);
+        }
     }
 
     @Test

@@ -50,4 +50,12 @@ public enum Units {
                 ? si
                 : si + " (" + Numbers.rounded(metresPerSecondSquared / Gravity.G, 2) + " g)";
     }
+
+    /** An understeer gradient in rad per m/s²: {@code -0.10°/g}, or {@code -0.0103° per m/s²}. */
+    public String understeerGradient(double radPerMps2) {
+        double degrees = Math.toDegrees(radPerMps2);
+        return this == SI
+                ? Numbers.rounded(degrees, 4) + "° per m/s²"
+                : Numbers.rounded(degrees * Gravity.G, 2) + "°/g";
+    }
 }

@@ -20,6 +20,12 @@ final class Blame {
         this.corner = corner.source();
     }
 
+    /** For a computation without a corner. */
+    Blame(CarOptions car) {
+        this.car = car.source();
+        this.corner = null;
+    }
+
     /** Runs a computation. */
     <T> T compute(Supplier<T> computation) {
         try {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.foreload.examples.answer.HandlingWords;
 import org.foreload.examples.gallery.CarPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -32,7 +33,8 @@ import picocli.CommandLine.Option;
                     + "(understeer), a negative one less (oversteer). An oversteering car spins by itself above its "
                     + "critical speed; an understeering one needs twice the steer at its characteristic speed. The decay rate "
                     + "says how quickly a disturbance decays with the steering held fixed; below 0 it grows. A margin to divergence of 0 is the critical "
-                    + "speed. Decay rate, margin and natural modes are at constant wheel loads; the gradient lets loads move.",
+                    + "speed. Wheel loads follow the cornering in all of them. The gradient holds the deceleration; both speeds, margin and "
+                    + "decay rate hold the pedals.",
             "",
             "Example:  foreload handling --speed 35 --lateral 5 --deceleration 4 --demo-car road",
             "",
@@ -75,11 +77,13 @@ final class HandlingVerb extends ReportVerb {
     Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Car car = carOptions.car(console);
-        Trim trim = Trim.find(car, speed, lateral, deceleration)
+        Trim trim = new Blame(carOptions)
+                .compute(() -> Trim.find(car, speed, lateral, deceleration))
                 .orElseThrow(() -> new ComputationException(
                         "the car cannot corner at " + Numbers.shortest(lateral) + " m/s² and slow at "
                                 + Numbers.shortest(deceleration)
                                 + " m/s² at once: an axle lacks the grip, or a wheel would lock"));
+        EnginePower.check(console, car, trim.driveForce() * speed);
         LinearHandling handling = LinearHandling.of(trim);
         Report report = new Report(car.name() + " at " + Numbers.shortest(speed) + " m/s")
                 .with("speed_mps", speed)
@@ -105,8 +109,8 @@ final class HandlingVerb extends ReportVerb {
                         "The same with the lags of tyres and roll",
                         rows(handling.laggedEigenvalues()))
                 .with("braking", "The same turn, braked harder and harder", braking(car));
-        common().picture().draw(() -> CarPictures.handling(car, speed, lateral, deceleration, trim));
-        return report.note(note(handling));
+        common().picture().draw(() -> CarPictures.handling(trim, common().units()));
+        return report.note("Here the car " + HandlingWords.of(handling, common().units()) + ".");
     }
 
     private static double orNone(OptionalDouble value) {
@@ -135,17 +139,5 @@ final class HandlingVerb extends ReportVerb {
                     .with("margin_to_divergence", handling.divergenceMargin()));
         }
         return rows;
-    }
-
-    private static String note(LinearHandling handling) {
-        String kind = handling.characteristicSpeed().isPresent()
-                ? "understeers"
-                : handling.criticalSpeed().isPresent() ? "oversteers" : "is neutral";
-        double rate = Math.abs(handling.decayRate());
-        String time = Numbers.rounded(Math.log(2) / rate, 2) + " s";
-        return handling.stable()
-                ? "Here the car " + kind + "; with the steering held fixed, a disturbance halves in " + time + "."
-                : "Here the car " + kind + " and is unstable: with the steering held fixed, a disturbance doubles in "
-                        + time + ".";
     }
 }

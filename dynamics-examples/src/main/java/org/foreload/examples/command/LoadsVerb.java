@@ -67,6 +67,7 @@ final class LoadsVerb extends ReportVerb {
         Options.notNegative("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
+        EnginePower.check(console, car, use.powerUtilisation() * car.driveline().power());
         double transfer = LoadTransfer.of(car).longitudinal(deceleration, speed * speed, 0);
         WheelLoads loads = use.loads();
         Report report = new Report(car.name() + " in a steady turn")

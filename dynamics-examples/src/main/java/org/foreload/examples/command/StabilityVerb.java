@@ -27,6 +27,7 @@ import picocli.CommandLine.Mixin;
         footer = {
             "",
             "In the answer: the growth rate is negative where a disturbance decays; at 1 it grows by a factor of 2.7 in a second. "
+                    + "Doublings say how often it doubles from one end of a stretch to the other; the more, the worse. "
                     + "Margins are the shares of their grip that the axles have left.",
             "",
             "Example:  foreload stability --demo-car road --demo-corner hairpin --earlier 2",
@@ -58,8 +59,24 @@ final class StabilityVerb extends ReportVerb {
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
                 .with("profile", "Stability along the line", rows(stability))
+                .with("unstable", "Unstable stretches, the worst first", unstable(stability))
                 .with("events", "Least stable, and lost", events(stability));
         return report.note(stability.verdict());
+    }
+
+    private static List<Report> unstable(EntryStability stability) {
+        return stability.unstable().stream()
+                .map(one -> new Report()
+                        .with("from_m", one.from())
+                        .with("to_m", one.to())
+                        .with("duration_s", one.duration())
+                        .with("doublings", one.doublings())
+                        .with("worst_at_m", one.worst().station())
+                        .with("growth_rate_per_s", one.worst().growthRate())
+                        .with("front_margin", one.worst().frontMargin())
+                        .with("rear_margin", one.worst().rearMargin())
+                        .with("cause", one.cause()))
+                .toList();
     }
 
     private static List<Report> events(EntryStability stability) {

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.foreload.examples.answer.HandlingWords;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.picture.Axis;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.BarChart.Bar;
@@ -101,32 +103,19 @@ public final class CarPictures {
      * Steer against lateral acceleration, with and without braking; and how quickly a disturbance decays against
      * deceleration.
      */
-    public static Picture handling(Car car, double speed, double lateral, double deceleration, Trim trim) {
-        LinearHandling here = LinearHandling.of(trim);
-        String words = Say.of(
-                "At %.0f m/s, %.1f m/s² lateral and %.1f m/s² of slowing the car %s: understeer gradient %.2f° per m/s². ",
-                speed,
-                lateral,
-                deceleration,
-                here.characteristicSpeed().isPresent()
-                        ? "understeers"
-                        : here.criticalSpeed().isPresent() ? "oversteers" : "is neutral",
-                Math.toDegrees(here.understeerGradient()));
-        double rate = here.decayRate();
+    public static Picture handling(Trim trim, Units units) {
+        Car car = trim.car();
+        double speed = trim.speed();
+        double lateral = trim.lateralAcceleration();
+        double deceleration = trim.deceleration();
         XyChart steer = steer(car, speed, lateral, deceleration);
         XyChart decay = decay(car, speed, lateral, deceleration);
         String leaving = leaves(steer) || leaves(decay) ? " A line leaves its chart where an axle gives out." : "";
         return new Picture(
                 "How it handles: " + car.name() + Say.of(" at %.0f m/s", speed),
-                words
-                        + (here.stable()
-                                ? Say.of(
-                                        "With the steering held fixed, a disturbance halves in %.2f s.",
-                                        Math.log(2) / rate)
-                                : Say.of(
-                                        "With the steering held fixed, a disturbance doubles in %.2f s.",
-                                        Math.log(2) / Math.abs(rate)))
-                        + leaving,
+                "At " + units.speed(speed) + ", " + units.deceleration(lateral) + " lateral and "
+                        + units.deceleration(deceleration) + " of slowing the car "
+                        + HandlingWords.of(LinearHandling.of(trim), units) + "." + leaving,
                 List.of(List.of(steer, decay)));
     }
 

@@ -18,6 +18,7 @@ import org.foreload.pedal.PedalStudy;
 import org.foreload.pedal.Smoothness;
 import org.foreload.stability.EntryStability;
 import org.foreload.stability.StabilityRow;
+import org.foreload.stability.UnstableStretch;
 import org.foreload.strategy.CornerStudy;
 
 /** What the foot does to the car: stability along an entry, an unsteady pedal, two kinds of pedal. */
@@ -30,17 +31,17 @@ public final class PedalPictures {
 
     /** Growth rate of a disturbance and what both axles have left, along an entry. */
     public static Picture stability(CornerStudy study, EntryResult entry, EntryStability stability) {
-        Stretch part = Stretch.of(entry, study.simulator().apex());
-        List<StabilityRow> rows = stability.rows().stream()
-                .filter(row -> row.station() >= part.from() && row.station() <= part.to())
-                .toList();
+        List<StabilityRow> rows = stability.rows();
+        List<StabilityRow> worst = stability.unstable().isEmpty()
+                ? List.of(stability.least().row())
+                : stability.unstable().stream().map(UnstableStretch::worst).toList();
         double[] s = rows.stream().mapToDouble(StabilityRow::station).toArray();
         XyChart growth = XyChart.of(DISTANCE, Axis.of("growth of a disturbance", "1/s"))
                 .line("", s, rows.stream().mapToDouble(StabilityRow::growthRate).toArray(), Style.FIRST)
                 .line(
-                        "least stable",
-                        new double[] {stability.least().row().station()},
-                        new double[] {stability.least().row().growthRate()},
+                        stability.unstable().isEmpty() ? "least stable" : "the worst of each unstable stretch",
+                        worst.stream().mapToDouble(StabilityRow::station).toArray(),
+                        worst.stream().mapToDouble(StabilityRow::growthRate).toArray(),
                         Style.points(Ink.BLACK, Marker.DISC))
                 .markY(0, "above: unstable")
                 .tall(250);

@@ -16,7 +16,7 @@ public record Quantity(String label, String unit, int decimals) {
 
     /** Endings that are units; the longest first, so that {@code _mps2} is not read as {@code _m}. */
     private enum Unit {
-        RAD_PER_MPS2("rad/(m/s²)", 5),
+        RAD_PER_MPS2("rad/(m/s²)", 6),
         KG_M2("kg·m²", 0),
         KG_M3("kg/m³", 3),
         N_PER_RAD("N/rad", 0),

@@ -94,4 +94,42 @@ class HandlingTest {
         assertEquals(1, run.err().lines().count(), run.err());
         assertTrue(run.err().contains("an axle lacks the grip"), run.err());
     }
+
+    /** Power is force times speed; common practice, no source. The answer itself stays. */
+    @Test
+    void aMotionThatTheEngineCannotKeepUpIsWarnedOf() {
+        Run fast = Run.of("handling", "--speed", "100", "--deceleration", "0", "--lateral", "3", "--format", "json");
+        assertEquals(0, fast.status());
+        double kilowatts = 0.1 * fast.json().get("drive_force_n").doubleValue();
+        assertTrue(kilowatts > 130);
+        assertEquals(1, fast.err().lines().count(), fast.err());
+        assertTrue(fast.err().contains(String.format(java.util.Locale.ROOT, "takes %.1f kW", kilowatts)), fast.err());
+        assertTrue(fast.err().contains("gives 130.0 kW"), fast.err());
+        Run pushed = Run.of("loads", "--speed", "60", "--deceleration", "-4", "--lateral", "5");
+        assertEquals(0, pushed.status());
+        assertTrue(pushed.err().contains("the engine gives 130.0 kW"), pushed.err());
+        assertEquals("", Run.of("loads").err());
+        assertEquals("", Run.of("handling", "--deceleration", "0").err());
+    }
+
+    /** A bad value is said with its file; common practice, no source. */
+    @Test
+    void aCarWithoutInertiaIsRefusedWithItsFile() throws IOException {
+        String file = car(160_000);
+        Path edited = Path.of(file);
+        Files.writeString(
+                edited, Files.readString(edited).replace("\"yaw_inertia_kg_m2\": 2873", "\"yaw_inertia_kg_m2\": 0"));
+        Run run = Run.of("handling", "--car", file);
+        assertEquals(2, run.status());
+        String last = run.err().lines().reduce("", (before, line) -> line);
+        assertTrue(last.startsWith(file + ": yaw_inertia_kg_m2: 0: must be"), run.err());
+    }
+
+    /** A creeping car is stiff: its motions die out in milliseconds. Common practice, no source. */
+    @Test
+    void aTimeTooShortToNoticeIsNotZero() {
+        Run run = Run.of("handling", "--speed", "0.5", "--lateral", "0.01", "--deceleration", "0");
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("halves in less than 0.01 s"), run.out());
+    }
 }

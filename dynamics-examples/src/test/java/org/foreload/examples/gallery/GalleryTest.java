@@ -16,6 +16,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
+import org.foreload.examples.answer.Units;
 import org.foreload.examples.demo.Demos;
 import org.foreload.examples.picture.BarChart;
 import org.foreload.examples.picture.ChartStack;
@@ -34,6 +35,8 @@ import org.foreload.risk.Risk;
 import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
 import org.foreload.sensitivity.Sensitivity.Side;
+import org.foreload.stability.EntryStability;
+import org.foreload.stability.StabilityRow;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -75,7 +78,7 @@ class GalleryTest {
         Car light = Demos.car("car", "light").value();
         double lateral = 4;
         Trim trim = Trim.find(light, 80, lateral, 1).orElseThrow();
-        Picture picture = CarPictures.handling(light, 80, lateral, 1, trim);
+        Picture picture = CarPictures.handling(trim, Units.KMH);
         XyChart steer = charts(picture).get(0);
         double asked = Math.toDegrees(trim.steer());
         assertTrue(steer.y().low() < asked && asked < steer.y().high());
@@ -83,6 +86,25 @@ class GalleryTest {
                 Arrays.stream(steer.series().get(0).ys()).map(Math::abs).max().orElseThrow();
         assertTrue(steer.y().high() - steer.y().low() < most / 3, steer.y().toString());
         assertTrue(picture.caption().contains("leaves its chart where an axle gives out"));
+        assertTrue(
+                picture.caption().startsWith("At 80.0 m/s (288 km/h), 4.00 m/s² (0.41 g) lateral"), picture.caption());
+        assertTrue(picture.caption().contains("°/g"), picture.caption());
+        assertTrue(CarPictures.handling(trim, Units.SI).caption().contains("° per m/s²"));
+    }
+
+    /**
+     * A picture that ends inside an unstable stretch hides it: it shows the run from end to end. Common practice, no
+     * source.
+     */
+    @Test
+    void thePictureOfStabilityShowsTheWholeRun() {
+        EntryStability stability = EntryStability.of(car, entry);
+        List<StabilityRow> rows = stability.rows();
+        for (XyChart chart : charts(PedalPictures.stability(study, entry, stability))) {
+            double[] stations = chart.series().get(0).xs();
+            assertEquals(rows.get(0).station(), stations[0]);
+            assertEquals(rows.get(rows.size() - 1).station(), stations[stations.length - 1]);
+        }
     }
 
     private static List<XyChart> charts(Picture picture) {

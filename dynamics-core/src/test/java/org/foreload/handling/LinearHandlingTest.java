@@ -78,7 +78,7 @@ class LinearHandlingTest {
         Car car = LinearCars.of(1500, 2500, wheelbase / 2, wheelbase / 2, 1e5, 1e5);
         double speed = 0.1;
         Trim trim =
-                Trim.find(car, speed, speed * speed / (radiusFeet * 0.3048), 0).orElseThrow();
+                Trim.find(car, speed, 0, speed * speed / (radiusFeet * 0.3048)).orElseThrow();
         assertRelative(degrees, Math.toDegrees(trim.steer()), 0.01);
     }
 
@@ -161,7 +161,7 @@ class LinearHandlingTest {
     void lagsThatVanishLeaveTheTwoStates() {
         Car car = SampleCars.ROAD_CAR;
         var tyre = ((org.foreload.tyre.FrictionTyre) car.frontTyre()).withRelaxationLength(3e-4);
-        Trim trim = Trim.find(car.withTyres(tyre, tyre), 30, 3, 2).orElseThrow();
+        Trim trim = Trim.find(car.withTyres(tyre, tyre), 30, 2, 3).orElseThrow();
         LinearHandling handling = LinearHandling.of(trim);
         assertEquals(4, handling.laggedEigenvalues().size());
         // A rigid body rolls at once, so the loads still move with the yaw rate: a small difference stays.
@@ -178,7 +178,7 @@ class LinearHandlingTest {
         double lastRear = Double.POSITIVE_INFINITY;
         for (double deceleration = 0; deceleration < 6; deceleration++) {
             LinearHandling handling = LinearHandling.of(
-                    Trim.find(SampleCars.ROAD_CAR, 30, 4, deceleration).orElseThrow());
+                    Trim.find(SampleCars.ROAD_CAR, 30, deceleration, 4).orElseThrow());
             assertTrue(handling.decayRate() < last, "at " + deceleration);
             assertTrue(handling.model().rearStiffness() < lastRear, "at " + deceleration);
             last = handling.decayRate();

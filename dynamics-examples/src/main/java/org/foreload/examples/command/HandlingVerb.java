@@ -75,7 +75,7 @@ final class HandlingVerb extends ReportVerb {
     Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
         Car car = carOptions.car(console);
-        Trim trim = Trim.find(car, speed, lateral, deceleration)
+        Trim trim = Trim.find(car, speed, deceleration, lateral)
                 .orElseThrow(() -> new ComputationException(
                         "the car cannot corner at " + Numbers.shortest(lateral) + " m/s² and slow at "
                                 + Numbers.shortest(deceleration)
@@ -122,7 +122,7 @@ final class HandlingVerb extends ReportVerb {
     private List<Report> braking(Car car) {
         List<Report> rows = new ArrayList<>();
         for (int i = 0; i < MOST_ROWS; i++) {
-            Optional<Trim> trim = Trim.find(car, speed, lateral, i * STEP);
+            Optional<Trim> trim = Trim.find(car, speed, i * STEP, lateral);
             if (trim.isEmpty()) {
                 break;
             }

@@ -74,7 +74,7 @@ class GalleryTest {
     void theHandlingChartsShowWhatComesBeforeTheLimit() {
         Car light = Demos.car("car", "light").value();
         double lateral = 4;
-        Trim trim = Trim.find(light, 80, lateral, 1).orElseThrow();
+        Trim trim = Trim.find(light, 80, 1, lateral).orElseThrow();
         Picture picture = CarPictures.handling(light, 80, lateral, 1, trim);
         XyChart steer = charts(picture).get(0);
         double asked = Math.toDegrees(trim.steer());

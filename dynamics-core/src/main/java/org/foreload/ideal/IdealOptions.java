@@ -1,6 +1,7 @@
 package org.foreload.ideal;
 
 import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
 
 /**
  * Numerical settings and the driver's margin.
@@ -22,7 +23,9 @@ public record IdealOptions(double step, double frictionScale) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public IdealOptions {
-        Checks.within("step_m", step, SHORTEST_STEP, Double.MAX_VALUE);
+        if (!(step >= SHORTEST_STEP && Double.isFinite(step))) {
+            throw new InvalidValueException("step_m", step, "a number of " + SHORTEST_STEP + " or more");
+        }
         Checks.positive("friction_scale", frictionScale);
     }
 

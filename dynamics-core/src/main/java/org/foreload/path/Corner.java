@@ -34,7 +34,9 @@ public record Corner(String name, double approachSpeed, Path path) {
     private static void look(Path path) {
         double start = path.start();
         double end = path.end();
-        Checks.within("path.start", start, -Double.MAX_VALUE, 0);
+        if (!(start <= 0 && Double.isFinite(start))) {
+            throw new InvalidValueException("path.start", start, "a finite number of 0 or less");
+        }
         Checks.finite("path.end", end);
         if (!(end > start)) {
             throw new InvalidValueException("path.end", end, "a number above its start, " + start);

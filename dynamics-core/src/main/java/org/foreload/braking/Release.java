@@ -13,9 +13,14 @@ import org.foreload.conventions.InvalidValueException;
  */
 public record Release(ReleaseShape shape, double start, double end) {
 
-    /** Checks the numbers; throws {@link InvalidValueException} with the field's name. */
+    /**
+     * Checks the numbers.
+     *
+     * @throws NullPointerException if the shape is null; its name is the message
+     * @throws InvalidValueException with the field's name
+     */
     public Release {
-        Objects.requireNonNull(shape);
+        Objects.requireNonNull(shape, "shape");
         Checks.finite("release_start", start);
         Checks.finite("release_end", end);
         if (end < start) {

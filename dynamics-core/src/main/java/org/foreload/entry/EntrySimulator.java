@@ -1,6 +1,7 @@
 package org.foreload.entry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.foreload.bicycle.BicycleModel;
@@ -52,6 +53,7 @@ public final class EntrySimulator {
      * @param driver who drives
      * @param exit the speed aimed for after the throttle opens
      * @param settings numerical settings
+     * @throws NullPointerException if an argument is null; its name is the message
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
     public EntrySimulator(Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings) {
@@ -61,16 +63,17 @@ public final class EntrySimulator {
                 driver,
                 exit,
                 settings,
-                corner.apex(corner.path().start(), corner.path().end()));
+                Objects.requireNonNull(corner, "corner")
+                        .apex(corner.path().start(), corner.path().end()));
     }
 
     private EntrySimulator(
             Car car, Corner corner, DriverSettings driver, SpeedPlan exit, SimulationSettings settings, double apex) {
-        this.car = new BicycleModel(car).car();
+        this.car = new BicycleModel(Objects.requireNonNull(car, "car")).car();
         this.corner = corner;
-        this.driver = driver;
-        this.settings = settings;
-        this.exit = exit;
+        this.driver = Objects.requireNonNull(driver, "driver");
+        this.settings = Objects.requireNonNull(settings, "settings");
+        this.exit = Objects.requireNonNull(exit, "exit");
         this.apex = apex;
         this.joints = joints(corner.path(), apex);
         this.scales = EntryState.scales(car.chassis().mass());

@@ -57,12 +57,12 @@ public record Trim(
      * peak of the tyres.
      *
      * @param speed m/s, above zero
-     * @param lateral m/s², positive to the left
      * @param deceleration m/s², positive when slowing
+     * @param lateral m/s², positive to the left
      * @throws org.foreload.conventions.InvalidValueException for a number that is not finite, a speed not above zero,
      *     or a car without yaw inertia
      */
-    public static Optional<Trim> find(Car car, double speed, double lateral, double deceleration) {
+    public static Optional<Trim> find(Car car, double speed, double deceleration, double lateral) {
         Checks.positive("speed", speed);
         Checks.finite("lateral", lateral);
         Checks.finite("deceleration", deceleration);

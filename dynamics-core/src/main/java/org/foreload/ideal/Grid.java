@@ -2,6 +2,7 @@ package org.foreload.ideal;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.foreload.grip.GripLimits;
 import org.foreload.grip.LocalGrip;
@@ -56,7 +57,21 @@ final class Grid {
     }
 
     private static double[] place(Path path, double s) {
-        return new double[] {path.curvature(s), path.curvatureGradient(s), path.grade(s), path.banking(s)};
+        return new double[] {
+            finite("curvature", s, path.curvature(s)),
+            finite("change of curvature", s, path.curvatureGradient(s)),
+            finite("grade", s, path.grade(s)),
+            finite("banking", s, path.banking(s))
+        };
+    }
+
+    /** A line that is no line gives no bound: every comparison with NaN is false, and the search would go through. */
+    private static double finite(String what, double s, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalStateException(
+                    String.format(Locale.ROOT, "%s of the line at %.3f m is %s, which is not finite", what, s, value));
+        }
+        return value;
     }
 
     private static LocalGrip at(GripLimits grip, double[] place) {
@@ -102,7 +117,8 @@ final class Grid {
         double sharpest = 0;
         // Just inside both ends, since curvature may jump at them.
         for (double share : new double[] {1e-6, 0.25, 0.5, 0.75, 1 - 1e-6}) {
-            sharpest = Math.max(sharpest, Math.abs(path.curvature(from + share * length)));
+            double s = from + share * length;
+            sharpest = Math.max(sharpest, Math.abs(finite("curvature", s, path.curvature(s))));
         }
         return Math.min(longestStep, STEP_PER_RADIUS / sharpest);
     }

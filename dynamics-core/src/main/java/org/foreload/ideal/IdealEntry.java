@@ -67,6 +67,8 @@ public final class IdealEntry {
      *
      * @throws InvalidValueException field {@code approach_speed_mps}, if no braking from the start of the line on makes
      *     the corner at that speed; it names the highest speed that does, or the place where none does
+     * @throws IllegalStateException if curvature, grade or banking of the line is not finite somewhere; the message
+     *     says which and where
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());

@@ -14,10 +14,15 @@ import org.foreload.path.Corner;
  */
 public record Circuit(String name, List<Corner> corners) {
 
-    /** Checks and copies. */
+    /**
+     * Checks and copies.
+     *
+     * @throws NullPointerException if an argument is null; its name is the message
+     * @throws InvalidValueException if there is no corner
+     */
     public Circuit {
-        Objects.requireNonNull(name);
-        corners = List.copyOf(corners);
+        Objects.requireNonNull(name, "name");
+        corners = List.copyOf(Objects.requireNonNull(corners, "corners"));
         if (corners.isEmpty()) {
             throw new InvalidValueException("corners", "[]", "a list of one corner or more");
         }

@@ -2,6 +2,7 @@ package org.foreload.limit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.collocation.Progress;
@@ -74,6 +75,8 @@ public final class Limit {
      * @throws InvalidValueException if the car cannot brake there at all
      */
     public static double peakDeceleration(Car car, Corner corner) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(corner, "corner");
         return PEAK_SHARE
                 * LockLimit.of(car.withAntiLock(false), corner.path(), corner.approachSpeed())
                         .orElseThrow(() -> new InvalidValueException(
@@ -100,11 +103,19 @@ public final class Limit {
      * @param watcher follows each step; what it throws ends the search
      * @throws CancellationException if the thread that calls is interrupted before an optimum is found; it still is
      *     then
+     * @throws NullPointerException if an argument is null; its name is the message
      * @throws InvalidValueException if the car cannot be described by the equations, or comes too fast for the corner
      */
     public static LimitResult solve(
             Car car, Corner corner, Band band, Hands hands, LimitOptions options, Progress watcher) {
-        return solve(car, corner, band, hands, options, new OwnLine(corner.path()), watcher);
+        return solve(
+                car,
+                corner,
+                band,
+                hands,
+                options,
+                new OwnLine(Objects.requireNonNull(corner, "corner").path()),
+                watcher);
     }
 
     /**
@@ -113,10 +124,17 @@ public final class Limit {
      * @param start where the search begins; the car sets out on the road's own line all the same
      * @throws CancellationException if the thread that calls is interrupted before an optimum is found; it still is
      *     then
+     * @throws NullPointerException if an argument is null; its name is the message
      * @throws InvalidValueException also if the line cannot be driven from that approach speed
      */
     public static LimitResult solve(
             Car car, Corner corner, Band band, Hands hands, LimitOptions options, Start start, Progress watcher) {
+        Objects.requireNonNull(band, "band");
+        Objects.requireNonNull(hands, "hands");
+        Objects.requireNonNull(options, "options");
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(watcher, "watcher");
+        Objects.requireNonNull(car, "car");
         Path path = corner.path();
         IdealProfile profile = guess(car, corner);
         double letGo = band instanceof Band.Within && straight(path) ? HELD_BEFORE : 0;

@@ -87,7 +87,7 @@ final class SmoothBicycle {
             return friction;
         }
         throw new InvalidValueException(
-                field, Double.NaN, "a friction tyre: of another model the slopes are not known");
+                field, tyre.getClass().getName(), "a FrictionTyre: of another model the slopes are not known");
     }
 
     /**

@@ -3,6 +3,7 @@ package org.foreload.path;
 import java.util.List;
 import java.util.Objects;
 import org.foreload.conventions.Checks;
+import org.foreload.conventions.InvalidValueException;
 
 /**
  * A corner to be entered: a line and how fast the car comes.
@@ -13,11 +14,53 @@ import org.foreload.conventions.Checks;
  */
 public record Corner(String name, double approachSpeed, Path path) {
 
-    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    /**
+     * Checks the speed, and looks at the line at its kinks and {@value #LOOKS} places between its ends: a line of one's
+     * own that is no line is refused here, where it comes in.
+     *
+     * @throws NullPointerException if an argument, or what the line gives for its kinks, is null; the message names it
+     * @throws org.foreload.conventions.InvalidValueException with the field's name, and for the line the station
+     */
     public Corner {
-        Objects.requireNonNull(name);
+        Objects.requireNonNull(name, "name");
         Checks.positive("approach_speed_mps", approachSpeed);
-        Objects.requireNonNull(path);
+        Objects.requireNonNull(path, "path");
+        look(path);
+    }
+
+    /** Steps between the places at which a line is looked at. */
+    private static final int LOOKS = 200;
+
+    private static void look(Path path) {
+        double start = path.start();
+        double end = path.end();
+        if (!(start <= 0 && Double.isFinite(start))) {
+            throw new InvalidValueException("path.start", start, "a finite number of 0 or less");
+        }
+        Checks.finite("path.end", end);
+        if (!(end > start)) {
+            throw new InvalidValueException("path.end", end, "a number above its start, " + start);
+        }
+        for (double kink : Objects.requireNonNull(path.kinks(), "path.kinks")) {
+            look(path, Checks.finite("path.kinks", kink));
+        }
+        for (int i = 0; i <= LOOKS; i++) {
+            look(path, start + (end - start) * i / LOOKS);
+        }
+    }
+
+    private static void look(Path path, double s) {
+        Checks.finite(at("curvature", s), path.curvature(s));
+        Checks.finite(at("curvatureGradient", s), path.curvatureGradient(s));
+        Checks.finite(at("heading", s), path.heading(s));
+        Checks.finite(at("grade", s), path.grade(s));
+        Checks.finite(at("banking", s), path.banking(s));
+        Checks.notNegative(at("widthLeft", s), path.widthLeft(s));
+        Checks.notNegative(at("widthRight", s), path.widthRight(s));
+    }
+
+    private static String at(String method, double s) {
+        return "path." + method + "(" + s + ")";
     }
 
     /** Places at which a stretch of the line is looked at for its apex. */

@@ -192,4 +192,26 @@ public final class SegmentPath implements Path {
     public double[] kinks() {
         return chain.kinks();
     }
+
+    /** Two lines of the same segments, straights, width and slopes are equal. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SegmentPath path && values().equals(path.values());
+    }
+
+    @Override
+    public int hashCode() {
+        return values().hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "SegmentPath[start=" + start() + ", end=" + end() + ", segments=" + segments + ", halfWidth=" + halfWidth
+                + ", grade=" + grade + ", banking=" + banking + "]";
+    }
+
+    /** What makes the line: the straights before and after the segments show in its ends. */
+    private List<Object> values() {
+        return List.of(segments, start(), end(), halfWidth, grade, banking);
+    }
 }

@@ -40,14 +40,14 @@ public final class Recording {
     /**
      * A recording from its columns.
      *
-     * @param columns copied; all of the same length
+     * @param columns copied; all of the same length; null is refused by that name
      * @throws InvalidValueException if there are too few rows; if there is neither time nor distance; if there is
      *     neither speed nor what speed can be made from (time with distance or with position); or if time or distance
      *     does not rise from row to row
      */
     public static Recording of(Map<Channel, double[]> columns) {
         Map<Channel, double[]> own = new EnumMap<>(Channel.class);
-        columns.forEach((channel, values) -> own.put(channel, values.clone()));
+        java.util.Objects.requireNonNull(columns, "columns").forEach((key, values) -> own.put(key, values.clone()));
         int rows = own.isEmpty() ? 0 : own.values().iterator().next().length;
         own.forEach((channel, values) -> {
             if (values.length != rows) {

@@ -101,10 +101,15 @@ public final class CornerStudy {
      * last is lowest.
      */
     private static SpeedPlan exitPlan(Car car, Corner corner, DriverSettings driver) {
-        IdealProfile careful = IdealEntry.solve(
-                car,
-                slowed(car, corner, driver),
-                IdealOptions.DEFAULT.withFrictionScale(driver.rightFoot().exitFriction()));
+        IdealProfile careful;
+        try {
+            careful = IdealEntry.solve(
+                    car,
+                    slowed(car, corner, driver),
+                    IdealOptions.DEFAULT.withFrictionScale(driver.rightFoot().exitFriction()));
+        } catch (InvalidValueException ofSlowed) {
+            throw new InvalidValueException(ofSlowed.field(), corner.approachSpeed(), ofSlowed.allowed());
+        }
         int opening = 0;
         for (int i = 0; i < careful.size(); i++) {
             if (careful.station(i) >= 0 && careful.speed(i) <= careful.minimumSpeed() * OPENING_BAND) {

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -37,6 +38,16 @@ import org.foreload.study.Sweep;
  * @param plan which releases
  */
 public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
+
+    /**
+     * Checks that both are there.
+     *
+     * @throws NullPointerException if an argument is null; its name is the message
+     */
+    public ReleaseSweep {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(plan, "plan");
+    }
 
     /** The releases of the sweep. */
     public List<Braking> releases() {

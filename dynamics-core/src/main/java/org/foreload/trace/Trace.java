@@ -104,8 +104,15 @@ public record Trace(List<Column> columns) {
         private final List<String> units = new ArrayList<>();
         private final List<double[]> rows = new ArrayList<>();
 
-        /** Adds a column; before the first row. */
+        /**
+         * Adds a column; before the first row.
+         *
+         * @throws IllegalStateException after it
+         */
         public Builder column(String name, String unit) {
+            if (!rows.isEmpty()) {
+                throw new IllegalStateException("column " + name + " comes after the first row");
+            }
             names.add(name);
             units.add(unit);
             return this;

@@ -80,11 +80,22 @@ public interface Tyre {
     /**
      * Force of a wheel that is locked: sliding friction against the slip velocity.
      *
+     * <p>The default has as much of the friction ellipse as {@link #force} of a stopped wheel, and the direction of the
+     * slip velocity: where stiffnesses or peaks differ along and across, combined slip has another.
+     *
      * @param lateralSlip tangent of the slip angle
      * @param load wheel load in newtons
      */
     default TyreForce lockedForce(double lateralSlip, double load) {
-        return force(1, lateralSlip, load);
+        TyreForce force = force(1, lateralSlip, load);
+        double peakX = peakForceX(load);
+        double peakY = peakForceY(load);
+        if (!(peakX > 0 && peakY > 0)) {
+            return force;
+        }
+        double used = Math.hypot(force.longitudinal() / peakX, force.lateral() / peakY);
+        double along = used / Math.hypot(1 / peakX, lateralSlip / peakY);
+        return new TyreForce(along, along * lateralSlip);
     }
 
     /**

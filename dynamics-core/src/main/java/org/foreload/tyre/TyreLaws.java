@@ -3,6 +3,7 @@ package org.foreload.tyre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
@@ -26,13 +27,16 @@ public final class TyreLaws {
     private TyreLaws() {}
 
     /**
-     * Laws that a tyre breaks, in words with numbers; empty if it breaks none.
+     * Laws that a tyre breaks, in words with numbers; empty if it breaks none. Of a tyre that gives no force at all,
+     * null, only that is said, since no other law can be tried on it.
      *
      * @param tyre the model
      * @param loads wheel loads to try, N, above zero; one or more
+     * @throws NullPointerException if the tyre is null
      * @throws org.foreload.conventions.InvalidValueException if there is no load, or one that is not above zero
      */
     public static List<String> broken(Tyre tyre, double... loads) {
+        Objects.requireNonNull(tyre, "tyre");
         if (loads.length == 0) {
             throw new InvalidValueException("loads", "none", "one load or more, in N");
         }
@@ -40,6 +44,20 @@ public final class TyreLaws {
             Checks.positive("load", load);
         }
         List<String> broken = new ArrayList<>();
+        double relaxation = tyre.relaxationLength();
+        if (!(relaxation >= 0 && relaxation < Double.POSITIVE_INFINITY)) {
+            broken.add("relaxation length is a number of 0 or more, in m: it gives " + relaxation);
+        }
+        for (double load : withNone(loads)) {
+            for (double longitudinal : SLIPS) {
+                for (double lateral : SLIPS) {
+                    if (tyre.force(longitudinal, lateral, load) == null) {
+                        broken.add(at("force is never null", longitudinal, lateral, load));
+                        return broken;
+                    }
+                }
+            }
+        }
         if (!tyre.force(0.1, 0.1, 0).equals(TyreForce.NONE)) {
             broken.add("no load, no force: it gives " + tyre.force(0.1, 0.1, 0));
         }
@@ -55,6 +73,12 @@ public final class TyreLaws {
             }
         }
         return broken;
+    }
+
+    private static double[] withNone(double[] loads) {
+        double[] all = new double[loads.length + 1];
+        System.arraycopy(loads, 0, all, 1, loads.length);
+        return all;
     }
 
     private static void zero(Tyre tyre, double load, List<String> broken) {

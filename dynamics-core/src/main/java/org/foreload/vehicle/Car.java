@@ -29,16 +29,21 @@ public record Car(
         Tyre rearTyre,
         boolean antiLock) {
 
-    /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    /**
+     * Checks the numbers.
+     *
+     * @throws NullPointerException if an argument is null; its name is the message
+     * @throws org.foreload.conventions.InvalidValueException with the field's name
+     */
     public Car {
-        Objects.requireNonNull(name);
-        Objects.requireNonNull(chassis);
-        Objects.requireNonNull(suspension);
-        Objects.requireNonNull(aerodynamics);
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(chassis, "chassis");
+        Objects.requireNonNull(suspension, "suspension");
+        Objects.requireNonNull(aerodynamics, "aerodynamics");
         Checks.within("front_brake_share", frontBrakeShare, 0, 1);
-        Objects.requireNonNull(driveline);
-        Objects.requireNonNull(frontTyre);
-        Objects.requireNonNull(rearTyre);
+        Objects.requireNonNull(driveline, "driveline");
+        Objects.requireNonNull(frontTyre, "frontTyre");
+        Objects.requireNonNull(rearTyre, "rearTyre");
     }
 
     /** A car whose brakes can stop its wheels. */

@@ -78,7 +78,7 @@ class LinearHandlingTest {
         Car car = LinearCars.of(1500, 2500, wheelbase / 2, wheelbase / 2, 1e5, 1e5);
         double speed = 0.1;
         Trim trim =
-                Trim.find(car, speed, speed * speed / (radiusFeet * 0.3048), 0).orElseThrow();
+                Trim.find(car, speed, 0, speed * speed / (radiusFeet * 0.3048)).orElseThrow();
         assertRelative(degrees, Math.toDegrees(trim.steer()), 0.01);
     }
 
@@ -161,7 +161,7 @@ class LinearHandlingTest {
     void lagsThatVanishLeaveTheTwoStates() {
         Car car = SampleCars.ROAD_CAR;
         var tyre = ((org.foreload.tyre.FrictionTyre) car.frontTyre()).withRelaxationLength(3e-4);
-        Trim trim = Trim.find(car.withTyres(tyre, tyre), 30, 3, 2).orElseThrow();
+        Trim trim = Trim.find(car.withTyres(tyre, tyre), 30, 2, 3).orElseThrow();
         LinearHandling handling = LinearHandling.of(trim);
         assertEquals(4, handling.laggedEigenvalues().size());
         // A lag of 0.3 mm at 30 m/s is 0.01 ms against motions of tenths of a second.
@@ -195,9 +195,9 @@ class LinearHandlingTest {
         double below = 0.999 * low;
         double beyond = 1.001 * low;
         LinearHandling slower =
-                LinearHandling.of(Trim.find(car, below, lateral, deceleration).orElseThrow());
+                LinearHandling.of(Trim.find(car, below, deceleration, lateral).orElseThrow());
         LinearHandling faster =
-                LinearHandling.of(Trim.find(car, beyond, lateral, deceleration).orElseThrow());
+                LinearHandling.of(Trim.find(car, beyond, deceleration, lateral).orElseThrow());
         assertTrue(slower.criticalSpeed().orElseThrow() > below);
         assertTrue(slower.divergenceMargin() > 0);
         assertTrue(slower.decayRate() > 0);
@@ -210,7 +210,7 @@ class LinearHandlingTest {
 
     /** Product of the eigenvalues of the car with its lags, an even number of them. */
     private static double lagged(Car car, double speed, double lateral, double deceleration) {
-        return LinearHandling.of(Trim.find(car, speed, lateral, deceleration).orElseThrow())
+        return LinearHandling.of(Trim.find(car, speed, deceleration, lateral).orElseThrow())
                 .laggedEigenvalues()
                 .stream()
                 .map(one -> new Complex(one.real(), one.imaginary()))
@@ -225,7 +225,7 @@ class LinearHandlingTest {
         double lastRear = Double.POSITIVE_INFINITY;
         for (double deceleration = 0; deceleration < 6; deceleration++) {
             LinearHandling handling = LinearHandling.of(
-                    Trim.find(SampleCars.ROAD_CAR, 30, 4, deceleration).orElseThrow());
+                    Trim.find(SampleCars.ROAD_CAR, 30, deceleration, 4).orElseThrow());
             assertTrue(handling.decayRate() < last, "at " + deceleration);
             assertTrue(handling.model().rearStiffness() < lastRear, "at " + deceleration);
             last = handling.decayRate();

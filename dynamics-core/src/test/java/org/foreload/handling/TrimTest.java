@@ -61,7 +61,7 @@ class TrimTest {
             @ForAll @DoubleRange(min = 8, max = 55) double speed,
             @ForAll @DoubleRange(min = -8, max = 8) double lateral,
             @ForAll @DoubleRange(min = -1, max = 7) double deceleration) {
-        Optional<Trim> found = Trim.find(SPRUNG, speed, lateral, deceleration);
+        Optional<Trim> found = Trim.find(SPRUNG, speed, deceleration, lateral);
         if (found.isEmpty()) {
             double asked = Math.hypot(lateral, deceleration);
             assertTrue(asked > 5, "no trim for an easy " + lateral + " and " + deceleration);
@@ -92,7 +92,7 @@ class TrimTest {
             @ForAll @DoubleRange(min = -0.5, max = 5) double deceleration) {
         var tyre = ((org.foreload.tyre.FrictionTyre) SPRUNG.frontTyre()).withRelaxationLength(0);
         Car car = SPRUNG.withTyres(tyre, tyre);
-        Optional<Trim> found = Trim.find(car, speed, lateral, deceleration);
+        Optional<Trim> found = Trim.find(car, speed, deceleration, lateral);
         if (found.isEmpty()) {
             return;
         }
@@ -145,18 +145,18 @@ class TrimTest {
         double speed = 28;
         double deceleration = 3;
         double step = 1e-3;
-        Trim low = Trim.find(SPRUNG, speed, 4 - step, deceleration).orElseThrow();
-        Trim high = Trim.find(SPRUNG, speed, 4 + step, deceleration).orElseThrow();
+        Trim low = Trim.find(SPRUNG, speed, deceleration, 4 - step).orElseThrow();
+        Trim high = Trim.find(SPRUNG, speed, deceleration, 4 + step).orElseThrow();
         double expected = (high.steer() - low.steer()) / (2 * step) - 2.6 / (speed * speed);
         double gradient =
-                Trim.find(SPRUNG, speed, 4, deceleration).orElseThrow().understeerGradient();
+                Trim.find(SPRUNG, speed, deceleration, 4).orElseThrow().understeerGradient();
         assertEquals(expected, gradient, 1e-6 * Math.abs(expected) + 1e-9);
     }
 
     @Test
     void aRightTurnMirrorsALeftOne() {
-        Trim left = Trim.find(SPRUNG, 25, 5, 2).orElseThrow();
-        Trim right = Trim.find(SPRUNG, 25, -5, 2).orElseThrow();
+        Trim left = Trim.find(SPRUNG, 25, 2, 5).orElseThrow();
+        Trim right = Trim.find(SPRUNG, 25, 2, -5).orElseThrow();
         assertEquals(left.steer(), -right.steer(), 1e-9);
         assertEquals(left.sideslip(), -right.sideslip(), 1e-9);
         assertEquals(left.loads().frontLeft(), right.loads().frontRight(), 1e-4);
@@ -166,7 +166,7 @@ class TrimTest {
     /** In a straight line force is mass times deceleration less drag, whatever the tyres. */
     @Test
     void inAStraightLineTheBrakesDoWhatDragDoesNot() {
-        Trim trim = Trim.find(SPRUNG, 40, 0, 5).orElseThrow();
+        Trim trim = Trim.find(SPRUNG, 40, 5, 0).orElseThrow();
         assertEquals(1400 * 5 - 0.5 * 1.2 * 0.68 * 1600, trim.brakeForce(), 1e-4);
         assertEquals(0, trim.driveForce());
         assertEquals(0, trim.steer(), 1e-10);
@@ -174,8 +174,8 @@ class TrimTest {
 
     @Test
     void thereIsNoTrimBeyondTheGrip() {
-        assertTrue(Trim.find(SPRUNG, 30, 14, 0).isEmpty());
-        assertTrue(Trim.find(SPRUNG, 30, 0, 13).isEmpty());
+        assertTrue(Trim.find(SPRUNG, 30, 0, 14).isEmpty());
+        assertTrue(Trim.find(SPRUNG, 30, 13, 0).isEmpty());
         assertTrue(Trim.find(SPRUNG, 30, 9, 9).isEmpty());
     }
 
@@ -183,8 +183,16 @@ class TrimTest {
     void numbersThatAreNoneAreRefused() {
         assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, 0, 1, 1));
         assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, Double.NaN, 1, 1));
-        assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, 30, Double.NaN, 1));
-        assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, 30, 1, Double.POSITIVE_INFINITY));
+        assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, 30, 1, Double.NaN));
+        assertThrows(InvalidValueException.class, () -> Trim.find(SPRUNG, 30, Double.POSITIVE_INFINITY, 1));
         assertThrows(InvalidValueException.class, () -> Trim.find(SampleCars.pointMass(1), 30, 1, 1));
+    }
+
+    /** Speed, deceleration, lateral acceleration: the order of {@code Motion.steady} and {@code LoadTransfer}. */
+    @Test
+    void theArgumentsComeInTheOrderOfAMotion() {
+        Trim trim = Trim.find(SPRUNG, 30, 2, 3).orElseThrow();
+        assertEquals(2, trim.deceleration());
+        assertEquals(3, trim.lateralAcceleration());
     }
 }

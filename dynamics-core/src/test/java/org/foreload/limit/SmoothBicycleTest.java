@@ -1,6 +1,7 @@
 package org.foreload.limit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.SplittableRandom;
 import org.foreload.bicycle.BicycleModel;
@@ -8,8 +9,11 @@ import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.Controls;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.tyre.BareTyre;
 import org.foreload.tyre.FrictionTyre;
 import org.foreload.tyre.SlipCurve;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
@@ -164,5 +168,15 @@ class SmoothBicycleTest {
             assertEquals(
                     bend, curvature[row * 10 + column], 1e-4 * (1 + Math.abs(bend)), "bend " + input + " " + other);
         }
+    }
+
+    /** Common practice, no source: the value that is refused is the caller's own. */
+    @Test
+    void anotherTyreIsNamedByItsType() {
+        Tyre own = BareTyre.of(LimitCases.LIGHT.frontTyre());
+        Car car = LimitCases.LIGHT.withTyres(own, LimitCases.LIGHT.rearTyre());
+        InvalidValueException refused = assertThrows(InvalidValueException.class, () -> new SmoothBicycle(car));
+        assertEquals("front_tyre", refused.field());
+        assertEquals(BareTyre.class.getName(), refused.value());
     }
 }

@@ -2,6 +2,7 @@ package org.foreload.path;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
@@ -343,5 +344,27 @@ class SegmentPathTest {
     private static void refused(String field, Runnable making) {
         assertEquals(
                 field, assertThrows(InvalidValueException.class, making::run).field());
+    }
+
+    /** The contract of {@link Object#equals}: what is drawn alike is equal, and what differs in one number is not. */
+    @Test
+    void linesDrawnAlikeAreEqual() {
+        List<Segment> bend = List.of(Segment.arc(25, 30, Turn.LEFT));
+        SegmentPath path = SegmentPath.of(50, bend, 40, 5);
+        SegmentPath same = SegmentPath.of(50, List.of(Segment.arc(25, 30, Turn.LEFT)), 40, 5);
+        assertEquals(path, same);
+        assertEquals(path.hashCode(), same.hashCode());
+        assertEquals(path.toString(), same.toString());
+        assertEquals(new Corner("x", 30, path), new Corner("x", 30, same));
+        for (SegmentPath other : List.of(
+                SegmentPath.of(51, bend, 40, 5),
+                SegmentPath.of(50, List.of(Segment.arc(25, 30, Turn.RIGHT)), 40, 5),
+                SegmentPath.of(50, bend, 41, 5),
+                SegmentPath.of(50, bend, 40, 6),
+                path.withGrade(0.01),
+                path.withBanking(0.01))) {
+            assertNotEquals(path, other);
+            assertNotEquals(path.toString(), other.toString());
+        }
     }
 }

@@ -191,4 +191,14 @@ class CornerStudyTest {
                 .trailShare();
         assertTrue(fastShare >= 0.6, "fast " + fastShare);
     }
+
+    /** Common practice, no source: the value that is refused is the caller's own, not one worked out from it. */
+    @Test
+    void anApproachTooSlowIsRefusedWithItsOwnSpeed() {
+        Corner crawl = SampleEntries.medium(1e-6);
+        InvalidValueException refused =
+                assertThrows(InvalidValueException.class, () -> CornerStudy.of(SampleEntries.ROAD, crawl));
+        assertEquals("approach_speed_mps", refused.field());
+        assertEquals("1.0E-6", refused.value());
+    }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.foreload.trace.Trace.Column;
@@ -63,5 +64,14 @@ class TraceTest {
         IllegalArgumentException missing =
                 assertThrows(IllegalArgumentException.class, () -> new Trace(List.of(WAY)).column("speed_mps"));
         assertEquals("no column speed_mps; there are [s_m]", missing.getMessage());
+    }
+
+    /** Common practice, no source: what comes too late is refused when it comes, with its name. */
+    @Test
+    void aColumnAfterTheFirstRowIsRefused() {
+        Trace.Builder rows = new Trace.Builder().column("s_m", "m");
+        rows.row(1);
+        IllegalStateException late = assertThrows(IllegalStateException.class, () -> rows.column("late", "s"));
+        assertTrue(late.getMessage().contains("late"), late.getMessage());
     }
 }

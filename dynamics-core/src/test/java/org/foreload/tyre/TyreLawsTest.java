@@ -102,4 +102,46 @@ class TyreLawsTest {
         assertBreaks("force is odd", f -> new TyreForce(f.longitudinal() + 5, f.lateral()));
         assertBreaks("force opposes slip", f -> new TyreForce(-f.longitudinal(), f.lateral()));
     }
+
+    /** A negative lag would let slip run away, so a length says no such thing: physics, no source. */
+    @Test
+    void aRelaxationLengthThatIsNoLengthIsNamed() {
+        for (double length : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            Tyre tyre = new BareTyre(tyre(new SlipCurve.Brush()), UnaryOperator.identity()) {
+                @Override
+                public double relaxationLength() {
+                    return length;
+                }
+            };
+            List<String> broken = TyreLaws.broken(tyre, LOADS);
+            assertEquals(1, broken.size(), broken.toString());
+            assertTrue(broken.get(0).contains("relaxation length"), broken.toString());
+        }
+    }
+
+    /** Common practice, no source: a checker names what it finds and does not fall over it. */
+    @Test
+    void aForceThatIsNullIsNamed() {
+        List<String> broken = TyreLaws.broken(new BareTyre(tyre(new SlipCurve.Brush()), f -> null), LOADS);
+        assertEquals(1, broken.size(), broken.toString());
+        assertTrue(broken.get(0).startsWith("force is never null"), broken.toString());
+    }
+
+    /**
+     * A block slides against its velocity (Coulomb's law of sliding friction, from memory), whatever the stiffnesses;
+     * and where the library's tyre has it in closed form, the default finds the same.
+     */
+    @Test
+    void aLockedWheelSlidesAgainstItsSlipVelocity() {
+        FrictionTyre closed = tyre(new SlipCurve.MagicFormula(1.5, -0.5));
+        Tyre bare = new BareTyre(closed, UnaryOperator.identity());
+        for (double slip : new double[] {-2, -0.5, 0, 0.1, 0.5, 3}) {
+            TyreForce force = bare.lockedForce(slip, 3000);
+            assertEquals(slip, force.lateral() / force.longitudinal(), 1e-12);
+            TyreForce known = closed.lockedForce(slip, 3000);
+            assertEquals(known.longitudinal(), force.longitudinal(), 1e-9 * 3000, "slip " + slip);
+            assertEquals(known.lateral(), force.lateral(), 1e-9 * 3000, "slip " + slip);
+        }
+        assertEquals(TyreForce.NONE, bare.lockedForce(0.5, 0));
+    }
 }

@@ -78,7 +78,7 @@ final class HandlingVerb extends ReportVerb {
         Options.positive("--speed", speed, "m/s");
         Car car = carOptions.car(console);
         Trim trim = new Blame(carOptions)
-                .compute(() -> Trim.find(car, speed, lateral, deceleration))
+                .compute(() -> Trim.find(car, speed, deceleration, lateral))
                 .orElseThrow(() -> new ComputationException(
                         "the car cannot corner at " + Numbers.shortest(lateral) + " m/s² and slow at "
                                 + Numbers.shortest(deceleration)
@@ -126,7 +126,7 @@ final class HandlingVerb extends ReportVerb {
     private List<Report> braking(Car car) {
         List<Report> rows = new ArrayList<>();
         for (int i = 0; i < MOST_ROWS; i++) {
-            Optional<Trim> trim = Trim.find(car, speed, lateral, i * STEP);
+            Optional<Trim> trim = Trim.find(car, speed, i * STEP, lateral);
             if (trim.isEmpty()) {
                 break;
             }

@@ -153,7 +153,7 @@ public final class CarPictures {
         List<double[]> points = new ArrayList<>();
         double step = Math.copySign(STEP, lateral);
         for (int i = 0; i * STEP <= FARTHEST; i++) {
-            Optional<Trim> trim = Trim.find(car, speed, i * step, deceleration);
+            Optional<Trim> trim = Trim.find(car, speed, deceleration, i * step);
             if (trim.isEmpty()) {
                 break;
             }
@@ -165,7 +165,7 @@ public final class CarPictures {
     private static XyChart decay(Car car, double speed, double lateral, double deceleration) {
         List<double[]> points = new ArrayList<>();
         for (int i = 0; i * STEP <= FARTHEST; i++) {
-            Optional<Trim> trim = Trim.find(car, speed, lateral, STEP * i);
+            Optional<Trim> trim = Trim.find(car, speed, STEP * i, lateral);
             if (trim.isEmpty()) {
                 break;
             }

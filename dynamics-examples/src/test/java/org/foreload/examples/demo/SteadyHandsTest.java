@@ -160,7 +160,7 @@ class SteadyHandsTest {
         double high = 150;
         for (int i = 0; i < 40; i++) {
             double middle = (low + high) / 2;
-            Optional<Trim> trim = Trim.find(car, middle, middle * middle / radius, 0);
+            Optional<Trim> trim = Trim.find(car, middle, 0, middle * middle / radius);
             if (trim.isPresent() && frontUse(trim.get()) <= wanted) {
                 low = middle;
             } else {

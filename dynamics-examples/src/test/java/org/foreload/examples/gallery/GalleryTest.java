@@ -77,7 +77,7 @@ class GalleryTest {
     void theHandlingChartsShowWhatComesBeforeTheLimit() {
         Car light = Demos.car("car", "light").value();
         double lateral = 4;
-        Trim trim = Trim.find(light, 80, lateral, 1).orElseThrow();
+        Trim trim = Trim.find(light, 80, 1, lateral).orElseThrow();
         Picture picture = CarPictures.handling(trim, Units.KMH);
         XyChart steer = charts(picture).get(0);
         double asked = Math.toDegrees(trim.steer());

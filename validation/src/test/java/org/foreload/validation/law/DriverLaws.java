@@ -69,7 +69,7 @@ class DriverLaws {
         Optional<Trim> found = Optional.empty();
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            Optional<Trim> trim = Trim.find(car, speed, middle, deceleration);
+            Optional<Trim> trim = Trim.find(car, speed, deceleration, middle);
             if (trim.isPresent() && frontUse(trim.get()) <= frontUse) {
                 found = trim;
                 low = middle;

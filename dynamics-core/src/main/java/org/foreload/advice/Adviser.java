@@ -3,8 +3,8 @@ package org.foreload.advice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
@@ -72,7 +72,7 @@ public final class Adviser {
      * @param sweep on how many threads; the answer is the same with any number. Its progress counts corners driven
      *     again, then changes tried by a little, then those tried by more, then changes driven by the driver who
      *     scatters, then corners where two are tried together
-     * @return as many as there are corners; where a stop came first, the reason is that
+     * @return as many as there are corners; where a stop came first, the reason is that, and what was found stays
      */
     public List<CornerAdvice> all(List<Habit> habits, Sweep sweep) {
         return of(IntStream.range(0, corners.size()).boxed().toList(), habits, sweep);
@@ -92,7 +92,7 @@ public final class Adviser {
             Scatter scatter = habits.get(i).scatter();
             all.add(cases.get(i)
                     .map(one -> one.advice() == null ? one.answer() : one.advice())
-                    .orElseGet(() -> none(did, scatter, Optional.empty(), "it was stopped before")));
+                    .orElseGet(() -> none(did, scatter, Optional.empty(), STOPPED)));
         }
         return all;
     }
@@ -114,7 +114,7 @@ public final class Adviser {
                     none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend"));
         }
         if (habit.atTheLimit()) {
-            return Case.closed(none(did, scatter, Optional.empty(), AT_THE_LIMIT));
+            return Case.closed(none(did, scatter, Optional.empty(), Habit.AT_THE_LIMIT));
         }
         DrivenLine line = DrivenLine.of(run, did, from, to);
         Car begun = car.orElseGet(() -> FittedCar.of(limits, run, line.first(), line.last()));
@@ -125,14 +125,13 @@ public final class Adviser {
             return Case.closed(none(did, scatter, Optional.empty(), "the fitted car cannot be slowed for this corner"));
         }
         Likeness likeness = fitted.likeness();
-        return unlike(likeness)
+        return likeness.unlike(settings)
                 .map(why -> Case.closed(none(did, scatter, Optional.of(likeness), why)))
                 .orElseGet(() -> new Case(null, did, scatter, fitted, new GainBand(did, fitted, limits)));
     }
 
-    /** Why there is no advice for a driver who waits for the car. */
-    static final String AT_THE_LIMIT =
-            "between brake off and pick-up the car is at its limit already: who comes faster waits longer for the throttle";
+    /** Why there is no advice, or no more of it, where a stop came first. */
+    private static final String STOPPED = "the search for it was stopped";
 
     private static double begins(RecordedCorner corner) {
         double turnIn = corner.get(Measure.TURN_IN).value();
@@ -143,21 +142,14 @@ public final class Adviser {
         return new CornerAdvice(did.bend().number(), scatter, likeness, List.of(), Optional.of(why));
     }
 
-    private Optional<String> unlike(Likeness likeness) {
-        if (!likeness.made()) {
-            return Optional.of("the fitted car does not make the corner as it was driven: " + likeness.cause());
+    /** Does some work, each piece for a corner, and notes which corners a stop kept from being searched to the end. */
+    private static <A, R> List<Optional<R>> run(
+            Sweep sweep, List<A> work, Function<A, Case> corner, Function<A, R> computation) {
+        List<Optional<R>> results = sweep.run(work, computation);
+        for (int i = 0; i < work.size(); i++) {
+            corner.apply(work.get(i)).stopped |= results.get(i).isEmpty();
         }
-        boolean like = likeness.speedError() <= settings.speedError()
-                && Math.abs(likeness.timeError()) <= settings.timeError();
-        return like
-                ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "the simulated run is not like the recorded one: %.2f m/s and %.2f s off, %.2f m/s and %.2f s allowed",
-                        likeness.speedError(),
-                        likeness.timeError(),
-                        settings.speedError(),
-                        settings.timeError()));
+        return results;
     }
 
     private record Tried(List<Step> steps, BrakePlan plan, double gain) {}
@@ -176,6 +168,7 @@ public final class Adviser {
 
         private final List<Advice> items = new ArrayList<>();
         private int next;
+        private boolean stopped;
 
         Case(CornerAdvice advice, RecordedCorner did, Scatter scatter, ReplicaFit.Fitted fitted, GainBand band) {
             this.advice = advice;
@@ -205,8 +198,8 @@ public final class Adviser {
 
         CornerAdvice answer() {
             ranked();
-            return new CornerAdvice(
-                    did.bend().number(), scatter, Optional.of(fitted.likeness()), items, Optional.empty());
+            Optional<String> why = stopped ? Optional.of(STOPPED) : Optional.empty();
+            return new CornerAdvice(did.bend().number(), scatter, Optional.of(fitted.likeness()), items, why);
         }
 
         void tried(List<Tried> all) {
@@ -234,14 +227,14 @@ public final class Adviser {
         // As many changes at once as a corner lacks items: none is driven that one thread would not have driven.
         List<Round> rounds = rounds(open);
         while (!rounds.isEmpty()) {
-            List<Optional<Optional<Advice>>> found = sweep.run(rounds, this::safe);
+            List<Optional<Optional<Advice>>> found = run(sweep, rounds, Round::of, this::safe);
             for (int i = 0; i < rounds.size(); i++) {
                 found.get(i).flatMap(item -> item).ifPresent(rounds.get(i).of().items::add);
             }
             rounds = rounds(open);
         }
         List<Case> several = open.stream().filter(Case::ranked).toList();
-        List<Optional<Optional<Advice>>> pairs = sweep.run(several, this::both);
+        List<Optional<Optional<Advice>>> pairs = run(sweep, several, one -> one, this::both);
         for (int i = 0; i < several.size(); i++) {
             pairs.get(i).flatMap(pair -> pair).ifPresent(several.get(i).items::add);
         }
@@ -256,7 +249,7 @@ public final class Adviser {
                         .forEach(amount -> trial(one, new Step(change, amount)).ifPresent(trials::add));
             }
         }
-        List<Optional<Tried>> tried = new ArrayList<>(sweep.run(trials, this::tried));
+        List<Optional<Tried>> tried = new ArrayList<>(run(sweep, trials, Trial::of, this::tried));
         List<Trial> larger = new ArrayList<>();
         for (int i = 0; i < trials.size(); i++) {
             if (tried.get(i).filter(one -> one.gain() > 0).isPresent()) {
@@ -267,7 +260,7 @@ public final class Adviser {
                         .forEach(step -> trial(smaller.of(), step).ifPresent(larger::add));
             }
         }
-        tried.addAll(sweep.run(larger, this::tried));
+        tried.addAll(run(sweep, larger, Trial::of, this::tried));
         trials.addAll(larger);
         for (Case one : open) {
             one.tried(IntStream.range(0, trials.size())

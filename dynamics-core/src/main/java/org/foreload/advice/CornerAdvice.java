@@ -11,7 +11,8 @@ import org.foreload.risk.Scatter;
  * @param scatter of the driver in this corner
  * @param likeness how well the simulator drives again what was recorded; empty where it could not be tried
  * @param items the most to be gained first; gains of two do not add up. At most one is two changes together
- * @param withheld why there is no advice; empty where there is, or where nothing was found to gain
+ * @param withheld why there is no advice, or, where the search was stopped, no more of it; empty where all was tried,
+ *     whether or not something gained
  */
 public record CornerAdvice(
         int number, Scatter scatter, Optional<Likeness> likeness, List<Advice> items, Optional<String> withheld) {

@@ -24,6 +24,11 @@ import org.foreload.trace.Trace;
  */
 public record Habit(Scatter scatter, double waits) {
 
+    /** Why there is no advice for a driver who waits for the car. */
+    static final String AT_THE_LIMIT =
+            "between brake off and pick-up the car is at its limit already: who comes faster waits longer for the throttle, "
+                    + "and braking later and harder to the same speed is not tried";
+
     /** Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Habit {
         Checks.notNegative("waits_m", waits);

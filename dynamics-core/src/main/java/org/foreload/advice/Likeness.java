@@ -1,5 +1,7 @@
 package org.foreload.advice;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 
 /**
@@ -20,4 +22,22 @@ public record Likeness(
         double speedError,
         double timeError,
         boolean made,
-        String cause) {}
+        String cause) {
+
+    /** Why the simulated run is not taken for the recorded one; empty where it is. */
+    Optional<String> unlike(AdviceSettings settings) {
+        if (!made) {
+            return Optional.of("the fitted car does not make the corner as it was driven: " + cause);
+        }
+        boolean like = speedError <= settings.speedError() && Math.abs(timeError) <= settings.timeError();
+        return like
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "the simulated run is not like the recorded one: %.2f m/s and %.2f s off, %.2f m/s and %.2f s allowed",
+                        speedError,
+                        timeError,
+                        settings.speedError(),
+                        settings.timeError()));
+    }
+}

@@ -196,13 +196,13 @@ public final class CompareAnswer {
                         .with("do", AdviceWords.sentence(item, advice.likeness().orElseThrow())));
     }
 
-    /** Why corners have no advice: a sentence for each reason, with the corners that share it. */
+    /** Why corners have no advice, or no more of it: a sentence for each reason, with the corners that share it. */
     private static List<String> withheld(MeasuredLap mine, Comparison comparison, LapAdvice advice) {
         Map<String, List<String>> corners = new LinkedHashMap<>();
         for (CornerGap corner : comparison.corners()) {
             CornerAdvice advised = advised(mine, corner, advice);
             String reason = advised.withheld()
-                    .map(why -> "no advice, because " + why + ".")
+                    .map(why -> (advised.items().isEmpty() ? "no advice" : "no more advice") + ", because " + why + ".")
                     .orElse(advised.items().isEmpty() ? NOTHING : "");
             if (!reason.isEmpty() && !advised.withheld().equals(Optional.of(LapAdvice.NOT_ASKED))) {
                 corners.computeIfAbsent(reason, none -> new ArrayList<>()).add(Integer.toString(corner.number()));

@@ -17,7 +17,8 @@ import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
 /**
- * The way from the release that a driver has now to a better one, in steps each of which that driver can repeat.
+ * The way from the release that a driver has now to a better one, in steps each of which that driver can repeat. A step
+ * changes one thing, brake point, peak or release, unless that alone would lose time, margin or safety.
  *
  * @param steps the first is what the driver does now
  * @param reached how much of the way to the target the last step goes, 0 to 1: less than all where the driver's own
@@ -53,6 +54,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
      *     corner; empty if thirty do not suffice
      * @param goesFirst what goes first then
      * @param tellTale what the driver feels when it does
+     * @param changed what is done otherwise than in the step before: one thing, but where that cannot be
+     * @param alone where it is more than one, what each of them would have done by itself
      */
     public record Step(
             Risk risk,
@@ -61,7 +64,25 @@ public record PracticeSteps(List<Step> steps, double reached) {
             double gain,
             OptionalInt tooLate,
             String goesFirst,
-            String tellTale) {}
+            String tellTale,
+            List<Aspect> changed,
+            List<Alone> alone) {
+
+        /** Copies the lists. */
+        public Step {
+            changed = List.copyOf(changed);
+            alone = List.copyOf(alone);
+        }
+    }
+
+    /**
+     * What one of several changes would have done by itself.
+     *
+     * @param aspect what changes
+     * @param kept whether that plan keeps margin and accepted risk
+     * @param gain on the step before, without scatter, s; NaN if it does not make the corner
+     */
+    public record Alone(Aspect aspect, boolean kept, double gain) {}
 
     /**
      * What a driver who knows a release but not its brake point does now: the latest brake point with which that driver
@@ -104,7 +125,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param risks driver and number of entries for each plan
      * @param now the plan that the driver follows now, with its brake point
      * @param target the plan to reach, with its brake point
-     * @param number of steps wanted, 1 or more
+     * @param number of steps at most, 1 or more
      * @param accepted failure probability that each step may have, 0 to 1
      * @param sweep on how many threads, and who watches the progress
      * @return empty if what the driver does now is already riskier than accepted, or after a stop
@@ -124,19 +145,17 @@ public record PracticeSteps(List<Step> steps, double reached) {
         double reached = farthest.getAsDouble();
         List<Step> steps = new ArrayList<>();
         Risk before = first.get();
-        steps.add(step(risks, before, before));
-        for (int i = 1; i <= number && reached > 0; i++) {
-            double way = reached * i / number;
-            Optional<Risk> driven = risks.of(between(now, target, way), sweep);
-            if (driven.isEmpty()) {
+        steps.add(step(risks, new PracticeWay.Leg(before, List.of(), List.of()), before));
+        if (reached > 0) {
+            Optional<List<PracticeWay.Leg>> legs =
+                    PracticeWay.find(risks, before, between(now, target, reached), number, accepted, sweep);
+            if (legs.isEmpty()) {
                 return Optional.empty();
             }
-            Risk risk = driven.get();
-            if (risk.failed().value() > accepted) {
-                continue; // Risk need not rise evenly along the way; a step that is too risky is left out.
+            for (PracticeWay.Leg leg : legs.get()) {
+                steps.add(step(risks, leg, before));
+                before = leg.risk();
             }
-            steps.add(step(risks, risk, before));
-            before = risk;
         }
         return Optional.of(new PracticeSteps(steps, reached));
     }
@@ -164,37 +183,53 @@ public record PracticeSteps(List<Step> steps, double reached) {
 
     /** The plan that lies a share of the way from one to another, shapes mixed place by place. */
     static BrakePlan between(BrakePlan now, BrakePlan target, double way) {
+        return between(now, target, way, way, way);
+    }
+
+    /** The same with a share of its own for brake point, peak and release. */
+    static BrakePlan between(BrakePlan now, BrakePlan target, double point, double peak, double release) {
+        if (point == peak && peak == release && (point == 0 || point == 1)) {
+            return point == 0 ? now : target;
+        }
+        return new Braking(
+                        mixed(now.peakDeceleration(), target.peakDeceleration(), peak),
+                        mixed(now.buildUpTime(), target.buildUpTime(), peak),
+                        between(now.release(), target.release(), release),
+                        pickUp(now.pickUp(), target.pickUp(), release),
+                        PedalDisturbance.NONE)
+                .from(mixed(now.brakePoint(), target.brakePoint(), point));
+    }
+
+    private static Release between(Release now, Release target, double way) {
         if (way == 0 || way == 1) {
             return way == 0 ? now : target;
         }
         double[] shape = new double[SHAPE_PLACES];
         for (int i = 0; i < SHAPE_PLACES; i++) {
             double u = SplineRelease.place(i + 1, SHAPE_PLACES + 1);
-            double a = now.release().shape().remaining(u);
-            double b = target.release().shape().remaining(u);
-            shape[i] = mixed(a, b, way);
+            shape[i] = mixed(now.shape().remaining(u), target.shape().remaining(u), way);
         }
-        OptionalDouble from = now.braking().pickUp();
-        OptionalDouble to = target.braking().pickUp();
-        return new Braking(
-                        mixed(now.peakDeceleration(), target.peakDeceleration(), way),
-                        mixed(now.buildUpTime(), target.buildUpTime(), way),
-                        new Release(
-                                new SplineRelease("mixed", shape),
-                                mixed(now.release().start(), target.release().start(), way),
-                                mixed(now.release().end(), target.release().end(), way)),
-                        from.isPresent() && to.isPresent()
-                                ? OptionalDouble.of(mixed(from.getAsDouble(), to.getAsDouble(), way))
-                                : OptionalDouble.empty(),
-                        PedalDisturbance.NONE)
-                .from(mixed(now.brakePoint(), target.brakePoint(), way));
+        return new Release(
+                new SplineRelease("mixed", shape),
+                mixed(now.start(), target.start(), way),
+                mixed(now.end(), target.end(), way));
+    }
+
+    private static OptionalDouble pickUp(OptionalDouble from, OptionalDouble to, double way) {
+        if (way == 0 || way == 1) {
+            return way == 0 ? from : to;
+        }
+        return from.isPresent() && to.isPresent()
+                ? OptionalDouble.of(mixed(from.getAsDouble(), to.getAsDouble(), way))
+                : OptionalDouble.empty();
     }
 
     private static double mixed(double a, double b, double way) {
         return (1 - way) * a + way * b;
     }
 
-    private static Step step(RiskStudy risks, Risk risk, Risk before) {
+    private static Step step(RiskStudy risks, PracticeWay.Leg leg, Risk before) {
+        Risk risk = leg.risk();
         BrakePlan plan = risk.plan();
         SpeedPlan expected = risks.expected(plan);
         EntryResult overdone = risks.asPlanned(plan, expected);
@@ -210,6 +245,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
                 before.meanTime() - risk.meanTime(),
                 overdone.made() ? OptionalInt.empty() : OptionalInt.of(later),
                 overdone.made() ? "nothing goes wrong within " + OVERDONE_MOST + " m" : overdone.cause(),
-                TellTale.of(overdone));
+                TellTale.of(overdone),
+                leg.changed(),
+                leg.alone());
     }
 }

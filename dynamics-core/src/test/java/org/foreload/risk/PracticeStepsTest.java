@@ -37,9 +37,8 @@ class PracticeStepsTest {
     }
 
     @Test
-    void aTargetWithinTheRiskIsReachedInEvenSteps() {
-        BrakePlan now =
-                Braking.of(7, 0.25, new Release(ReleaseShapes.LINEAR, -3, 12)).from(SampleRisks.EDGE - 9);
+    void aLaterBrakePointIsReachedInEvenSteps() {
+        BrakePlan now = beyond(-9);
         PracticeSteps way = exactly(now, LATEST, 3, 0).orElseThrow();
         assertEquals(1, way.reached());
         List<PracticeSteps.Step> steps = way.steps();
@@ -49,9 +48,49 @@ class PracticeStepsTest {
         assertEquals(0, steps.get(0).gain());
         for (PracticeSteps.Step step : steps.subList(1, 4)) {
             assertEquals(3, step.later(), 1e-9);
-            assertEquals(2, step.further(), 1e-9);
+            assertEquals(0, step.further(), 1e-9);
+            assertEquals(List.of(Aspect.BRAKE_POINT), step.changed());
         }
         assertEquals(LATEST, steps.get(3).risk().plan());
+    }
+
+    /**
+     * A driver learns one thing at a time (common practice of coaching, no source): whatever the way, a step changes
+     * one thing; where it changes two, each of them alone is slower or leaves less than the margin.
+     */
+    @Test
+    void aStepChangesOneThingUnlessThatWouldLose() {
+        Release carried = new Release(ReleaseShapes.LINEAR, -3, 9);
+        BrakePlan now = Braking.of(6, 0.25, carried).from(latest(Braking.of(6, 0.25, carried)) - 6);
+        List<PracticeSteps.Step> steps =
+                exactly(now, LATEST, 6, 0).orElseThrow().steps();
+        assertEquals(LATEST, steps.get(steps.size() - 1).risk().plan());
+        assertTrue(steps.stream().anyMatch(step -> step.changed().size() == 1), "one thing at a time");
+        for (PracticeSteps.Step step : steps.subList(1, steps.size())) {
+            assertTrue(step.gain() > -0.005, "no step is slower: " + step);
+            assertTrue(step.changed().size() < 3, "never all at once: " + step);
+            assertEquals(step.changed().size() > 1, !step.alone().isEmpty());
+            for (PracticeSteps.Alone alone : step.alone()) {
+                assertTrue(!alone.kept() || alone.gain() < 0, alone.toString());
+            }
+        }
+    }
+
+    private static double latest(Braking braking) {
+        return SampleRisks.STUDY.search().latest(braking).point();
+    }
+
+    /** What a driver cannot tell apart is no step of its own: a place to a metre, a peak to a hundredth of g. */
+    @Test
+    void whatCannotBeToldApartGoesAlongWithTheRest() {
+        BrakePlan now = beyond(-8).withPeakDeceleration(6.95);
+        List<PracticeSteps.Step> steps =
+                exactly(now, LATEST, 2, 0).orElseThrow().steps();
+        assertEquals(3, steps.size());
+        for (PracticeSteps.Step step : steps.subList(1, 3)) {
+            assertEquals(List.of(Aspect.BRAKE_POINT), step.changed());
+            assertEquals(7, step.risk().plan().peakDeceleration(), 1e-12);
+        }
     }
 
     /** What the steps gain is what the last is quicker than the first. */
@@ -92,18 +131,18 @@ class PracticeStepsTest {
         assertEquals(2, exactly(beyond(1), LATEST, 1, 1).orElseThrow().steps().size());
     }
 
-    /** One plan for now, one for the target, one for each step. */
+    /** One plan for now, one for the target, the three of the way without scatter, and each step with it. */
     @Test
     void aTargetWithinTheRiskIsNotSearchedFor() {
         StopAfter counting = new StopAfter(Integer.MAX_VALUE);
         PracticeSteps.plan(SampleRisks.exact(), beyond(-2), LATEST, 2, 0, new Sweep(1, counting));
-        assertEquals(1 + 1 + 2, counting.cases());
+        assertEquals(1 + 1 + 3 + 2, counting.cases());
     }
 
     /** However far it had come. */
     @Test
     void aStopLeavesNoSteps() {
-        for (int after = 0; after < 4; after++) {
+        for (int after = 0; after < 7; after++) {
             Sweep stopped = new Sweep(1, new StopAfter(after));
             assertEquals(Optional.empty(), PracticeSteps.plan(SampleRisks.exact(), beyond(-2), LATEST, 2, 0, stopped));
         }

@@ -2,11 +2,15 @@ package org.foreload.examples.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.risk.Aspect;
 import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.PracticeSteps.Alone;
 import org.foreload.risk.PracticeSteps.Step;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
@@ -79,6 +83,7 @@ public final class StepsAnswer {
 
     private static List<Report> rows(List<Driven> driven) {
         List<Report> rows = new ArrayList<>();
+        Step before = driven.get(0).step();
         for (Driven one : driven) {
             Step step = one.step();
             var plan = step.risk().plan();
@@ -96,10 +101,15 @@ public final class StepsAnswer {
                     .with("tell_tale", step.tellTale())
                     .with("later_m", step.later())
                     .with("further_m", step.further())
+                    .with(
+                            "changes",
+                            step.changed().stream().map(StepsAnswer::name).collect(Collectors.joining("+")))
+                    .with("together_because", together(before, step))
                     .with("peak_mps2", plan.peakDeceleration())
                     .with("mean_time_s", step.risk().meanTime())
                     .with("in_hand_m", one.inHand())
                     .with("margins", EntryAnswer.margins(one.entry())));
+            before = step;
         }
         return rows;
     }
@@ -164,11 +174,45 @@ public final class StepsAnswer {
         boolean felt = step.tellTale().equals(NO_TELL_TALE)
                 || number > 1 && step.tellTale().equals(before.tellTale());
         double gain = gain(steps, number);
+        String together = together(before, step);
         return "Step " + number + ": "
                 + String.join(", ", changes(before.risk().plan(), step.risk().plan(), units)) + ": "
                 + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
-                + Words.percent(step.risk().failed().value()) + " failures. " + tooLate(step)
+                + Words.percent(step.risk().failed().value()) + " failures. "
+                + (together.isEmpty() ? "" : together + ". ") + tooLate(step)
                 + (felt ? "." : "; it feels like this: " + step.tellTale() + ".");
+    }
+
+    /**
+     * Why a step changes more than one thing, such as {@code Together: braking later alone leaves too little margin,
+     * pressing harder alone is 0.08 s slower}; empty where it changes one.
+     */
+    private static String together(Step before, Step step) {
+        if (step.alone().isEmpty()) {
+            return "";
+        }
+        List<String> reasons = new ArrayList<>();
+        for (Alone one : step.alone()) {
+            String alone = doing(one.aspect(), before.risk().plan(), step.risk().plan()) + " alone ";
+            if (!one.kept()) {
+                reasons.add(alone + "leaves too little margin");
+            } else if (one.gain() < 0) {
+                reasons.add(alone + "is " + Words.seconds(-one.gain()) + " slower");
+            }
+        }
+        return reasons.isEmpty() ? "Together, to get there in so few steps" : "Together: " + String.join(", ", reasons);
+    }
+
+    private static String doing(Aspect aspect, BrakePlan before, BrakePlan plan) {
+        return switch (aspect) {
+            case BRAKE_POINT -> plan.brakePoint() > before.brakePoint() ? "braking later" : "braking earlier";
+            case PEAK -> plan.peakDeceleration() > before.peakDeceleration() ? "pressing harder" : "pressing less hard";
+            case RELEASE -> "the other release";
+        };
+    }
+
+    private static String name(Aspect aspect) {
+        return aspect.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** {@code If you brake 8 m too late: front wheel locks at 15.5 m, …}. */

@@ -60,7 +60,7 @@ final class SheetVerb extends ReportVerb implements Driving {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "3",
-            description = "Number of practice steps, 1 to 6. Default: ${DEFAULT-VALUE}.")
+            description = "Number of practice steps at most, 1 to 6. Default: ${DEFAULT-VALUE}.")
     private int steps;
 
     @Option(

@@ -25,7 +25,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
-                    + "repeat.",
+                    + "repeat. A step changes one thing, brake point, peak or release; two where one of them alone would lose time "
+                    + "or margin, and it says so.",
             "",
             "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without a brake point it is "
                     + "the latest, and without a peak the hardest, with which this driver stays within the accepted risk. The "
@@ -56,7 +57,7 @@ final class StepsVerb extends ReportVerb implements Driving {
             names = "--steps",
             paramLabel = "<n>",
             defaultValue = "4",
-            description = "Number of steps, 1 to 50. Default: ${DEFAULT-VALUE}.")
+            description = "Number of steps at most, 1 to 50. Default: ${DEFAULT-VALUE}.")
     private int number;
 
     @Mixin

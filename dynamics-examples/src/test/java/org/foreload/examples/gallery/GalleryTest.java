@@ -29,6 +29,7 @@ import org.foreload.gap.TimeSplit;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.handling.Trim;
 import org.foreload.path.Path;
+import org.foreload.risk.Aspect;
 import org.foreload.risk.Choice;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
@@ -306,8 +307,18 @@ class GalleryTest {
     void theStepsStandInTheirOrder() {
         PracticeSteps plan = new PracticeSteps(
                 List.of(
-                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, OptionalInt.of(4), "front", "push"),
-                        new PracticeSteps.Step(risk(-85, 2, 19.4), 5, 0, 0.6, OptionalInt.of(4), "front", "push")),
+                        new PracticeSteps.Step(
+                                risk(-90, 1, 20.0), 0, 0, 0, OptionalInt.of(4), "front", "push", List.of(), List.of()),
+                        new PracticeSteps.Step(
+                                risk(-85, 2, 19.4),
+                                5,
+                                0,
+                                0.6,
+                                OptionalInt.of(4),
+                                "front",
+                                "push",
+                                List.of(Aspect.BRAKE_POINT),
+                                List.of())),
                 0.5);
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);

@@ -86,9 +86,12 @@ public final class CompareAnswer {
                 .with("rows_left_out", "", RecordingAnswer.leftOut(file));
     }
 
-    /** The advice for a corner of the comparison. */
+    /**
+     * The advice for a corner of the comparison; where the reference is quicker, what it did has a say in the order.
+     */
     private static CornerAdvice advised(MeasuredLap mine, CornerGap corner, LapAdvice advice) {
-        return advice.corners().get(mine.corners().indexOf(corner.first()));
+        CornerAdvice advised = advice.corners().get(mine.corners().indexOf(corner.first()));
+        return corner.gap().value() > 0 ? advised.towards(corner.first(), corner.second()) : advised;
     }
 
     private static Report people(

@@ -197,9 +197,9 @@ public final class Adviser {
         }
 
         CornerAdvice answer() {
-            ranked();
             Optional<String> why = stopped ? Optional.of(STOPPED) : Optional.empty();
-            return new CornerAdvice(did.bend().number(), scatter, Optional.of(fitted.likeness()), items, why);
+            return new CornerAdvice(did.bend().number(), scatter, Optional.of(fitted.likeness()), items, why)
+                    .ordered(item -> false);
         }
 
         void tried(List<Tried> all) {

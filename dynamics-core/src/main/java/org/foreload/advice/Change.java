@@ -8,11 +8,13 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.recording.Measure;
+import org.foreload.recording.RecordedCorner;
 
 /** One thing that a driver can do otherwise; all else stays as it was. */
 public enum Change {
     /** Where the foot comes down, m; positive is later. */
-    BRAKE_POINT("m", 2, 4, -2, -4) {
+    BRAKE_POINT(Measure.BRAKE_ON, "m", 2, 4, -2, -4) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             return Optional.of(plan.withBrakePoint(plan.brakePoint() + amount))
@@ -20,7 +22,7 @@ public enum Change {
         }
     },
     /** Where all of the braking lies, brake point, release point and brake off alike, m; positive is later. */
-    BRAKING("m", 4, 8, -4, -8) {
+    BRAKING(Measure.BRAKE_ON, "m", 4, 8, -4, -8) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             Release old = plan.release();
@@ -29,14 +31,14 @@ public enum Change {
         }
     },
     /** How hard, m/s²; positive is harder. */
-    PEAK("m/s²", 0.3, 0.6, -0.3, -0.6) {
+    PEAK(Measure.PEAK_DECELERATION, "m/s²", 0.3, 0.6, -0.3, -0.6) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             return Optional.of(plan.withPeakDeceleration(Math.max(1, plan.peakDeceleration() + amount)));
         }
     },
     /** Where the release begins, m; positive is later. */
-    RELEASE_POINT("m", -4, -8, 4, 8) {
+    RELEASE_POINT(Measure.FIRST_EASE, "m", -4, -8, 4, 8) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             Release old = plan.release();
@@ -47,7 +49,7 @@ public enum Change {
         }
     },
     /** Where the brake is off, m; positive is later. */
-    BRAKE_OFF("m", -4, -8, 4, 8) {
+    BRAKE_OFF(Measure.RELEASE_END, "m", -4, -8, 4, 8) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             Release old = plan.release();
@@ -58,7 +60,7 @@ public enum Change {
         }
     },
     /** In which shape the brake comes off; the amount counts the ready shapes from zero. */
-    SHAPE("", shapes()) {
+    SHAPE(null, "", shapes()) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             Release old = plan.release();
@@ -69,7 +71,7 @@ public enum Change {
         }
     },
     /** Where the throttle is picked up, m; positive is later. */
-    PICK_UP("m", -4, -8, 4, 8) {
+    PICK_UP(Measure.PICK_UP, "m", -4, -8, 4, 8) {
         @Override
         Optional<BrakePlan> made(BrakePlan plan, double amount) {
             double from = plan.drivenFrom() + amount;
@@ -86,10 +88,14 @@ public enum Change {
         }
     };
 
+    /** What is changed, as recordings measure it; null for the shape. */
+    private final Measure measure;
+
     private final String unit;
     private final double[] amounts;
 
-    Change(String unit, double... amounts) {
+    Change(Measure measure, String unit, double... amounts) {
+        this.measure = measure;
         this.unit = unit;
         this.amounts = amounts;
     }
@@ -105,6 +111,11 @@ public enum Change {
     /** Unit of the amount; empty for a plain number. */
     public String unit() {
         return unit;
+    }
+
+    /** What was done in a corner, in the unit of the change, places from turn-in; NaN if unknown. Not of the shape. */
+    double measured(RecordedCorner did) {
+        return (this == PEAK ? did.get(measure) : did.fromTurnIn(measure)).value();
     }
 
     /** Amounts that are tried: steps that a driver can aim for, and no leaps. */

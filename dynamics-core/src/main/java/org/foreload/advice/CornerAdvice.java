@@ -1,7 +1,10 @@
 package org.foreload.advice;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.foreload.recording.RecordedCorner;
 import org.foreload.risk.Scatter;
 
 /**
@@ -10,7 +13,8 @@ import org.foreload.risk.Scatter;
  * @param number of the corner
  * @param scatter of the driver in this corner
  * @param likeness how well the simulator drives again what was recorded; empty where it could not be tried
- * @param items the most to be gained first; gains of two do not add up. At most one is two changes together
+ * @param items what surely gains most first, see {@link #towards}; gains of two do not add up. At most one is two
+ *     changes together
  * @param withheld why there is no advice, or, where the search was stopped, no more of it; empty where all was tried,
  *     whether or not something gained
  */
@@ -24,6 +28,32 @@ public record CornerAdvice(
 
     /** The most that an item gains, s; zero if there is none. */
     public double best() {
-        return items.isEmpty() ? 0 : items.get(0).gain().value();
+        return items.stream().mapToDouble(one -> one.gain().value()).max().orElse(0);
+    }
+
+    /**
+     * The same in another order: of two that are worth the same within their uncertainty, what comes nearer to a
+     * quicker lap stands first.
+     *
+     * @param did what the driver did in this corner
+     * @param quicker what was done there in the quicker lap
+     */
+    public CornerAdvice towards(RecordedCorner did, RecordedCorner quicker) {
+        return ordered(one -> one.steps().stream().allMatch(step -> step.towards(did, quicker)));
+    }
+
+    /**
+     * By the low end of the interval, and by the high end where the item is preferred: so a preferred one stands before
+     * each other that its interval reaches, and behind each that surely gains more.
+     */
+    CornerAdvice ordered(Predicate<Advice> preferred) {
+        Comparator<Advice> most = Comparator.comparingDouble(
+                one -> preferred.test(one) ? one.gain().high() : one.gain().low());
+        return new CornerAdvice(
+                number,
+                scatter,
+                likeness,
+                items.stream().sorted(most.reversed()).toList(),
+                withheld);
     }
 }

@@ -7,10 +7,11 @@ import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.risk.Scatter;
+import org.hipparchus.special.Gamma;
 
 /**
  * How a driver scatters from lap to lap in one corner: standard deviations of what was measured, less what the
- * measuring adds. Places are counted from turn-in.
+ * measuring adds, and right at the mean however few laps there are. Places are counted from turn-in.
  */
 public final class DriverScatter {
 
@@ -93,6 +94,15 @@ public final class DriverScatter {
         for (double value : values) {
             square += (value - mean) * (value - mean) / Math.max(1, n - 1);
         }
-        return Math.sqrt(Math.max(LEAST_SHARE * square, square - error * error));
+        return Math.sqrt(Math.max(LEAST_SHARE * square, square - error * error)) / meanShare(n);
+    }
+
+    /**
+     * The standard deviation of a sample from a normal law at the mean, as a share of the law's: the square root of its
+     * variance, which is right at the mean, is too small. The factor c4 of NIST/SEMATECH, e-Handbook of Statistical
+     * Methods, 6.3.2.
+     */
+    private static double meanShare(int n) {
+        return n < 2 ? 1 : Math.sqrt(2.0 / (n - 1)) * Math.exp(Gamma.logGamma(n / 2.0) - Gamma.logGamma((n - 1) / 2.0));
     }
 }

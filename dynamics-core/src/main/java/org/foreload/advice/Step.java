@@ -3,6 +3,8 @@ package org.foreload.advice;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.recording.RecordedCorner;
 
 /**
  * A change by an amount.
@@ -24,6 +26,20 @@ public record Step(Change change, double amount) {
             made = made.flatMap(step::made);
         }
         return made;
+    }
+
+    /**
+     * Whether this brings a driver nearer to what another did in the same corner. Not where either is not known.
+     *
+     * @param did what the driver did
+     * @param other what the other did
+     */
+    boolean towards(RecordedCorner did, RecordedCorner other) {
+        if (change == Change.SHAPE) {
+            return other.shape().equals(Optional.of(ReleaseShapes.all().get((int) amount)));
+        }
+        double apart = change.measured(other) - change.measured(did);
+        return Math.abs(apart - amount) < Math.abs(apart);
     }
 
     /** The same change, the same way, by each other amount that is tried. */

@@ -1,6 +1,12 @@
 package org.foreload.recording;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** What a foot does to a pedal, whatever its unit: when it came down, and what it cannot have done. */
@@ -213,6 +219,14 @@ final class Foot {
         /** Ranges beyond all else from which a number that is kept up may be an error code. */
         private static final double CODE = 5;
 
+        /**
+         * Error codes that one recording has at most: farther in, numbers are the foot's. Common practice, no source.
+         */
+        private static final int MOST_CODES = 8;
+
+        /** Usual steps in time that are a hole: as in {@link Run#holes}. */
+        private static final double HOLE = 2.5;
+
         /** Times are rounded by no more than this, s. */
         private static final double ROUNDING = 1e-6;
 
@@ -243,55 +257,84 @@ final class Foot {
             return new Range(rest, width, width > NOISE / TWITCH_SHARE * Series.white(pressed(rows)));
         }
 
-        /** The rows without those that hold an error code; there may be several. */
+        /**
+         * The rows without those that hold error codes: numbers that stand there to the last digit, together in no more
+         * than half of the rows, each far beyond all that is kept up else; and whenever the pedal is seen to come to
+         * them, or to go from them, it is quicker than any foot. Taken together, since one may follow another. As many
+         * as fit, of those farthest out.
+         */
         private int[] withoutCodes(int[] rows) {
             int[] left = rows;
-            int before;
-            do {
-                before = left.length;
-                left = withoutCode(withoutCode(left, 1), -1);
-            } while (left.length < before);
+            Set<Double> codes = new HashSet<>();
+            for (double code : farthestOut(rows)) {
+                codes.add(code);
+                int[] others = IntStream.of(rows)
+                        .filter(i -> !codes.contains(values[i]))
+                        .toArray();
+                if (others.length < FEWEST_KEPT_UP || 2 * others.length < rows.length) {
+                    return left;
+                }
+                Range range = range(others);
+                boolean far = codes.stream().allMatch(one -> range.beyond(one) > CODE * range.width());
+                if (range.used() && far && sudden(rows, codes, range)) {
+                    left = others;
+                }
+            }
             return left;
         }
 
-        /**
-         * The rows without those that hold the one number farthest out, to a side, if that is an error code: it stands
-         * there to the last digit, in no more than half of the rows, far beyond all that is kept up else, and each time
-         * it comes and goes quicker than any foot.
-         */
-        private int[] withoutCode(int[] rows, int side) {
-            double code = side
-                    * IntStream.of(rows)
-                            .mapToDouble(i -> side * values[i])
-                            .max()
-                            .orElse(Double.NaN);
-            int[] others = IntStream.of(rows).filter(i -> values[i] != code).toArray();
-            int there = rows.length - others.length;
-            if (others.length < FEWEST_KEPT_UP || there < FEWEST_KEPT_UP || there > others.length) {
-                return rows;
+        /** Numbers that recur, and so may be error codes: the one farthest from the middle of all first. */
+        private List<Double> farthestOut(int[] rows) {
+            if (rows.length == 0) {
+                return List.of();
             }
-            Range range = range(others);
-            return range.used() && range.beyond(code) > CODE * range.width() && sudden(rows, code, range)
-                    ? others
-                    : rows;
+            double[] sorted = pressed(rows);
+            Arrays.sort(sorted);
+            double middle = sorted[sorted.length / 2];
+            List<Double> recurring = new ArrayList<>();
+            for (int i = 0; i + FEWEST_KEPT_UP <= sorted.length; i++) {
+                boolean first = i == 0 || sorted[i - 1] != sorted[i];
+                if (first && sorted[i + FEWEST_KEPT_UP - 1] == sorted[i]) {
+                    recurring.add(sorted[i]);
+                }
+            }
+            recurring.sort(Comparator.comparingDouble(one -> -Math.abs(one - middle)));
+            return recurring.subList(0, Math.min(MOST_CODES, recurring.size()));
         }
 
-        /** Whether the pedal comes to a number, and goes from it, quicker than any foot, wherever it does. */
-        private boolean sudden(int[] rows, double code, Range range) {
+        /**
+         * Whether the pedal comes to some numbers, and goes from them, quicker than any foot, wherever it is seen to,
+         * and is seen to at all: what happens in a hole is not seen.
+         */
+        private boolean sudden(int[] rows, Set<Double> codes, Range range) {
+            double hole = HOLE * usualStep(rows);
+            boolean seen = false;
+            boolean holed = false;
             int last = -1;
-            boolean there = false;
             for (int i = 0; i < rows.length; i++) {
-                boolean coming = values[rows[i]] == code;
-                if (!coming && !range.holds(values[rows[i]])) {
+                holed |= i > 0 && time[rows[i]] - time[rows[i - 1]] > Math.max(hole, TWITCH + ROUNDING);
+                boolean there = codes.contains(values[rows[i]]);
+                if (!there && !range.holds(values[rows[i]])) {
                     continue;
                 }
-                if (last >= 0 && coming != there && time[rows[i]] - time[rows[last]] > TWITCH + ROUNDING) {
-                    return false;
+                if (last >= 0 && !holed && there != codes.contains(values[rows[last]])) {
+                    if (time[rows[i]] - time[rows[last]] > TWITCH + ROUNDING) {
+                        return false;
+                    }
+                    seen = true;
                 }
-                there = coming;
+                holed = false;
                 last = i;
             }
-            return true;
+            return seen;
+        }
+
+        private double usualStep(int[] rows) {
+            double[] steps = IntStream.range(1, rows.length)
+                    .mapToDouble(i -> time[rows[i]] - time[rows[i - 1]])
+                    .sorted()
+                    .toArray();
+            return steps[steps.length / 2];
         }
 
         /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */

@@ -23,6 +23,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Brake cells that no foot can have given, and all that one can. */
@@ -149,6 +150,36 @@ class ImpossibleBrakesTest {
                 .filter(i -> i >= 100 && i < 120 || i >= 130 && i < 140 || i >= end - 50)
                 .toArray();
         assertArrayEquals(rows, braking(CLEAN, brake).impossibleBrakes());
+    }
+
+    /** One code follows another, far out or not so far, and to the other side too: no foot is seen between them. */
+    @ParameterizedTest
+    @CsvSource({"9999, 32767", "32767, 9999", "65535, 65534", "9999, -9999", "-1000, 32767"})
+    void errorCodesInARowAreFound(double one, double other) {
+        double[] brake = CLEAN.column(Channel.BRAKE);
+        Arrays.fill(brake, 100, 120, one);
+        Arrays.fill(brake, 120, 150, other);
+        assertArrayEquals(
+                IntStream.range(100, 150).toArray(), braking(CLEAN, brake).impossibleBrakes());
+    }
+
+    /**
+     * A code behind a hole, before one, or behind one cell that is far out: what is seen of it is quicker than a foot.
+     */
+    @Test
+    void anErrorCodeBesideAHoleIsFound() {
+        for (int hole : new int[] {85, 120}) {
+            double[] brake = CLEAN.column(Channel.BRAKE);
+            Arrays.fill(brake, 100, 120, 9999);
+            Arrays.fill(brake, hole, hole + 15, Double.NaN);
+            assertArrayEquals(
+                    IntStream.range(100, 120).toArray(), braking(CLEAN, brake).impossibleBrakes());
+        }
+        double[] brake = CLEAN.column(Channel.BRAKE);
+        Arrays.fill(brake, 100, 120, 9999);
+        brake[99] = 1e6;
+        assertArrayEquals(
+                IntStream.range(99, 120).toArray(), braking(CLEAN, brake).impossibleBrakes());
     }
 
     private static void assertAllKept(double rate, DoubleUnaryOperator foot, double noise) {

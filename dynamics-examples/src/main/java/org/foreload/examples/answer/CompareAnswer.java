@@ -56,8 +56,8 @@ public final class CompareAnswer {
                 .with("gap", "Gap over distance", curve(comparison))
                 .with("corners", "Corners", corners)
                 .with("limits", "Limits shown", limits(advice))
-                .with("first_file", read(first))
-                .with("second_file", read(second))
+                .with("first_file", read(first, mine))
+                .with("second_file", read(second, theirs))
                 .with("aligned_by", comparison.alignment().basis().name().toLowerCase(Locale.ROOT))
                 .with("alignment_error_m", comparison.alignment().error());
         Report people = people(title, mine, theirs, comparison, advice);
@@ -79,16 +79,20 @@ public final class CompareAnswer {
     private static final String CAUTION = "It says where time went, not what to do: a closed track, local rules and a "
             + "qualified instructor come first.";
 
-    private static Report read(RecordedFile file) {
+    private static Report read(RecordedFile file, MeasuredLap lap) {
         return new Report()
                 .with("channels", "", RecordingAnswer.channels(file))
                 .with("columns_ignored", "", RecordingAnswer.ignored(file))
-                .with("rows_left_out", "", RecordingAnswer.leftOut(file));
+                .with("rows_left_out", "", RecordingAnswer.leftOut(file))
+                .with("corners_cut", "", RecordingAnswer.cut(List.of(lap)));
     }
 
-    /** The advice for a corner of the comparison. */
+    /**
+     * The advice for a corner of the comparison; where the reference is quicker, what it did has a say in the order.
+     */
     private static CornerAdvice advised(MeasuredLap mine, CornerGap corner, LapAdvice advice) {
-        return advice.corners().get(mine.corners().indexOf(corner.first()));
+        CornerAdvice advised = advice.corners().get(mine.corners().indexOf(corner.first()));
+        return corner.gap().value() > 0 ? advised.towards(corner.first(), corner.second()) : advised;
     }
 
     private static Report people(

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.examples.recording.MeasuredLap;
 import org.foreload.examples.recording.RecordedFile;
+import org.foreload.recording.Bend;
 import org.foreload.recording.RecordedCorners;
 
 /** What was read of a file, in sentences: which columns were guessed, and what could not be used. */
@@ -74,10 +75,15 @@ final class ReadWords {
                         "%s, lap %d, %s inside a corner, %.0f to %.0f m: it is neither measured nor counted.",
                         file.name(),
                         lap.number(),
-                        bend.start() - lap.run().first() < lap.run().last() - bend.end() ? "begins" : "ends",
+                        atStart(lap, bend) ? "begins" : "ends",
                         bend.start(),
                         bend.end()))
                 .toList();
+    }
+
+    /** Whether it is the start of a lap that cuts a corner; else it is the end. */
+    static boolean atStart(MeasuredLap lap, Bend bend) {
+        return bend.start() - lap.run().first() < lap.run().last() - bend.end();
     }
 
     private static String guesses(RecordedFile file) {

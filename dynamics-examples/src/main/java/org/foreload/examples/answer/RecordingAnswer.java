@@ -13,6 +13,7 @@ import org.foreload.examples.recording.RecordedFile;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
+import org.foreload.recording.RecordedCorners;
 import org.foreload.recording.Recording;
 
 /** A measured recording as a report. */
@@ -41,6 +42,7 @@ public final class RecordingAnswer {
                 .withCount("rows_read", file.rows())
                 .with("rows_left_out", "Left out", leftOut(file))
                 .with("holes", "Holes", holes(laps))
+                .with("corners_cut", "Cut", cut(laps))
                 .with("rate_hz", rate)
                 .with("speed_delay_s", laps.get(0).run().speedDelay())
                 .with("brake_lag_s", lag);
@@ -193,6 +195,18 @@ public final class RecordingAnswer {
                                 .with("to_m", hole.to())
                                 .with("lasts_s", hole.lasts())
                                 .with("missing", missing(hole))))
+                .toList();
+    }
+
+    /** Corners that a lap begins or ends in: they are not among those measured. */
+    static List<Report> cut(List<MeasuredLap> laps) {
+        return laps.stream()
+                .flatMap(lap -> RecordedCorners.cut(lap.run()).stream()
+                        .map(bend -> new Report()
+                                .withCount("lap", lap.number())
+                                .with("border", ReadWords.atStart(lap, bend) ? "start" : "end")
+                                .with("from_m", bend.start())
+                                .with("to_m", bend.end())))
                 .toList();
     }
 

@@ -115,6 +115,42 @@ class RecordingVerbsTest {
         assertTrue(people.replaceAll("\\s+", " ").contains("holed.csv, lap 1, has a hole of 2.0 s from"), people);
     }
 
+    /** A program reads which corner a lap begins in, as people do. Common practice, no source. */
+    @Test
+    void aCornerCutIsAField() {
+        JsonNode whole = Run.json("recording", trailing.toString(), "--lap", "2", "--format", "json");
+        assertEquals(0, whole.get("corners_cut").size());
+        String apex = String.format(
+                Locale.ROOT,
+                "%.0f",
+                whole.get("corners").get(0).get("measures").get("apex_m").asDouble());
+        JsonNode begun = Run.json("recording", trailing.toString(), "--lap", "2", "--from", apex, "--format", "json");
+        assertCutAtStart(begun.get("corners_cut"));
+        JsonNode compared = Run.json(
+                "compare",
+                trailing.toString(),
+                trailing.toString(),
+                "--lap",
+                "2",
+                "--reference-lap",
+                "2",
+                "--from",
+                apex,
+                "--no-advice",
+                "--format",
+                "json");
+        assertCutAtStart(compared.get("first_file").get("corners_cut"));
+        assertCutAtStart(compared.get("second_file").get("corners_cut"));
+        assertEquals(whole.get("corners").size() - 1, begun.get("corners").size());
+    }
+
+    private static void assertCutAtStart(JsonNode cut) {
+        assertEquals(1, cut.size());
+        assertEquals(2, cut.get(0).get("lap").asLong());
+        assertEquals("start", cut.get(0).get("border").asText());
+        assertTrue(cut.get(0).get("from_m").asDouble() < cut.get(0).get("to_m").asDouble());
+    }
+
     @Test
     void aComparisonTellsGapCornersAndPhases() {
         JsonNode json = Run.json("compare", straight.toString(), trailing.toString(), "--quiet", "--format", "json");

@@ -81,10 +81,10 @@ class RecordedAdviceTest {
         for (CornerAdvice corner : advised.advice().corners()) {
             double before = Double.POSITIVE_INFINITY;
             for (var item : corner.items()) {
-                assertTrue(item.gain().value() <= before);
+                assertTrue(item.gain().low() <= before);
                 assertTrue(item.gain().low() > 0);
                 assertTrue(item.failed().value() <= AdviceSettings.STANDARD.failing());
-                before = item.gain().value();
+                before = item.gain().low();
             }
             long pairs = corner.items().stream().filter(Advice::combined).count();
             assertTrue(pairs <= 1);

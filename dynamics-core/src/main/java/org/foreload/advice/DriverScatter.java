@@ -7,7 +7,6 @@ import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.risk.Scatter;
-import org.hipparchus.special.Gamma;
 
 /**
  * How a driver scatters from lap to lap in one corner: standard deviations of what was measured, less what the
@@ -100,9 +99,13 @@ public final class DriverScatter {
     /**
      * The standard deviation of a sample from a normal law at the mean, as a share of the law's: the square root of its
      * variance, which is right at the mean, is too small. The factor c4 of NIST/SEMATECH, e-Handbook of Statistical
-     * Methods, 6.3.2.
+     * Methods, 6.3.2, from √(2/π) of two on: c4(k) c4(k − 1) = √((k − 2)/(k − 1)), since Γ(x + 1) = x Γ(x).
      */
     private static double meanShare(int n) {
-        return n < 2 ? 1 : Math.sqrt(2.0 / (n - 1)) * Math.exp(Gamma.logGamma(n / 2.0) - Gamma.logGamma((n - 1) / 2.0));
+        double share = n < 2 ? 1 : Math.sqrt(2 / Math.PI);
+        for (int k = 3; k <= n; k++) {
+            share = Math.sqrt((k - 2.0) / (k - 1)) / share;
+        }
+        return share;
     }
 }

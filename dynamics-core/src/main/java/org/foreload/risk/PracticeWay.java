@@ -102,7 +102,7 @@ final class PracticeWay {
         return way.probe() ? way.legs() : Optional.empty();
     }
 
-    /** Into how many parts each aspect is cut; none that a driver could not tell from the one before. */
+    /** Into how many parts each aspect is cut; none so small that a driver would not notice it. */
     private static int[] parts(BrakePlan now, BrakePlan target, int most) {
         double[] apart = Arrays.stream(Aspect.values())
                 .mapToDouble(one -> one.apart(now, target) + ROUNDING)

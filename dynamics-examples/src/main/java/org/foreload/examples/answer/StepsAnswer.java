@@ -184,8 +184,8 @@ public final class StepsAnswer {
     }
 
     /**
-     * Why a step changes more than one thing, such as {@code Together: braking later alone leaves too little margin,
-     * pressing harder alone is 0.08 s slower}; empty where it changes one.
+     * Why a step changes more than one thing, such as {@code Together: later alone leaves too little margin, harder
+     * alone is 0.08 s slower}; empty where it changes one.
      */
     private static String together(Step before, Step step) {
         if (step.alone().isEmpty()) {
@@ -205,8 +205,8 @@ public final class StepsAnswer {
 
     private static String doing(Aspect aspect, BrakePlan before, BrakePlan plan) {
         return switch (aspect) {
-            case BRAKE_POINT -> plan.brakePoint() > before.brakePoint() ? "braking later" : "braking earlier";
-            case PEAK -> plan.peakDeceleration() > before.peakDeceleration() ? "pressing harder" : "pressing less hard";
+            case BRAKE_POINT -> plan.brakePoint() > before.brakePoint() ? "later" : "earlier";
+            case PEAK -> plan.peakDeceleration() > before.peakDeceleration() ? "harder" : "less hard";
             case RELEASE -> "the other release";
         };
     }

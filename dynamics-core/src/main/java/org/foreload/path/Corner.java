@@ -50,13 +50,27 @@ public record Corner(String name, double approachSpeed, Path path) {
     }
 
     private static void look(Path path, double s) {
-        Checks.finite(at("curvature", s), path.curvature(s));
-        Checks.finite(at("curvatureGradient", s), path.curvatureGradient(s));
-        Checks.finite(at("heading", s), path.heading(s));
-        Checks.finite(at("grade", s), path.grade(s));
-        Checks.finite(at("banking", s), path.banking(s));
-        Checks.notNegative(at("widthLeft", s), path.widthLeft(s));
-        Checks.notNegative(at("widthRight", s), path.widthRight(s));
+        finite("curvature", s, path.curvature(s));
+        finite("curvatureGradient", s, path.curvatureGradient(s));
+        finite("heading", s, path.heading(s));
+        finite("grade", s, path.grade(s));
+        finite("banking", s, path.banking(s));
+        width("widthLeft", s, path.widthLeft(s));
+        width("widthRight", s, path.widthRight(s));
+    }
+
+    // A name is made only where it is needed: there are more than a thousand looks.
+
+    private static void finite(String method, double s, double value) {
+        if (!Double.isFinite(value)) {
+            Checks.finite(at(method, s), value);
+        }
+    }
+
+    private static void width(String method, double s, double value) {
+        if (!(value >= 0 && Double.isFinite(value))) {
+            Checks.notNegative(at(method, s), value);
+        }
     }
 
     private static String at(String method, double s) {

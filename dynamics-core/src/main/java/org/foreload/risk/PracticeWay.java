@@ -120,7 +120,7 @@ final class PracticeWay {
 
     private double shareOf(int plan, int aspect) {
         if (parts[aspect] == 0) {
-            return plan == 0 ? 0 : 1; // Less than a driver can tell: it goes along with the first step.
+            return plan == 0 ? 0 : 1; // Less than a driver would notice: it goes along with the first step.
         }
         return (double) (plan / strides[aspect] % (parts[aspect] + 1)) / parts[aspect];
     }

@@ -13,11 +13,8 @@ import org.foreload.entry.EntryResult;
 import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
+import org.foreload.optimum.SampleStudies;
 import org.foreload.parameter.Parameter;
-import org.foreload.path.Corner;
-import org.foreload.path.Segment;
-import org.foreload.path.SegmentPath;
-import org.foreload.path.Turn;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
@@ -88,24 +85,9 @@ class BalanceStudyTest {
      */
     @Test
     void inAnSTheBrakeIsReleasedIntoTheFirstBend() {
-        Corner s = new Corner(
-                "an S",
-                50,
-                SegmentPath.of(
-                        300,
-                        List.of(
-                                Segment.spiralIn(20, 50, Turn.LEFT),
-                                Segment.arc(26, 50, Turn.LEFT),
-                                Segment.spiralOut(20, 50, Turn.LEFT),
-                                Segment.straight(15),
-                                Segment.spiralIn(20, 45, Turn.RIGHT),
-                                Segment.arc(28, 45, Turn.RIGHT),
-                                Segment.spiralOut(20, 45, Turn.RIGHT)),
-                        100,
-                        5));
         BalanceStudy half = new BalanceStudy(List.of(0.8), List.of(0.8), -0.1, ReleaseShapes.LINEAR, 0.25);
         BalanceRow row = half.run(
-                        CornerStudy.of(Scenes.frontHeavy(), s),
+                        CornerStudy.of(Scenes.frontHeavy(), SampleStudies.twoBends()),
                         new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.82, 0.9)),
                         Sweep.quiet())
                 .rows()

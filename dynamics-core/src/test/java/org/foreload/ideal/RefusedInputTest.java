@@ -8,10 +8,10 @@ import java.util.List;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
-import org.foreload.path.OwnPath;
 import org.foreload.path.Path;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
+import org.foreload.path.SpoiltPath;
 import org.foreload.path.Turn;
 import org.junit.jupiter.api.Test;
 
@@ -25,20 +25,9 @@ class RefusedInputTest {
     @Test
     void aLineWithAHoleGivesNoBound() {
         SegmentPath sound = SegmentPath.of(200, List.of(Segment.arc(60, 50, Turn.LEFT)), 100, 5);
-        Path curvature = new OwnPath(sound) {
-            @Override
-            public double curvature(double s) {
-                return s > 10.8 && s < 12.2 ? Double.NaN : super.curvature(s);
-            }
-        };
-        Path grade = new OwnPath(sound) {
-            @Override
-            public double grade(double s) {
-                return s > 10.8 && s < 12.2 ? Double.NaN : super.grade(s);
-            }
-        };
-        assertHole("curvature", curvature);
-        assertHole("grade", grade);
+        for (String what : List.of("curvature", "grade")) {
+            assertHole(what, SpoiltPath.of(sound, what, s -> s > 10.8 && s < 12.2, Double.NaN));
+        }
     }
 
     private static void assertHole(String what, Path path) {

@@ -42,6 +42,25 @@ public final class SampleStudies {
         return bend("fast", 55, 220, 30, 60, 60, 150);
     }
 
+    /** An S: a bend of 50 m radius with its apex at 33 m, and one of 45 m with its apex at 115 m. */
+    public static Corner twoBends() {
+        return new Corner(
+                "an S",
+                50,
+                SegmentPath.of(
+                        300,
+                        List.of(
+                                Segment.spiralIn(20, 50, Turn.LEFT),
+                                Segment.arc(26, 50, Turn.LEFT),
+                                Segment.spiralOut(20, 50, Turn.LEFT),
+                                Segment.straight(15),
+                                Segment.spiralIn(20, 45, Turn.RIGHT),
+                                Segment.arc(28, 45, Turn.RIGHT),
+                                Segment.spiralOut(20, 45, Turn.RIGHT)),
+                        100,
+                        5));
+    }
+
     /** A left-hand bend on a road ten metres wide: speed in m/s, lengths and the radius in m. */
     private static Corner bend(
             String name, double speed, double before, double spiral, double radius, double arc, double after) {

@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A corner refuses what is no line, and says why. What a line is stands in {@link Path}. */
 class CornerTest {
@@ -22,113 +25,31 @@ class CornerTest {
 
     @Test
     void aLineOfOnesOwnIsTaken() {
-        assertDoesNotThrow(() -> new Corner("own", 40, new OwnPath(LINE)));
+        assertDoesNotThrow(() -> new Corner("own", 40, SpoiltPath.of(LINE, "none", 0)));
     }
 
-    @Test
-    void whatIsNoNumberIsRefused() {
-        assertRefused("curvature", new OwnPath(LINE) {
-            @Override
-            public double curvature(double s) {
-                return s > 10 ? Double.NaN : super.curvature(s);
-            }
-        });
-        assertRefused("curvatureGradient", new OwnPath(LINE) {
-            @Override
-            public double curvatureGradient(double s) {
-                return s > 10 ? Double.NaN : super.curvatureGradient(s);
-            }
-        });
-        assertRefused("heading", new OwnPath(LINE) {
-            @Override
-            public double heading(double s) {
-                return s > 10 ? Double.NaN : super.heading(s);
-            }
-        });
-        assertRefused("grade", new OwnPath(LINE) {
-            @Override
-            public double grade(double s) {
-                return s > 10 ? Double.NaN : super.grade(s);
-            }
-        });
-        assertRefused("banking", new OwnPath(LINE) {
-            @Override
-            public double banking(double s) {
-                return s > 10 ? Double.NaN : super.banking(s);
-            }
-        });
-        assertRefused("widthLeft", new OwnPath(LINE) {
-            @Override
-            public double widthLeft(double s) {
-                return s > 10 ? Double.NaN : super.widthLeft(s);
-            }
-        });
-        assertRefused("widthRight", new OwnPath(LINE) {
-            @Override
-            public double widthRight(double s) {
-                return s > 10 ? Double.NaN : super.widthRight(s);
-            }
-        });
+    @ParameterizedTest
+    @ValueSource(strings = {"curvature", "curvatureGradient", "heading", "grade", "banking", "widthLeft", "widthRight"})
+    void whatIsNoNumberIsRefused(String method) {
+        assertRefused(method, SpoiltPath.of(LINE, method, s -> s > 10, Double.NaN));
     }
 
-    @Test
-    void aNegativeWidthIsRefused() {
-        assertRefused("widthLeft", new OwnPath(LINE) {
-            @Override
-            public double widthLeft(double s) {
-                return -1;
-            }
-        });
-        assertRefused("widthRight", new OwnPath(LINE) {
-            @Override
-            public double widthRight(double s) {
-                return -1;
-            }
-        });
+    @ParameterizedTest
+    @ValueSource(strings = {"widthLeft", "widthRight"})
+    void aNegativeWidthIsRefused(String method) {
+        assertRefused(method, SpoiltPath.of(LINE, method, -1.0));
     }
 
-    @Test
-    void endsThatAreNoneAreRefused() {
-        assertRefused("start", new OwnPath(LINE) {
-            @Override
-            public double start() {
-                return 10;
-            }
-        });
-        assertRefused("start", new OwnPath(LINE) {
-            @Override
-            public double start() {
-                return Double.NaN;
-            }
-        });
-        assertRefused("end", new OwnPath(LINE) {
-            @Override
-            public double end() {
-                return -200;
-            }
-        });
-        assertRefused("end", new OwnPath(LINE) {
-            @Override
-            public double end() {
-                return Double.NaN;
-            }
-        });
+    @ParameterizedTest
+    @CsvSource({"start, 10", "start, NaN", "end, -200", "end, NaN"})
+    void endsThatAreNoneAreRefused(String method, double answer) {
+        assertRefused(method, SpoiltPath.of(LINE, method, answer));
     }
 
     @Test
     void kinksThatAreNoneAreRefused() {
-        assertRefused("kinks", new OwnPath(LINE) {
-            @Override
-            public double[] kinks() {
-                return new double[] {0, Double.NaN};
-            }
-        });
-        Path none = new OwnPath(LINE) {
-            @Override
-            public double[] kinks() {
-                return null;
-            }
-        };
+        assertRefused("kinks", SpoiltPath.of(LINE, "kinks", new double[] {0, Double.NaN}));
+        Path none = SpoiltPath.of(LINE, "kinks", null);
         assertEquals(
                 "path.kinks",
                 assertThrows(NullPointerException.class, () -> new Corner("own", 40, none))

@@ -11,6 +11,7 @@ import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.load.SampleCars;
+import org.foreload.optimum.SampleStudies;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
@@ -23,21 +24,7 @@ class SeveralBendsTest {
 
     private static final CornerStudy STUDY = CornerStudy.of(
             SampleCars.ROAD_CAR,
-            new Corner(
-                    "an S",
-                    50,
-                    SegmentPath.of(
-                            300,
-                            List.of(
-                                    Segment.spiralIn(20, 50, Turn.LEFT),
-                                    Segment.arc(26, 50, Turn.LEFT),
-                                    Segment.spiralOut(20, 50, Turn.LEFT),
-                                    Segment.straight(15),
-                                    Segment.spiralIn(20, 45, Turn.RIGHT),
-                                    Segment.arc(28, 45, Turn.RIGHT),
-                                    Segment.spiralOut(20, 45, Turn.RIGHT)),
-                            100,
-                            5)),
+            SampleStudies.twoBends(),
             DriverSettings.practised(),
             ShortStudies.COARSE,
             Allowance.STANDARD);

@@ -206,10 +206,11 @@ public final class ExploreAnswer {
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
         tie(sweep).ifPresent(lines::add);
         double above = EntryAnswer.aboveBound(study, best);
-        lines.add(trailed + "The entry takes " + Words.percent(Math.abs(above)) + (above < 0 ? " less" : " longer")
+        boolean under = above < -Words.PERCENT_SHOWN;
+        lines.add(trailed + "The entry takes " + Words.percent(Math.abs(above)) + (under ? " less" : " longer")
                 + " than the ideal bound of " + Words.seconds(sweep.boundTime()) + "; "
                 + limits(study.allowance().limit(best)) + " limits it.");
-        if (above < 0) {
+        if (under) {
             lines.add(Words.UNDER_THE_BOUND);
         }
         limit.ifPresent(beside -> lines.add(beside.sentence()));

@@ -113,6 +113,9 @@ public final class Words {
         return Double.isNaN(entry.pickUp()) ? "" : ", pick-up " + board(entry.pickUp());
     }
 
+    /** Least share that does not read as none. */
+    static final double PERCENT_SHOWN = 0.0005;
+
     /** A share as a percentage with one decimal. */
     public static String percent(double share) {
         return Numbers.rounded(100 * share, 1) + " %";
@@ -120,7 +123,7 @@ public final class Words {
 
     /** How far a time is from a bound: {@code 1.9 % above}, which is the slower side. */
     public static String besideBound(double above) {
-        return percent(Math.abs(above)) + (above < 0 ? " below" : " above");
+        return percent(Math.abs(above)) + (above < -PERCENT_SHOWN ? " below" : " above");
     }
 
     /** Seconds with two decimals. */

@@ -33,15 +33,17 @@ public final class GripPictures {
         List<GgDiagram.Point> boundary = gg.boundary();
         double best = grip.bestDeceleration();
         double hardest = boundary.get(boundary.size() - 1).deceleration();
+        double rear = 100 * (grip.rearCapacity(best) / grip.rearCapacity(0) - 1);
         String front = best > 0
                 ? Say.of(
                         "Gentle braking adds front grip: %.2f kN without brake, %.2f kN (%+.1f %%) when slowing at d* = %.2f "
-                                + "m/s²; there the rear axle has %.1f %% less.",
+                                + "m/s²; there the rear axle has %.1f %% %s.",
                         KILO * grip.frontCapacity(0),
                         KILO * grip.frontCapacity(best),
                         100 * grip.bestFrontGain(),
                         best,
-                        100 * (1 - grip.rearCapacity(best) / grip.rearCapacity(0)))
+                        Math.abs(rear),
+                        rear < 0 ? "less" : "more")
                 : "Braking adds nothing to the front grip of this car at this speed.";
         String limiting = grip.limitingAxle(0)
                 .map(axle -> axle == Axle.FRONT ? "its front axle" : "its rear axle")

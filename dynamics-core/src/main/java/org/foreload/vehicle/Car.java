@@ -95,6 +95,22 @@ public record Car(
         return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, front, rear, antiLock);
     }
 
+    /**
+     * The same car on a road of other friction, a wet one say: peaks of all tyres change, stiffnesses stay.
+     *
+     * @param share friction over that which the tyres are described on, above 0
+     * @throws org.foreload.conventions.InvalidValueException if it is not above 0
+     */
+    public Car withRoadFriction(double share) {
+        return withTyres(frontTyre.withFriction(share), rearTyre.withFriction(share));
+    }
+
+    /** The same car by another name. */
+    public Car withName(String other) {
+        return new Car(
+                other, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, antiLock);
+    }
+
     /** The same car with brakes that are kept from stopping a wheel, or not. */
     public Car withAntiLock(boolean other) {
         return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, other);

@@ -46,6 +46,22 @@ class CarTest {
         assertFalse(new Response(1.5, 0.4).rigid());
     }
 
+    /** Coulomb: the peak force over the load is the friction, which is the road's and the tyre's together. */
+    @Test
+    void aRoadOfHalfTheFrictionHalvesThePeaksAndLeavesTheStiffnesses() {
+        Car wet = CAR.withRoadFriction(0.5).withName("wet");
+        assertEquals("wet", wet.name());
+        assertEquals(CAR.chassis(), wet.chassis());
+        for (double load : new double[] {500, 3000, 6000}) {
+            assertEquals(
+                    0.5 * CAR.frontTyre().peakFrictionX(load), wet.frontTyre().peakFrictionX(load), 1e-12);
+            assertEquals(
+                    0.5 * CAR.rearTyre().peakFrictionY(load), wet.rearTyre().peakFrictionY(load), 1e-12);
+            assertEquals(CAR.rearTyre().corneringStiffness(load), wet.rearTyre().corneringStiffness(load), 1e-9);
+        }
+        assertThrows(InvalidValueException.class, () -> CAR.withRoadFriction(0));
+    }
+
     @Test
     void aCopyDiffersInWhatItIsGivenAlone() {
         Chassis chassis = new Chassis(1000, 2.4, 1.1, 0.4, 1500, 1.4, 1.4);

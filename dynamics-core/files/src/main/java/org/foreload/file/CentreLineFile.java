@@ -16,7 +16,7 @@ import org.foreload.path.MeasuredLine;
 final class CentreLineFile {
 
     static final List<String> COLUMNS =
-            List.of("x_m", "y_m", "width_left_m", "width_right_m", "banking_deg", "grade_percent");
+            List.of("x_m", "y_m", "width_left_m", "width_right_m", CornerFile.BANKING, CornerFile.GRADE);
 
     private final String file;
     private final NumberColumns columns;
@@ -37,7 +37,7 @@ final class CentreLineFile {
         columns.require("y_m", true);
         columns.require("width_left_m", columns.has("width_right_m"));
         columns.require("width_right_m", columns.has("width_left_m"));
-        columns.between("banking_deg", -90, 90, "degrees");
+        columns.between(CornerFile.BANKING, -90, 90, "degrees");
         return new CentreLineFile(file, columns);
     }
 
@@ -58,11 +58,11 @@ final class CentreLineFile {
             if (hasWidths()) {
                 line = line.withWidths(columns.column("width_left_m", 1), columns.column("width_right_m", 1));
             }
-            if (columns.has("banking_deg")) {
-                line = line.withBankingAngles(columns.column("banking_deg", Math.PI / 180));
+            if (columns.has(CornerFile.BANKING)) {
+                line = line.withBankingAngles(columns.column(CornerFile.BANKING, Math.PI / 180));
             }
-            if (columns.has("grade_percent")) {
-                line = line.withGradeFractions(columns.column("grade_percent", 0.01));
+            if (columns.has(CornerFile.GRADE)) {
+                line = line.withGradeFractions(columns.column(CornerFile.GRADE, 0.01));
             }
             return line;
         } catch (InvalidValueException e) {

@@ -21,6 +21,12 @@ import org.foreload.path.Turn;
  */
 public final class CornerFile {
 
+    /** Rise over run of a drawn line in per cent; the name of a measured line's column, too. */
+    static final String GRADE = "grade_percent";
+
+    /** Slope across a drawn line in degrees; the name of a measured line's column, too. */
+    static final String BANKING = "banking_deg";
+
     /** Names of the fields, in the order in which they are written. */
     static final List<String> NAMES = List.of(
             "name",
@@ -29,6 +35,8 @@ public final class CornerFile {
             "exit_length_m",
             "half_width_m",
             "segments",
+            GRADE,
+            BANKING,
             "centre_line_csv",
             "smoothing_m");
 
@@ -44,6 +52,12 @@ public final class CornerFile {
 
     /** Smallest radius, m; no car turns so tightly. */
     private static final double TIGHTEST = 1;
+
+    /** Steepest slopes that a paved road has, in per cent or degrees: a hill climb, an oval's bank. */
+    private static final double STEEPEST = 35;
+
+    /** Steepest slope that is read, in the same units. */
+    private static final double STEEPEST_OF_ALL = 60;
 
     /** Widest angle of one segment, °: two whole turns are no corner. */
     private static final double WIDEST = 720;
@@ -169,7 +183,27 @@ public final class CornerFile {
         for (JsonFields segment : fields.objects("segments", SEGMENT_NAMES)) {
             segments.add(segment(segment));
         }
-        return new DrawnCorner(name, approachSpeed, approachLength, exitLength, halfWidth, segments);
+        return new DrawnCorner(
+                name,
+                approachSpeed,
+                approachLength,
+                exitLength,
+                halfWidth,
+                segments,
+                slope(fields, GRADE, "%"),
+                slope(fields, BANKING, "°"));
+    }
+
+    /** Reads a slope of the whole road, level if left out; says so if no road is that steep. */
+    private static double slope(JsonFields fields, String name, String unit) {
+        double slope = fields.number(name, 0);
+        if (!(Math.abs(slope) <= STEEPEST_OF_ALL)) {
+            throw fields.refuse(name, "must be between -60 and 60");
+        }
+        if (!(Math.abs(slope) <= STEEPEST)) {
+            fields.warn(name, "unusual; roads have up to " + (int) STEEPEST + unit);
+        }
+        return slope;
     }
 
     /** Reads the approach speed; says so if no car comes that fast. */
@@ -285,6 +319,12 @@ public final class CornerFile {
         out.put("half_width_m", corner.halfWidth());
         var segments = out.putArray("segments");
         corner.segments().forEach(segment -> write(segment, segments.addObject()));
+        if (corner.gradePercent() != 0) {
+            out.put(GRADE, corner.gradePercent());
+        }
+        if (corner.bankingDegrees() != 0) {
+            out.put(BANKING, corner.bankingDegrees());
+        }
         return JsonWriter.write(out);
     }
 

@@ -15,6 +15,8 @@ import org.foreload.path.SegmentPath;
  * @param exitLength straight after the segments, m
  * @param halfWidth distance from the line to either edge of the track, m
  * @param segments in driving order
+ * @param gradePercent rise over run of the whole line in per cent, positive uphill
+ * @param bankingDegrees slope across the whole line in degrees, positive where the left edge is the lower one
  */
 public record DrawnCorner(
         String name,
@@ -22,7 +24,20 @@ public record DrawnCorner(
         double approachLength,
         double exitLength,
         double halfWidth,
-        List<Segment> segments) {
+        List<Segment> segments,
+        double gradePercent,
+        double bankingDegrees) {
+
+    /** On a level road. */
+    public DrawnCorner(
+            String name,
+            double approachSpeed,
+            double approachLength,
+            double exitLength,
+            double halfWidth,
+            List<Segment> segments) {
+        this(name, approachSpeed, approachLength, exitLength, halfWidth, segments, 0, 0);
+    }
 
     /** Takes a copy of the segments. */
     public DrawnCorner {
@@ -58,6 +73,11 @@ public record DrawnCorner(
      * @throws org.foreload.conventions.InvalidValueException if a number is not allowed
      */
     public Corner corner() {
-        return new Corner(name, approachSpeed, SegmentPath.of(approachLength, segments, exitLength, halfWidth));
+        return new Corner(
+                name,
+                approachSpeed,
+                SegmentPath.of(approachLength, segments, exitLength, halfWidth)
+                        .withGrade(Math.atan(gradePercent / 100))
+                        .withBanking(Math.toRadians(bankingDegrees)));
     }
 }

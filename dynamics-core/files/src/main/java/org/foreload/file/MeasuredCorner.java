@@ -1,6 +1,7 @@
 package org.foreload.file;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.path.Corner;
@@ -24,6 +25,11 @@ final class MeasuredCorner {
     static Corner read(JsonFields fields, String corner, Path directory) {
         if (fields.has("segments")) {
             throw fields.refuse("segments", "must not be given together with centre_line_csv");
+        }
+        for (String slope : List.of(CornerFile.GRADE, CornerFile.BANKING)) {
+            if (fields.has(slope)) {
+                throw fields.refuse(slope, "must be a column of the centre_line_csv");
+            }
         }
         Path line = directory.resolve(fields.path("centre_line_csv"));
         try {

@@ -127,6 +127,37 @@ class CornerFileTest {
                 refusal("{\"name\": \"c\", \"approach_speed_mps\": 50}"));
     }
 
+    /** A rise of 6 in 100 is an angle of arctan 0.06, as a road's grade is defined. */
+    @Test
+    void aDrawnRoadHasItsSlopes() {
+        Corner corner = parse(START + BEND + "], \"grade_percent\": -6, \"banking_deg\": 3}")
+                .value();
+        assertEquals(-Math.atan(0.06), corner.path().grade(-100), 1e-15);
+        assertEquals(Math.PI / 60, corner.path().banking(40), 1e-15);
+    }
+
+    @Test
+    void aSlopeThatNoRoadHasIsRefusedOrWarnedOf() {
+        assertEquals(
+                "corner.json: grade_percent: 61: must be between -60 and 60",
+                refusal(START + BEND + "], \"grade_percent\": 61}"));
+        assertEquals(
+                "corner.json: banking_deg: x: must be a number", refusal(START + BEND + "], \"banking_deg\": \"x\"}"));
+        assertEquals(
+                List.of("warning: corner.json: banking_deg: -40: unusual; roads have up to 35°"),
+                parse(START + BEND + "], \"banking_deg\": -40}").warnings().stream()
+                        .map(Warning::line)
+                        .toList());
+    }
+
+    @Test
+    void aMeasuredLineHasItsSlopesInItsOwnFile() {
+        assertEquals(
+                "corner.json: grade_percent: 5: must be a column of the centre_line_csv",
+                refusal("{\"name\": \"c\", \"approach_speed_mps\": 50, \"centre_line_csv\": \"a.csv\", "
+                        + "\"grade_percent\": 5}"));
+    }
+
     @Test
     void unusualSpeedsAndRadiiAreTakenWithAWarning() {
         String json = (START + BEND + "]}")

@@ -117,9 +117,15 @@ final class SampleCars {
                         length(),
                         length(),
                         positive(),
-                        segment().list().ofMinSize(1).ofMaxSize(5))
+                        segment().list().ofMinSize(1).ofMaxSize(5),
+                        slope(),
+                        slope())
                 .as(DrawnCorner::new)
                 .filter(corner -> corner.tightest() > 0);
+    }
+
+    private static Arbitrary<Double> slope() {
+        return Arbitraries.doubles().between(-60, 60).ofScale(6);
     }
 
     private static Arbitrary<Segment> segment() {

@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Numbers;
 import org.foreload.file.CarFile;
 import org.foreload.file.InputException;
 import org.foreload.vehicle.Car;
@@ -20,8 +21,29 @@ final class CarOptions {
             description = "An embedded car instead: road, light or downforce. Default: " + Demos.DEFAULT_CAR + ".")
     private String demo;
 
-    /** Reads the car and prints its warnings. */
+    @Option(
+            names = ROAD_FRICTION,
+            paramLabel = "<share>",
+            defaultValue = "1",
+            description =
+                    "Friction of the road as a share of what the car's tyres are described on: 0.6 or so for a wet one. "
+                            + "Peaks change, stiffnesses stay. Default: ${DEFAULT-VALUE}.")
+    private double roadFriction;
+
+    private static final String ROAD_FRICTION = "--road-friction";
+
+    /** Reads the car, prints its warnings, and puts it on its road. */
     Car car(Console console) {
+        Options.within(ROAD_FRICTION, roadFriction, 0.05, 2, "");
+        Car car = described(console);
+        if (roadFriction == 1) {
+            return car;
+        }
+        String name = car.name() + " (" + Numbers.shortest(roadFriction) + " of its friction)";
+        return car.withRoadFriction(roadFriction).withName(name);
+    }
+
+    private Car described(Console console) {
         if (file != null && demo != null) {
             throw new InputException(null, "--demo-car", demo, "must not be given together with --car");
         }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,6 +74,23 @@ class LoadsAndGripTest {
                 lifts.contains("Not possible: the rear axle has a wheel off the road, which can neither drive nor "
                         + "brake. Off the road: rear left."),
                 lifts);
+    }
+
+    /** Adhesion utilisation is force over friction times load: on half the friction, twice as much. */
+    @Test
+    void onARoadOfHalfTheFrictionTwiceAsMuchOfItIsUsed() throws IOException {
+        String car = file(car(1000, 2.5, 1.25, 0.5, 0.6, 1, 1.5));
+        String[] request = {"loads", "--car", car, "--deceleration", "3", "--lateral", "2", "--format", "json"};
+        JsonNode dry = Run.json(request);
+        String[] onWet = Arrays.copyOf(request, request.length + 2);
+        onWet[request.length] = "--road-friction";
+        onWet[request.length + 1] = "0.5";
+        JsonNode wet = Run.json(onWet);
+        for (String axle : new String[] {"front_utilisation", "rear_utilisation"}) {
+            assertEquals(2 * dry.get(axle).doubleValue(), wet.get(axle).doubleValue(), 1e-9, axle);
+        }
+        onWet[request.length + 1] = "0";
+        assertEquals(2, Run.of(onWet).status());
     }
 
     /** The whole answer in one line. */

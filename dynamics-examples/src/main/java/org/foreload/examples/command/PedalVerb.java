@@ -161,7 +161,7 @@ final class PedalVerb extends ReportVerb implements Driving {
                 console, "pedals", sweep -> pedalStudy.run(footOptions.simulator(study), plan, pedals, sweep));
         common().picture().draw(() -> PedalPictures.pedals(study, plan, results));
         Report report = new Report(EntryAnswer.title(study))
-                .with("release", PlanOptions.report(plan))
+                .with("release", planOptions.part(plan))
                 .withCount("attempts", attempts)
                 .withCount("seed", seed)
                 .with("complete", results.stream().allMatch(PedalStudy.Result::complete))

@@ -61,7 +61,15 @@ final class PlanOptions {
         return braking.from(finding.entry().plan().brakePoint() - earlier);
     }
 
-    /** The plan as a part of a report. */
+    /**
+     * The plan as a part of a report, and how much earlier than its latest brake point it brakes, if that was found.
+     */
+    Report part(BrakePlan plan) {
+        Report report = report(plan);
+        return releaseOptions.brakePointGiven() ? report : report.with("before_the_latest_m", earlier);
+    }
+
+    /** A plan as a part of a report. */
     static Report report(BrakePlan plan) {
         return new Report()
                 .with("brake_point_m", plan.brakePoint())

@@ -160,7 +160,7 @@ final class SmoothnessVerb extends ReportVerb implements Driving {
         List<Ripple> ripples = ripples(console, simulator, calm);
         common().picture().draw(() -> picture(study, smoothness, foot(ripple, rippled), ripples));
         Report report = new Report(EntryAnswer.title(study))
-                .with("release", PlanOptions.report(plan))
+                .with("release", planOptions.part(plan))
                 .with("kind", kindName)
                 .with("size", size)
                 .with("frequency_hz", ripple ? rippled : Double.NaN)

@@ -55,7 +55,7 @@ final class StabilityVerb extends ReportVerb {
         EntryStability stability = EntryStability.of(study.simulator().car(), entry);
         common().picture().draw(() -> PedalPictures.stability(study, entry, stability));
         Report report = new Report(EntryAnswer.title(study))
-                .with("release", PlanOptions.report(plan))
+                .with("release", planOptions.part(plan))
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
                 .with("profile", "Stability along the line", rows(stability))

@@ -69,6 +69,7 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("release end", "brake off"),
             Map.entry("release brake point", "brake point"),
             Map.entry("release peak", "peak"),
+            Map.entry("release before the latest", "before the latest"),
             Map.entry("release build-up", "build-up"),
             Map.entry("margins (front|rear|edge)", "$1 margin"),
             Map.entry("minimum speed at", "slowest point"),

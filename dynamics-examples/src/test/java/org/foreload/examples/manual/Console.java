@@ -39,11 +39,13 @@ final class Console {
     /** Whether what takes long is done, too. */
     static final boolean EVERYTHING = Boolean.getBoolean("manual.long");
 
+    /** Whether pages are to show what is printed now, in place of being held to it. */
+    static final boolean RENEW = Boolean.getBoolean("manual.renew");
+
     /** Commands that make the jar, and therefore cannot be run by its own build. */
     private static final Pattern BUILD = Pattern.compile("mvn .*|\\.ci/run");
 
     private static final Pattern FILE = Pattern.compile("[\\w.-]+\\.(json|csv|svg|png|txt|html|checkpoint)");
-    private static final String LEFT_OUT = "…";
 
     private final Path directory;
     private int done;
@@ -57,7 +59,8 @@ final class Console {
         return done;
     }
 
-    void show(Page.Block block) throws IOException {
+    /** Does what a block says, and returns its text as it should be, if that is asked for. */
+    String show(Page.Block block) throws IOException {
         if ((block.is("json") || block.is("csv")) && !block.words().isEmpty()) {
             Files.writeString(directory.resolve(block.words().get(0)), block.text());
         } else if (block.is("sh")) {
@@ -67,13 +70,30 @@ final class Console {
                 }
             }
         } else if (block.is("console")) {
+            StringBuilder text = new StringBuilder();
             for (String part : ("\n" + block.text()).split("\n\\$ ")) {
                 if (!part.isBlank()) {
                     String[] shown = part.split("\n", 2);
-                    compare(block, run(block, shown[0]), shown.length > 1 ? shown[1] : "");
+                    String now = answer(block, run(block, shown[0]), shown.length > 1 ? shown[1] : "");
+                    text.append("$ ").append(shown[0]).append('\n').append(now);
                 }
             }
+            return text.toString();
         }
+        return block.text();
+    }
+
+    /** Compares what a command printed with what a page shows of it, or renews that. */
+    private static String answer(Page.Block block, String printed, String shown) {
+        if (!RENEW) {
+            compare(block, printed, shown);
+        } else if (!(block.isLong() && !EVERYTHING || shown.isBlank())) {
+            List<String> now = Renewal.of(
+                    shown.stripTrailing().lines().toList(),
+                    printed.stripTrailing().lines().map(String::stripTrailing).toList());
+            return String.join("\n", now) + "\n";
+        }
+        return shown;
     }
 
     /** Runs one command and returns what it writes, the file that it was sent to aside. */
@@ -154,7 +174,7 @@ final class Console {
         int at = 0;
         boolean gap = false;
         for (String line : shown.stripTrailing().split("\n")) {
-            if (line.equals(LEFT_OUT)) {
+            if (line.equals(Renewal.LEFT_OUT)) {
                 gap = true;
                 continue;
             }

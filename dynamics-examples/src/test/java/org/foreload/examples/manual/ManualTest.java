@@ -62,8 +62,13 @@ class ManualTest {
                 .map(page -> DynamicTest.dynamicTest(page.file().toString(), () -> {
                     Path own = Files.createTempDirectory(directory, "page");
                     Console console = new Console(own);
+                    String text = text(page.file());
                     for (Page.Block block : page.blocks()) {
-                        console.show(block);
+                        String fence = "```" + block.info() + "\n";
+                        text = text.replace(fence + block.text() + "```", fence + console.show(block) + "```");
+                    }
+                    if (Console.RENEW) {
+                        Files.writeString(page.file(), text);
                     }
                     assertTrue(
                             console.done() > 0 || page.blocks().stream().anyMatch(Page.Block::isLong),

@@ -68,8 +68,9 @@ public record BalanceStudy(
 
     /** Copies and checks; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BalanceStudy {
-        peaks = List.copyOf(peaks);
-        ends = List.copyOf(ends);
+        Objects.requireNonNull(shape, "shape");
+        peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
+        ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
         Checks.positive("peaks", peaks.size());
         Checks.positive("ends", ends.size());
         peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
@@ -107,6 +108,10 @@ public record BalanceStudy(
      * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
+        Objects.requireNonNull(base, "base");
+        Objects.requireNonNull(axis, "axis");
+        Objects.requireNonNull(reaction, "reaction");
+        Objects.requireNonNull(sweep, "sweep");
         Car car = base.simulator().car();
         double apex = base.apex(to -> braking(middlePeak() * base.lockLimit(), ends.get(ends.size() / 2), to));
         BrakePlan known = base.latest(braking(middlePeak() * base.lockLimit(), ends.get(0), apex))

@@ -25,11 +25,12 @@ public record Braking(
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Braking {
+        Objects.requireNonNull(pickUp, "pickUp");
         Checks.positive("peak_deceleration", peakDeceleration);
         Checks.notNegative("build_up_time", buildUpTime);
-        Objects.requireNonNull(release);
+        Objects.requireNonNull(release, "release");
         pickUp.ifPresent(station -> Checks.finite("pick_up", station));
-        Objects.requireNonNull(disturbance);
+        Objects.requireNonNull(disturbance, "disturbance");
     }
 
     /**
@@ -59,13 +60,13 @@ public record Braking(
     }
 
     /** The same with another release. */
-    public Braking with(Release other) {
-        return new Braking(peakDeceleration, buildUpTime, other, pickUp, disturbance);
+    public Braking with(Release release) {
+        return new Braking(peakDeceleration, buildUpTime, release, pickUp, disturbance);
     }
 
     /** The same with another foot or pedal. */
-    public Braking with(PedalDisturbance other) {
-        return new Braking(peakDeceleration, buildUpTime, release, pickUp, other);
+    public Braking with(PedalDisturbance disturbance) {
+        return new Braking(peakDeceleration, buildUpTime, release, pickUp, disturbance);
     }
 
     /** The same with all of the release so much later, m; earlier where below zero. */

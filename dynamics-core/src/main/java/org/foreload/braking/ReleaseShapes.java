@@ -1,6 +1,7 @@
 package org.foreload.braking;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.foreload.conventions.InvalidValueException;
@@ -65,6 +66,7 @@ public final class ReleaseShapes {
      * @throws InvalidValueException if there is none; it lists the names
      */
     public static ReleaseShape named(String name) {
+        Objects.requireNonNull(name, "name");
         for (ReleaseShape shape : ALL) {
             if (shape.name().equals(name)) {
                 return shape;

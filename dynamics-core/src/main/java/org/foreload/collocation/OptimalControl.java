@@ -1,5 +1,7 @@
 package org.foreload.collocation;
 
+import java.util.Objects;
+
 /** Solves problems of optimal control by collocation and an interior-point method. */
 public final class OptimalControl {
 
@@ -50,6 +52,12 @@ public final class OptimalControl {
             double tolerance,
             int mostSteps,
             Progress watcher) {
+        Objects.requireNonNull(equations, "equations");
+        Objects.requireNonNull(lengths, "lengths");
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(freeStart, "freeStart");
+        Objects.requireNonNull(guess, "guess");
+        Objects.requireNonNull(watcher, "watcher");
         Mesh mesh = new Mesh(Collocation.two(), lengths.clone());
         Ending ending =
                 new InteriorPoint(mesh, equations, start, freeStart, guess, false).solve(tolerance, mostSteps, watcher);
@@ -81,8 +89,8 @@ public final class OptimalControl {
 
         /** Copies the arrays. */
         public Ending {
-            start = start.clone();
-            unknowns = unknowns.clone();
+            start = Objects.requireNonNull(start, "start").clone();
+            unknowns = Objects.requireNonNull(unknowns, "unknowns").clone();
         }
 
         @Override

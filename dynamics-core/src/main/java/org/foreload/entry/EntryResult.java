@@ -1,6 +1,7 @@
 package org.foreload.entry;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.trace.Trace;
@@ -47,7 +48,12 @@ public record EntryResult(
 
     /** Copies the events. */
     public EntryResult {
-        events = List.copyOf(events);
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(outcome, "outcome");
+        Objects.requireNonNull(margins, "margins");
+        Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(profile, "profile");
+        events = List.copyOf(Objects.requireNonNull(events, "events"));
     }
 
     /** Whether the car made the corner. */
@@ -108,6 +114,7 @@ public record EntryResult(
 
     /** The first event of a kind. */
     public Optional<EntryEvent> event(EntryEvent.Kind kind) {
+        Objects.requireNonNull(kind, "kind");
         for (EntryEvent event : events) {
             if (event.kind() == kind) {
                 return Optional.of(event);

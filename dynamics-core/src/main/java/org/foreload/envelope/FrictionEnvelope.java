@@ -3,6 +3,7 @@ package org.foreload.envelope;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
@@ -72,6 +73,8 @@ public final class FrictionEnvelope {
      * @throws InvalidValueException if the car is worked in too few moments
      */
     public static FrictionEnvelope of(List<Run> laps, EnvelopeSettings settings, int threads) {
+        Objects.requireNonNull(laps, "laps");
+        Objects.requireNonNull(settings, "settings");
         Sweep sweep = new Sweep(threads, Sweep.Progress.SILENT);
         List<Moments> moments = all(sweep.run(laps, Moments::of));
         Moments all = Moments.joined(moments);

@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -28,6 +29,7 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
 
     /** Brake distribution of a car. */
     public static BrakeDistribution of(Car car) {
+        Objects.requireNonNull(car, "car");
         Chassis chassis = car.chassis();
         return new BrakeDistribution(
                 chassis.wheelbase(), chassis.cgToFrontAxle(), chassis.cgHeight(), car.frontBrakeShare());

@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
@@ -24,6 +25,7 @@ public final class BrakingGrip {
     private final double best;
 
     private BrakingGrip(Car car, double speed) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed_mps", speed);
         grip = new SteadyGrip(car, speed);
         best = grip.bestDeceleration(Axle.FRONT);

@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.RoadPlane;
@@ -25,7 +26,7 @@ public final class GripLimits {
     private final LoadTransfer transfer;
 
     private GripLimits(Car car) {
-        this.car = car;
+        this.car = Objects.requireNonNull(car, "car");
         this.transfer = LoadTransfer.of(car);
     }
 
@@ -41,6 +42,7 @@ public final class GripLimits {
 
     /** What is asked of each axle in a motion, and what they have. */
     public GripUse use(Motion motion) {
+        Objects.requireNonNull(motion, "motion");
         Chassis chassis = car.chassis();
         double mass = chassis.mass();
         double wheelbase = chassis.wheelbase();

@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -28,12 +29,15 @@ public record LinearHandling(
 
     /** Copies the lists. */
     public LinearHandling {
-        eigenvalues = List.copyOf(eigenvalues);
-        laggedEigenvalues = List.copyOf(laggedEigenvalues);
+        Objects.requireNonNull(trim, "trim");
+        Objects.requireNonNull(model, "model");
+        eigenvalues = List.copyOf(Objects.requireNonNull(eigenvalues, "eigenvalues"));
+        laggedEigenvalues = List.copyOf(Objects.requireNonNull(laggedEigenvalues, "laggedEigenvalues"));
     }
 
     /** Linearises about a trim. */
     public static LinearHandling of(Trim trim) {
+        Objects.requireNonNull(trim, "trim");
         LaggedModel lagged = LaggedModel.of(trim);
         LateralModel model = lagged.settled();
         return new LinearHandling(trim, model, trim.understeerGradient(), model.eigenvalues(), lagged.eigenvalues());

@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelLocks;
@@ -34,6 +35,12 @@ public record Trim(
         double driveForce,
         WheelLoads loads) {
 
+    /** Refuses null. */
+    public Trim {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(loads, "loads");
+    }
+
     /** What may be left of the equations, m/s²: a hundred times what the searches inside the tyre models leave. */
     private static final double ACCURACY = 1e-9;
 
@@ -63,6 +70,7 @@ public record Trim(
      *     or a car without yaw inertia
      */
     public static Optional<Trim> find(Car car, double speed, double deceleration, double lateral) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed", speed);
         Checks.finite("lateral", lateral);
         Checks.finite("deceleration", deceleration);

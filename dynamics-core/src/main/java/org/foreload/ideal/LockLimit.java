@@ -1,5 +1,6 @@
 package org.foreload.ideal;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.foreload.conventions.Gravity;
 import org.foreload.grip.GripLimits;
@@ -29,6 +30,8 @@ public final class LockLimit {
      * @param speed m/s
      */
     public static OptionalDouble of(Car car, Path path, double speed) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(path, "path");
         GripLimits limits = GripLimits.of(car);
         double square = speed * speed;
         double drag = car.aerodynamics().drag(square) / car.chassis().mass();

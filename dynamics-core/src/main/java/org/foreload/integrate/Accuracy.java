@@ -1,5 +1,6 @@
 package org.foreload.integrate;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
@@ -22,7 +23,7 @@ public record Accuracy(
 
     /** Checks and copies; throws {@link org.foreload.conventions.InvalidValueException} with the name of the number. */
     public Accuracy {
-        tolerances = tolerances.clone();
+        tolerances = Objects.requireNonNull(tolerances, "tolerances").clone();
         for (double tolerance : tolerances) {
             Checks.positive("tolerance", tolerance);
         }

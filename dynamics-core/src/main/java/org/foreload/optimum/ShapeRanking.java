@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -58,6 +59,9 @@ public final class ShapeRanking {
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public static Exploration explore(ReleaseSweep releases, Sweep sweep, SweepMemory memory) {
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(sweep, "sweep");
+        Objects.requireNonNull(memory, "memory");
         return refine(releases, releases.coarse(sweep, memory), sweep.unreported());
     }
 
@@ -70,6 +74,9 @@ public final class ShapeRanking {
      * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(grid, "grid");
+        Objects.requireNonNull(sweep, "sweep");
         List<EntryResult> starts = grid.complete()
                 ? bestOfEach(grid.candidates().stream()
                         .filter(Candidate::made)
@@ -129,6 +136,8 @@ public final class ShapeRanking {
      * @param start an entry that keeps the margin
      */
     public static Optional<Finding> refined(CornerStudy study, EntryResult start) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(start, "start");
         return new ReleaseDescent(study, start.plan(), ENTRIES)
                 .quicker()
                 .map(BrakePlan::rounded)
@@ -144,6 +153,7 @@ public final class ShapeRanking {
      * @param ranked the best of each shape, quickest first
      */
     public static OptionalInt tied(List<Candidate> ranked) {
+        Objects.requireNonNull(ranked, "ranked");
         if (ranked.isEmpty()) {
             return OptionalInt.empty();
         }

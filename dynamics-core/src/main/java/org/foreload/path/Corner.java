@@ -118,6 +118,7 @@ public record Corner(String name, double approachSpeed, Path path) {
      * @param name for reports
      */
     public static ApproachSpeed draw(String name) {
+        Objects.requireNonNull(name, "name");
         return speed -> approach -> width ->
                 exit -> segments -> new Corner(name, speed, SegmentPath.of(approach, List.of(segments), exit, width));
     }

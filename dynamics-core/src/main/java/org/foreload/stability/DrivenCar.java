@@ -2,6 +2,7 @@ package org.foreload.stability;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
@@ -62,6 +63,8 @@ public final class DrivenCar {
      * @throws ArithmeticException if they are not found
      */
     public static List<Eigenvalue> motions(Trim trim, Hands hands) {
+        Objects.requireNonNull(trim, "trim");
+        Objects.requireNonNull(hands, "hands");
         return new DrivenCar(trim, hands).motions();
     }
 

@@ -3,6 +3,7 @@ package org.foreload.stability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.foreload.entry.EntryEvent;
@@ -36,8 +37,12 @@ public record EntryStability(
 
     /** Copies the lists. */
     public EntryStability {
-        rows = List.copyOf(rows);
-        unstable = List.copyOf(unstable);
+        Objects.requireNonNull(least, "least");
+        Objects.requireNonNull(loss, "loss");
+        Objects.requireNonNull(firstSaturated, "firstSaturated");
+        Objects.requireNonNull(verdict, "verdict");
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+        unstable = List.copyOf(Objects.requireNonNull(unstable, "unstable"));
     }
 
     /**
@@ -48,6 +53,8 @@ public record EntryStability(
      * @throws IllegalArgumentException if the entry has no profile
      */
     public static EntryStability of(Car car, EntryResult entry) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(entry, "entry");
         Trace profile =
                 entry.profile().orElseThrow(() -> new IllegalArgumentException("stability needs a run with profile"));
         List<StabilityRow> rows = new ArrayList<>();

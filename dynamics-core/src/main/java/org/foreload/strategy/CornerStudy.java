@@ -153,6 +153,7 @@ public final class CornerStudy {
      * @throws NullPointerException if it is null
      */
     public CornerStudy with(Allowance other) {
+        Objects.requireNonNull(other, "other");
         return new CornerStudy(bound, simulator, Objects.requireNonNull(other, "allowance"));
     }
 
@@ -161,6 +162,7 @@ public final class CornerStudy {
      * nothing in hand. Zero where it is no quicker.
      */
     public double marginCost(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
                 .search()
                 .quickest(entry.plan().braking());
@@ -201,6 +203,7 @@ public final class CornerStudy {
      * @throws InvalidValueException if the line has no bend after turn-in
      */
     public double apex(Release release) {
+        Objects.requireNonNull(release, "release");
         return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
     }
 
@@ -211,6 +214,7 @@ public final class CornerStudy {
      * @param release the release whose start and end are made from the way to an apex, m
      */
     public double apex(DoubleFunction<Braking> release) {
+        Objects.requireNonNull(release, "release");
         List<Double> apexes = apexes();
         double best = apexes.get(0);
         double least = Double.POSITIVE_INFINITY;
@@ -261,6 +265,7 @@ public final class CornerStudy {
      * @throws IllegalStateException if an entry cannot be followed; see {@link EntrySimulator}
      */
     public Finding latest(Braking braking) {
+        Objects.requireNonNull(braking, "braking");
         BrakePointSearch search = search();
         Trial last = search.lastOfAll(braking);
         Finding finding = search.confirmed(last);
@@ -274,6 +279,7 @@ public final class CornerStudy {
      * @param latest what was found as the {@link #latest(Braking)}
      */
     public Optional<Finding> quicker(Finding latest) {
+        Objects.requireNonNull(latest, "latest");
         if (!latest.found()) {
             return Optional.empty();
         }
@@ -299,6 +305,7 @@ public final class CornerStudy {
      * @throws InvalidValueException if the guess is not finite
      */
     public Finding latest(Braking braking, double guess) {
+        Objects.requireNonNull(braking, "braking");
         Checks.finite("guess", guess);
         BrakePointSearch search = search();
         Trial near = search.latest(braking, guess);

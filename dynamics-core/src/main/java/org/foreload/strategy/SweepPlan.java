@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -25,10 +26,10 @@ public record SweepPlan(
 
     /** Checks and copies. */
     public SweepPlan {
-        shapes = List.copyOf(shapes);
-        peaks = List.copyOf(peaks);
-        starts = List.copyOf(starts);
-        ends = List.copyOf(ends);
+        shapes = List.copyOf(Objects.requireNonNull(shapes, "shapes"));
+        peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
+        starts = List.copyOf(Objects.requireNonNull(starts, "starts"));
+        ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
         if (shapes.isEmpty() || peaks.isEmpty() || starts.isEmpty() || ends.isEmpty()) {
             throw new InvalidValueException("sweep", "nothing to try", "at least one shape, peak, start and end");
         }

@@ -34,8 +34,9 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
 
     /** Checks and copies. */
     public Search {
-        low = low.clone();
-        high = high.clone();
+        Objects.requireNonNull(stopped, "stopped");
+        low = Objects.requireNonNull(low, "low").clone();
+        high = Objects.requireNonNull(high, "high").clone();
         if (low.length < 2 || low.length != high.length) {
             throw new InvalidValueException(
                     "search", low.length + " and " + high.length + " bounds", "2 or more pairs");
@@ -59,7 +60,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
 
         /** Copies the point. */
         public Found {
-            point = point.clone();
+            point = Objects.requireNonNull(point, "point").clone();
         }
 
         @Override
@@ -102,6 +103,9 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
      * @param seed of its random draws
      */
     public Found wide(ToDoubleFunction<double[]> cost, double[] start, double[] spread, long seed) {
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(spread, "spread");
         int population = 4 + (int) (3 * Math.log(start.length));
         MultivariateOptimizer optimizer =
                 new CMAESOptimizer(Integer.MAX_VALUE, 0, true, 0, 0, new Well19937c(seed), false, null);
@@ -122,6 +126,8 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
      * @param radius how far it looks at first, in every variable; scale the variables so that one radius suits all
      */
     public Found nearby(ToDoubleFunction<double[]> cost, double[] start, double radius) {
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(start, "start");
         for (int i = 0; i < low.length; i++) {
             radius = Math.min(radius, (high[i] - low[i]) / 3);
         }

@@ -35,6 +35,7 @@ class NullsTest {
     /** What takes null as it stands: messages of guards, and values that are looked up or printed. */
     private static final Set<String> TAKES_NULL = Set.of(
             "conventions.Checks.finite(String,double) field",
+            "conventions.Checks.number(String,double) field",
             "conventions.Checks.positive(String,double) field",
             "conventions.Checks.notNegative(String,double) field",
             "conventions.Checks.within(String,double,double,double) field",

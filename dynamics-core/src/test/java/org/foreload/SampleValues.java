@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceStudy;
+import org.foreload.bicycle.BicycleModel;
+import org.foreload.bicycle.SlipLag;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -24,6 +26,8 @@ import org.foreload.braking.FootError;
 import org.foreload.braking.Pedal;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.braking.SplineRelease;
+import org.foreload.braking.TabulatedRelease;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
 import org.foreload.driver.Hands;
@@ -33,6 +37,8 @@ import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SampleEntries;
 import org.foreload.entry.SimulationSettings;
+import org.foreload.grip.BrakeDistribution;
+import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GripLimits;
 import org.foreload.handling.LinearHandling;
 import org.foreload.handling.Trim;
@@ -44,6 +50,7 @@ import org.foreload.limit.LimitOptions;
 import org.foreload.limit.LimitResult;
 import org.foreload.line.RoadLine;
 import org.foreload.line.RoadLines;
+import org.foreload.load.LoadTransfer;
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.path.Corner;
@@ -52,6 +59,7 @@ import org.foreload.path.Path;
 import org.foreload.path.Segment;
 import org.foreload.path.Turn;
 import org.foreload.pedal.PedalStudy;
+import org.foreload.pedal.PitchResponse;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.BrakePointSearch;
@@ -114,6 +122,18 @@ final class SampleValues {
                         new SimulationSettings(1e-4, 1),
                         limits,
                         limits.at(0.01, 0, 0, 0),
+                        limits.at(0.01, 0, 0, 0).atSpeed(400, 1),
+                        BrakingGrip.of(car, 30),
+                        BrakeDistribution.of(car),
+                        LoadTransfer.of(car),
+                        PitchResponse.of(car),
+                        corner.path(),
+                        new TabulatedRelease(new double[] {0, 0.4, 1}, new double[] {1, 0.5, 0}),
+                        new SplineRelease("name", 0.6, 0.3),
+                        new SlipCurve.MagicFormula(1.4, -0.3),
+                        new Pedal.TravelSensing(20, 30, 60, 0.02, 0.1),
+                        new BicycleModel(car),
+                        new SlipLag(car),
                         trim,
                         LinearHandling.of(trim),
                         trim.point(),

@@ -49,7 +49,7 @@ public final class ReleaseShapes {
             new double[] {1, TWO_STAGE_PLATEAU, TWO_STAGE_PLATEAU, 0});
 
     /** {@code abrupt}: fully on for every u below 1, then dropped at once. */
-    public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 0);
+    public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 1 - u);
 
     private static final List<ReleaseShape> ALL = List.of(LINEAR, PROGRESSIVE, HELD, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
 

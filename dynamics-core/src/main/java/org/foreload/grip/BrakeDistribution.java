@@ -80,7 +80,7 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
      */
     public double frontLockRate(double friction) {
         double rest = frontBrakeShare * wheelbase - friction * cgHeight;
-        return rest > 0 ? friction * cgToRearAxle() / rest : Double.POSITIVE_INFINITY;
+        return rest <= 0 ? Double.POSITIVE_INFINITY : friction * cgToRearAxle() / rest;
     }
 
     /**
@@ -90,6 +90,6 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
      */
     public double rearLockRate(double friction) {
         double rest = (1 - frontBrakeShare) * wheelbase + friction * cgHeight;
-        return rest > 0 ? friction * cgToFrontAxle / rest : Double.POSITIVE_INFINITY;
+        return rest <= 0 ? Double.POSITIVE_INFINITY : friction * cgToFrontAxle / rest;
     }
 }

@@ -2,6 +2,7 @@ package org.foreload.grip;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.RoadPlane;
 import org.foreload.load.WheelLoads;
@@ -99,6 +100,10 @@ public final class GripLimits {
      * @param banking rad, positive where it helps a left turn
      */
     public LocalGrip at(double curvature, double curvatureGradient, double grade, double banking) {
+        Checks.number("curvature", curvature);
+        Checks.number("curvature_gradient", curvatureGradient);
+        Checks.number("grade", grade);
+        Checks.number("banking", banking);
         return new LocalGrip(car, transfer, curvature, curvatureGradient, grade, banking);
     }
 

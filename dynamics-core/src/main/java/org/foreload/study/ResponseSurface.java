@@ -3,6 +3,7 @@ package org.foreload.study;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -75,6 +76,7 @@ public final class ResponseSurface {
      */
     public static Optional<Points> at(List<double[]> points, double smoothing) {
         Objects.requireNonNull(points, "points");
+        Checks.notNegative("smoothing", smoothing);
         if (points.isEmpty() || points.size() <= points.get(0).length) {
             return Optional.empty();
         }

@@ -106,6 +106,9 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         Objects.requireNonNull(cost, "cost");
         Objects.requireNonNull(start, "start");
         Objects.requireNonNull(spread, "spread");
+        for (double one : spread) {
+            Checks.positive("spread", one);
+        }
         int population = 4 + (int) (3 * Math.log(start.length));
         MultivariateOptimizer optimizer =
                 new CMAESOptimizer(Integer.MAX_VALUE, 0, true, 0, 0, new Well19937c(seed), false, null);
@@ -128,6 +131,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
     public Found nearby(ToDoubleFunction<double[]> cost, double[] start, double radius) {
         Objects.requireNonNull(cost, "cost");
         Objects.requireNonNull(start, "start");
+        Checks.positive("radius", radius);
         for (int i = 0; i < low.length; i++) {
             radius = Math.min(radius, (high[i] - low[i]) / 3);
         }
@@ -142,7 +146,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         Memory memory = new Memory(cost);
         double[] inside = start.clone();
         for (int i = 0; i < inside.length; i++) {
-            inside[i] = Math.max(low[i], Math.min(high[i], start[i]));
+            inside[i] = Math.max(low[i], Math.min(high[i], Checks.number("start", start[i])));
         }
         try {
             memory.cost(inside);

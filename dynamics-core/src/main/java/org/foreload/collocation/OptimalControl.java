@@ -1,5 +1,6 @@
 package org.foreload.collocation;
 
+import java.util.Arrays;
 import java.util.Objects;
 
 /** Solves problems of optimal control by collocation and an interior-point method. */
@@ -72,7 +73,7 @@ public final class OptimalControl {
     }
 
     /**
-     * How a search ended.
+     * How a search ended. Two with the same numbers are equal.
      *
      * @param converged whether the conditions of a local optimum hold
      * @param residual greatest residual of them, scaled
@@ -91,6 +92,21 @@ public final class OptimalControl {
         public Ending {
             start = Objects.requireNonNull(start, "start").clone();
             unknowns = Objects.requireNonNull(unknowns, "unknowns").clone();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Ending ending
+                    && converged == ending.converged
+                    && Double.compare(residual, ending.residual) == 0
+                    && steps == ending.steps
+                    && Arrays.equals(start, ending.start)
+                    && Arrays.equals(unknowns, ending.unknowns);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Objects.hash(converged, residual, steps, Arrays.hashCode(start)) + Arrays.hashCode(unknowns);
         }
 
         @Override

@@ -20,7 +20,7 @@ import org.hipparchus.random.Well19937c;
 /**
  * Searches for the lowest cost within a box, without derivatives. What was found so far is never lost: neither by a
  * stop, nor by an optimiser that gives up, nor by one that wanders off. The cost must be a function of its point alone;
- * then the same search finds the same point, bit for bit.
+ * then the same search finds the same point, bit for bit. Two with the same numbers and the same stop are equal.
  *
  * @param low lowest value of each variable
  * @param high highest value of each variable
@@ -80,6 +80,20 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         public double[] point() {
             return point.clone();
         }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Search search
+                && Arrays.equals(low, search.low)
+                && Arrays.equals(high, search.high)
+                && evaluations == search.evaluations
+                && stopped.equals(search.stopped);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Objects.hash(evaluations, stopped, Arrays.hashCode(low)) + Arrays.hashCode(high);
     }
 
     @Override

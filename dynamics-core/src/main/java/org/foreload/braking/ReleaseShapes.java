@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
@@ -74,6 +75,33 @@ public final class ReleaseShapes {
         }
         String names = ALL.stream().map(ReleaseShape::name).collect(Collectors.joining(", "));
         throw new InvalidValueException("release_shape", name, "one of " + names);
+    }
+
+    /** Parts into which a shape of one's own is cut to look at it. */
+    private static final int LOOKS = 200;
+
+    /**
+     * Looks at a shape of one's own, at its kinks and 201 places, before many releases are made of it.
+     *
+     * @return the shape
+     * @throws InvalidValueException if the share that remains is not finite somewhere; it names the shape and the place
+     */
+    public static ReleaseShape checked(ReleaseShape shape) {
+        Objects.requireNonNull(shape, "shape");
+        for (int i = 0; i <= LOOKS; i++) {
+            look(shape, (double) i / LOOKS);
+        }
+        for (double kink : shape.kinks()) {
+            look(shape, kink);
+        }
+        return shape;
+    }
+
+    private static void look(ReleaseShape shape, double u) {
+        double remaining = shape.remaining(u);
+        if (!Double.isFinite(remaining)) {
+            Checks.finite("release_shape " + shape.name() + ", remaining(" + u + ")", remaining);
+        }
     }
 
     /** A shape without kinks, given by its law on 0 to 1. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Estimate;
@@ -70,6 +71,7 @@ public final class FrictionEnvelope {
      * @param laps of one car on one road
      * @param settings how
      * @param threads 1 or more
+     * @throws CancellationException if the thread that calls is interrupted before it is found; it still is then
      * @throws InvalidValueException if the car is worked in too few moments
      */
     public static FrictionEnvelope of(List<Run> laps, EnvelopeSettings settings, int threads) {
@@ -101,7 +103,8 @@ public final class FrictionEnvelope {
 
     private static <T> List<T> all(List<Optional<T>> results) {
         return results.stream()
-                .map(one -> one.orElseThrow(() -> new IllegalStateException("the sweep was interrupted")))
+                .map(one ->
+                        one.orElseThrow(() -> new CancellationException("interrupted before the friction was found")))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -41,12 +42,22 @@ public final class BrakePointSearch {
     private final EntrySimulator simulator;
     private final Allowance allowance;
     private final BrakePointEstimate estimate;
+    private final boolean stoppable;
 
     /** Searches with this simulator for this margin; the bound says where to start. */
     public BrakePointSearch(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
+        this(bound, simulator, allowance, false);
+    }
+
+    /**
+     * @param stoppable whether an interrupt of the thread that searches ends a search by a
+     *     {@link CancellationException}; where the search is a part of an answer that keeps what was found, it does not
+     */
+    BrakePointSearch(IdealProfile bound, EntrySimulator simulator, Allowance allowance, boolean stoppable) {
         Objects.requireNonNull(bound, "bound");
         this.simulator = Objects.requireNonNull(simulator, "simulator");
         this.allowance = Objects.requireNonNull(allowance, "allowance");
+        this.stoppable = stoppable;
         this.estimate = new BrakePointEstimate(
                 bound, simulator.car(), simulator.corner().path());
     }
@@ -372,7 +383,8 @@ public final class BrakePointSearch {
         return InHand.of(simulator, plan);
     }
 
-    private BrakePointWalk walk(Braking braking, int last, double farthest, Function<BrakePlan, Trial> question) {
+    private BrakePointWalk walk(Braking braking, int last, double farthest, Function<BrakePlan, Trial> asked) {
+        Function<BrakePlan, Trial> question = stoppable ? asked.compose(BrakePointWalk::uninterrupted) : asked;
         int earliest = BrakePointWalk.decimetre(simulator.corner().path().start()) + 1;
         return new BrakePointWalk(braking, earliest, last, farthest, estimate.earlierCosts(), question);
     }

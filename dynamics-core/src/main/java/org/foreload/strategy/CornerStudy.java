@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.DoubleFunction;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -152,9 +153,8 @@ public final class CornerStudy {
      *
      * @throws NullPointerException if it is null
      */
-    public CornerStudy with(Allowance other) {
-        Objects.requireNonNull(other, "other");
-        return new CornerStudy(bound, simulator, Objects.requireNonNull(other, "allowance"));
+    public CornerStudy with(Allowance allowance) {
+        return new CornerStudy(bound, simulator, Objects.requireNonNull(allowance, "allowance"));
     }
 
     /**
@@ -262,11 +262,12 @@ public final class CornerStudy {
     /**
      * The entry from the last of all brake points, driven with full accuracy, and what it has in hand.
      *
+     * @throws CancellationException if the thread that calls is interrupted before it is found; it still is then
      * @throws IllegalStateException if an entry cannot be followed; see {@link EntrySimulator}
      */
     public Finding latest(Braking braking) {
         Objects.requireNonNull(braking, "braking");
-        BrakePointSearch search = search();
+        BrakePointSearch search = new BrakePointSearch(bound.profile(), simulator, allowance, true);
         Trial last = search.lastOfAll(braking);
         Finding finding = search.confirmed(last);
         return finding.found() || !last.met() ? finding : search.confirmed(search.latest(braking));
@@ -299,7 +300,7 @@ public final class CornerStudy {
     /**
      * The latest brake point found by steps from a guess: quicker than the {@link #latest(Braking) last of all}, and
      * the same but where keeping the margin comes and goes with the brake point. Where the steps from the guess find
-     * none, others go from the estimate.
+     * none, others go from the estimate. Some dozens of entries, which an interrupt does not end.
      *
      * @param guess brake point, m, that makes the corner, or nearly so: the nearer, the fewer entries
      * @throws InvalidValueException if the guess is not finite

@@ -24,7 +24,12 @@ import org.foreload.conventions.InvalidValueException;
 public record SweepPlan(
         List<ReleaseShape> shapes, List<Double> peaks, List<Double> starts, List<Double> ends, double buildUpTime) {
 
-    /** Checks and copies. */
+    /**
+     * Checks and copies.
+     *
+     * @throws InvalidValueException if a number is not allowed, there is nothing to try, or a shape gives a share that
+     *     is not finite: one such shape would end the whole sweep; it is named
+     */
     public SweepPlan {
         shapes = List.copyOf(Objects.requireNonNull(shapes, "shapes"));
         peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
@@ -33,6 +38,7 @@ public record SweepPlan(
         if (shapes.isEmpty() || peaks.isEmpty() || starts.isEmpty() || ends.isEmpty()) {
             throw new InvalidValueException("sweep", "nothing to try", "at least one shape, peak, start and end");
         }
+        shapes.forEach(ReleaseShapes::checked);
         peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
         starts.forEach(start -> Checks.finite("release_start_share", start));
         ends.forEach(end -> Checks.finite("release_end_share", end));

@@ -109,7 +109,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
             Corner given = circuit.corners().get(i);
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
             CornerStudy plain = study.apply(i, given);
-            CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
+            boolean same = speed == given.approachSpeed();
+            CornerStudy faster = same ? plain : study.apply(i, new Corner(given.name(), speed, given.path()));
             Optimum optimum = search.find(
                     faster, threads, share(progress, i, circuit.corners().size()));
             complete &= optimum.complete();
@@ -117,7 +118,10 @@ public record Lap(List<CornerGain> corners, boolean complete) {
                     .filter(best -> !best.braked())
                     .map(best -> plain.simulator().run(best.plan()))
                     .filter(plain.allowance()::met)
-                    .or(() -> StraightLine.best(plain, search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT))
+                    .or(() -> optimum.straightLine(search.buildUpTime())
+                            .filter(found -> same)
+                            .or(() -> StraightLine.best(
+                                    plain, search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT)))
                             .map(Finding::entry));
             gains.add(new CornerGain(given.name(), speed, optimum.entry(), baseline));
             carried = optimum.entry().isPresent() && baseline.isPresent()

@@ -3,6 +3,7 @@ package org.foreload.optimum;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Finding;
 
@@ -75,6 +76,15 @@ public record Optimum(
      */
     public Optional<EntryResult> baseline() {
         return entry().filter(entry -> !entry.braked()).or(() -> straightLine.map(Finding::entry));
+    }
+
+    /**
+     * The {@link #straightLine()}, if it was driven with a foot that takes this time, s, to reach the peak: that of
+     * another foot may have been quicker, and then says nothing of this one's.
+     */
+    public Optional<Finding> straightLine(double buildUpTime) {
+        Checks.number("build_up_time", buildUpTime);
+        return straightLine.filter(found -> found.entry().plan().buildUpTime() == buildUpTime);
     }
 
     /** Time above the bound as a share of it; NaN without a best entry. */

@@ -7,7 +7,7 @@ import org.foreload.conventions.Checks;
 /**
  * A brake plan: where the foot comes down, and how the driver brakes from there.
  *
- * @param brakePoint station where the foot comes down, m
+ * @param brakePoint station where the foot comes down, m; negative on the approach
  * @param braking how hard, how the brake comes off, and what comes after it
  */
 public record BrakePlan(double brakePoint, Braking braking) {

@@ -7,7 +7,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.trace.Trace;
 
 /**
- * One simulated entry.
+ * One simulated entry. Stations are metres along the line, 0 at turn-in and negative on the approach.
  *
  * @param plan the brake plan it was driven with
  * @param outcome how it ended
@@ -26,7 +26,7 @@ import org.foreload.trace.Trace;
  * @param margins what was left unused
  * @param limit what came closest to its limit on the way in
  * @param profile the run by station; empty for a run made or kept without profile
- * @param evaluations right-hand sides that it took
+ * @param evaluations evaluations of the equations of motion that it took
  */
 public record EntryResult(
         BrakePlan plan,

@@ -41,12 +41,14 @@ public final class ShapeRanking {
     private ShapeRanking() {}
 
     /**
-     * The command line's main job: {@linkplain #refine refines} what a sweep has found.
+     * Finds the quickest release: tries those of a sweep, {@linkplain #refine refines} the best of each shape, and
+     * compares all of them with the best straight-line braking. This is what the command line calls {@code explore}.
+     * After a stop or an interrupt the answer is not {@linkplain Exploration#complete() complete}.
      *
-     * @param releases car, corner, driver and margin, and the releases to begin with:
-     *     {@link org.foreload.strategy.SweepPlan#standard()} is what the command line takes
-     * @param sweep on how many threads, and who watches the progress: told of the releases to begin with, and asked all
-     *     along whether to go on
+     * @param releases car, corner, driver and margin, and the releases to begin with: the command line takes
+     *     {@link org.foreload.strategy.SweepPlan#standard()}
+     * @param sweep on how many threads, and who watches the progress: it hears of the releases to begin with, and is
+     *     asked all along whether to go on
      * @throws org.foreload.conventions.InvalidValueException if the corner has no bend
      */
     public static Exploration explore(ReleaseSweep releases, Sweep sweep) {
@@ -54,8 +56,10 @@ public final class ShapeRanking {
     }
 
     /**
-     * The same, but for the releases that are remembered.
+     * The same, going on from an earlier run: releases that it has tried are not searched for again.
      *
+     * @param releases car, corner, driver and margin, and the releases to begin with
+     * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public static Exploration explore(ReleaseSweep releases, Sweep sweep, SweepMemory memory) {

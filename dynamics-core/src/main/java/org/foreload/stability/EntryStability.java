@@ -23,8 +23,8 @@ import org.foreload.vehicle.Car;
  *     later; for an entry that was not made, up to its end
  * @param unstable every stretch of the whole run in which the car is unstable, the worst first
  * @param loss where stability was lost for good; empty if the entry ended stable
- * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked;
- *     empty if neither was
+ * @param firstSaturated the axle that first had no more lateral force to give, because it was saturated or one of its
+ *     wheels locked; empty if neither was
  * @param verdict in one sentence
  */
 public record EntryStability(
@@ -46,7 +46,7 @@ public record EntryStability(
     }
 
     /**
-     * Reads a finished entry.
+     * Reads a finished entry, one linear model for each row of its profile.
      *
      * @param car the car that drove it
      * @param entry a run with profile

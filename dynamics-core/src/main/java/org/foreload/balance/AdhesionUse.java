@@ -2,6 +2,7 @@ package org.foreload.balance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.grip.BrakeDistribution;
 import org.foreload.vehicle.Car;
 
@@ -32,7 +33,7 @@ public record AdhesionUse(
 
     /** Copies the rows. */
     public AdhesionUse {
-        rows = List.copyOf(rows);
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
     }
 
     /**
@@ -48,6 +49,7 @@ public record AdhesionUse(
 
     /** The picture of a car. */
     public static AdhesionUse of(Car car) {
+        Objects.requireNonNull(car, "car");
         BrakeDistribution brakes = BrakeDistribution.of(car);
         List<Row> rows = new ArrayList<>();
         boolean frontFirst = true;

@@ -3,6 +3,7 @@ package org.foreload.balance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.foreload.entry.Outcome;
@@ -36,7 +37,10 @@ public record Balance(
 
     /** Copies the rows. */
     public Balance {
-        rows = List.copyOf(rows);
+        Objects.requireNonNull(axis, "axis");
+        Objects.requireNonNull(recommended, "recommended");
+        Objects.requireNonNull(reason, "reason");
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
     }
 
     /** Whether every value was tried; false after a stop or an interrupt that left one out. */

@@ -51,8 +51,8 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
 
     /** Checks the values. */
     public BalanceAxis {
-        Objects.requireNonNull(parameter);
-        values = List.copyOf(values);
+        Objects.requireNonNull(parameter, "parameter");
+        values = List.copyOf(Objects.requireNonNull(values, "values"));
         boolean rising = values.size() > 1;
         for (int i = 1; i < values.size(); i++) {
             rising &= values.get(i) > values.get(i - 1);
@@ -68,6 +68,7 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
      * @param count 2 or more
      */
     public static BalanceAxis evenly(Parameter<Car> parameter, double low, double high, int count) {
+        Objects.requireNonNull(parameter, "parameter");
         Checks.finite(parameter.name(), low);
         Checks.finite(parameter.name(), high);
         List<Double> values = new ArrayList<>();
@@ -85,6 +86,7 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
      * @param count 2 or more
      */
     public static BalanceAxis brakeShares(Car car, double friction, int count) {
+        Objects.requireNonNull(car, "car");
         BrakeDistribution brakes = BrakeDistribution.of(car);
         double together = brakes.idealFront(friction) / friction;
         double low = Math.max(0, together - SHARE_BELOW);

@@ -1,5 +1,6 @@
 package org.foreload.balance;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
@@ -32,6 +33,17 @@ public record BalanceRow(
         Optional<Outcome> harder,
         Optional<Outcome> later,
         Optional<StabilityEvent> leastStable) {
+
+    /** Refuses null. */
+    public BalanceRow {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(firstToLock, "firstToLock");
+        Objects.requireNonNull(best, "best");
+        Objects.requireNonNull(failed, "failed");
+        Objects.requireNonNull(harder, "harder");
+        Objects.requireNonNull(later, "later");
+        Objects.requireNonNull(leastStable, "leastStable");
+    }
 
     /** Time of the best entry, s; NaN where none makes the corner. */
     public double time() {

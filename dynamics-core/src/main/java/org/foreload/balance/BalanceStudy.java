@@ -68,8 +68,9 @@ public record BalanceStudy(
 
     /** Copies and checks; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BalanceStudy {
-        peaks = List.copyOf(peaks);
-        ends = List.copyOf(ends);
+        ReleaseShapes.checked(shape);
+        peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
+        ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
         Checks.positive("peaks", peaks.size());
         Checks.positive("ends", ends.size());
         peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
@@ -107,13 +108,22 @@ public record BalanceStudy(
      * @param sweep on how many threads, and who watches the progress
      */
     public Balance run(CornerStudy base, BalanceAxis axis, Reaction reaction, Sweep sweep) {
+        Objects.requireNonNull(base, "base");
+        Objects.requireNonNull(axis, "axis");
+        Objects.requireNonNull(reaction, "reaction");
+        Objects.requireNonNull(sweep, "sweep");
         Car car = base.simulator().car();
         double apex = base.apex(to -> braking(middlePeak() * base.lockLimit(), ends.get(ends.size() / 2), to));
-        BrakePlan known = base.latest(braking(middlePeak() * base.lockLimit(), ends.get(0), apex))
-                .entry()
-                .plan();
-        List<Optional<BalanceRow>> rows = sweep.run(
-                axis.values(), value -> row(base, apex, known, axis.parameter().with(car, value), reaction, value));
+        Braking middle = braking(middlePeak() * base.lockLimit(), ends.get(0), apex);
+        // On a thread of the sweep, since an interrupt ends the search on that of the caller.
+        Optional<Finding> known =
+                sweep.unreported().run(List.of(middle), base::latest).get(0);
+        List<Optional<BalanceRow>> rows = known.isEmpty()
+                ? List.of()
+                : sweep.run(axis.values(), value -> {
+                    BrakePlan plan = known.get().entry().plan();
+                    return row(base, apex, plan, axis.parameter().with(car, value), reaction, value);
+                });
         return Balance.of(
                 axis,
                 axis.parameter().of(car),

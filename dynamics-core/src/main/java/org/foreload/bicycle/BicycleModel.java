@@ -8,6 +8,7 @@ import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
+import java.util.Objects;
 import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
 import org.foreload.conventions.Checks;
@@ -59,7 +60,7 @@ public final class BicycleModel {
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia: a transient model needs one
      */
     public BicycleModel(Car car) {
-        this.car = car;
+        this.car = Objects.requireNonNull(car, "car");
         this.mass = car.chassis().mass();
         this.perYawInertia =
                 1 / Checks.positive("yaw_inertia_kg_m2", car.chassis().yawInertia());

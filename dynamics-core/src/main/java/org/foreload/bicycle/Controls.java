@@ -1,5 +1,7 @@
 package org.foreload.bicycle;
 
+import java.util.Objects;
+
 /**
  * What acts on the car besides its own state.
  *
@@ -11,4 +13,10 @@ package org.foreload.bicycle;
  * @param banking slope across the road, rad, positive where it helps a left turn
  */
 public record Controls(
-        double steer, double brakeForce, double driveForce, WheelLocks locks, double grade, double banking) {}
+        double steer, double brakeForce, double driveForce, WheelLocks locks, double grade, double banking) {
+
+    /** Refuses null. */
+    public Controls {
+        Objects.requireNonNull(locks, "locks");
+    }
+}

@@ -6,6 +6,7 @@ import static org.foreload.bicycle.BicycleState.VX;
 import static org.foreload.bicycle.BicycleState.VY;
 import static org.foreload.bicycle.BicycleState.YAW_RATE;
 
+import java.util.Objects;
 import org.foreload.conventions.Angles;
 import org.foreload.vehicle.Car;
 
@@ -31,6 +32,7 @@ public final class SlipLag {
 
     /** For a car. */
     public SlipLag(Car car) {
+        Objects.requireNonNull(car, "car");
         toFront = car.chassis().cgToFrontAxle();
         toRear = car.chassis().cgToRearAxle();
         frontLength = car.frontTyre().relaxationLength();

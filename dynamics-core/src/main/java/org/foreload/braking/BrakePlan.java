@@ -7,7 +7,7 @@ import org.foreload.conventions.Checks;
 /**
  * A brake plan: where the foot comes down, and how the driver brakes from there.
  *
- * @param brakePoint station where the foot comes down, m
+ * @param brakePoint station where the foot comes down, m; negative on the approach
  * @param braking how hard, how the brake comes off, and what comes after it
  */
 public record BrakePlan(double brakePoint, Braking braking) {
@@ -15,7 +15,7 @@ public record BrakePlan(double brakePoint, Braking braking) {
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public BrakePlan {
         Checks.finite("brake_point", brakePoint);
-        Objects.requireNonNull(braking);
+        Objects.requireNonNull(braking, "braking");
     }
 
     /** Brake force over mass at the peak, m/s². */
@@ -59,13 +59,13 @@ public record BrakePlan(double brakePoint, Braking braking) {
     }
 
     /** The same plan with another release. */
-    public BrakePlan with(Release other) {
-        return braking.with(other).from(brakePoint);
+    public BrakePlan with(Release release) {
+        return braking.with(release).from(brakePoint);
     }
 
     /** The same plan with another foot or pedal. */
-    public BrakePlan with(PedalDisturbance other) {
-        return braking.with(other).from(brakePoint);
+    public BrakePlan with(PedalDisturbance disturbance) {
+        return braking.with(disturbance).from(brakePoint);
     }
 
     /**

@@ -6,8 +6,8 @@ import org.foreload.conventions.Checks;
 
 /**
  * How a driver brakes for a corner, the brake point still open: how hard, how the brake comes off, where the throttle
- * is picked up, and what disturbs the pedal. {@link #from} makes a {@link BrakePlan} of it. Decelerations here are
- * those that the brakes alone ask for (brake force over mass); drag comes on top.
+ * is picked up, and what disturbs the pedal. {@link #from} makes a {@link BrakePlan} of it. Decelerations are positive,
+ * and are what the brakes alone ask for (brake force over mass): drag slows the car on top of that.
  *
  * @param peakDeceleration brake force over mass at the peak, m/s²
  * @param buildUpTime time in which the foot reaches the peak, s
@@ -25,25 +25,26 @@ public record Braking(
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Braking {
+        Objects.requireNonNull(pickUp, "pickUp");
         Checks.positive("peak_deceleration", peakDeceleration);
         Checks.notNegative("build_up_time", buildUpTime);
-        Objects.requireNonNull(release);
+        Objects.requireNonNull(release, "release");
         pickUp.ifPresent(station -> Checks.finite("pick_up", station));
-        Objects.requireNonNull(disturbance);
+        Objects.requireNonNull(disturbance, "disturbance");
     }
 
     /**
-     * Braking that is carried out as intended, the pick-up as early as may be.
+     * Braking as intended, with a calm foot and drive as soon as the brake is off and the grip leaves anything for it.
      *
-     * @param peakDeceleration m/s²
-     * @param buildUpTime s
+     * @param peakDeceleration brake force over mass at the peak, m/s², above zero
+     * @param buildUpTime time in which the foot reaches the peak, s, zero or above
      * @param release how the brake comes off
      */
     public static Braking of(double peakDeceleration, double buildUpTime, Release release) {
         return new Braking(peakDeceleration, buildUpTime, release, OptionalDouble.empty(), PedalDisturbance.NONE);
     }
 
-    /** The plan that brakes so from a station, m. */
+    /** The plan that brakes like this with the foot coming down at a station, m: negative on the approach. */
     public BrakePlan from(double brakePoint) {
         return new BrakePlan(brakePoint, this);
     }
@@ -59,23 +60,23 @@ public record Braking(
     }
 
     /** The same with another release. */
-    public Braking with(Release other) {
-        return new Braking(peakDeceleration, buildUpTime, other, pickUp, disturbance);
+    public Braking with(Release release) {
+        return new Braking(peakDeceleration, buildUpTime, release, pickUp, disturbance);
     }
 
     /** The same with another foot or pedal. */
-    public Braking with(PedalDisturbance other) {
-        return new Braking(peakDeceleration, buildUpTime, release, pickUp, other);
+    public Braking with(PedalDisturbance disturbance) {
+        return new Braking(peakDeceleration, buildUpTime, release, pickUp, disturbance);
     }
 
-    /** The same with all of the release so much later, m; earlier where below zero. */
+    /** The same with the whole release moved along the line by so many metres; earlier where negative. */
     public Braking withReleaseLater(double metres) {
         return with(new Release(release.shape(), release.start() + metres, release.end() + metres));
     }
 
     /**
-     * The same in the digits that plans are given in: the peak in hundredths of m/s², one of them at least and else no
-     * higher than it was, start and end of the release in decimetres.
+     * The same in the digits that plans are given in: the peak rounded down to hundredths of m/s², but not to zero;
+     * start and end of the release rounded to decimetres.
      */
     public Braking rounded() {
         double start = Math.rint(release.start() * 10) / 10;

@@ -55,7 +55,8 @@ public final class FootError implements PedalDisturbance {
     }
 
     private FootError(Pedal pedal, Leg leg, SplittableRandom random) {
-        this.pedal = Objects.requireNonNull(pedal);
+        this.pedal = Objects.requireNonNull(pedal, "pedal");
+        Objects.requireNonNull(leg, "leg");
         this.bias = leg.steadyError() * random.nextGaussian();
         this.slipBias = leg.placeError() * random.nextGaussian();
         for (int i = 0; i < SWINGS; i++) {

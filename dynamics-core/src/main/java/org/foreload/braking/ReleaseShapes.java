@@ -1,8 +1,10 @@
 package org.foreload.braking;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
 /**
@@ -48,7 +50,7 @@ public final class ReleaseShapes {
             new double[] {1, TWO_STAGE_PLATEAU, TWO_STAGE_PLATEAU, 0});
 
     /** {@code abrupt}: fully on for every u below 1, then dropped at once. */
-    public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 0);
+    public static final ReleaseShape ABRUPT = new Formula("abrupt", u -> u < 1 ? 1 : 1 - u);
 
     private static final List<ReleaseShape> ALL = List.of(LINEAR, PROGRESSIVE, HELD, CIRCLE, SMOOTH, TWO_STAGE, ABRUPT);
 
@@ -65,6 +67,7 @@ public final class ReleaseShapes {
      * @throws InvalidValueException if there is none; it lists the names
      */
     public static ReleaseShape named(String name) {
+        Objects.requireNonNull(name, "name");
         for (ReleaseShape shape : ALL) {
             if (shape.name().equals(name)) {
                 return shape;
@@ -72,6 +75,33 @@ public final class ReleaseShapes {
         }
         String names = ALL.stream().map(ReleaseShape::name).collect(Collectors.joining(", "));
         throw new InvalidValueException("release_shape", name, "one of " + names);
+    }
+
+    /** Parts into which a shape of one's own is cut to look at it. */
+    private static final int LOOKS = 200;
+
+    /**
+     * Looks at a shape of one's own, at its kinks and 201 places, before many releases are made of it.
+     *
+     * @return the shape
+     * @throws InvalidValueException if the share that remains is not finite somewhere; it names the shape and the place
+     */
+    public static ReleaseShape checked(ReleaseShape shape) {
+        Objects.requireNonNull(shape, "shape");
+        for (int i = 0; i <= LOOKS; i++) {
+            look(shape, (double) i / LOOKS);
+        }
+        for (double kink : shape.kinks()) {
+            look(shape, kink);
+        }
+        return shape;
+    }
+
+    private static void look(ReleaseShape shape, double u) {
+        double remaining = shape.remaining(u);
+        if (!Double.isFinite(remaining)) {
+            Checks.finite("release_shape " + shape.name() + ", remaining(" + u + ")", remaining);
+        }
     }
 
     /** A shape without kinks, given by its law on 0 to 1. */

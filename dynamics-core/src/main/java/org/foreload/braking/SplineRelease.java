@@ -34,7 +34,8 @@ public final class SplineRelease implements ReleaseShape {
      * @throws InvalidValueException if a value is not of that kind; it names its place, counted from 1
      */
     public SplineRelease(String name, double... inner) {
-        this.name = Objects.requireNonNull(name);
+        Objects.requireNonNull(inner, "inner");
+        this.name = Objects.requireNonNull(name, "name");
         if (inner.length == 0) {
             throw new InvalidValueException(FIELD, "no values", "at least one");
         }

@@ -30,9 +30,9 @@ public final class TabulatedRelease implements ReleaseShape {
      *     {@code remaining}, and the row, counted from 1
      */
     public TabulatedRelease(String name, double[] u, double[] remaining) {
-        this.name = Objects.requireNonNull(name);
-        this.u = u.clone();
-        this.remaining = remaining.clone();
+        this.name = Objects.requireNonNull(name, "name");
+        this.u = Objects.requireNonNull(u, "u").clone();
+        this.remaining = Objects.requireNonNull(remaining, "remaining").clone();
         int rows = u.length;
         if (rows < 2 || remaining.length != rows) {
             throw new InvalidValueException(

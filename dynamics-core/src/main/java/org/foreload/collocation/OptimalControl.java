@@ -1,5 +1,8 @@
 package org.foreload.collocation;
 
+import java.util.Arrays;
+import java.util.Objects;
+
 /** Solves problems of optimal control by collocation and an interior-point method. */
 public final class OptimalControl {
 
@@ -50,6 +53,12 @@ public final class OptimalControl {
             double tolerance,
             int mostSteps,
             Progress watcher) {
+        Objects.requireNonNull(equations, "equations");
+        Objects.requireNonNull(lengths, "lengths");
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(freeStart, "freeStart");
+        Objects.requireNonNull(guess, "guess");
+        Objects.requireNonNull(watcher, "watcher");
         Mesh mesh = new Mesh(Collocation.two(), lengths.clone());
         Ending ending =
                 new InteriorPoint(mesh, equations, start, freeStart, guess, false).solve(tolerance, mostSteps, watcher);
@@ -64,7 +73,7 @@ public final class OptimalControl {
     }
 
     /**
-     * How a search ended.
+     * How a search ended. Two with the same numbers are equal.
      *
      * @param converged whether the conditions of a local optimum hold
      * @param residual greatest residual of them, scaled
@@ -81,8 +90,23 @@ public final class OptimalControl {
 
         /** Copies the arrays. */
         public Ending {
-            start = start.clone();
-            unknowns = unknowns.clone();
+            start = Objects.requireNonNull(start, "start").clone();
+            unknowns = Objects.requireNonNull(unknowns, "unknowns").clone();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Ending ending
+                    && converged == ending.converged
+                    && Double.compare(residual, ending.residual) == 0
+                    && steps == ending.steps
+                    && Arrays.equals(start, ending.start)
+                    && Arrays.equals(unknowns, ending.unknowns);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Objects.hash(converged, residual, steps, Arrays.hashCode(start)) + Arrays.hashCode(unknowns);
         }
 
         @Override

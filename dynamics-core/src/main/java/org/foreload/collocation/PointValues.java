@@ -1,5 +1,7 @@
 package org.foreload.collocation;
 
+import java.util.Objects;
+
 /**
  * What {@link StageEquations} finds at one point: values and derivatives with respect to the unknowns, row by row. A
  * buffer that its owner reuses: read it at once, do not keep it.
@@ -16,6 +18,7 @@ public final class PointValues {
 
     /** A buffer for a problem. */
     public PointValues(StageEquations equations) {
+        Objects.requireNonNull(equations, "equations");
         int unknowns = equations.states() + equations.controls();
         costSlope = new double[unknowns];
         rate = new double[equations.states()];

@@ -9,6 +9,15 @@ public final class Checks {
     private Checks() {}
 
     /**
+     * Requires a number, be it infinite.
+     *
+     * @throws InvalidValueException if {@code value} is NaN
+     */
+    public static double number(String field, double value) {
+        return check(field, value, !Double.isNaN(value), "a number");
+    }
+
+    /**
      * Requires a finite number.
      *
      * @throws InvalidValueException if {@code value} is NaN or infinite

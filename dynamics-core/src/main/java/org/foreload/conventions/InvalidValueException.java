@@ -18,9 +18,9 @@ public final class InvalidValueException extends IllegalArgumentException {
      */
     public InvalidValueException(String field, Object value, String allowed) {
         super(field + ": " + value + " is not allowed; it must be " + allowed);
-        this.field = Objects.requireNonNull(field);
+        this.field = Objects.requireNonNull(field, "field");
         this.value = String.valueOf(value);
-        this.allowed = Objects.requireNonNull(allowed);
+        this.allowed = Objects.requireNonNull(allowed, "allowed");
     }
 
     /** Name of the field. */

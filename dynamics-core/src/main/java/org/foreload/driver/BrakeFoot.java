@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Bounds;
@@ -49,11 +50,11 @@ public final class BrakeFoot {
      * @param expected the speeds that the plan leads to expect; empty for a driver who expects none
      */
     public BrakeFoot(LeftFoot foot, double opening, Optional<SpeedPlan> expected) {
-        this.foot = foot;
+        this.foot = Objects.requireNonNull(foot, "foot");
         this.reaction = foot.reaction();
         this.opening = opening;
         this.slowestBraking = foot.slowestBraking() * opening;
-        this.expected = expected;
+        this.expected = Objects.requireNonNull(expected, "expected");
     }
 
     /** Whether the foot departs from its plan at all. */

@@ -14,9 +14,9 @@ public record DriverSettings(Hands hands, RightFoot rightFoot, LeftFoot leftFoot
 
     /** Nothing may be missing. */
     public DriverSettings {
-        Objects.requireNonNull(hands);
-        Objects.requireNonNull(rightFoot);
-        Objects.requireNonNull(leftFoot);
+        Objects.requireNonNull(hands, "hands");
+        Objects.requireNonNull(rightFoot, "rightFoot");
+        Objects.requireNonNull(leftFoot, "leftFoot");
     }
 
     /**

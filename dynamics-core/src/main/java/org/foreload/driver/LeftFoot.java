@@ -18,7 +18,7 @@ public record LeftFoot(double lag, double slowestBraking, Reaction reaction) {
     public LeftFoot {
         Checks.positive("brake_lag_s", lag);
         Checks.within("slowest_braking", slowestBraking, 0, 1);
-        Objects.requireNonNull(reaction);
+        Objects.requireNonNull(reaction, "reaction");
     }
 
     /** A practised driver who brakes as planned. Invented for want of a source. */

@@ -1,6 +1,7 @@
 package org.foreload.driver;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.foreload.conventions.Bounds;
 import org.foreload.conventions.InvalidValueException;
 
@@ -23,6 +24,8 @@ public record SpeedPlan(double[] stations, double[] speeds) {
      *     or a speed not finite or below zero; it names the first of them
      */
     public SpeedPlan {
+        Objects.requireNonNull(stations, "stations");
+        Objects.requireNonNull(speeds, "speeds");
         if (stations.length < 2 || stations.length != speeds.length) {
             throw new IllegalArgumentException("a speed plan needs two or more stations, each with a speed, not "
                     + stations.length + " and " + speeds.length);

@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import java.util.Objects;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
@@ -28,8 +29,9 @@ public final class Steering {
 
     /** A driver in this car on this line. */
     public Steering(Car car, Path path, Hands hands) {
-        this.hands = hands;
-        this.path = path;
+        Objects.requireNonNull(car, "car");
+        this.hands = Objects.requireNonNull(hands, "hands");
+        this.path = Objects.requireNonNull(path, "path");
         this.toFront = car.chassis().cgToFrontAxle();
         this.front = new InverseTyre(car.frontTyre(), 0, hands.slipUse());
         this.rear = new InverseTyre(car.rearTyre(), 2, hands.slipUse());

@@ -1,5 +1,6 @@
 package org.foreload.driver;
 
+import java.util.Objects;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Angles;
 import org.foreload.conventions.Bounds;
@@ -38,9 +39,9 @@ public final class Throttle {
 
     /** A driver in this car with this plan for the exit. */
     public Throttle(Car car, SpeedPlan exit, RightFoot foot) {
-        this.car = car;
-        this.exit = exit;
-        this.foot = foot;
+        this.car = Objects.requireNonNull(car, "car");
+        this.exit = Objects.requireNonNull(exit, "exit");
+        this.foot = Objects.requireNonNull(foot, "foot");
         this.transfer = LoadTransfer.of(car);
         this.mass = car.chassis().mass();
         this.wheelbase = car.chassis().wheelbase();

@@ -1,5 +1,7 @@
 package org.foreload.entry;
 
+import java.util.Objects;
+
 /**
  * Something that happened at one point of an entry.
  *
@@ -8,6 +10,11 @@ package org.foreload.entry;
  * @param time when, s from the start of the approach
  */
 public record EntryEvent(Kind kind, double station, double time) {
+
+    /** Refuses null. */
+    public EntryEvent {
+        Objects.requireNonNull(kind, "kind");
+    }
 
     /** Kinds of events. */
     public enum Kind {

@@ -1,12 +1,13 @@
 package org.foreload.entry;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.trace.Trace;
 
 /**
- * One simulated entry.
+ * One simulated entry. Stations are metres along the line, 0 at turn-in and negative on the approach.
  *
  * @param plan the brake plan it was driven with
  * @param outcome how it ended
@@ -25,7 +26,7 @@ import org.foreload.trace.Trace;
  * @param margins what was left unused
  * @param limit what came closest to its limit on the way in
  * @param profile the run by station; empty for a run made or kept without profile
- * @param evaluations right-hand sides that it took
+ * @param evaluations evaluations of the equations of motion that it took
  */
 public record EntryResult(
         BrakePlan plan,
@@ -47,7 +48,12 @@ public record EntryResult(
 
     /** Copies the events. */
     public EntryResult {
-        events = List.copyOf(events);
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(outcome, "outcome");
+        Objects.requireNonNull(margins, "margins");
+        Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(profile, "profile");
+        events = List.copyOf(Objects.requireNonNull(events, "events"));
     }
 
     /** Whether the car made the corner. */
@@ -108,6 +114,7 @@ public record EntryResult(
 
     /** The first event of a kind. */
     public Optional<EntryEvent> event(EntryEvent.Kind kind) {
+        Objects.requireNonNull(kind, "kind");
         for (EntryEvent event : events) {
             if (event.kind() == kind) {
                 return Optional.of(event);

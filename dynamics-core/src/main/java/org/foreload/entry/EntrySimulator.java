@@ -80,8 +80,8 @@ public final class EntrySimulator {
     }
 
     /** The same car in the same corner with another driver, who aims for the same exit. */
-    public EntrySimulator with(DriverSettings other) {
-        return with(car, other);
+    public EntrySimulator with(DriverSettings driver) {
+        return with(car, driver);
     }
 
     /**
@@ -89,8 +89,8 @@ public final class EntrySimulator {
      *
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
-    public EntrySimulator with(Car otherCar, DriverSettings other) {
-        return new EntrySimulator(otherCar, corner, other, exit, settings, apex);
+    public EntrySimulator with(Car car, DriverSettings driver) {
+        return new EntrySimulator(car, corner, driver, exit, settings, apex);
     }
 
     /** The car. */
@@ -130,6 +130,7 @@ public final class EntrySimulator {
      * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult run(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return drive(plan, ownExpectation(plan), true);
     }
 
@@ -141,7 +142,8 @@ public final class EntrySimulator {
      * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult run(BrakePlan plan, SpeedPlan expected) {
-        return drive(plan, Optional.of(expected), true);
+        Objects.requireNonNull(plan, "plan");
+        return drive(plan, Optional.of(Objects.requireNonNull(expected, "expected")), true);
     }
 
     /**
@@ -157,6 +159,7 @@ public final class EntrySimulator {
      * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult probe(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return drive(plan, ownExpectation(plan), false);
     }
 
@@ -168,7 +171,8 @@ public final class EntrySimulator {
      * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public EntryResult probe(BrakePlan plan, SpeedPlan expected) {
-        return drive(plan, Optional.of(expected), false);
+        Objects.requireNonNull(plan, "plan");
+        return drive(plan, Optional.of(Objects.requireNonNull(expected, "expected")), false);
     }
 
     private Optional<SpeedPlan> ownExpectation(BrakePlan plan) {
@@ -182,12 +186,14 @@ public final class EntrySimulator {
      * @throws IllegalStateException if the motion cannot be followed; see the class
      */
     public SpeedPlan expected(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         EntryResult told = with(driver.with(Reaction.NONE)).run(plan.with(PedalDisturbance.NONE));
         return expected(told.profile().orElseThrow());
     }
 
     /** The speeds of a run that went as intended: what a driver who drives it again expects. */
     public static SpeedPlan expected(Trace profile) {
+        Objects.requireNonNull(profile, "profile");
         double[] stations = profile.column("s_m").values();
         double[] speeds = profile.column("speed_mps").values();
         // A run may end where it begins; then nobody comes to the second station.

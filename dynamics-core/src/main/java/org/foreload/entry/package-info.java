@@ -4,8 +4,8 @@
  * <p><b>Key idea.</b> Car, driver and line are one set of equations over station instead of time: line, release and
  * track edge are given by station. What switches at a known station (a kink of the line, the brake point, the release)
  * is a border between steps; what switches by itself (a wheel locks, the car spins or tips) is located by a root
- * finder. How it ends is a value, {@link org.foreload.entry.Outcome}, never an exception; only what cannot be followed
- * to an end is one.
+ * finder. How an entry ends is a value, {@link org.foreload.entry.Outcome}; an exception means only that the equations
+ * could not be followed to an end.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.entry.EntrySimulator} drives one car through one corner with one brake
  * plan after another and returns an {@link org.foreload.entry.EntryResult} with events, margins and, where asked for,

@@ -3,8 +3,10 @@ package org.foreload.envelope;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Estimate;
@@ -69,9 +71,12 @@ public final class FrictionEnvelope {
      * @param laps of one car on one road
      * @param settings how
      * @param threads 1 or more
+     * @throws CancellationException if the thread that calls is interrupted before it is found; it still is then
      * @throws InvalidValueException if the car is worked in too few moments
      */
     public static FrictionEnvelope of(List<Run> laps, EnvelopeSettings settings, int threads) {
+        Objects.requireNonNull(laps, "laps");
+        Objects.requireNonNull(settings, "settings");
         Sweep sweep = new Sweep(threads, Sweep.Progress.SILENT);
         List<Moments> moments = all(sweep.run(laps, Moments::of));
         Moments all = Moments.joined(moments);
@@ -98,7 +103,8 @@ public final class FrictionEnvelope {
 
     private static <T> List<T> all(List<Optional<T>> results) {
         return results.stream()
-                .map(one -> one.orElseThrow(() -> new IllegalStateException("the sweep was interrupted")))
+                .map(one ->
+                        one.orElseThrow(() -> new CancellationException("interrupted before the friction was found")))
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.gap;
 
+import java.util.Objects;
 import org.foreload.entry.EntryResult;
 import org.foreload.trace.Trace;
 import org.foreload.tyre.Tyre;
@@ -27,6 +28,8 @@ public final class FrontGrip {
      * @throws IllegalArgumentException if the entry was made without profile
      */
     public static Trace of(Car car, EntryResult entry) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(entry, "entry");
         Trace profile = Profiles.of(entry);
         var station = profile.column("s_m");
         var left = profile.column("front_left_load_n");

@@ -1,6 +1,7 @@
 package org.foreload.gap;
 
 import java.util.List;
+import java.util.Objects;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.limit.Band;
@@ -27,6 +28,11 @@ import org.foreload.vehicle.Car;
  */
 public record LossToLimit(double limitTime, double toTurnIn, double toApex, double toExit, Trace curve) {
 
+    /** Refuses null. */
+    public LossToLimit {
+        Objects.requireNonNull(curve, "curve");
+    }
+
     /** How far, m, perfect hands may leave the line to each side: about as far as a driver does who keeps to it. */
     private static final double BAND = 0.15;
 
@@ -45,6 +51,7 @@ public record LossToLimit(double limitTime, double toTurnIn, double toApex, doub
      * @param buildUpTime in which the foot comes down to the peak, s
      */
     public static Hands hands(Car car, Corner corner, DriverSettings driver, double buildUpTime) {
+        Objects.requireNonNull(driver, "driver");
         Hands usual = Hands.practised(Limit.peakDeceleration(car, corner));
         return new Hands(
                 driver.hands().rate(),
@@ -67,6 +74,8 @@ public record LossToLimit(double limitTime, double toTurnIn, double toApex, doub
      *     limit did not converge
      */
     public static LossToLimit of(double apex, EntryResult entry, LimitResult limit) {
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(limit, "limit");
         if (!entry.made()) {
             throw new IllegalArgumentException("only an entry that made the corner has a time to compare");
         }

@@ -3,6 +3,7 @@ package org.foreload.gap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.foreload.entry.EntryResult;
 import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
@@ -32,6 +33,13 @@ public record TimeSplit(
         Trace frontGrip,
         String sentence) {
 
+    /** Refuses null. */
+    public TimeSplit {
+        Objects.requireNonNull(curve, "curve");
+        Objects.requireNonNull(frontGrip, "frontGrip");
+        Objects.requireNonNull(sentence, "sentence");
+    }
+
     /** Time, s, below which a part is not worth a word. */
     private static final double WORTH_A_WORD = 0.0005;
 
@@ -45,6 +53,9 @@ public record TimeSplit(
      * @throws IllegalArgumentException if an entry was made without profile or did not make the corner
      */
     public static TimeSplit between(Car car, double apex, EntryResult entry, EntryResult other) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(other, "other");
         if (!entry.made() || !other.made()) {
             throw new IllegalArgumentException("only entries that made the corner have a time to compare");
         }

@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -28,6 +29,7 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
 
     /** Brake distribution of a car. */
     public static BrakeDistribution of(Car car) {
+        Objects.requireNonNull(car, "car");
         Chassis chassis = car.chassis();
         return new BrakeDistribution(
                 chassis.wheelbase(), chassis.cgToFrontAxle(), chassis.cgHeight(), car.frontBrakeShare());
@@ -78,7 +80,7 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
      */
     public double frontLockRate(double friction) {
         double rest = frontBrakeShare * wheelbase - friction * cgHeight;
-        return rest > 0 ? friction * cgToRearAxle() / rest : Double.POSITIVE_INFINITY;
+        return rest <= 0 ? Double.POSITIVE_INFINITY : friction * cgToRearAxle() / rest;
     }
 
     /**
@@ -88,6 +90,6 @@ public record BrakeDistribution(double wheelbase, double cgToFrontAxle, double c
      */
     public double rearLockRate(double friction) {
         double rest = (1 - frontBrakeShare) * wheelbase + friction * cgHeight;
-        return rest > 0 ? friction * cgToFrontAxle / rest : Double.POSITIVE_INFINITY;
+        return rest <= 0 ? Double.POSITIVE_INFINITY : friction * cgToFrontAxle / rest;
     }
 }

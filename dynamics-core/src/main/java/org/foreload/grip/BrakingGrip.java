@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
@@ -24,6 +25,7 @@ public final class BrakingGrip {
     private final double best;
 
     private BrakingGrip(Car car, double speed) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed_mps", speed);
         grip = new SteadyGrip(car, speed);
         best = grip.bestDeceleration(Axle.FRONT);
@@ -40,11 +42,13 @@ public final class BrakingGrip {
 
     /** Lateral capacity of the front axle, N, at a deceleration in m/s²; zero where a front wheel locks. */
     public double frontCapacity(double deceleration) {
+        Checks.number("deceleration", deceleration);
         return grip.demandRate(Axle.FRONT) * grip.lateralLimit(Axle.FRONT, deceleration);
     }
 
     /** Lateral capacity of the rear axle, N, at a deceleration in m/s²; zero where a rear wheel locks. */
     public double rearCapacity(double deceleration) {
+        Checks.number("deceleration", deceleration);
         return grip.demandRate(Axle.REAR) * grip.lateralLimit(Axle.REAR, deceleration);
     }
 
@@ -61,6 +65,7 @@ public final class BrakingGrip {
      * rolls over before.
      */
     public Optional<Axle> limitingAxle(double deceleration) {
+        Checks.number("deceleration", deceleration);
         return grip.limitingAxle(deceleration);
     }
 
@@ -92,8 +97,8 @@ public final class BrakingGrip {
             double friction, double wheelbase, double cgToFrontAxle, double cgHeight, double frontBrakeShare) {
         double rise = friction * cgHeight / wheelbase;
         double margin = frontBrakeShare * frontBrakeShare - rise * rise;
-        return margin > 0
-                ? friction * rise * Gravity.G * (wheelbase - cgToFrontAxle) / wheelbase / margin
-                : Double.POSITIVE_INFINITY;
+        return margin <= 0
+                ? Double.POSITIVE_INFINITY
+                : friction * rise * Gravity.G * (wheelbase - cgToFrontAxle) / wheelbase / margin;
     }
 }

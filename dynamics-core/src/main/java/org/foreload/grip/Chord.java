@@ -1,5 +1,7 @@
 package org.foreload.grip;
 
+import org.foreload.conventions.Checks;
+
 /**
  * A straight line through the feasible pairs of speed squared and acceleration at one place of the road, with a
  * parameter x along it. Since those pairs form a convex set (see {@link LocalGrip}), the feasible x are one interval,
@@ -29,10 +31,10 @@ public final class Chord {
             double acceleration,
             double accelerationRate) {
         this.grip = grip;
-        this.limit = limit;
-        this.speedSquared = speedSquared;
-        this.speedSquaredRate = speedSquaredRate;
-        this.acceleration = acceleration;
+        this.limit = Checks.number("friction_scale", limit);
+        this.speedSquared = Checks.number("speed_squared", speedSquared);
+        this.speedSquaredRate = Checks.number("step", speedSquaredRate);
+        this.acceleration = Checks.number("acceleration", acceleration);
         this.accelerationRate = accelerationRate;
     }
 
@@ -72,6 +74,9 @@ public final class Chord {
      * @param bound where to stop; returned if still feasible
      */
     public double edgeFrom(double inside, double step, double bound) {
+        Checks.number("inside", inside);
+        Checks.number("step", step);
+        Checks.number("bound", bound);
         return LimitSearch.edgeFrom(this::level, inside, step, bound);
     }
 
@@ -92,6 +97,8 @@ public final class Chord {
      * @return NaN if there is none
      */
     public double feasibleNear(double start, double step, double low, double high) {
+        Checks.number("start", start);
+        Checks.number("step", step);
         double force = force(0);
         double coasting = force / (force - force(1));
         double middle = coasting >= low && coasting <= high ? coasting : low;

@@ -2,6 +2,7 @@ package org.foreload.grip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
@@ -18,7 +19,7 @@ public record GgDiagram(double speed, List<Point> boundary) {
 
     /** Copies the list. */
     public GgDiagram {
-        boundary = List.copyOf(boundary);
+        boundary = List.copyOf(Objects.requireNonNull(boundary, "boundary"));
     }
 
     /**
@@ -28,7 +29,13 @@ public record GgDiagram(double speed, List<Point> boundary) {
      * @param lateral largest lateral acceleration, m/s²
      * @param limitingAxle the axle that gives way first; empty where the car rolls over before
      */
-    public record Point(double deceleration, double lateral, Optional<Axle> limitingAxle) {}
+    public record Point(double deceleration, double lateral, Optional<Axle> limitingAxle) {
+
+        /** Refuses null. */
+        public Point {
+            Objects.requireNonNull(limitingAxle, "limitingAxle");
+        }
+    }
 
     /**
      * The diagram of a car at a speed.
@@ -38,6 +45,7 @@ public record GgDiagram(double speed, List<Point> boundary) {
      * @throws org.foreload.conventions.InvalidValueException if either is not allowed
      */
     public static GgDiagram of(Car car, double speed, int points) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed_mps", speed);
         Checks.within("points", points, 2, Integer.MAX_VALUE);
         SteadyGrip grip = new SteadyGrip(car, speed);
@@ -54,6 +62,8 @@ public record GgDiagram(double speed, List<Point> boundary) {
 
     /** The diagrams of a car over speeds in m/s (the g-g-V surface); see {@link #of}. */
     public static List<GgDiagram> over(Car car, double[] speeds, int points) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(speeds, "speeds");
         List<GgDiagram> diagrams = new ArrayList<>(speeds.length);
         for (double speed : speeds) {
             diagrams.add(of(car, speed, points));

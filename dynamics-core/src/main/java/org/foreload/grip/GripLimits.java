@@ -1,6 +1,8 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.RoadPlane;
 import org.foreload.load.WheelLoads;
@@ -25,7 +27,7 @@ public final class GripLimits {
     private final LoadTransfer transfer;
 
     private GripLimits(Car car) {
-        this.car = car;
+        this.car = Objects.requireNonNull(car, "car");
         this.transfer = LoadTransfer.of(car);
     }
 
@@ -41,6 +43,7 @@ public final class GripLimits {
 
     /** What is asked of each axle in a motion, and what they have. */
     public GripUse use(Motion motion) {
+        Objects.requireNonNull(motion, "motion");
         Chassis chassis = car.chassis();
         double mass = chassis.mass();
         double wheelbase = chassis.wheelbase();
@@ -97,6 +100,10 @@ public final class GripLimits {
      * @param banking rad, positive where it helps a left turn
      */
     public LocalGrip at(double curvature, double curvatureGradient, double grade, double banking) {
+        Checks.number("curvature", curvature);
+        Checks.number("curvature_gradient", curvatureGradient);
+        Checks.number("grade", grade);
+        Checks.number("banking", banking);
         return new LocalGrip(car, transfer, curvature, curvatureGradient, grade, banking);
     }
 

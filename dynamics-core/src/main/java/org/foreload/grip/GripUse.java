@@ -1,5 +1,6 @@
 package org.foreload.grip;
 
+import java.util.Objects;
 import org.foreload.load.WheelLoads;
 
 /**
@@ -13,6 +14,13 @@ import org.foreload.load.WheelLoads;
  */
 public record GripUse(
         WheelLoads loads, AxleUse front, AxleUse rear, double tippingUtilisation, double powerUtilisation) {
+
+    /** Refuses null. */
+    public GripUse {
+        Objects.requireNonNull(loads, "loads");
+        Objects.requireNonNull(front, "front");
+        Objects.requireNonNull(rear, "rear");
+    }
 
     /** The axle that is nearer to its limit; the front one if both are equally near. */
     public Axle limitingAxle() {

@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.List;
+import java.util.Objects;
 import org.foreload.load.Wheel;
 import org.foreload.vehicle.Car;
 
@@ -37,6 +38,7 @@ public record LateralModel(
 
     /** Linearises about a point. */
     public static LateralModel at(OperatingPoint point) {
+        Objects.requireNonNull(point, "point");
         Car car = point.car();
         WheelSlope[] wheel = new WheelSlope[4];
         for (Wheel one : Wheel.values()) {

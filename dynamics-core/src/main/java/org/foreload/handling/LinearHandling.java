@@ -1,11 +1,13 @@
 package org.foreload.handling;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * Handling of a car about a trim. Wheel loads follow the lateral acceleration in all of it, so that gradient, speeds,
- * margin and decay rate belong to one model.
+ * Handling of a car about a trim: how it answers small changes of steer, and whether it is stable. Wheel loads follow
+ * the lateral acceleration in every one of these numbers, so that gradient, speeds, margin and decay rate belong to one
+ * model. Where nothing else is said they hold at constant speed, brake and drive force.
  *
  * @param trim the motion
  * @param model its lateral motion with loads and tyre forces that have followed; brake and drive force are held
@@ -28,12 +30,19 @@ public record LinearHandling(
 
     /** Copies the lists. */
     public LinearHandling {
-        eigenvalues = List.copyOf(eigenvalues);
-        laggedEigenvalues = List.copyOf(laggedEigenvalues);
+        Objects.requireNonNull(trim, "trim");
+        Objects.requireNonNull(model, "model");
+        eigenvalues = List.copyOf(Objects.requireNonNull(eigenvalues, "eigenvalues"));
+        laggedEigenvalues = List.copyOf(Objects.requireNonNull(laggedEigenvalues, "laggedEigenvalues"));
     }
 
-    /** Linearises about a trim. */
+    /**
+     * Linearises about a trim.
+     *
+     * @throws ArithmeticException if the eigenvalues are not found
+     */
     public static LinearHandling of(Trim trim) {
+        Objects.requireNonNull(trim, "trim");
         LaggedModel lagged = LaggedModel.of(trim);
         LateralModel model = lagged.settled();
         return new LinearHandling(trim, model, trim.understeerGradient(), model.eigenvalues(), lagged.eigenvalues());
@@ -65,7 +74,7 @@ public record LinearHandling(
         return model.yawRateGain();
     }
 
-    /** Undamped natural frequency, rad/s; NaN where the car diverges. */
+    /** Undamped natural frequency, rad/s (over 2π: Hz); NaN where the car diverges. */
     public double naturalFrequency() {
         return model.naturalFrequency();
     }
@@ -83,12 +92,12 @@ public record LinearHandling(
         return trim.speed() / trim.car().chassis().wheelbase() / model.yawRateGain();
     }
 
-    /** How quickly the least stable motion decays, 1/s; negative when it grows. */
+    /** How quickly the least stable of {@link #eigenvalues()} decays, 1/s; negative where it grows. */
     public double decayRate() {
         return -eigenvalues.get(0).real();
     }
 
-    /** Whether every small disturbance decays. */
+    /** Whether every small disturbance decays, without the lags of tyres and roll. */
     public boolean stable() {
         return decayRate() > 0;
     }

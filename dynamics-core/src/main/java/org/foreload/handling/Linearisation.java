@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /** The natural motions of a system of equations near a state that holds still, its matrix taken off by differences. */
@@ -17,6 +18,9 @@ public final class Linearisation {
      * @throws ArithmeticException if the eigenvalues are not found
      */
     public static List<Eigenvalue> eigenvalues(UnaryOperator<double[]> rates, double[] state, double[] bend) {
+        Objects.requireNonNull(rates, "rates");
+        Objects.requireNonNull(state, "state");
+        Objects.requireNonNull(bend, "bend");
         return Linear.eigenvalues(Derivative.matrix(rates, state, bend));
     }
 }

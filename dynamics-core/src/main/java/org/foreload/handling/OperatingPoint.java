@@ -36,9 +36,9 @@ public record OperatingPoint(
 
     /** Checks that nothing is missing. */
     public OperatingPoint {
-        Objects.requireNonNull(car);
-        Objects.requireNonNull(loads);
-        Objects.requireNonNull(locks);
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(loads, "loads");
+        Objects.requireNonNull(locks, "locks");
     }
 
     /** Slip angle of the front wheels as their motion has it, rad. */

@@ -1,6 +1,7 @@
 package org.foreload.handling;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelLocks;
@@ -9,9 +10,9 @@ import org.foreload.load.WheelLoads;
 import org.foreload.vehicle.Car;
 
 /**
- * A quasi-steady motion on the flat: speed, lateral acceleration and deceleration are given, sideslip angle and yaw
- * rate hold still, all wheels roll, and loads have followed. While the car slows it is steady only for the moment,
- * which is what a linear model needs; the yaw acceleration of a braked turn, −d·κ, is left out.
+ * A quasi-steady motion on a level road: speed, lateral acceleration and deceleration are given, sideslip angle and yaw
+ * rate are constant, no wheel is locked, and the wheel loads have settled. While the car slows it is steady for the
+ * moment only, which is what a linear model needs; the yaw acceleration of a braked turn, −d·κ, is left out.
  *
  * @param car the car
  * @param speed along its course, m/s
@@ -34,6 +35,12 @@ public record Trim(
         double driveForce,
         WheelLoads loads) {
 
+    /** Refuses null. */
+    public Trim {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(loads, "loads");
+    }
+
     /** What may be left of the equations, m/s²: a hundred times what the searches inside the tyre models leave. */
     private static final double ACCURACY = 1e-9;
 
@@ -52,10 +59,11 @@ public record Trim(
     private static final double[] BEND = {0.005, 0.005, 0.5};
 
     /**
-     * The trim of a car, or empty where there is none: an axle has not the grip, or a wheel would lock. The way there
-     * starts straight ahead and goes on in parts, each from the last, so that of two solutions it is the one below the
-     * peak of the tyres.
+     * The trim of a car; empty where there is none because an axle lacks the grip, or a wheel would lock. The solution
+     * is followed from driving straight ahead in small parts, so that of two solutions it is the one below the peak of
+     * the tyres.
      *
+     * @param car with a yaw inertia above zero
      * @param speed m/s, above zero
      * @param deceleration m/s², positive when slowing
      * @param lateral m/s², positive to the left
@@ -63,6 +71,7 @@ public record Trim(
      *     or a car without yaw inertia
      */
     public static Optional<Trim> find(Car car, double speed, double deceleration, double lateral) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed", speed);
         Checks.finite("lateral", lateral);
         Checks.finite("deceleration", deceleration);
@@ -149,10 +158,10 @@ public record Trim(
     }
 
     /**
-     * Understeer gradient here, rad per m/s²: how much more than the curvature needs, d(δ − L·κ)/d(a), the driver must
-     * steer per lateral acceleration at constant speed and deceleration, loads following. Positive for understeer.
-     * Source: the gradient of T. D. Gillespie, Fundamentals of Vehicle Dynamics, ch. 6 (from memory), taken locally;
-     * derived from the equations of the trim by implicit differentiation.
+     * Understeer gradient at this trim, rad per m/s² (times 9.81: rad per g): d(δ − L·κ)/d(a), the steer angle beyond
+     * what the curvature itself needs, per lateral acceleration, at constant speed and deceleration and with settled
+     * loads. Positive for understeer. Source: the gradient of T. D. Gillespie, Fundamentals of Vehicle Dynamics, ch. 6
+     * (from memory), taken locally; derived from the equations of the trim by implicit differentiation.
      */
     public double understeerGradient() {
         TrimEquations equations = new TrimEquations(car, speed);
@@ -164,7 +173,7 @@ public record Trim(
         return -change[1] - car.chassis().wheelbase() / (speed * speed);
     }
 
-    /** State of the car in this motion, named by {@link BicycleState}. */
+    /** State of the car in this motion, in SI units; {@link BicycleState} has the indices. */
     public double[] state() {
         TrimEquations equations = new TrimEquations(car, speed);
         double[] unknown = {

@@ -2,6 +2,7 @@ package org.foreload.ideal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.path.Corner;
 
 /** The apexes of the bends that a car slows for. */
@@ -24,6 +25,8 @@ public final class Apexes {
      * @param corner what it enters
      */
     public static List<Double> of(IdealProfile bound, Corner corner) {
+        Objects.requireNonNull(bound, "bound");
+        Objects.requireNonNull(corner, "corner");
         List<Double> fastest = new ArrayList<>(); // Stations before each bend.
         List<Double> speeds = new ArrayList<>(); // Least in each bend.
         boolean slows = false;

@@ -1,5 +1,6 @@
 package org.foreload.ideal;
 
+import java.util.Objects;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.grip.Chord;
 import org.foreload.grip.GripLimits;
@@ -71,6 +72,9 @@ public final class IdealEntry {
      *     says which and where
      */
     public static IdealProfile solve(Car car, Corner corner, IdealOptions options) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(options, "options");
         Grid grid = Grid.of(corner.path(), GripLimits.of(car), options.step());
         double speed = corner.approachSpeed();
         Drive drive = drive(corner, grid, speed, options.frictionScale());

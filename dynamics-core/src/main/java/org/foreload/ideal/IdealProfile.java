@@ -203,7 +203,7 @@ public final class IdealProfile {
 
     /** Deceleration of the step that holds a station in m, m/s²; beyond the ends, that of the end. */
     public double decelerationAt(double s) {
-        return decelerations[stepAt(s)];
+        return Double.isNaN(s) ? Double.NaN : decelerations[stepAt(s)];
     }
 
     private int stepAt(double s) {

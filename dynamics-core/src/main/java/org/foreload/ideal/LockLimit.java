@@ -1,6 +1,8 @@
 package org.foreload.ideal;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
 import org.foreload.grip.GripLimits;
 import org.foreload.grip.GripUse;
@@ -29,6 +31,9 @@ public final class LockLimit {
      * @param speed m/s
      */
     public static OptionalDouble of(Car car, Path path, double speed) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(path, "path");
+        Checks.finite("speed_mps", speed);
         GripLimits limits = GripLimits.of(car);
         double square = speed * speed;
         double drag = car.aerodynamics().drag(square) / car.chassis().mass();

@@ -1,9 +1,13 @@
 package org.foreload.integrate;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
- * How finely to integrate, and how much work is allowed. Lengths are in the unit of the independent variable.
+ * How finely to integrate, and how much work is allowed. Lengths are in the unit of the independent variable. Two with
+ * the same numbers are equal.
  *
  * @param tolerances error of one step that is allowed in each component, root mean square over all, in their own units
  * @param firstStep step to begin with, and longest step after a restart
@@ -22,7 +26,7 @@ public record Accuracy(
 
     /** Checks and copies; throws {@link org.foreload.conventions.InvalidValueException} with the name of the number. */
     public Accuracy {
-        tolerances = tolerances.clone();
+        tolerances = Objects.requireNonNull(tolerances, "tolerances").clone();
         for (double tolerance : tolerances) {
             Checks.positive("tolerance", tolerance);
         }
@@ -31,6 +35,26 @@ public record Accuracy(
         Checks.positive("longest_look", longestLook);
         Checks.positive("crossing_accuracy", crossingAccuracy);
         Checks.positive("most_evaluations", mostEvaluations);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Accuracy accuracy && values().equals(accuracy.values());
+    }
+
+    @Override
+    public int hashCode() {
+        return values().hashCode();
+    }
+
+    private List<Object> values() {
+        return List.of(
+                Arrays.stream(tolerances).boxed().toList(),
+                firstStep,
+                longestStep,
+                longestLook,
+                crossingAccuracy,
+                mostEvaluations);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.foreload.integrate;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.foreload.conventions.Bounds;
 
 /**
@@ -81,10 +82,12 @@ public final class Integration {
      * @throws IllegalArgumentException if there are not as many tolerances as components
      */
     public Integration(DecayingSystem system, Accuracy accuracy, StepObserver observer, Crossing... crossings) {
-        this.system = system;
+        this.system = Objects.requireNonNull(system, "system");
+        this.accuracy = Objects.requireNonNull(accuracy, "accuracy");
+        this.observer = Objects.requireNonNull(observer, "observer");
+        Objects.requireNonNull(crossings, "crossings");
         this.size = system.size();
         this.decaying = system.decaying().clone();
-        this.accuracy = accuracy;
         this.perTolerance = accuracy.tolerances();
         this.longestStep = accuracy.longestStep();
         if (perTolerance.length != size) {
@@ -93,7 +96,6 @@ public final class Integration {
         for (int i = 0; i < size; i++) {
             perTolerance[i] = 1 / perTolerance[i];
         }
-        this.observer = observer;
         this.crossings = new Crossings(size, crossings);
         y = new double[size];
         rate = new double[size];

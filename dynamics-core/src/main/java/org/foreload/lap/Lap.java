@@ -3,6 +3,7 @@ package org.foreload.lap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.DoubleStream;
@@ -27,7 +28,7 @@ public record Lap(List<CornerGain> corners, boolean complete) {
 
     /** Copies the corners. */
     public Lap {
-        corners = List.copyOf(corners);
+        corners = List.copyOf(Objects.requireNonNull(corners, "corners"));
     }
 
     /**
@@ -41,6 +42,13 @@ public record Lap(List<CornerGain> corners, boolean complete) {
      */
     public record CornerGain(
             String name, double approachSpeed, Optional<EntryResult> best, Optional<EntryResult> baseline) {
+
+        /** Refuses null. */
+        public CornerGain {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(best, "best");
+            Objects.requireNonNull(baseline, "baseline");
+        }
 
         /** Time gained, s; NaN where an entry is missing. */
         public double gain() {
@@ -90,6 +98,10 @@ public record Lap(List<CornerGain> corners, boolean complete) {
             BestRelease search,
             int threads,
             Sweep.Progress progress) {
+        Objects.requireNonNull(circuit, "circuit");
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(search, "search");
+        Objects.requireNonNull(progress, "progress");
         List<CornerGain> gains = new ArrayList<>();
         boolean complete = true;
         double carried = 0;
@@ -97,7 +109,8 @@ public record Lap(List<CornerGain> corners, boolean complete) {
             Corner given = circuit.corners().get(i);
             double speed = Math.sqrt(Math.max(0, given.approachSpeed() * given.approachSpeed() + carried));
             CornerStudy plain = study.apply(i, given);
-            CornerStudy faster = study.apply(i, new Corner(given.name(), speed, given.path()));
+            boolean same = speed == given.approachSpeed();
+            CornerStudy faster = same ? plain : study.apply(i, new Corner(given.name(), speed, given.path()));
             Optimum optimum = search.find(
                     faster, threads, share(progress, i, circuit.corners().size()));
             complete &= optimum.complete();
@@ -105,7 +118,10 @@ public record Lap(List<CornerGain> corners, boolean complete) {
                     .filter(best -> !best.braked())
                     .map(best -> plain.simulator().run(best.plan()))
                     .filter(plain.allowance()::met)
-                    .or(() -> StraightLine.best(plain, search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT))
+                    .or(() -> optimum.straightLine(search.buildUpTime())
+                            .filter(found -> same)
+                            .or(() -> StraightLine.best(
+                                    plain, search.buildUpTime(), new Sweep(threads, Sweep.Progress.SILENT)))
                             .map(Finding::entry));
             gains.add(new CornerGain(given.name(), speed, optimum.entry(), baseline));
             carried = optimum.entry().isPresent() && baseline.isPresent()

@@ -1,6 +1,7 @@
 package org.foreload.line;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.foreload.limit.LimitPoint;
 import org.foreload.limit.LimitResult;
@@ -22,7 +23,11 @@ public record LineRun(
 
     /** Copies the list. */
     public LineRun {
-        roadStations = List.copyOf(roadStations);
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(result, "result");
+        roadStations = List.copyOf(Objects.requireNonNull(roadStations, "roadStations"));
     }
 
     /** Time from the start to the end of the road, s. */

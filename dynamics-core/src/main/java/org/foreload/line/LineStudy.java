@@ -2,6 +2,7 @@ package org.foreload.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.foreload.collocation.Progress;
 import org.foreload.conventions.InvalidValueException;
@@ -25,6 +26,15 @@ import org.foreload.vehicle.Car;
  *     thread that calls, by a {@link java.util.concurrent.CancellationException}
  */
 public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions options, Progress watcher) {
+
+    /** Refuses null. */
+    public LineStudy {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(hands, "hands");
+        Objects.requireNonNull(options, "options");
+        Objects.requireNonNull(watcher, "watcher");
+    }
 
     /**
      * Rounds in which a foot that brakes before turn-in only is held to the turn-in of the line that was found for it:
@@ -61,6 +71,8 @@ public record LineStudy(Car car, Corner corner, Hands hands, LimitOptions option
 
     /** On any line of the road. */
     public LineRun along(String name, RoadLine line) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(line, "line");
         Corner own = new Corner(corner.name() + ", " + name, corner.approachSpeed(), line.line());
         LimitResult result = Limit.solve(car, own, Band.within(BAND), hands, options, watcher);
         List<Double> stations = result.points().stream()

@@ -3,6 +3,7 @@ package org.foreload.line;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.limit.Limit;
@@ -56,11 +57,11 @@ public final class RoadLine implements Limit.Start {
      * @throws InvalidValueException if the stations do not rise or the line does not go along the road
      */
     public RoadLine(Path road, double[] station, double[] offset, double[] direction, double[] curvature) {
-        this.road = road;
-        this.station = station.clone();
-        this.offset = offset.clone();
-        this.direction = direction.clone();
-        this.curvature = curvature.clone();
+        this.road = Objects.requireNonNull(road, "road");
+        this.station = Objects.requireNonNull(station, "station").clone();
+        this.offset = Objects.requireNonNull(offset, "offset").clone();
+        this.direction = Objects.requireNonNull(direction, "direction").clone();
+        this.curvature = Objects.requireNonNull(curvature, "curvature").clone();
         int count = station.length;
         if (!(count >= 2 && offset.length == count && direction.length == count && curvature.length == count)) {
             throw new InvalidValueException("station", count + " values", "two or more, as many as of the others");
@@ -94,6 +95,8 @@ public final class RoadLine implements Limit.Start {
 
     /** The line that the centre of gravity takes in a solution. */
     public static RoadLine driven(Path road, LimitResult result) {
+        Objects.requireNonNull(road, "road");
+        Objects.requireNonNull(result, "result");
         List<LimitPoint> points = new ArrayList<>();
         for (int i = 0; i < result.points().size(); i += 2) {
             points.add(result.points().get(i));

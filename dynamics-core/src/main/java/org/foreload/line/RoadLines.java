@@ -2,6 +2,7 @@ package org.foreload.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
@@ -39,6 +40,7 @@ public final class RoadLines {
      * @throws InvalidValueException if the road is narrower than the car, or no such line is found
      */
     public static RoadLine constantRadius(Path road, double halfCar) {
+        Objects.requireNonNull(road, "road");
         return find(road, halfCar, 1);
     }
 
@@ -50,6 +52,7 @@ public final class RoadLines {
      * @throws InvalidValueException if the road is narrower than the car, or no such line is found
      */
     public static RoadLine lateApex(Path road, double halfCar) {
+        Objects.requireNonNull(road, "road");
         return find(road, halfCar, LATE);
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.load;
 
+import java.util.Objects;
 import org.foreload.conventions.Bounds;
 import org.foreload.vehicle.Aerodynamics;
 import org.foreload.vehicle.Car;
@@ -32,6 +33,7 @@ public final class LoadTransfer {
     private final Aerodynamics aerodynamics;
 
     private LoadTransfer(Car car) {
+        Objects.requireNonNull(car, "car");
         Chassis chassis = car.chassis();
         Suspension suspension = car.suspension();
         double wheelbase = chassis.wheelbase();
@@ -211,6 +213,7 @@ public final class LoadTransfer {
     /** Wheel loads of a car in steady state; see {@link #wheelLoads(double, double, double, double, double)}. */
     public static WheelLoads wheelLoads(
             Car car, double speed, double deceleration, double lateralAcceleration, double grade, double banking) {
+        Objects.requireNonNull(car, "car");
         return of(car).wheelLoads(speed, deceleration, lateralAcceleration, grade, banking);
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.load;
 
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -30,7 +31,7 @@ public record WheelLoads(double frontLeft, double frontRight, double rearLeft, d
 
     /** Load on one wheel, N. */
     public double of(Wheel wheel) {
-        return switch (wheel) {
+        return switch (Objects.requireNonNull(wheel, "wheel")) {
             case FRONT_LEFT -> frontLeft;
             case FRONT_RIGHT -> frontRight;
             case REAR_LEFT -> rearLeft;

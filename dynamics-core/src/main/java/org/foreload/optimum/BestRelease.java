@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -101,6 +102,8 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
      * @param progress hears of the releases tried, of about as many as there will be; a stop keeps what was found
      */
     public Optimum find(CornerStudy study, int threads, Sweep.Progress progress) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(progress, "progress");
         List<Double> slower = BuildUps.slower(study, buildUpTime);
         int further = (study.apexes().size() - 1) * ofOneBend();
         if (slower.isEmpty()) {

@@ -1,5 +1,6 @@
 package org.foreload.optimum;
 
+import java.util.Objects;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.BrakePointSearch;
@@ -41,7 +42,7 @@ public final class LockReserve {
 
     /** What a study's margin asks for: the hard foot that must be in hand must not stop a wheel. */
     public LockReserve(CornerStudy study) {
-        this.study = study;
+        this.study = Objects.requireNonNull(study, "study");
         this.wanted =
                 Math.max(LEAST, InHand.HARDER_PER_METRE * study.allowance().inHand());
     }

@@ -1,6 +1,7 @@
 package org.foreload.optimum;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -39,7 +40,13 @@ public final class Neighbourhood {
      * @param plan the plan
      * @param time s
      */
-    public record Best(BrakePlan plan, double time) {}
+    public record Best(BrakePlan plan, double time) {
+
+        /** Refuses null. */
+        public Best {
+            Objects.requireNonNull(plan, "plan");
+        }
+    }
 
     /**
      * Looks around a release; peak, start, end, shape and brake point are free.
@@ -49,6 +56,8 @@ public final class Neighbourhood {
      * @param entries driven for each changed study, about at most; six times as many are driven here
      */
     public Neighbourhood(CornerStudy study, BrakePlan plan, int entries) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(plan, "plan");
         Checks.within("entries", entries, 1, 1_000_000);
         this.entries = entries;
         this.known = RestOfRelease.of(plan);
@@ -82,6 +91,7 @@ public final class Neighbourhood {
      * @param buildUpTime time in which the foot reaches the peak there, s
      */
     public Best in(CornerStudy there, double buildUpTime) {
+        Objects.requireNonNull(there, "there");
         double share = new LockReserve(there).hardest(buildUpTime) / hardest;
         ReleaseSpace space = ReleaseSpace.of(there, known.release(), limit * share, hardest * share, buildUpTime);
         Rounds rounds = rounds();

@@ -1,7 +1,9 @@
 package org.foreload.optimum;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Finding;
 
@@ -27,8 +29,10 @@ public record Optimum(
 
     /** Copies the lists. */
     public Optimum {
-        families = List.copyOf(families);
-        restarts = List.copyOf(restarts);
+        Objects.requireNonNull(best, "best");
+        Objects.requireNonNull(straightLine, "straightLine");
+        families = List.copyOf(Objects.requireNonNull(families, "families"));
+        restarts = List.copyOf(Objects.requireNonNull(restarts, "restarts"));
     }
 
     /**
@@ -37,7 +41,14 @@ public record Optimum(
      * @param shape name of the shape
      * @param entry the entry from its quickest brake point
      */
-    public record Family(String shape, EntryResult entry) {}
+    public record Family(String shape, EntryResult entry) {
+
+        /** Refuses null. */
+        public Family {
+            Objects.requireNonNull(shape, "shape");
+            Objects.requireNonNull(entry, "entry");
+        }
+    }
 
     /**
      * One search over free shapes.
@@ -46,7 +57,13 @@ public record Optimum(
      * @param from name of the shape that it started from
      * @param time s, that it came to
      */
-    public record Restart(long seed, String from, double time) {}
+    public record Restart(long seed, String from, double time) {
+
+        /** Refuses null. */
+        public Restart {
+            Objects.requireNonNull(from, "from");
+        }
+    }
 
     /** The best entry; empty if no release makes the corner. */
     public Optional<EntryResult> entry() {
@@ -59,6 +76,15 @@ public record Optimum(
      */
     public Optional<EntryResult> baseline() {
         return entry().filter(entry -> !entry.braked()).or(() -> straightLine.map(Finding::entry));
+    }
+
+    /**
+     * The {@link #straightLine()}, if it was driven with a foot that takes this time, s, to reach the peak: that of
+     * another foot may have been quicker, and then says nothing of this one's.
+     */
+    public Optional<Finding> straightLine(double buildUpTime) {
+        Checks.number("build_up_time", buildUpTime);
+        return straightLine.filter(found -> found.entry().plan().buildUpTime() == buildUpTime);
     }
 
     /** Time above the bound as a share of it; NaN without a best entry. */

@@ -2,6 +2,7 @@ package org.foreload.optimum;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
@@ -33,7 +34,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
 
     /** Copies the parts. */
     public Remainder {
-        parts = List.copyOf(parts);
+        parts = List.copyOf(Objects.requireNonNull(parts, "parts"));
     }
 
     /**
@@ -42,7 +43,13 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      * @param cause in words
      * @param time s
      */
-    public record Part(String cause, double time) {}
+    public record Part(String cause, double time) {
+
+        /** Refuses null. */
+        public Part {
+            Objects.requireNonNull(cause, "cause");
+        }
+    }
 
     /** A time constant of the brakes, s, too short to matter. */
     private static final double AT_ONCE = 0.005;
@@ -85,6 +92,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      */
     public static Remainder of(
             CornerStudy study, EntryResult entry, BestRelease each, int threads, Sweep.Progress progress) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(each, "each");
+        Objects.requireNonNull(progress, "progress");
         return of(study, entry, variants(study, entry.plan().buildUpTime()), each, threads, progress);
     }
 
@@ -95,6 +106,10 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
      */
     public static Remainder ofBest(
             CornerStudy study, EntryResult best, BestRelease each, int threads, Sweep.Progress progress) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(best, "best");
+        Objects.requireNonNull(each, "each");
+        Objects.requireNonNull(progress, "progress");
         List<Variant> variants = variants(study, best.plan().buildUpTime());
         return of(study, best, variants.subList(1, variants.size()), each, threads, progress);
     }

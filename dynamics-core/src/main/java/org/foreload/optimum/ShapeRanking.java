@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -40,12 +41,14 @@ public final class ShapeRanking {
     private ShapeRanking() {}
 
     /**
-     * The command line's main job: {@linkplain #refine refines} what a sweep has found.
+     * Finds the quickest release: tries those of a sweep, {@linkplain #refine refines} the best of each shape, and
+     * compares all of them with the best straight-line braking. This is what the command line calls {@code explore}.
+     * After a stop or an interrupt the answer is not {@linkplain Exploration#complete() complete}.
      *
-     * @param releases car, corner, driver and margin, and the releases to begin with:
-     *     {@link org.foreload.strategy.SweepPlan#standard()} is what the command line takes
-     * @param sweep on how many threads, and who watches the progress: told of the releases to begin with, and asked all
-     *     along whether to go on
+     * @param releases car, corner, driver and margin, and the releases to begin with: the command line takes
+     *     {@link org.foreload.strategy.SweepPlan#standard()}
+     * @param sweep on how many threads, and who watches the progress: it hears of the releases to begin with, and is
+     *     asked all along whether to go on
      * @throws org.foreload.conventions.InvalidValueException if the corner has no bend
      */
     public static Exploration explore(ReleaseSweep releases, Sweep sweep) {
@@ -53,11 +56,16 @@ public final class ShapeRanking {
     }
 
     /**
-     * The same, but for the releases that are remembered.
+     * The same, going on from an earlier run: releases that it has tried are not searched for again.
      *
+     * @param releases car, corner, driver and margin, and the releases to begin with
+     * @param sweep on how many threads, and who watches the progress
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public static Exploration explore(ReleaseSweep releases, Sweep sweep, SweepMemory memory) {
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(sweep, "sweep");
+        Objects.requireNonNull(memory, "memory");
         return refine(releases, releases.coarse(sweep, memory), sweep.unreported());
     }
 
@@ -70,6 +78,9 @@ public final class ShapeRanking {
      * @param sweep on how many threads, and who watches the progress
      */
     public static Exploration refine(ReleaseSweep releases, Exploration grid, Sweep sweep) {
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(grid, "grid");
+        Objects.requireNonNull(sweep, "sweep");
         List<EntryResult> starts = grid.complete()
                 ? bestOfEach(grid.candidates().stream()
                         .filter(Candidate::made)
@@ -129,6 +140,8 @@ public final class ShapeRanking {
      * @param start an entry that keeps the margin
      */
     public static Optional<Finding> refined(CornerStudy study, EntryResult start) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(start, "start");
         return new ReleaseDescent(study, start.plan(), ENTRIES)
                 .quicker()
                 .map(BrakePlan::rounded)
@@ -144,6 +157,7 @@ public final class ShapeRanking {
      * @param ranked the best of each shape, quickest first
      */
     public static OptionalInt tied(List<Candidate> ranked) {
+        Objects.requireNonNull(ranked, "ranked");
         if (ranked.isEmpty()) {
             return OptionalInt.empty();
         }

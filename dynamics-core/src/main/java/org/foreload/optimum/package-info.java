@@ -3,8 +3,8 @@
  *
  * <p><b>Key idea.</b> A release is only as good as its own brake point, and the latest one is seldom the quickest. So
  * the brake point is a variable like the others, counted from where a car of constant brake force would have to brake.
- * Time and each limit are smooth functions of the variables for most of the way: surfaces through the entries that have
- * been driven say where to drive next. The answer is driven again with full accuracy, and from its latest brake point
+ * Time and each limit are for the most part smooth functions of the variables: surfaces fitted to the entries that have
+ * been driven show where to drive next. The answer is driven again with full accuracy, and from its latest brake point
  * too. The shape is a monotone spline, which no family limits.
  *
  * <p><b>Ready pieces.</b> {@link org.foreload.optimum.BestRelease} searches and gives an
@@ -16,6 +16,7 @@
  * <p><b>Valid when</b> some simple release makes the corner: the search starts from the best of these. <b>Neglects</b>
  * a second application of the brake, and that a driver may not repeat the optimum, which can lie on the edge of
  * sliding, where half a metre of brake point costs a tenth of a second: see the risk of a release. <b>Fails when</b>
- * the optimum is a needle in a haystack; then restarts disagree, and the spread says so.
+ * only a narrow range of releases is quick and the search passes it by; then restarts disagree, and
+ * {@link org.foreload.optimum.Optimum#spread()} is large.
  */
 package org.foreload.optimum;

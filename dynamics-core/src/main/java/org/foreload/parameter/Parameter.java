@@ -24,10 +24,10 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
 
     /** Checks that nothing is missing. */
     public Parameter {
-        Objects.requireNonNull(name);
-        Objects.requireNonNull(unit);
-        Objects.requireNonNull(reader);
-        Objects.requireNonNull(replacer);
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(reader, "reader");
+        Objects.requireNonNull(replacer, "replacer");
     }
 
     /**
@@ -53,6 +53,10 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
      *     public, in a package that its module, if it is in one, exports
      */
     public static <T extends Record> Parameter<T> component(Class<T> type, String component, String name, String unit) {
+        Objects.requireNonNull(type, "type");
+        Objects.requireNonNull(component, "component");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(unit, "unit");
         RecordComponent[] components = type.getRecordComponents();
         int place =
                 Arrays.stream(components).map(RecordComponent::getName).toList().indexOf(component);
@@ -116,6 +120,8 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
      */
     public <M> Parameter<M> within(
             Function<? super M, ? extends T> part, BiFunction<? super M, ? super T, ? extends M> with) {
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(with, "with");
         return new Parameter<>(
                 name,
                 unit,
@@ -125,11 +131,13 @@ public record Parameter<T>(String name, String unit, ToDoubleFunction<T> reader,
 
     /** Reads the number. */
     public double of(T model) {
+        Objects.requireNonNull(model, "model");
         return reader.applyAsDouble(model);
     }
 
     /** Returns a copy of {@code model} in which the number is {@code value}. */
     public T with(T model, double value) {
+        Objects.requireNonNull(model, "model");
         return replacer.with(model, value);
     }
 }

@@ -15,8 +15,8 @@ import org.foreload.conventions.InvalidValueException;
 public record Corner(String name, double approachSpeed, Path path) {
 
     /**
-     * Checks the speed, and looks at the line at its kinks and {@value #LOOKS} places between its ends: a line of one's
-     * own that is no line is refused here, where it comes in.
+     * Checks the speed, and looks at the line at its kinks and at {@value #LOOKS} steps between its ends: a path of
+     * one's own that gives NaN, a negative width or a start above zero is refused here.
      *
      * @throws NullPointerException if an argument, or what the line gives for its kinks, is null; the message names it
      * @throws org.foreload.conventions.InvalidValueException with the field's name, and for the line the station
@@ -87,7 +87,8 @@ public record Corner(String name, double approachSpeed, Path path) {
     private static final double SAME_BEND = 0.5;
 
     /**
-     * Apex between two stations, m: the middle of the stretch where the line is tightest; of several bends the first.
+     * Apex between two stations, m: the middle of the stretch where the line is tightest, in the first of several bends
+     * that are equally tight.
      *
      * @param from first station that is looked at, m
      * @param to last one, m
@@ -118,6 +119,7 @@ public record Corner(String name, double approachSpeed, Path path) {
      * @param name for reports
      */
     public static ApproachSpeed draw(String name) {
+        Objects.requireNonNull(name, "name");
         return speed -> approach -> width ->
                 exit -> segments -> new Corner(name, speed, SegmentPath.of(approach, List.of(segments), exit, width));
     }

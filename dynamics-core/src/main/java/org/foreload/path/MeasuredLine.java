@@ -1,6 +1,7 @@
 package org.foreload.path;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
@@ -57,6 +58,8 @@ public final class MeasuredLine {
      * @throws InvalidValueException if there are too few points, one is not finite or repeated, or their steps are wild
      */
     public static MeasuredLine of(double[] x, double[] y, double halfWidth) {
+        Objects.requireNonNull(x, "x");
+        Objects.requireNonNull(y, "y");
         Checks.positive("half_width_m", halfWidth);
         int count = x.length;
         if (count < FEWEST_POINTS) {
@@ -75,12 +78,15 @@ public final class MeasuredLine {
 
     /** The same line with the distances in m to the left and right edge at each point, zero or more. */
     public MeasuredLine withWidths(double[] left, double[] right) {
+        Objects.requireNonNull(left, "left");
+        Objects.requireNonNull(right, "right");
         return new MeasuredLine(
                 origin, x, y, widths("width_left_m", left), widths("width_right_m", right), banking, grade);
     }
 
     /** The same line with the slope across it at each point: rad, positive where the left edge is the lower one. */
     public MeasuredLine withBankingAngles(double[] angles) {
+        Objects.requireNonNull(angles, "angles");
         double steepest = Math.nextDown(Math.PI / 2);
         double[] own = column("banking", angles, x.length, -steepest, steepest, "between -90 and 90 degrees");
         return new MeasuredLine(origin, x, y, widthLeft, widthRight, own, grade);
@@ -88,6 +94,7 @@ public final class MeasuredLine {
 
     /** The same line with the slope along it at each point: rise over run, a plain number, positive uphill. */
     public MeasuredLine withGradeFractions(double[] riseOverRun) {
+        Objects.requireNonNull(riseOverRun, "riseOverRun");
         double[] angles = Arrays.stream(coordinates("grade", riseOverRun, x.length))
                 .map(Math::atan)
                 .toArray();

@@ -1,5 +1,6 @@
 package org.foreload.path;
 
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
@@ -101,6 +102,7 @@ public final class MeasuredPath implements Path {
      * @throws InvalidValueException if a number is not allowed, or the points scatter by more than the tolerance
      */
     public static MeasuredPath fit(MeasuredLine line, double tolerance, double approachLength, double exitLength) {
+        Objects.requireNonNull(line, "line");
         Checks.positive("tolerance_m", tolerance);
         Checks.notNegative("approach_length_m", approachLength);
         Checks.notNegative("exit_length_m", exitLength);

@@ -48,6 +48,7 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
 
     /** Draws a circular arc step by step, each number by its name and unit. */
     static ArcRadius arc(Turn turn) {
+        Objects.requireNonNull(turn, "turn");
         return radius -> {
             Checks.positive(Arc.RADIUS, radius);
             return new Extent() {
@@ -66,6 +67,7 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
 
     /** Draws a spiral step by step, each number by its name and unit; it is straight at one end at most. */
     static SpiralStart spiral(Turn turn) {
+        Objects.requireNonNull(turn, "turn");
         return start -> end -> {
             Spiral.radii(start, end);
             return new Extent() {
@@ -163,7 +165,7 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
         public Arc {
             Checks.positive("length_m", length);
             Checks.positive(Arc.RADIUS, radius);
-            Objects.requireNonNull(turn);
+            Objects.requireNonNull(turn, "turn");
         }
 
         @Override
@@ -191,7 +193,7 @@ public sealed interface Segment permits Segment.Straight, Segment.Arc, Segment.S
         public Spiral {
             Checks.positive("length_m", length);
             radii(startRadius, endRadius);
-            Objects.requireNonNull(turn);
+            Objects.requireNonNull(turn, "turn");
         }
 
         private static void radii(double start, double end) {

@@ -1,6 +1,7 @@
 package org.foreload.path;
 
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
@@ -46,6 +47,7 @@ public final class SegmentPath implements Path {
      * @throws InvalidValueException if a number is not allowed or the line has no length
      */
     public static SegmentPath of(double approachLength, List<Segment> segments, double exitLength, double halfWidth) {
+        Objects.requireNonNull(segments, "segments");
         Checks.notNegative("approach_length_m", approachLength);
         Checks.notNegative("exit_length_m", exitLength);
         Checks.positive("half_width_m", halfWidth);

@@ -14,7 +14,7 @@ public record TiltedPath(Path original, double addedGrade, double addedBanking) 
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public TiltedPath {
-        Objects.requireNonNull(original);
+        Objects.requireNonNull(original, "original");
         Checks.between("grade", addedGrade, -Math.PI / 2, Math.PI / 2);
         Checks.between("banking", addedBanking, -Math.PI / 2, Math.PI / 2);
     }

@@ -1,5 +1,6 @@
 package org.foreload.pedal;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Checks;
@@ -16,6 +17,11 @@ import org.foreload.vehicle.Car;
  */
 public record LockingRamp(Axle axle, double deceleration, double brakeDeceleration) {
 
+    /** Refuses null. */
+    public LockingRamp {
+        Objects.requireNonNull(axle, "axle");
+    }
+
     /** Rise of the brake force over mass, m/s³: slow against the pitching of any car. */
     private static final double RISE = 1;
 
@@ -31,6 +37,7 @@ public record LockingRamp(Axle axle, double deceleration, double brakeDecelerati
      *     inertia
      */
     public static Optional<LockingRamp> of(Car car, double speed) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("speed", speed);
         StraightLine line = new StraightLine(car, speed, time -> RISE * time);
         while (RISE * line.time() < HARDEST) {

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.foreload.braking.BrakePlan;
@@ -31,6 +32,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public PedalStudy {
+        Objects.requireNonNull(leg, "leg");
         Checks.within("attempts", attempts, 2, 1_000_000);
     }
 
@@ -55,8 +57,9 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
 
         /** Copies the outcomes, in the order in which they are declared. */
         public Result {
+            Objects.requireNonNull(pedal, "pedal");
             Map<Outcome, Integer> ordered = new EnumMap<>(Outcome.class);
-            ordered.putAll(Map.copyOf(outcomes));
+            ordered.putAll(Map.copyOf(Objects.requireNonNull(outcomes, "outcomes")));
             outcomes = Collections.unmodifiableMap(ordered);
         }
 
@@ -72,6 +75,7 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
 
         /** Number of attempts that ended so. */
         public int count(Outcome outcome) {
+            Objects.requireNonNull(outcome, "outcome");
             return outcomes.getOrDefault(outcome, 0);
         }
     }
@@ -86,6 +90,10 @@ public record PedalStudy(Leg leg, int attempts, long seed) {
      *     called, leaves out what was not begun
      */
     public List<Result> run(EntrySimulator simulator, BrakePlan plan, List<Pedal> pedals, Sweep sweep) {
+        Objects.requireNonNull(simulator, "simulator");
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(pedals, "pedals");
+        Objects.requireNonNull(sweep, "sweep");
         List<EntrySimulator> simulators = pedals.stream()
                 .map(pedal -> simulator.with(
                         simulator.driver().with(simulator.driver().leftFoot().withLag(pedal.buildUpLag()))))

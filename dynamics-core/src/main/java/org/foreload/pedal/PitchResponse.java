@@ -2,6 +2,7 @@ package org.foreload.pedal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Suspension.Response;
@@ -60,6 +61,7 @@ public final class PitchResponse {
      * @throws org.foreload.conventions.InvalidValueException if the car has no yaw inertia
      */
     public static PitchResponse of(Car car) {
+        Objects.requireNonNull(car, "car");
         Checks.positive("yaw_inertia_kg_m2", car.chassis().yawInertia());
         return new PitchResponse(car);
     }

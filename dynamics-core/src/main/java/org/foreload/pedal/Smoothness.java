@@ -1,5 +1,6 @@
 package org.foreload.pedal;
 
+import java.util.Objects;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.entry.EntryResult;
@@ -30,6 +31,12 @@ public record Smoothness(
         double distanceOffLine,
         double timeLost) {
 
+    /** Refuses null. */
+    public Smoothness {
+        Objects.requireNonNull(calm, "calm");
+        Objects.requireNonNull(disturbed, "disturbed");
+    }
+
     /**
      * Drives both.
      *
@@ -38,11 +45,17 @@ public record Smoothness(
      * @param disturbance what the foot makes of it
      */
     public static Smoothness of(EntrySimulator simulator, BrakePlan plan, PedalDisturbance disturbance) {
+        Objects.requireNonNull(simulator, "simulator");
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(disturbance, "disturbance");
         return of(simulator, simulator.run(plan.with(PedalDisturbance.NONE)), disturbance);
     }
 
     /** Drives the disturbed entry against a calm one that was driven before, with profile, by the same simulator. */
     public static Smoothness of(EntrySimulator simulator, EntryResult calm, PedalDisturbance disturbance) {
+        Objects.requireNonNull(simulator, "simulator");
+        Objects.requireNonNull(calm, "calm");
+        Objects.requireNonNull(disturbance, "disturbance");
         Trace before = calm.profile().orElseThrow(() -> new IllegalArgumentException("the calm run has no profile"));
         EntryResult disturbed = simulator.run(calm.plan().with(disturbance), EntrySimulator.expected(before));
         Trace after = disturbed.profile().orElseThrow();

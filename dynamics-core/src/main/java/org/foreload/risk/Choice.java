@@ -2,6 +2,7 @@ package org.foreload.risk;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.conventions.Checks;
 
@@ -15,7 +16,7 @@ public record Choice(List<Risk> tried, boolean complete) {
 
     /** Copies the list. */
     public Choice {
-        tried = List.copyOf(tried);
+        tried = List.copyOf(Objects.requireNonNull(tried, "tried"));
     }
 
     /** The quickest plan on average, whatever its risk. */

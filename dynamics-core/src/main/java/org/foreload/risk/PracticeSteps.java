@@ -2,6 +2,7 @@ package org.foreload.risk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -40,7 +41,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
 
     /** Copies the steps. */
     public PracticeSteps {
-        steps = List.copyOf(steps);
+        steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
     }
 
     /**
@@ -70,8 +71,12 @@ public record PracticeSteps(List<Step> steps, double reached) {
 
         /** Copies the lists. */
         public Step {
-            changed = List.copyOf(changed);
-            alone = List.copyOf(alone);
+            Objects.requireNonNull(risk, "risk");
+            Objects.requireNonNull(tooLate, "tooLate");
+            Objects.requireNonNull(goesFirst, "goesFirst");
+            Objects.requireNonNull(tellTale, "tellTale");
+            changed = List.copyOf(Objects.requireNonNull(changed, "changed"));
+            alone = List.copyOf(Objects.requireNonNull(alone, "alone"));
         }
     }
 
@@ -82,7 +87,13 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param kept whether that plan keeps margin and accepted risk
      * @param gain on the step before, without scatter, s; NaN if it does not make the corner
      */
-    public record Alone(Aspect aspect, boolean kept, double gain) {}
+    public record Alone(Aspect aspect, boolean kept, double gain) {
+
+        /** Refuses null. */
+        public Alone {
+            Objects.requireNonNull(aspect, "aspect");
+        }
+    }
 
     /**
      * What a driver who knows a release but not its brake point does now: the latest brake point with which that driver
@@ -95,6 +106,9 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @return empty if there is none down to 60 m before the latest brake point that makes the corner, or after a stop
      */
     public static Optional<BrakePlan> present(RiskStudy risks, Braking release, double accepted, Sweep sweep) {
+        Objects.requireNonNull(risks, "risks");
+        Objects.requireNonNull(release, "release");
+        Objects.requireNonNull(sweep, "sweep");
         Checks.within("accepted_failure_probability", accepted, 0, 1);
         Trial found = risks.study().search().latest(release);
         if (found.met()) {
@@ -132,6 +146,10 @@ public record PracticeSteps(List<Step> steps, double reached) {
      */
     public static Optional<PracticeSteps> plan(
             RiskStudy risks, BrakePlan now, BrakePlan target, int number, double accepted, Sweep sweep) {
+        Objects.requireNonNull(risks, "risks");
+        Objects.requireNonNull(now, "now");
+        Objects.requireNonNull(target, "target");
+        Objects.requireNonNull(sweep, "sweep");
         Checks.within("steps", number, 1, 100);
         Checks.within("accepted_failure_probability", accepted, 0, 1);
         Optional<Risk> first = risks.of(now, sweep);

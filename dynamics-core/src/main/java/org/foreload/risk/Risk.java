@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.Outcome;
 import org.foreload.study.Proportion;
@@ -22,13 +23,16 @@ public record Risk(
 
     /** Copies the map, in the order in which outcomes are declared. */
     public Risk {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(failed, "failed");
         Map<Outcome, Proportion> ordered = new EnumMap<>(Outcome.class);
-        ordered.putAll(Map.copyOf(outcomes));
+        ordered.putAll(Map.copyOf(Objects.requireNonNull(outcomes, "outcomes")));
         outcomes = Collections.unmodifiableMap(ordered);
     }
 
     /** Probability of one outcome. */
     public Proportion of(Outcome outcome) {
+        Objects.requireNonNull(outcome, "outcome");
         return outcomes.get(outcome);
     }
 

@@ -119,6 +119,8 @@ public final class RiskStudy {
      * @return empty if a stop left no entry at all
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(sweep, "sweep");
         SpeedPlan expected = expected(plan);
         List<EntryResult> entries = sweep.run(points, point -> drive(plan, expected, point)).stream()
                 .flatMap(Optional::stream)
@@ -128,6 +130,7 @@ public final class RiskStudy {
 
     /** The risk of one plan on the calling thread. */
     public Risk of(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         SpeedPlan expected = expected(plan);
         return risk(
                 plan,
@@ -147,6 +150,7 @@ public final class RiskStudy {
      * @throws org.foreload.conventions.InvalidValueException if the share is not from 0 to 1
      */
     public Optional<Proportion> seldomFailing(BrakePlan plan, double allowed) {
+        Objects.requireNonNull(plan, "plan");
         Checks.within("failing_share", allowed, 0, 1);
         SpeedPlan expected = expected(plan);
         List<double[]> farthestFirst = points.stream()
@@ -196,11 +200,13 @@ public final class RiskStudy {
 
     /** The speeds that the driver expects of a plan: those without scatter. */
     public SpeedPlan expected(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return simulator(study.simulator().car()).expected(plan);
     }
 
     /** One entry without scatter, of the same driver, who expects these speeds. */
     public EntryResult asPlanned(BrakePlan plan, SpeedPlan expected) {
+        Objects.requireNonNull(plan, "plan");
         return simulator(study.simulator().car()).run(plan, expected);
     }
 

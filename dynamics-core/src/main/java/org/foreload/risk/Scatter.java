@@ -1,6 +1,7 @@
 package org.foreload.risk;
 
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 
@@ -35,6 +36,7 @@ public record Scatter(String name, double brakePoint, double peak, double releas
 
     /** Checks the numbers; throws {@link InvalidValueException} with the field's name. */
     public Scatter {
+        Objects.requireNonNull(name, "name");
         Checks.notNegative("brake_point_scatter_m", brakePoint);
         Checks.within("peak_scatter", peak, 0, 1);
         Checks.notNegative("release_scatter_m", releaseTiming);
@@ -48,6 +50,7 @@ public record Scatter(String name, double brakePoint, double peak, double releas
      * @throws InvalidValueException if there is none; it lists the names
      */
     public static Scatter named(String name) {
+        Objects.requireNonNull(name, "name");
         return PRESETS.stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()

@@ -2,6 +2,7 @@ package org.foreload.risk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
@@ -39,6 +40,9 @@ public final class SensibleRelease {
      * @param sweep on how many threads, and who watches the progress
      */
     public static Choice among(RiskStudy risks, List<BrakePlan> releases, Sweep sweep) {
+        Objects.requireNonNull(risks, "risks");
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(sweep, "sweep");
         List<Candidate> candidates = new ArrayList<>();
         for (BrakePlan plan : releases) {
             for (double peak : PEAKS) {

@@ -1,5 +1,6 @@
 package org.foreload.risk;
 
+import java.util.Objects;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
@@ -16,6 +17,7 @@ public final class TellTale {
 
     /** The tell-tale of an entry, in words; {@code none} for one that made the corner. */
     public static String of(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         if (entry.made()) {
             return "none";
         }

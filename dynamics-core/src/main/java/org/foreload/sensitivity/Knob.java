@@ -16,8 +16,8 @@ public record Knob(Parameter<Setup> parameter, double change, Kind kind) {
 
     /** Checks that the change is one. */
     public Knob {
-        Objects.requireNonNull(parameter);
-        Objects.requireNonNull(kind);
+        Objects.requireNonNull(parameter, "parameter");
+        Objects.requireNonNull(kind, "kind");
         Checks.positive("change", change);
     }
 

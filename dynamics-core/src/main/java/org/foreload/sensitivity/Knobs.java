@@ -2,6 +2,7 @@ package org.foreload.sensitivity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -42,6 +43,7 @@ public final class Knobs {
 
     /** The knobs that a setup has: a number that does nothing because the car lacks the thing has none. */
     public static List<Knob> of(Setup setup) {
+        Objects.requireNonNull(setup, "setup");
         List<Knob> knobs = new ArrayList<>();
         knobs.addAll(chassis());
         knobs.addAll(driveline(setup.car().driveline()));
@@ -60,6 +62,8 @@ public final class Knobs {
 
     /** The knob of that name. */
     public static Optional<Knob> named(List<Knob> knobs, String name) {
+        Objects.requireNonNull(knobs, "knobs");
+        Objects.requireNonNull(name, "name");
         return knobs.stream()
                 .filter(knob -> knob.parameter().name().equals(name))
                 .findFirst();

@@ -35,7 +35,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
 
     /** Copies the rows. */
     public Sensitivity {
-        rows = List.copyOf(rows);
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
     }
 
     /**
@@ -56,7 +56,7 @@ public record Sensitivity(List<Row> rows, boolean complete) {
 
         /** Checks that there is an outcome or nothing. */
         public Side {
-            Objects.requireNonNull(outcome);
+            Objects.requireNonNull(outcome, "outcome");
         }
 
         /** Whether the corner was made. */
@@ -110,6 +110,16 @@ public record Sensitivity(List<Row> rows, boolean complete) {
             Side more,
             Side each,
             double doubt) {
+
+        /** Refuses null. */
+        public Row {
+            Objects.requireNonNull(parameter, "parameter");
+            Objects.requireNonNull(unit, "unit");
+            Objects.requireNonNull(kind, "kind");
+            Objects.requireNonNull(less, "less");
+            Objects.requireNonNull(more, "more");
+            Objects.requireNonNull(each, "each");
+        }
 
         /** What one change upwards does to the time, s; NaN where it fails. */
         public double timeChange() {
@@ -173,6 +183,8 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @throws InvalidValueException if the entry does not make the corner
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, int entries, Sweep sweep) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(entry, "entry");
         return of(study, entry, Knobs.of(setup(study, entry)), entries, sweep);
     }
 
@@ -187,6 +199,10 @@ public record Sensitivity(List<Row> rows, boolean complete) {
      * @throws InvalidValueException if the entry does not make the corner
      */
     public static Sensitivity of(CornerStudy study, EntryResult entry, List<Knob> knobs, int entries, Sweep sweep) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(knobs, "knobs");
+        Objects.requireNonNull(sweep, "sweep");
         if (!entry.made()) {
             throw new InvalidValueException(
                     "entry", entry.outcome().words(), "one that makes the corner: changes are taken from its time");
@@ -211,11 +227,13 @@ public record Sensitivity(List<Row> rows, boolean complete) {
 
     /** The rows of the numbers of one kind, in their order. */
     public List<Row> rows(Knob.Kind kind) {
+        Objects.requireNonNull(kind, "kind");
         return rows.stream().filter(row -> row.kind() == kind).toList();
     }
 
     /** The row of a parameter, if it has one. */
     public Optional<Row> row(String parameter) {
+        Objects.requireNonNull(parameter, "parameter");
         return rows.stream().filter(row -> row.parameter().equals(parameter)).findFirst();
     }
 

@@ -18,10 +18,10 @@ public record Setup(Car car, Corner corner, DriverSettings driver, BrakePlan pla
 
     /** Checks that nothing is missing. */
     public Setup {
-        Objects.requireNonNull(car);
-        Objects.requireNonNull(corner);
-        Objects.requireNonNull(driver);
-        Objects.requireNonNull(plan);
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(driver, "driver");
+        Objects.requireNonNull(plan, "plan");
     }
 
     Setup with(Car other) {

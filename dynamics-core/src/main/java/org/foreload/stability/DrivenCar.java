@@ -2,6 +2,7 @@ package org.foreload.stability;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.foreload.bicycle.BicycleModel;
 import org.foreload.bicycle.BicycleState;
@@ -54,14 +55,16 @@ public final class DrivenCar {
     }
 
     /**
-     * The natural motions of car and driver, the least stable first; of a pair the one with the positive imaginary
-     * part.
+     * The natural motions of car and driver, the least stable first; of a conjugate pair the one with the positive
+     * imaginary part.
      *
      * @param trim the steady motion
      * @param hands the driver's
-     * @throws ArithmeticException if they are not found
+     * @throws ArithmeticException if the eigenvalues are not found
      */
     public static List<Eigenvalue> motions(Trim trim, Hands hands) {
+        Objects.requireNonNull(trim, "trim");
+        Objects.requireNonNull(hands, "hands");
         return new DrivenCar(trim, hands).motions();
     }
 

@@ -3,6 +3,7 @@ package org.foreload.stability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.foreload.entry.EntryEvent;
@@ -22,8 +23,8 @@ import org.foreload.vehicle.Car;
  *     later; for an entry that was not made, up to its end
  * @param unstable every stretch of the whole run in which the car is unstable, the worst first
  * @param loss where stability was lost for good; empty if the entry ended stable
- * @param firstSaturated the axle that first had no more to give, because it was saturated or a wheel of it locked;
- *     empty if neither was
+ * @param firstSaturated the axle that first had no more lateral force to give, because it was saturated or one of its
+ *     wheels locked; empty if neither was
  * @param verdict in one sentence
  */
 public record EntryStability(
@@ -36,18 +37,24 @@ public record EntryStability(
 
     /** Copies the lists. */
     public EntryStability {
-        rows = List.copyOf(rows);
-        unstable = List.copyOf(unstable);
+        Objects.requireNonNull(least, "least");
+        Objects.requireNonNull(loss, "loss");
+        Objects.requireNonNull(firstSaturated, "firstSaturated");
+        Objects.requireNonNull(verdict, "verdict");
+        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
+        unstable = List.copyOf(Objects.requireNonNull(unstable, "unstable"));
     }
 
     /**
-     * Reads a finished entry.
+     * Reads a finished entry, one linear model for each row of its profile.
      *
      * @param car the car that drove it
      * @param entry a run with profile
      * @throws IllegalArgumentException if the entry has no profile
      */
     public static EntryStability of(Car car, EntryResult entry) {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(entry, "entry");
         Trace profile =
                 entry.profile().orElseThrow(() -> new IllegalArgumentException("stability needs a run with profile"));
         List<StabilityRow> rows = new ArrayList<>();

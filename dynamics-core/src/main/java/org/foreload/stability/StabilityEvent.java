@@ -1,6 +1,7 @@
 package org.foreload.stability;
 
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A moment of an entry at which stability was lost or least.
@@ -10,6 +11,13 @@ import java.util.Locale;
  * @param cause what did most to it, in words
  */
 public record StabilityEvent(Kind kind, StabilityRow row, String cause) {
+
+    /** Refuses null. */
+    public StabilityEvent {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(row, "row");
+        Objects.requireNonNull(cause, "cause");
+    }
 
     /** Kinds of such events. */
     public enum Kind {

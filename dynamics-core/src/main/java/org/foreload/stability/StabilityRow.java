@@ -9,7 +9,7 @@ import org.foreload.grip.Axle;
  * @param station m along the line
  * @param time s from the start of the approach
  * @param growthRate how quickly the least stable lateral motion grows at this point, 1/s; negative when it decays
- * @param frontMargin friction that the front axle has left, as a share of all it has; below zero never
+ * @param frontMargin friction that the front axle has left, as a share of all it has, 0 to 1
  * @param rearMargin the same for the rear axle
  */
 public record StabilityRow(double station, double time, double growthRate, double frontMargin, double rearMargin) {

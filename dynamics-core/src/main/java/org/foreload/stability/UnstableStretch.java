@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.IntFunction;
 
 /**
@@ -22,6 +23,12 @@ import java.util.function.IntFunction;
  */
 public record UnstableStretch(
         double from, double to, double duration, double doublings, StabilityRow worst, String cause) {
+
+    /** Refuses null. */
+    public UnstableStretch {
+        Objects.requireNonNull(worst, "worst");
+        Objects.requireNonNull(cause, "cause");
+    }
 
     /**
      * Those of a run, the one with the most doublings first.

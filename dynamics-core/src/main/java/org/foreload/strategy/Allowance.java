@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntryResult.Margins;
@@ -38,11 +39,13 @@ public record Allowance(double drift, double edge, double front, double rear, do
 
     /** Whether an entry made the corner with this margin, whatever the plan has in hand. */
     public boolean met(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         return trial(entry).met();
     }
 
     /** An entry held against this margin, whatever the plan has in hand. */
     public Trial trial(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         Margins margins = entry.margins();
         Excess excess = entry.made()
                 ? new Excess(
@@ -57,6 +60,7 @@ public record Allowance(double drift, double edge, double front, double rear, do
 
     /** What came closest to its limit, the axles to the friction that they must keep. */
     public EntryResult.Limit limit(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         boolean fullest = entry.outcome() != Outcome.ROLLED_OVER
                 && entry.limit() != EntryResult.Limit.LOCK
                 && entry.limit() != EntryResult.Limit.TRACK_EDGE;

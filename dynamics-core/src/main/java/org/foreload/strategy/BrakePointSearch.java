@@ -2,7 +2,9 @@ package org.foreload.strategy;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -40,11 +42,22 @@ public final class BrakePointSearch {
     private final EntrySimulator simulator;
     private final Allowance allowance;
     private final BrakePointEstimate estimate;
+    private final boolean stoppable;
 
     /** Searches with this simulator for this margin; the bound says where to start. */
     public BrakePointSearch(IdealProfile bound, EntrySimulator simulator, Allowance allowance) {
-        this.simulator = simulator;
-        this.allowance = allowance;
+        this(bound, simulator, allowance, false);
+    }
+
+    /**
+     * @param stoppable whether an interrupt of the thread that searches ends a search by a
+     *     {@link CancellationException}; where the search is a part of an answer that keeps what was found, it does not
+     */
+    BrakePointSearch(IdealProfile bound, EntrySimulator simulator, Allowance allowance, boolean stoppable) {
+        Objects.requireNonNull(bound, "bound");
+        this.simulator = Objects.requireNonNull(simulator, "simulator");
+        this.allowance = Objects.requireNonNull(allowance, "allowance");
+        this.stoppable = stoppable;
         this.estimate = new BrakePointEstimate(
                 bound, simulator.car(), simulator.corner().path());
     }
@@ -53,16 +66,19 @@ public final class BrakePointSearch {
      * Brake point, m, of a car of constant brake force that comes out of the release a little slower than the bound.
      */
     public double estimate(Braking braking) {
+        Objects.requireNonNull(braking, "braking");
         return estimate.of(braking);
     }
 
     /** One plan held against the margin, whatever it has in hand; computed coarsely. */
     public Trial trial(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return allowance.trial(simulator.probe(plan));
     }
 
     /** The same with the foot a metre early: who is a little early must keep the margin, too. */
     public Trial early(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return trial(plan.withBrakePoint(plan.brakePoint() - BrakePointWalk.SOLID));
     }
 
@@ -79,6 +95,7 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial latest(Braking braking, double guess) {
+        Objects.requireNonNull(braking, "braking");
         return latest(walk(braking, last(braking), FARTHEST, this::trial), braking, guess);
     }
 
@@ -105,6 +122,7 @@ public final class BrakePointSearch {
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
      */
     public Trial lastOfAll(Braking braking) {
+        Objects.requireNonNull(braking, "braking");
         BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
         Trial latest = latest(walk, braking, estimate(braking));
         double from = latest.met() ? latest.point() : estimate(braking) - FAR_BACK;
@@ -128,6 +146,7 @@ public final class BrakePointSearch {
      * @return {@code last} itself where none is quicker
      */
     public Trial quickestOfAll(Trial last) {
+        Objects.requireNonNull(last, "last");
         Braking braking = last.entry().plan().braking();
         BrakePointWalk walk = walk(braking, last(braking), FARTHEST, this::trial);
         int latest = BrakePointWalk.decimetre(last.point());
@@ -177,6 +196,7 @@ public final class BrakePointSearch {
      * misses it, whatever it has in hand; looked for in half metres.
      */
     public Optional<Missed> missedBefore(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         double first = simulator.corner().path().start();
         double from = Double.NaN;
         double to = Double.NaN;
@@ -212,6 +232,7 @@ public final class BrakePointSearch {
      * to where braking earlier than the {@link #estimate} alone costs {@value #WORTH_LOOKING} s.
      */
     public Trial quickest(Braking braking) {
+        Objects.requireNonNull(braking, "braking");
         BrakePointWalk nominal = walk(braking, last(braking), worthwhile(), this::trial);
         int from = BrakePointWalk.decimetre(estimate(braking));
         return hopeless(nominal, from).orElseGet(() -> {
@@ -287,6 +308,7 @@ public final class BrakePointSearch {
      * @return not found if the search has no answer or none that keeps its margin at full accuracy
      */
     public Finding confirmed(Trial latest) {
+        Objects.requireNonNull(latest, "latest");
         Braking braking = latest.entry().plan().braking();
         EntryResult entry = simulator.run(latest.entry().plan());
         if (!latest.met()) {
@@ -328,6 +350,7 @@ public final class BrakePointSearch {
      * be in hand.
      */
     public double leftWithNothingInHand(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         double left = Double.POSITIVE_INFINITY;
         if (allowance.inHand() > 0) {
             for (Slip slip : Slip.values()) {
@@ -346,6 +369,7 @@ public final class BrakePointSearch {
      * must be in hand.
      */
     public List<Trial> slips(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return allowance.inHand() > 0
                 ? Arrays.stream(Slip.values())
                         .map(slip -> slip.trial(simulator, plan, allowance.inHand()))
@@ -355,10 +379,12 @@ public final class BrakePointSearch {
 
     /** Metres in hand of a plan: see {@link InHand}. */
     public double inHand(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return InHand.of(simulator, plan);
     }
 
-    private BrakePointWalk walk(Braking braking, int last, double farthest, Function<BrakePlan, Trial> question) {
+    private BrakePointWalk walk(Braking braking, int last, double farthest, Function<BrakePlan, Trial> asked) {
+        Function<BrakePlan, Trial> question = stoppable ? asked.compose(BrakePointWalk::uninterrupted) : asked;
         int earliest = BrakePointWalk.decimetre(simulator.corner().path().start()) + 1;
         return new BrakePointWalk(braking, earliest, last, farthest, estimate.earlierCosts(), question);
     }

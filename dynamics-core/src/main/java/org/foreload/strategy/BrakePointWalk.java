@@ -3,6 +3,7 @@ package org.foreload.strategy;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.foreload.braking.BrakePlan;
@@ -87,6 +88,14 @@ final class BrakePointWalk {
         this.farthest = (int) (10 * farthest);
         this.earlierCosts = earlierCosts;
         this.question = question;
+    }
+
+    /** A plan, unless nobody waits for its trial any longer. */
+    static BrakePlan uninterrupted(BrakePlan plan) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("interrupted before the latest brake point was found");
+        }
+        return plan;
     }
 
     /** The trial from a point, in decimetres; each is driven once. */

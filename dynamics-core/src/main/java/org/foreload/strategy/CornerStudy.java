@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.DoubleFunction;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -26,8 +27,13 @@ import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
 
 /**
- * A car, a corner and a driver put together: the ideal bound, the simulator, and the questions that are asked of both.
- * Immutable; one study serves many threads.
+ * A car, a corner and a driver put together: what to start from. {@link #of(Car, Corner)} makes a study,
+ * {@link #latest(Braking)} finds the latest brake point of one release, {@link #bound()} is the fastest entry that the
+ * tyres allow, and {@link #simulator()} drives a plan as it is given. Many releases are compared by a
+ * {@link ReleaseSweep}.
+ *
+ * <p>All stations are metres along the line, 0 at turn-in and negative on the approach. Immutable; one study serves
+ * many threads.
  */
 public final class CornerStudy {
 
@@ -53,10 +59,14 @@ public final class CornerStudy {
     }
 
     /**
-     * A study.
+     * A study with a driver, settings and a margin of one's own.
      *
-     * @param car a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the distances of the
-     *     CG from the axles
+     * @param car what is driven; a car without yaw inertia is simulated with a twentieth of m·a·b, a and b being the
+     *     distances of the CG from the axles
+     * @param corner where, and how fast the car arrives
+     * @param driver lags, limits and reactions of hands and feet
+     * @param settings accuracy of the simulator
+     * @param allowance margin with which the car must make the corner
      * @throws NullPointerException if an argument is null; its name is the message
      * @throws org.foreload.conventions.InvalidValueException if the car comes faster than any braking can slow it
      */
@@ -152,15 +162,18 @@ public final class CornerStudy {
      *
      * @throws NullPointerException if it is null
      */
-    public CornerStudy with(Allowance other) {
-        return new CornerStudy(bound, simulator, Objects.requireNonNull(other, "allowance"));
+    public CornerStudy with(Allowance allowance) {
+        return new CornerStudy(bound, simulator, Objects.requireNonNull(allowance, "allowance"));
     }
 
     /**
      * Time, s, that the margin costs an entry: how much quicker the same release is from its quickest brake point with
      * nothing in hand. Zero where it is no quicker.
+     *
+     * @param entry an entry of this study that keeps the margin
      */
     public double marginCost(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
         Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
                 .search()
                 .quickest(entry.plan().braking());
@@ -171,16 +184,17 @@ public final class CornerStudy {
     }
 
     /**
-     * The fastest quasi-steady entry on the line: what no simulated entry beats but by using the width of the track, or
-     * by the milliseconds that a drive which falls behind the rising speed is worth on a long straight.
+     * The fastest quasi-steady entry on the line. A simulated entry beats it only by using the width of the track, or
+     * on a long straight by a few milliseconds, since its drive force lags behind the power limit, which falls as speed
+     * rises.
      */
     public IdealProfile bound() {
         return bound.profile();
     }
 
     /**
-     * Stations of the apexes of the bends that the car slows for, m; see {@link Apexes}. Whatever places releases
-     * between turn-in and apex asks for them.
+     * Stations of the apexes of the bends that the car slows for, m, in driving order; see {@link Apexes}. Ends of a
+     * release are best given as shares of the way there.
      *
      * @throws InvalidValueException if the line has no bend after turn-in
      */
@@ -196,21 +210,24 @@ public final class CornerStudy {
     }
 
     /**
-     * That apex, m, which is nearest to the brake off of a release.
+     * The apex, m, that is nearest to the brake off of a release.
      *
      * @throws InvalidValueException if the line has no bend after turn-in
      */
     public double apex(Release release) {
+        Objects.requireNonNull(release, "release");
         return Collections.min(apexes(), Comparator.comparingDouble(apex -> Math.abs(apex - release.end())));
     }
 
     /**
-     * That apex, m, for which a release makes the quickest entry from its latest brake point; where there is only one,
-     * or none of them makes the corner, the first: it is the first bend that the car must be slow for.
+     * The apex, m, for which a release makes the quickest entry from its latest brake point; where there is only one,
+     * or no release makes the corner, the first: it is the first bend that the car must slow for.
      *
-     * @param release the release whose start and end are made from the way to an apex, m
+     * @param release makes the braking for an apex at this station, m
+     * @throws InvalidValueException if the line has no bend after turn-in
      */
     public double apex(DoubleFunction<Braking> release) {
+        Objects.requireNonNull(release, "release");
         List<Double> apexes = apexes();
         double best = apexes.get(0);
         double least = Double.POSITIVE_INFINITY;
@@ -236,8 +253,10 @@ public final class CornerStudy {
 
     /**
      * Deceleration, m/s², that the brakes alone can ask for at the approach speed before a wheel locks, where the
-     * approach, with its grade and banking, allows least. With anti-lock brakes no wheel locks: then what they can ask
-     * for before a harder foot changes nothing, the wheels of both axles being held back.
+     * approach, with its grade and banking, allows least. With anti-lock brakes no wheel locks: then it is the
+     * deceleration from which on a harder foot changes nothing, since the wheels of both axles are held back.
+     *
+     * @throws IllegalStateException if the car has no grip to brake with in a straight line
      */
     public double lockLimit() {
         return lockLimit(
@@ -256,24 +275,31 @@ public final class CornerStudy {
     }
 
     /**
-     * The entry from the last of all brake points, driven with full accuracy, and what it has in hand.
+     * The latest brake point from which the car makes the corner with the margin asked for: the entry from there,
+     * driven with full accuracy, and what its plan has {@linkplain InHand in hand}. Where there is none,
+     * {@link Finding#found()} is false and the entry is the attempt that came closest. Keeping the margin may come and
+     * go with the brake point, so this tries some hundreds of them.
      *
+     * @param braking how hard, and how the brake comes off
+     * @throws CancellationException if the thread that calls is interrupted before it is found; it still is then
      * @throws IllegalStateException if an entry cannot be followed; see {@link EntrySimulator}
      */
     public Finding latest(Braking braking) {
-        BrakePointSearch search = search();
+        Objects.requireNonNull(braking, "braking");
+        BrakePointSearch search = new BrakePointSearch(bound.profile(), simulator, allowance, true);
         Trial last = search.lastOfAll(braking);
         Finding finding = search.confirmed(last);
         return finding.found() || !last.met() ? finding : search.confirmed(search.latest(braking));
     }
 
     /**
-     * The entry from the quickest of all brake points, where braking earlier than the latest is quicker by
-     * {@value #QUICKER} s or more; driven with full accuracy.
+     * The quickest entry with the same release where braking earlier than at the latest brake point gains
+     * {@value #QUICKER} s or more, driven with full accuracy; empty where it does not.
      *
      * @param latest what was found as the {@link #latest(Braking)}
      */
     public Optional<Finding> quicker(Finding latest) {
+        Objects.requireNonNull(latest, "latest");
         if (!latest.found()) {
             return Optional.empty();
         }
@@ -291,14 +317,16 @@ public final class CornerStudy {
     private static final double QUICKER = 0.002;
 
     /**
-     * The latest brake point found by steps from a guess: quicker than the {@link #latest(Braking) last of all}, and
-     * the same but where keeping the margin comes and goes with the brake point. Where the steps from the guess find
-     * none, others go from the estimate.
+     * The latest brake point, looked for near a guess. This takes less time than {@link #latest(Braking)}, and finds
+     * the same unless keeping the margin comes and goes with the brake point. Where the steps from the guess find none,
+     * others go from the estimate. Some dozens of entries, which an interrupt does not end.
      *
+     * @param braking how hard, and how the brake comes off
      * @param guess brake point, m, that makes the corner, or nearly so: the nearer, the fewer entries
      * @throws InvalidValueException if the guess is not finite
      */
     public Finding latest(Braking braking, double guess) {
+        Objects.requireNonNull(braking, "braking");
         Checks.finite("guess", guess);
         BrakePointSearch search = search();
         Trial near = search.latest(braking, guess);

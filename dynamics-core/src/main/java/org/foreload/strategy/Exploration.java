@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.entry.EntryResult;
 
@@ -29,7 +30,9 @@ public record Exploration(
 
     /** Copies the candidates. */
     public Exploration {
-        candidates = List.copyOf(candidates);
+        Objects.requireNonNull(best, "best");
+        Objects.requireNonNull(baseline, "baseline");
+        candidates = List.copyOf(Objects.requireNonNull(candidates, "candidates"));
     }
 
     /** Whether everything was tried; false after a stop or an interrupt that left something out. */
@@ -52,6 +55,7 @@ public record Exploration(
      * nobody brakes, whatever their shape, the quickest.
      */
     public static List<Candidate> bestOfEachShape(List<Candidate> candidates) {
+        Objects.requireNonNull(candidates, "candidates");
         Map<String, Candidate> best = new LinkedHashMap<>();
         candidates.stream()
                 .filter(Candidate::made)
@@ -71,6 +75,11 @@ public record Exploration(
      *     margin
      */
     public record Candidate(EntryResult entry, boolean made, double inHand, boolean onFront) {
+
+        /** Refuses null. */
+        public Candidate {
+            Objects.requireNonNull(entry, "entry");
+        }
 
         /** Name of the shape of its release; empty where nobody brakes. */
         public Optional<String> shape() {

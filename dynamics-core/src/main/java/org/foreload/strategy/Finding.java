@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Objects;
 import org.foreload.entry.EntryResult;
 
 /**
@@ -9,4 +10,10 @@ import org.foreload.entry.EntryResult;
  * @param found whether a brake point makes the corner with the margin asked for
  * @param inHand what the plan has {@link InHand in hand}, m; NaN if not found
  */
-public record Finding(EntryResult entry, boolean found, double inHand) {}
+public record Finding(EntryResult entry, boolean found, double inHand) {
+
+    /** Refuses null. */
+    public Finding {
+        Objects.requireNonNull(entry, "entry");
+    }
+}

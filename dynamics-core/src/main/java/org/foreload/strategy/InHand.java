@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Objects;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntrySimulator;
 
@@ -27,6 +28,8 @@ public final class InHand {
 
     /** Metres in hand of a plan, 0 to {@link #MOST}, in the steps in which it is looked for. */
     public static double of(EntrySimulator simulator, BrakePlan plan) {
+        Objects.requireNonNull(simulator, "simulator");
+        Objects.requireNonNull(plan, "plan");
         int forgiven = ERRORS.length;
         for (Slip slip : Slip.values()) {
             forgiven = forgiven(simulator, plan, slip, forgiven);

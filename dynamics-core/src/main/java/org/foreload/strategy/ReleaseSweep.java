@@ -66,6 +66,8 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration run(Sweep sweep, SweepMemory memory) {
+        Objects.requireNonNull(sweep, "sweep");
+        Objects.requireNonNull(memory, "memory");
         return refined(coarse(sweep, memory), List.of(), 0);
     }
 
@@ -77,6 +79,8 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param memory what an earlier run of the same sweep, with the same study, has found
      */
     public Exploration coarse(Sweep sweep, SweepMemory memory) {
+        Objects.requireNonNull(sweep, "sweep");
+        Objects.requireNonNull(memory, "memory");
         List<Braking> releases = releases();
         List<Candidate> tried = all(sweep.run(releases, release -> candidate(release, memory)));
         if (tried.size() == releases.size() && tried.stream().noneMatch(Candidate::made)) {
@@ -107,6 +111,8 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @return what was found, in the order of the releases
      */
     public Map<Braking, Found> part(int part, int of, Sweep sweep, SweepMemory memory) {
+        Objects.requireNonNull(sweep, "sweep");
+        Objects.requireNonNull(memory, "memory");
         Checks.within("part", part, 1, of);
         List<Braking> all = releases();
         List<Braking> own = IntStream.range(0, all.size())
@@ -143,6 +149,8 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param left how many others a stop kept from being looked for, 0 or more
      */
     public Exploration refined(Exploration done, List<Finding> more, int left) {
+        Objects.requireNonNull(done, "done");
+        Objects.requireNonNull(more, "more");
         Checks.notNegative("left", left);
         List<Candidate> all = new ArrayList<>(done.candidates());
         more.stream().map(Candidate::of).map(Candidate::withoutProfile).forEach(all::add);

@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -37,6 +38,7 @@ public final class StraightLine {
 
     /** Whether a plan is straight-line braking. */
     public static boolean is(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return plan.release().shape() == ReleaseShapes.ABRUPT && plan.release().end() <= 0;
     }
 
@@ -49,6 +51,8 @@ public final class StraightLine {
      * what is gained on it says little of a release.
      */
     public static boolean slowsForALaterBend(CornerStudy study, EntryResult entry) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(entry, "entry");
         IdealProfile bound = study.bound();
         Path path = study.simulator().corner().path();
         double bent = 0;
@@ -73,6 +77,8 @@ public final class StraightLine {
      * @param sweep on how many threads; its progress is not used
      */
     public static Optional<Finding> best(CornerStudy study, double buildUpTime, Sweep sweep) {
+        Objects.requireNonNull(study, "study");
+        Objects.requireNonNull(sweep, "sweep");
         Sweep quiet = new Sweep(sweep.threads(), Sweep.Progress.SILENT);
         double limit = study.lockLimit();
         Function<Braking, Trial> near = study.search()::quickest;

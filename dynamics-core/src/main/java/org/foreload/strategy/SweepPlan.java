@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -23,15 +24,21 @@ import org.foreload.conventions.InvalidValueException;
 public record SweepPlan(
         List<ReleaseShape> shapes, List<Double> peaks, List<Double> starts, List<Double> ends, double buildUpTime) {
 
-    /** Checks and copies. */
+    /**
+     * Checks and copies.
+     *
+     * @throws InvalidValueException if a number is not allowed, there is nothing to try, or a shape gives a share that
+     *     is not finite: one such shape would end the whole sweep; it is named
+     */
     public SweepPlan {
-        shapes = List.copyOf(shapes);
-        peaks = List.copyOf(peaks);
-        starts = List.copyOf(starts);
-        ends = List.copyOf(ends);
+        shapes = List.copyOf(Objects.requireNonNull(shapes, "shapes"));
+        peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
+        starts = List.copyOf(Objects.requireNonNull(starts, "starts"));
+        ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
         if (shapes.isEmpty() || peaks.isEmpty() || starts.isEmpty() || ends.isEmpty()) {
             throw new InvalidValueException("sweep", "nothing to try", "at least one shape, peak, start and end");
         }
+        shapes.forEach(ReleaseShapes::checked);
         peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
         starts.forEach(start -> Checks.finite("release_start_share", start));
         ends.forEach(end -> Checks.finite("release_end_share", end));

@@ -1,5 +1,6 @@
 package org.foreload.strategy;
 
+import java.util.Objects;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 
@@ -11,6 +12,12 @@ import org.foreload.entry.EntryResult;
  * @param excess how far it goes beyond what is allowed
  */
 public record Trial(double point, EntryResult entry, Excess excess) {
+
+    /** Refuses null. */
+    public Trial {
+        Objects.requireNonNull(entry, "entry");
+        Objects.requireNonNull(excess, "excess");
+    }
 
     /** Distance, m, before the release over which the brake point may decide whether a wheel stops long enough. */
     private static final double WELL_BEFORE = 10;

@@ -1,12 +1,12 @@
 /**
- * The questions people come with: how late to brake, which release is best, and what it is worth.
+ * How late to brake, which release is quickest, and what it gains over braking in a straight line.
  *
  * <p><b>The key idea.</b> Releases are only comparable when each brakes as late as it can. So every release gets its
  * own latest brake point, the last one from which the car still makes the corner with the margin asked for, and then
  * the times between the same two markers are compared.
  *
- * <p><b>Ready pieces.</b> {@link org.foreload.strategy.CornerStudy} puts a car, a corner and a driver together;
- * {@link org.foreload.strategy.BrakePointSearch} is the one search for brake points;
+ * <p><b>Ready pieces.</b> {@link org.foreload.strategy.CornerStudy} puts a car, a corner and a driver together: start
+ * there; {@link org.foreload.strategy.BrakePointSearch} is the one search for brake points;
  * {@link org.foreload.strategy.ReleaseSweep} tries the releases of a {@link org.foreload.strategy.SweepPlan};
  * {@link org.foreload.strategy.Allowance} is the margin asked for.
  *

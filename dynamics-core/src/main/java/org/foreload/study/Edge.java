@@ -1,5 +1,6 @@
 package org.foreload.study;
 
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.foreload.conventions.Checks;
 import org.hipparchus.analysis.solvers.AllowedSolution;
@@ -32,6 +33,7 @@ public final class Edge {
      */
     public static double largest(
             DoubleUnaryOperator left, double first, double stride, double least, double most, double accuracy) {
+        Objects.requireNonNull(left, "left");
         Checks.positive("first", first);
         Checks.between("stride", stride, 1, Double.POSITIVE_INFINITY);
         Checks.within("least", least, 0, first);

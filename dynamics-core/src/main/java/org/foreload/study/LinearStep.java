@@ -2,6 +2,7 @@ package org.foreload.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.linear.LinearConstraint;
@@ -33,6 +34,11 @@ public final class LinearStep {
      */
     public static Optional<double[]> of(
             double[] cost, double[] limits, double[][] slopes, double[] low, double[] high) {
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(slopes, "slopes");
+        Objects.requireNonNull(low, "low");
+        Objects.requireNonNull(high, "high");
         int size = cost.length;
         List<LinearConstraint> constraints = new ArrayList<>();
         for (int j = 0; j < limits.length; j++) {

@@ -1,7 +1,9 @@
 package org.foreload.study;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Checks;
 import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -53,6 +55,7 @@ public final class ResponseSurface {
          * @param values of each function at each point: a row for each point
          */
         public ResponseSurface through(List<double[]> values) {
+            Objects.requireNonNull(values, "values");
             double[][] right = new double[points.length + 1 + centre.length][values.get(0).length];
             for (int i = 0; i < points.length; i++) {
                 right[i] = values.get(i).clone();
@@ -72,6 +75,8 @@ public final class ResponseSurface {
      * @return empty if the points are too few, or lie in one plane
      */
     public static Optional<Points> at(List<double[]> points, double smoothing) {
+        Objects.requireNonNull(points, "points");
+        Checks.notNegative("smoothing", smoothing);
         if (points.isEmpty() || points.size() <= points.get(0).length) {
             return Optional.empty();
         }
@@ -95,6 +100,7 @@ public final class ResponseSurface {
 
     /** What the functions come to at a point. */
     public double[] at(double[] x) {
+        Objects.requireNonNull(x, "x");
         double[] sum = weights[points.length].clone();
         for (int i = 0; i < points.length; i++) {
             double r = distance(x, points[i]);
@@ -108,6 +114,7 @@ public final class ResponseSurface {
 
     /** Slopes of the functions along each variable at a point: a row for each variable. */
     public double[][] slopesAt(double[] x) {
+        Objects.requireNonNull(x, "x");
         double[][] slopes = new double[x.length][];
         for (int k = 0; k < x.length; k++) {
             slopes[k] = weights[points.length + 1 + k].clone();

@@ -1,6 +1,7 @@
 package org.foreload.study;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -26,7 +27,7 @@ public final class Rounds {
 
     private Rounds(int threads, Sweep.Progress progress, int total, AtomicInteger done, AtomicBoolean complete) {
         this.threads = threads;
-        this.progress = progress;
+        this.progress = Objects.requireNonNull(progress, "progress");
         this.total = total;
         this.done = done;
         this.complete = complete;
@@ -44,6 +45,8 @@ public final class Rounds {
 
     /** Runs a computation for each case; what a stop left out is missing from the results. */
     public <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
+        Objects.requireNonNull(cases, "cases");
+        Objects.requireNonNull(computation, "computation");
         if (cases.isEmpty()) {
             return List.of();
         }

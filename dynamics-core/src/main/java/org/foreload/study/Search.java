@@ -20,7 +20,7 @@ import org.hipparchus.random.Well19937c;
 /**
  * Searches for the lowest cost within a box, without derivatives. What was found so far is never lost: neither by a
  * stop, nor by an optimiser that gives up, nor by one that wanders off. The cost must be a function of its point alone;
- * then the same search finds the same point, bit for bit.
+ * then the same search finds the same point, bit for bit. Two with the same numbers and the same stop are equal.
  *
  * @param low lowest value of each variable
  * @param high highest value of each variable
@@ -34,8 +34,9 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
 
     /** Checks and copies. */
     public Search {
-        low = low.clone();
-        high = high.clone();
+        Objects.requireNonNull(stopped, "stopped");
+        low = Objects.requireNonNull(low, "low").clone();
+        high = Objects.requireNonNull(high, "high").clone();
         if (low.length < 2 || low.length != high.length) {
             throw new InvalidValueException(
                     "search", low.length + " and " + high.length + " bounds", "2 or more pairs");
@@ -59,7 +60,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
 
         /** Copies the point. */
         public Found {
-            point = point.clone();
+            point = Objects.requireNonNull(point, "point").clone();
         }
 
         @Override
@@ -79,6 +80,20 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         public double[] point() {
             return point.clone();
         }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Search search
+                && Arrays.equals(low, search.low)
+                && Arrays.equals(high, search.high)
+                && evaluations == search.evaluations
+                && stopped.equals(search.stopped);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Objects.hash(evaluations, stopped, Arrays.hashCode(low)) + Arrays.hashCode(high);
     }
 
     @Override
@@ -102,6 +117,12 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
      * @param seed of its random draws
      */
     public Found wide(ToDoubleFunction<double[]> cost, double[] start, double[] spread, long seed) {
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(spread, "spread");
+        for (double one : spread) {
+            Checks.positive("spread", one);
+        }
         int population = 4 + (int) (3 * Math.log(start.length));
         MultivariateOptimizer optimizer =
                 new CMAESOptimizer(Integer.MAX_VALUE, 0, true, 0, 0, new Well19937c(seed), false, null);
@@ -122,6 +143,9 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
      * @param radius how far it looks at first, in every variable; scale the variables so that one radius suits all
      */
     public Found nearby(ToDoubleFunction<double[]> cost, double[] start, double radius) {
+        Objects.requireNonNull(cost, "cost");
+        Objects.requireNonNull(start, "start");
+        Checks.positive("radius", radius);
         for (int i = 0; i < low.length; i++) {
             radius = Math.min(radius, (high[i] - low[i]) / 3);
         }
@@ -136,7 +160,7 @@ public record Search(double[] low, double[] high, int evaluations, BooleanSuppli
         Memory memory = new Memory(cost);
         double[] inside = start.clone();
         for (int i = 0; i < inside.length; i++) {
-            inside[i] = Math.max(low[i], Math.min(high[i], start[i]));
+            inside[i] = Math.max(low[i], Math.min(high[i], Checks.number("start", start[i])));
         }
         try {
             memory.cost(inside);

@@ -92,6 +92,8 @@ public final class Sweep {
      * @throws NullPointerException if its result is null
      */
     public <A, R> List<Optional<R>> run(List<A> cases, Function<? super A, ? extends R> computation) {
+        Objects.requireNonNull(cases, "cases");
+        Objects.requireNonNull(computation, "computation");
         AtomicInteger done = new AtomicInteger();
         AtomicBoolean interrupted = new AtomicBoolean();
         AtomicBoolean failed = new AtomicBoolean();

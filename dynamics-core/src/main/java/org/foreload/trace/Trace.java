@@ -15,7 +15,7 @@ public record Trace(List<Column> columns) {
 
     /** Checks that the columns fit together. */
     public Trace {
-        columns = List.copyOf(columns);
+        columns = List.copyOf(Objects.requireNonNull(columns, "columns"));
         if (columns.isEmpty()) {
             throw new IllegalArgumentException("a trace needs a column");
         }
@@ -38,6 +38,7 @@ public record Trace(List<Column> columns) {
 
     /** The column of this name, if there is one. */
     public Optional<Column> find(String name) {
+        Objects.requireNonNull(name, "name");
         return columns.stream().filter(column -> column.name().equals(name)).findFirst();
     }
 
@@ -47,6 +48,7 @@ public record Trace(List<Column> columns) {
      * @throws IllegalArgumentException if there is none; the message lists those there are
      */
     public Column column(String name) {
+        Objects.requireNonNull(name, "name");
         return find(name)
                 .orElseThrow(() -> new IllegalArgumentException("no column " + name + "; there are "
                         + columns.stream().map(Column::name).toList()));
@@ -63,9 +65,9 @@ public record Trace(List<Column> columns) {
 
         /** Copies the numbers. */
         public Column {
-            Objects.requireNonNull(name);
-            Objects.requireNonNull(unit);
-            values = values.clone();
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(unit, "unit");
+            values = Objects.requireNonNull(values, "values").clone();
         }
 
         @Override
@@ -110,6 +112,8 @@ public record Trace(List<Column> columns) {
          * @throws IllegalStateException after it
          */
         public Builder column(String name, String unit) {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(unit, "unit");
             if (!rows.isEmpty()) {
                 throw new IllegalStateException("column " + name + " comes after the first row");
             }
@@ -120,6 +124,7 @@ public record Trace(List<Column> columns) {
 
         /** Adds a row with one number per column. */
         public void row(double... numbers) {
+            Objects.requireNonNull(numbers, "numbers");
             if (numbers.length != names.size()) {
                 throw new IllegalArgumentException(numbers.length + " numbers for " + names.size() + " columns");
             }

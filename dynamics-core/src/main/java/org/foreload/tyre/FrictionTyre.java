@@ -35,7 +35,7 @@ public record FrictionTyre(
 
     /** Checks every number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public FrictionTyre {
-        Objects.requireNonNull(curve);
+        Objects.requireNonNull(curve, "curve");
         Checks.positive("peak_friction_x", frictionX);
         Checks.positive("peak_friction_y", frictionY);
         Checks.within("load_sensitivity", loadSensitivity, 0, 1);

@@ -36,6 +36,7 @@ public final class TyreLaws {
      * @throws org.foreload.conventions.InvalidValueException if there is no load, or one that is not above zero
      */
     public static List<String> broken(Tyre tyre, double... loads) {
+        Objects.requireNonNull(loads, "loads");
         Objects.requireNonNull(tyre, "tyre");
         if (loads.length == 0) {
             throw new InvalidValueException("loads", "none", "one load or more, in N");

@@ -5,8 +5,8 @@ import org.foreload.conventions.Checks;
 import org.foreload.tyre.Tyre;
 
 /**
- * A car: nothing but measured numbers, grouped by what they belong to. There are no default masses, heights or
- * frictions: what a car is, its owner says.
+ * A car: measured numbers, grouped by what they belong to. No mass, height or friction has a default: each must be
+ * given. {@link #builder()} asks for them one by one, by name and unit.
  *
  * @param name for reports
  * @param chassis masses and lengths
@@ -16,7 +16,7 @@ import org.foreload.tyre.Tyre;
  * @param driveline engine power at the wheels and which wheels it drives
  * @param frontTyre each of the two front tyres
  * @param rearTyre each of the two rear tyres
- * @param antiLock whether the brakes are kept from stopping a wheel
+ * @param antiLock whether anti-lock brakes keep the wheels from stopping
  */
 public record Car(
         String name,
@@ -46,7 +46,7 @@ public record Car(
         Objects.requireNonNull(rearTyre, "rearTyre");
     }
 
-    /** A car whose brakes can stop its wheels. */
+    /** A car without anti-lock brakes: they can stop its wheels. */
     public Car(
             String name,
             Chassis chassis,
@@ -111,7 +111,7 @@ public record Car(
                 other, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, antiLock);
     }
 
-    /** The same car with brakes that are kept from stopping a wheel, or not. */
+    /** The same car with anti-lock brakes, or without. */
     public Car withAntiLock(boolean other) {
         return new Car(name, chassis, suspension, aerodynamics, frontBrakeShare, driveline, frontTyre, rearTyre, other);
     }

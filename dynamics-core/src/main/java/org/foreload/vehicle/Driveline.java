@@ -15,7 +15,7 @@ public record Driveline(double power, DrivenAxle drivenAxle, double closedThrott
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Driveline {
         Checks.notNegative("power_w", power);
-        Objects.requireNonNull(drivenAxle);
+        Objects.requireNonNull(drivenAxle, "drivenAxle");
         Checks.notNegative("closed_throttle_drag_n", closedThrottleDrag);
     }
 

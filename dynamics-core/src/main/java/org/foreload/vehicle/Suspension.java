@@ -1,5 +1,6 @@
 package org.foreload.vehicle;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 
 /**
@@ -23,8 +24,8 @@ public record Suspension(
         Checks.within("front_roll_stiffness_share", frontRollStiffnessShare, 0, 1);
         Checks.finite("front_roll_center_height_m", frontRollCenterHeight);
         Checks.finite("rear_roll_center_height_m", rearRollCenterHeight);
-        java.util.Objects.requireNonNull(pitch);
-        java.util.Objects.requireNonNull(roll);
+        Objects.requireNonNull(pitch, "pitch");
+        Objects.requireNonNull(roll, "roll");
     }
 
     /** Makes a suspension step by step, each number by its name and unit. */

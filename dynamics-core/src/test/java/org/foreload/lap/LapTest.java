@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.LongAdder;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.SimulationSettings;
@@ -15,6 +17,7 @@ import org.foreload.load.SampleCars;
 import org.foreload.optimum.BestRelease;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.path.Corner;
+import org.foreload.path.Path;
 import org.foreload.path.Segment;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
@@ -62,6 +65,35 @@ class LapTest {
                 first.baseline().orElseThrow().time(),
                 second.baseline().orElseThrow().time(),
                 "the lap compared with gets the same speeds in the same corner");
+    }
+
+    /** Straight-line braking into the first corner is a part of the search for the best release, and driven once. */
+    @Test
+    void theFirstCornerTakesNoMoreThanItsOwnSearch() {
+        LongAdder looks = new LongAdder();
+        Corner plain = SampleStudies.shortCorner();
+        Corner counted = new Corner(plain.name(), plain.approachSpeed(), counting(plain.path(), looks));
+        var best = BestRelease.SIMPLE_SHAPES.find(study(0, counted), 2, Sweep.Progress.SILENT);
+        long alone = looks.sumThenReset();
+        Lap lap = Lap.of(
+                new Circuit("once", List.of(counted)),
+                LapTest::study,
+                BestRelease.SIMPLE_SHAPES,
+                2,
+                Sweep.Progress.SILENT);
+        assertEquals(alone, looks.sum());
+        assertEquals(best.baseline(), lap.corners().get(0).baseline());
+    }
+
+    /** A line that counts how often the equations of motion look at it. */
+    private static Path counting(Path line, LongAdder looks) {
+        return (Path) Proxy.newProxyInstance(
+                Path.class.getClassLoader(), new Class<?>[] {Path.class}, (self, method, arguments) -> {
+                    if (method.getName().equals("at")) {
+                        looks.increment();
+                    }
+                    return method.invoke(line, arguments);
+                });
     }
 
     /** Who does not brake trails nothing: such a corner gains only by speed handed on to it, and there is none. */

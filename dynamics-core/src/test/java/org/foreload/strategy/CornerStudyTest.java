@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
@@ -50,6 +52,42 @@ class CornerStudyTest {
                 || InHand.of(STUDY.simulator(), later.plan()) < Allowance.STANDARD.inHand());
         assertTrue(InHand.forgives(STUDY.simulator(), entry.plan(), finding.inHand()));
         assertFalse(InHand.forgives(STUDY.simulator(), entry.plan(), 2 * finding.inHand()));
+    }
+
+    /**
+     * Who no longer waits need not wait for the end: the entry under way is the last, and the flag stays for who asks
+     * next. Common practice, no source.
+     */
+    @Test
+    void anInterruptEndsTheSearchForTheLatestBrakePoint() {
+        AtomicInteger entries = new AtomicInteger();
+        ReleaseShape counting = new Counting(entries, 5);
+        Braking plan = Braking.of(6, 0.25, new Release(counting, -10, 25));
+        assertThrows(CancellationException.class, () -> STUDY.latest(plan));
+        assertTrue(Thread.interrupted(), "the interrupt was swallowed");
+        assertEquals(5, entries.get());
+    }
+
+    /** A linear release that counts the entries that are made with it, and interrupts the last one. */
+    private record Counting(AtomicInteger entries, int last) implements ReleaseShape {
+        @Override
+        public String name() {
+            return "counting";
+        }
+
+        @Override
+        public double remaining(double u) {
+            return ReleaseShapes.LINEAR.remaining(u);
+        }
+
+        /** An entry asks once where its steps must end. */
+        @Override
+        public double[] kinks() {
+            if (entries.incrementAndGet() == last) {
+                Thread.currentThread().interrupt();
+            }
+            return new double[0];
+        }
     }
 
     /**

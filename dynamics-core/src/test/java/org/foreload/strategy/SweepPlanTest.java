@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,32 @@ class SweepPlanTest {
                         new Release(ReleaseShapes.LINEAR, -10, 10),
                         new Release(ReleaseShapes.LINEAR, -10, 40)),
                 releases);
+    }
+
+    /** The plan is refused, before a sweep begins, and says where: one shape would end it as a whole. */
+    @Test
+    void aShapeThatGivesNoNumberIsRefusedByItsName() {
+        ReleaseShape broken = new ReleaseShape() {
+            @Override
+            public String name() {
+                return "broken";
+            }
+
+            @Override
+            public double remaining(double u) {
+                return u > 0.4 && u < 0.41 ? Double.NaN : 1 - u;
+            }
+
+            @Override
+            public double[] kinks() {
+                return new double[0];
+            }
+        };
+        List<ReleaseShape> shapes = List.of(ReleaseShapes.LINEAR, broken);
+        List<Double> numbers = List.of(0.5);
+        InvalidValueException refused = assertThrows(
+                InvalidValueException.class, () -> new SweepPlan(shapes, numbers, List.of(0.0), numbers, 0.25));
+        assertEquals("release_shape broken, remaining(0.405)", refused.field());
     }
 
     private static List<Double> rounded(List<Double> values) {

@@ -15,6 +15,12 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.conventions.Gravity;
+import org.foreload.file.CarFile;
+import org.foreload.file.CornerFile;
+import org.foreload.handling.LinearHandling;
+import org.foreload.handling.Trim;
+import org.foreload.ideal.IdealEntry;
+import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +40,8 @@ class OutsideProjectIT {
 
     private static final Set<String> OF_THE_FILES = Set.of(
             "foreload-files", "jackson-annotations", "jackson-core", "jackson-databind", "jackson-dataformat-csv");
+
+    private static final Path OUTSIDE = Path.of("src", "test", "outside");
 
     /** One for all: what the first project fetches, the second finds. */
     @TempDir
@@ -59,6 +67,9 @@ class OutsideProjectIT {
 
     /** Maven compiles one file here: without the second compiler it is done sooner. */
     private static final String SHORT_RUN = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
+
+    private static final String JAVA =
+            Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
     private static String run(Path where, String... command) throws IOException, InterruptedException {
         Path out = where.resolve("out.txt");
@@ -93,7 +104,7 @@ class OutsideProjectIT {
     }
 
     private static Path copy(String name) throws IOException {
-        Path from = Path.of("src", "test", "outside", name);
+        Path from = OUTSIDE.resolve(name);
         Path to = directory.resolve(name);
         try (Stream<Path> files = Files.walk(from)) {
             files.forEach(file -> {
@@ -112,10 +123,25 @@ class OutsideProjectIT {
         String classPath = Stream.concat(Stream.of(project.resolve("target/classes")), libraries.stream())
                 .map(Path::toString)
                 .collect(Collectors.joining(File.pathSeparator));
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         return run(
                         project,
-                        Stream.concat(Stream.of(java, "-cp", classPath, "Outside"), Stream.of(args))
+                        Stream.concat(Stream.of(JAVA, "-cp", classPath, "Outside"), Stream.of(args))
+                                .toArray(String[]::new))
+                .lines()
+                .toList();
+    }
+
+    /** The answer of a project that is a module, with all libraries on the module path. */
+    private static List<String> answerOfAModule(Path project, List<Path> libraries, String... args)
+            throws IOException, InterruptedException {
+        String modulePath = Stream.concat(Stream.of(project.resolve("target/classes")), libraries.stream())
+                .map(Path::toString)
+                .collect(Collectors.joining(File.pathSeparator));
+        return run(
+                        project,
+                        Stream.concat(
+                                        Stream.of(JAVA, "-p", modulePath, "-m", "outside/outside.Outside"),
+                                        Stream.of(args))
                                 .toArray(String[]::new))
                 .lines()
                 .toList();
@@ -147,6 +173,22 @@ class OutsideProjectIT {
         assertEquals(FRONT_LOAD, Double.parseDouble(answer.get(0)), 1e-9 * FRONT_LOAD);
         // The points lie on a circle of 80 m, rounded to 0.1 mm.
         assertEquals(80, Double.parseDouble(answer.get(1)), 0.5);
+    }
+
+    /** On the module path the same numbers come out as in this virtual machine, on its class path. */
+    @Test
+    void aModuleCanRequireThem() throws IOException, InterruptedException {
+        Path project = copy("from-a-module");
+        List<Path> libraries = build(project);
+        Path car = OUTSIDE.resolve("core-and-files/car.json").toAbsolutePath();
+        Path corner = OUTSIDE.resolve("from-a-module/corner.json").toAbsolutePath();
+        Car read = CarFile.read(car).value();
+        double time = IdealEntry.solve(read, CornerFile.read(corner).value()).time();
+        double frequency =
+                LinearHandling.of(Trim.find(read, 30, 4, 0).orElseThrow()).naturalFrequency();
+        assertEquals(
+                List.of(Double.toString(time), Double.toString(frequency)),
+                answerOfAModule(project, libraries, car.toString(), corner.toString()));
     }
 
     @Test

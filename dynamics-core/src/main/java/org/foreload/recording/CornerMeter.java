@@ -125,7 +125,7 @@ final class CornerMeter {
         boolean begun = rest == 0 && brake[0] > OFF * level;
         boolean ended = off == s.length - 1 && brake[off] > OFF * level;
         double[] time = run.time();
-        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level);
+        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level, brakeNoise);
         double on = Math.max(s[first], Series.at(time, s, onset));
         slowest(numbers, on);
         if (!begun) {

@@ -14,7 +14,6 @@ import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
-import org.foreload.risk.Scatter;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -89,7 +88,7 @@ public final class Adviser {
         List<CornerAdvice> all = new ArrayList<>();
         for (int i = 0; i < indices.size(); i++) {
             RecordedCorner did = corners.get(indices.get(i));
-            Scatter scatter = habits.get(i).scatter();
+            DriverScatter scatter = habits.get(i).scatter();
             all.add(cases.get(i)
                     .map(one -> one.advice() == null ? one.answer() : one.advice())
                     .orElseGet(() -> none(did, scatter, Optional.empty(), STOPPED)));
@@ -99,7 +98,7 @@ public final class Adviser {
 
     /** The corner driven again, ready to be changed; or the advice, where there is none. */
     private Case begun(int index, Habit habit) {
-        Scatter scatter = habit.scatter();
+        DriverScatter scatter = habit.scatter();
         RecordedCorner did = corners.get(index);
         double from = index == 0 ? run.first() : corners.get(index - 1).bend().end();
         double to = index + 1 == corners.size() ? run.last() : begins(corners.get(index + 1));
@@ -113,9 +112,6 @@ public final class Adviser {
             return Case.closed(
                     none(did, scatter, Optional.empty(), "there is no room before the brake point or behind the bend"));
         }
-        if (habit.atTheLimit()) {
-            return Case.closed(none(did, scatter, Optional.empty(), Habit.AT_THE_LIMIT));
-        }
         DrivenLine line = DrivenLine.of(run, did, from, to);
         Car begun = car.orElseGet(() -> FittedCar.of(limits, run, line.first(), line.last()));
         ReplicaFit.Fitted fitted;
@@ -127,7 +123,7 @@ public final class Adviser {
         Likeness likeness = fitted.likeness();
         return likeness.unlike(settings)
                 .map(why -> Case.closed(none(did, scatter, Optional.of(likeness), why)))
-                .orElseGet(() -> new Case(null, did, scatter, fitted, new GainBand(did, fitted, limits)));
+                .orElseGet(() -> new Case(null, did, habit, fitted, new GainBand(did, fitted, limits)));
     }
 
     /** Why there is no advice, or no more of it, where a stop came first. */
@@ -138,7 +134,8 @@ public final class Adviser {
         return corner.braked() ? Math.min(turnIn, corner.get(Measure.BRAKE_ON).value()) : turnIn;
     }
 
-    private static CornerAdvice none(RecordedCorner did, Scatter scatter, Optional<Likeness> likeness, String why) {
+    private static CornerAdvice none(
+            RecordedCorner did, DriverScatter scatter, Optional<Likeness> likeness, String why) {
         return new CornerAdvice(did.bend().number(), scatter, likeness, List.of(), Optional.of(why));
     }
 
@@ -159,7 +156,7 @@ public final class Adviser {
 
         private final CornerAdvice advice;
         private final RecordedCorner did;
-        private final Scatter scatter;
+        private final Habit habit;
         private final ReplicaFit.Fitted fitted;
         private final GainBand band;
 
@@ -170,10 +167,10 @@ public final class Adviser {
         private int next;
         private boolean stopped;
 
-        Case(CornerAdvice advice, RecordedCorner did, Scatter scatter, ReplicaFit.Fitted fitted, GainBand band) {
+        Case(CornerAdvice advice, RecordedCorner did, Habit habit, ReplicaFit.Fitted fitted, GainBand band) {
             this.advice = advice;
             this.did = did;
-            this.scatter = scatter;
+            this.habit = habit;
             this.fitted = fitted;
             this.band = band;
         }
@@ -186,10 +183,6 @@ public final class Adviser {
             return advice;
         }
 
-        Step step(int item) {
-            return items.get(item).steps().get(0);
-        }
-
         /** Puts the item that gains most first; says whether there is more than one. */
         boolean ranked() {
             items.sort(Comparator.comparingDouble(one -> -one.gain().value()));
@@ -197,8 +190,9 @@ public final class Adviser {
         }
 
         CornerAdvice answer() {
-            Optional<String> why = stopped ? Optional.of(STOPPED) : Optional.empty();
-            return new CornerAdvice(did.bend().number(), scatter, Optional.of(fitted.likeness()), items, why)
+            Optional<String> waits = habit.atTheLimit() ? Optional.of(Habit.AT_THE_LIMIT) : Optional.empty();
+            Optional<String> why = stopped ? Optional.of(STOPPED) : waits;
+            return new CornerAdvice(did.bend().number(), habit.scatter(), Optional.of(fitted.likeness()), items, why)
                     .ordered(item -> false);
         }
 
@@ -216,8 +210,8 @@ public final class Adviser {
         }
     }
 
-    /** A plan with some steps made, for one corner. */
-    private record Trial(Case of, List<Step> steps, BrakePlan plan) {}
+    /** A step that is tried in one corner. */
+    private record Trial(Case of, Step step) {}
 
     /** The amounts of one change to one corner. */
     private record Round(Case of, List<Tried> gains) {}
@@ -244,20 +238,16 @@ public final class Adviser {
     private void tryChanges(List<Case> open, Sweep sweep) {
         List<Trial> trials = new ArrayList<>();
         for (Case one : open) {
-            for (Change change : judged()) {
-                change.smallest()
-                        .forEach(amount -> trial(one, new Step(change, amount)).ifPresent(trials::add));
+            for (Change change : judged(one)) {
+                change.smallest().forEach(amount -> trials.add(new Trial(one, new Step(change, amount))));
             }
         }
-        List<Optional<Tried>> tried = new ArrayList<>(run(sweep, trials, Trial::of, this::tried));
+        List<Optional<Optional<Tried>>> tried = new ArrayList<>(run(sweep, trials, Trial::of, this::tried));
         List<Trial> larger = new ArrayList<>();
         for (int i = 0; i < trials.size(); i++) {
-            if (tried.get(i).filter(one -> one.gain() > 0).isPresent()) {
+            if (tried.get(i).flatMap(one -> one).filter(one -> one.gain() > 0).isPresent()) {
                 Trial smaller = trials.get(i);
-                smaller.steps()
-                        .get(0)
-                        .otherAmounts()
-                        .forEach(step -> trial(smaller.of(), step).ifPresent(larger::add));
+                smaller.step().otherAmounts().forEach(step -> larger.add(new Trial(smaller.of(), step)));
             }
         }
         tried.addAll(run(sweep, larger, Trial::of, this::tried));
@@ -267,20 +257,21 @@ public final class Adviser {
                     .filter(i -> trials.get(i).of() == one)
                     .mapToObj(tried::get)
                     .flatMap(Optional::stream)
+                    .flatMap(Optional::stream)
                     .filter(gained -> gained.gain() >= settings.leastGain())
                     .toList());
         }
     }
 
-    private static Optional<Trial> trial(Case of, Step step) {
-        return step.made(of.fitted.likeness().plan()).map(plan -> new Trial(of, List.of(step), plan));
-    }
-
     /**
-     * The changes that can be judged. What another shape is worth hangs on how the car bears brake and cornering
-     * together, and a car that is fitted to a single corner has not shown that.
+     * The changes that can be judged. What follows when the car comes faster to where it is at its limit no fitted car
+     * knows; what another shape is worth hangs on how the car bears brake and cornering together, and a car that is
+     * fitted to a single corner has not shown that.
      */
-    private List<Change> judged() {
+    private List<Change> judged(Case of) {
+        if (of.habit.atTheLimit()) {
+            return List.of(Change.LATER_AND_HARDER);
+        }
         boolean shown = car.isPresent() || corners.size() > 1;
         return Stream.of(Change.values())
                 .filter(change -> shown || change != Change.SHAPE)
@@ -313,12 +304,24 @@ public final class Adviser {
      */
     private static final double MIXED_SAFE = 0.8;
 
-    private Tried tried(Trial trial) {
-        Replica.Drive drive = trial.of().fitted.replica().quickly(trial.plan());
-        Replica.Drive base = trial.of().band.base();
+    private Optional<Tried> tried(Trial trial) {
+        ReplicaFit.Fitted fitted = trial.of().fitted;
+        Step step = trial.step();
+        if (step.change() != Change.LATER_AND_HARDER) {
+            return tried(trial.of(), List.of(step));
+        }
+        return fitted.replica()
+                .harder(fitted.likeness().plan(), step.amount())
+                .flatMap(harder -> tried(trial.of(), List.of(new Step(step.change(), step.amount(), harder))))
+                .filter(one -> one.plan().peakDeceleration() <= FittedCar.borne(limits, trial.of().did));
+    }
+
+    private static Tried tried(Case of, List<Step> steps, BrakePlan plan) {
+        Replica.Drive drive = of.fitted.replica().quickly(plan);
+        Replica.Drive base = of.band.base();
         boolean kept = drive.made() && drive.drift() <= base.drift() + MORE_DRIFT;
         double gain = kept ? base.time() - drive.time() : Double.NEGATIVE_INFINITY;
-        return new Tried(trial.steps(), trial.plan(), gain);
+        return new Tried(steps, plan, gain);
     }
 
     /** The amount that gains most among those that seldom fail. */
@@ -338,7 +341,7 @@ public final class Adviser {
         if (!(gain.low() > 0)) {
             return Optional.empty();
         }
-        return replica.failures(one.plan(), of.scatter, settings)
+        return replica.failures(one.plan(), of.habit.scatter().scatter(), settings)
                 .map(failed -> new Advice(one.steps(), one.plan(), gain, failed));
     }
 
@@ -349,9 +352,13 @@ public final class Adviser {
      */
     private Optional<Advice> both(Case of) {
         List<Tried> pairs = new ArrayList<>();
-        for (int i = 0; i < of.items.size(); i++) {
-            for (int j = i + 1; j < of.items.size(); j++) {
-                tried(of, List.of(of.step(i), of.step(j))).ifPresent(pairs::add);
+        List<Step> steps = of.items.stream()
+                .map(item -> item.steps().get(0))
+                .filter(step -> step.change() != Change.LATER_AND_HARDER)
+                .toList();
+        for (int i = 0; i < steps.size(); i++) {
+            for (int j = i + 1; j < steps.size(); j++) {
+                tried(of, List.of(steps.get(i), steps.get(j))).ifPresent(pairs::add);
             }
         }
         Comparator<Tried> mostFirst = Comparator.comparingDouble(one -> -one.gain());
@@ -377,7 +384,7 @@ public final class Adviser {
                 .findFirst();
     }
 
-    private Optional<Tried> tried(Case of, List<Step> steps) {
-        return Step.all(steps, of.fitted.likeness().plan()).map(plan -> tried(new Trial(of, steps, plan)));
+    private static Optional<Tried> tried(Case of, List<Step> steps) {
+        return Step.all(steps, of.fitted.likeness().plan()).map(plan -> tried(of, steps, plan));
     }
 }

@@ -30,6 +30,16 @@ public enum Change {
             return Optional.of(plan.withBrakePoint(plan.brakePoint() + amount).with(moved));
         }
     },
+    /**
+     * Where the foot comes down, m, positive is later; and so much harder with it that the car is as fast as before
+     * where the brake is off.
+     */
+    LATER_AND_HARDER(Measure.BRAKE_ON, "m", 4, 8, 12) {
+        @Override
+        Optional<BrakePlan> made(BrakePlan plan, double amount) {
+            return BRAKE_POINT.made(plan, amount);
+        }
+    },
     /** How hard, m/s²; positive is harder. */
     PEAK(Measure.PEAK_DECELERATION, "m/s²", 0.3, 0.6, -0.3, -0.6) {
         @Override

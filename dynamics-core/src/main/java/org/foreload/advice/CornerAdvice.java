@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.foreload.recording.RecordedCorner;
-import org.foreload.risk.Scatter;
 
 /**
  * What to change in one corner.
@@ -19,7 +18,7 @@ import org.foreload.risk.Scatter;
  *     whether or not something gained
  */
 public record CornerAdvice(
-        int number, Scatter scatter, Optional<Likeness> likeness, List<Advice> items, Optional<String> withheld) {
+        int number, DriverScatter scatter, Optional<Likeness> likeness, List<Advice> items, Optional<String> withheld) {
 
     /** Copies the list. */
     public CornerAdvice {

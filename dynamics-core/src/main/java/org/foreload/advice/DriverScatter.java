@@ -1,21 +1,31 @@
 package org.foreload.advice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.risk.Scatter;
+import org.foreload.study.Deviation;
 
 /**
  * How a driver scatters from lap to lap in one corner: standard deviations of what was measured, less what the
- * measuring adds, and right at the mean however few laps there are. Places are counted from turn-in.
+ * measuring adds, and right at the mean however few laps there are. How few they are shows in the intervals of 90 %.
+ * Places are counted from turn-in.
+ *
+ * @param scatter the driver's
+ * @param brakePoint standard deviation of the brake point, m; {@link Estimate#NONE} where it was not measured
+ * @param peak the same of the peak deceleration, as a share of it
+ * @param releaseTiming the same of brake off, m
  */
-public final class DriverScatter {
+public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak, Estimate releaseTiming) {
 
     /** Fewest laps from which a scatter is measured. */
     public static final int FEWEST_LAPS = 3;
+
+    /** Stands for a driver of whom there are too few laps. */
+    public static final DriverScatter PRACTISED =
+            new DriverScatter(Scatter.PRACTISED, Estimate.NONE, Estimate.NONE, Estimate.NONE);
 
     /** Share of a measured variance that is the driver's at least: measuring errors are estimates too. */
     private static final double LEAST_SHARE = 0.5;
@@ -29,35 +39,41 @@ public final class DriverScatter {
     /** Unsteadiest foot that is believed: more is a sensor's noise. */
     private static final double MOST_RIPPLE = 0.1;
 
-    private DriverScatter() {}
-
     /**
      * The scatter over laps.
      *
      * @param corner the corner with its intervals, of any lap
      * @param laps the same corner in each lap
-     * @return the practised driver's where there are fewer than {@value #FEWEST_LAPS} laps with a brake
+     * @return {@link #PRACTISED} where there are fewer than {@value #FEWEST_LAPS} laps with a brake
      */
-    public static Scatter of(RecordedCorner corner, List<RecordedCorner> laps) {
+    public static DriverScatter of(RecordedCorner corner, List<RecordedCorner> laps) {
         List<RecordedCorner> braked =
                 laps.stream().filter(RecordedCorner::braked).toList();
         if (braked.size() < FEWEST_LAPS || !corner.braked()) {
-            return Scatter.PRACTISED;
+            return PRACTISED;
         }
         double peak = corner.get(Measure.PEAK_DECELERATION).value();
-        return new Scatter(
+        Estimate brakePoint =
+                deviation(braked, one -> from(one, Measure.BRAKE_ON), error(corner.fromTurnIn(Measure.BRAKE_ON)), 1);
+        Estimate hardness = deviation(
+                braked,
+                one -> value(one, Measure.PEAK_DECELERATION),
+                error(corner.get(Measure.PEAK_DECELERATION)),
+                peak);
+        Estimate release = deviation(
+                braked, one -> from(one, Measure.RELEASE_END), error(corner.fromTurnIn(Measure.RELEASE_END)), 1);
+        Scatter scatter = new Scatter(
                 "measured over " + braked.size() + " laps",
-                deviation(braked, one -> from(one, Measure.BRAKE_ON), error(corner, Measure.BRAKE_ON)),
-                Math.min(
-                        1,
-                        deviation(
-                                        braked,
-                                        one -> value(one, Measure.PEAK_DECELERATION),
-                                        error(corner, Measure.PEAK_DECELERATION))
-                                / peak),
-                deviation(braked, one -> from(one, Measure.RELEASE_END), error(corner, Measure.RELEASE_END)),
+                known(brakePoint),
+                Math.min(1, known(hardness)),
+                known(release),
                 Math.min(MOST_RIPPLE, Math.max(0, value(corner, Measure.RIPPLE))),
                 GRIP);
+        return new DriverScatter(scatter, brakePoint, hardness, release);
+    }
+
+    private static double known(Estimate deviation) {
+        return deviation.known() ? deviation.value() : 0;
     }
 
     private static double value(RecordedCorner corner, Measure measure) {
@@ -68,44 +84,30 @@ public final class DriverScatter {
         return value(corner, measure) - value(corner, Measure.TURN_IN);
     }
 
-    /** Standard deviation of a measurement; that of a place counted from turn-in. */
-    private static double error(RecordedCorner corner, Measure measure) {
-        boolean place = measure != Measure.PEAK_DECELERATION;
-        Estimate estimate = place ? corner.fromTurnIn(measure) : corner.get(measure);
-        return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
+    /** Standard deviation of a measurement. */
+    private static double error(Estimate measured) {
+        return (measured.high() - measured.low()) / 2 / NINE_IN_TEN;
     }
 
-    private static double deviation(
-            List<RecordedCorner> laps, ToDoubleFunction<RecordedCorner> measured, double error) {
-        List<Double> values = new ArrayList<>();
-        for (RecordedCorner lap : laps) {
-            double value = measured.applyAsDouble(lap);
-            if (Double.isFinite(value)) {
-                values.add(value);
-            }
+    /** Of what was measured in those laps in which it was, in a unit; none where that is fewer than two. */
+    private static Estimate deviation(
+            List<RecordedCorner> laps, ToDoubleFunction<RecordedCorner> measured, double error, double unit) {
+        double[] values =
+                laps.stream().mapToDouble(measured).filter(Double::isFinite).toArray();
+        if (values.length < 2) {
+            return Estimate.NONE;
         }
-        int n = values.size();
-        double mean = 0;
-        for (double value : values) {
-            mean += value / n;
-        }
-        double square = 0;
-        for (double value : values) {
-            square += (value - mean) * (value - mean) / Math.max(1, n - 1);
-        }
-        return Math.sqrt(Math.max(LEAST_SHARE * square, square - error * error)) / meanShare(n);
+        Deviation deviation = Deviation.of(values);
+        double share = deviation.sample() > 0 ? deviation.unbiased() / deviation.sample() : 1;
+        return new Estimate(
+                share * rid(deviation.sample(), LEAST_SHARE, error) / unit,
+                rid(deviation.low(), 0, error) / unit,
+                rid(deviation.high(), LEAST_SHARE, error) / unit);
     }
 
-    /**
-     * The standard deviation of a sample from a normal law at the mean, as a share of the law's: the square root of its
-     * variance, which is right at the mean, is too small. The factor c4 of NIST/SEMATECH, e-Handbook of Statistical
-     * Methods, 6.3.2, from √(2/π) of two on: c4(k) c4(k − 1) = √((k − 2)/(k − 1)), since Γ(x + 1) = x Γ(x).
-     */
-    private static double meanShare(int n) {
-        double share = n < 2 ? 1 : Math.sqrt(2 / Math.PI);
-        for (int k = 3; k <= n; k++) {
-            share = Math.sqrt((k - 2.0) / (k - 1)) / share;
-        }
-        return share;
+    /** A deviation less what the measuring adds; a share of the variance stays at least. */
+    private static double rid(double deviation, double least, double error) {
+        double square = deviation * deviation;
+        return Math.sqrt(Math.max(least * square, square - error * error));
     }
 }

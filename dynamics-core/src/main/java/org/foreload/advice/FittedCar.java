@@ -3,6 +3,8 @@ package org.foreload.advice;
 import java.util.Arrays;
 import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.recording.Channel;
+import org.foreload.recording.Measure;
+import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
 import org.foreload.trace.Trace;
 import org.foreload.tyre.FrictionTyre;
@@ -83,6 +85,20 @@ final class FittedCar {
                 new Driveline(power(run, from, to), Driveline.DrivenAxle.REAR),
                 tyre(along, across),
                 tyre(along, across * (1 + REAR_RESERVE)));
+    }
+
+    /**
+     * Braking in a straight line that any car bears before a wheel stops, as a share of what it bears across: brakes
+     * are shared out for a little less than the most. Common practice, no source.
+     */
+    private static final double STRAIGHT_SHARE = 0.9;
+
+    /** The hardest braking in a straight line that the car of these limits bears for a corner, shown or not, m/s². */
+    static double borne(FrictionEnvelope limits, RecordedCorner did) {
+        double speed = did.get(Measure.MINIMUM_SPEED).value();
+        return Math.max(
+                limits.braking(speed).value(),
+                STRAIGHT_SHARE * limits.lateral(speed).value());
     }
 
     private static FrictionTyre tyre(double along, double across) {

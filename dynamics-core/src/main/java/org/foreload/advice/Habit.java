@@ -8,7 +8,6 @@ import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
-import org.foreload.risk.Scatter;
 import org.foreload.trace.Trace;
 
 /**
@@ -22,12 +21,12 @@ import org.foreload.trace.Trace;
  * @param waits how far the car runs at its limit between brake off and pick-up, m, as {@link #waits(Run,
  *     RecordedCorner, FrictionEnvelope)} measures it
  */
-public record Habit(Scatter scatter, double waits) {
+public record Habit(DriverScatter scatter, double waits) {
 
-    /** Why there is no advice for a driver who waits for the car. */
+    /** Why a driver who waits for the car gets no advice that lets the car come faster. */
     static final String AT_THE_LIMIT =
-            "between brake off and pick-up the car is at its limit already: who comes faster waits longer for the throttle, "
-                    + "and braking later and harder to the same speed is not tried";
+            "between brake off and pick-up the car is at its limit already, and who comes faster waits longer for the "
+                    + "throttle";
 
     /** Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Habit {

@@ -1,5 +1,6 @@
 package org.foreload.advice;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.driver.DriverSettings;
@@ -60,7 +61,56 @@ final class Replica {
      * @param stations rising, m
      * @param speeds m/s
      */
-    record Drive(double time, boolean made, String cause, double drift, double[] stations, double[] speeds) {}
+    record Drive(double time, boolean made, String cause, double drift, double[] stations, double[] speeds) {
+
+        /** Speed at a station, m/s, that of the nearest end beyond them. */
+        double speedAt(double station) {
+            int row = Arrays.binarySearch(stations, station);
+            int next = Math.max(1, Math.min(stations.length - 1, row >= 0 ? row : -row - 1));
+            double share = (station - stations[next - 1]) / (stations[next] - stations[next - 1]);
+            double inside = Math.max(0, Math.min(1, share));
+            return speeds[next - 1] * (1 - inside) + speeds[next] * inside;
+        }
+    }
+
+    /** Two speeds at brake off this near to each other, m/s, are the same. */
+    private static final double SAME_SPEED = 0.01;
+
+    /** Steps of the search for it; each gains a digit or more. */
+    private static final int MOST_STEPS = 8;
+
+    /**
+     * How much harder a driver has to brake from a later place, m/s², so that the car is as fast where the brake is
+     * off: what follows then stays as it was. Newton's method; by how much the square of the speed there falls with the
+     * deceleration is twice the length of the braking, that of the release as far as it is held.
+     *
+     * @param plan the driver's
+     * @param later by how much, m
+     * @return empty where no braking makes the corner like that
+     */
+    Optional<Double> harder(BrakePlan plan, double later) {
+        double off = plan.release().end();
+        double speed = drive(plan).speedAt(off);
+        double eased = (plan.release().start() + off) / 2;
+        double length = eased - plan.brakePoint() - later;
+        if (!(length > later)) {
+            return Optional.empty();
+        }
+        BrakePlan moved = plan.withBrakePoint(plan.brakePoint() + later);
+        double harder = plan.peakDeceleration() * later / length;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            Drive drive = drive(moved.withPeakDeceleration(plan.peakDeceleration() + harder));
+            double faster = drive.speedAt(off) - speed;
+            if (!drive.made()) {
+                return Optional.empty();
+            }
+            if (Math.abs(faster) < SAME_SPEED) {
+                return Optional.of(harder);
+            }
+            harder += faster * speed / length;
+        }
+        return Optional.empty();
+    }
 
     /** Drives a plan and keeps the speeds. */
     Drive drive(BrakePlan plan) {

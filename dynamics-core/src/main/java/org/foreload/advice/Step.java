@@ -11,12 +11,18 @@ import org.foreload.recording.RecordedCorner;
  *
  * @param change what
  * @param amount by how much, in the unit of the change
+ * @param harder by how much harder the foot presses with it, m/s²; zero but for {@link Change#LATER_AND_HARDER}
  */
-public record Step(Change change, double amount) {
+public record Step(Change change, double amount, double harder) {
+
+    /** A step that leaves the force of the foot to the change. */
+    public Step(Change change, double amount) {
+        this(change, amount, 0);
+    }
 
     /** A plan with this step and nothing else; empty where there is no such plan. */
     public Optional<BrakePlan> made(BrakePlan plan) {
-        return change.made(plan, amount);
+        return change.made(plan, amount).map(other -> other.withPeakDeceleration(other.peakDeceleration() + harder));
     }
 
     /** A plan with all of these steps, one after the other; empty where one of them leaves no plan. */

@@ -1,5 +1,6 @@
 package org.foreload.recording;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ final class CornerMeter {
     private static final double SLOWEST_HALF_WIDTH = 0.25;
 
     private final Run run;
+    private final double[] along;
     private final Bend bend;
     private final int from;
     private final int first;
@@ -46,6 +48,7 @@ final class CornerMeter {
 
     /**
      * @param run the run
+     * @param along acceleration along the car in which the peak is looked for, m/s², at each row
      * @param bend the corner
      * @param from first station of its course, m: where the bend before ends
      * @param to last one, m: where the next begins
@@ -53,7 +56,16 @@ final class CornerMeter {
      * @param brakeNoise standard deviation of the brake's noise
      * @param hardest combined acceleration that counts as the hardest the driver works the car, m/s²
      */
-    CornerMeter(Run run, Bend bend, double from, double to, double[] pedals, double brakeNoise, double hardest) {
+    CornerMeter(
+            Run run,
+            double[] along,
+            Bend bend,
+            double from,
+            double to,
+            double[] pedals,
+            double brakeNoise,
+            double hardest) {
+        this.along = along;
         this.brakeNoise = brakeNoise;
         this.hardest = hardest;
         this.run = run;
@@ -125,7 +137,7 @@ final class CornerMeter {
         boolean begun = rest == 0 && brake[0] > OFF * level;
         boolean ended = off == s.length - 1 && brake[off] > OFF * level;
         double[] time = run.time();
-        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level);
+        double onset = begun ? time[0] : Foot.onset(time, run.brakeRaw(), rest, pressed, level, brakeNoise);
         double on = Math.max(s[first], Series.at(time, s, onset));
         slowest(numbers, on);
         if (!begun) {
@@ -167,12 +179,18 @@ final class CornerMeter {
         return last == limit ? last : last + way;
     }
 
+    /**
+     * The filter takes something off a peak that does not last. What it takes off what it has left already is as much,
+     * to first order, and is put back (twicing; J. W. Tukey, Exploratory Data Analysis, 1977, from memory).
+     */
     private double peakDeceleration(int first, int last) {
-        double most = 0;
-        for (int i = first; i <= last; i++) {
-            most = Math.max(most, -run.along()[i]);
-        }
-        return most;
+        double[] slowing = new double[last - first + 1];
+        Arrays.setAll(slowing, i -> -along[first + i]);
+        double[] time = Arrays.copyOfRange(run.time(), first, last + 1);
+        double[] again = Series.smooth(time, slowing, run.alongHalfWidth());
+        int most = Series.highest(slowing, 0, slowing.length - 1);
+        int left = Series.highest(again, 0, again.length - 1);
+        return Math.max(0, 2 * slowing[most] - again[left]);
     }
 
     private List<ReleaseFit> release(int pressed, int off, double level, List<ReleaseShape> shapes) {
@@ -312,7 +330,7 @@ final class CornerMeter {
                 worked[count++] = combined;
             }
         }
-        return Series.quantile(java.util.Arrays.copyOf(worked, count), HARDEST);
+        return Series.quantile(Arrays.copyOf(worked, count), HARDEST);
     }
 
     private double combinedUse(double turnIn, double apex) {

@@ -1,15 +1,6 @@
 package org.foreload.recording;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.IntStream;
-
-/** What a foot does to a pedal, whatever its unit: when it came down, and what it cannot have done. */
+/** What a foot does to a pedal, whatever its unit: when it came down. */
 final class Foot {
 
     /** Shares of the peak between which the rise is read. */
@@ -36,8 +27,9 @@ final class Foot {
      * @param rest last row that is clearly at rest before the rise
      * @param peak row of the peak
      * @param level brake at the peak
+     * @param noise standard deviation of the brake's noise
      */
-    static double onset(double[] time, double[] brake, int rest, int peak, double level) {
+    static double onset(double[] time, double[] brake, int rest, int peak, double level, double noise) {
         double low = crossing(time, brake, rest, peak, LOW * level);
         double high = Math.max(low, crossing(time, brake, rest, peak, HIGH * level));
         double length = (high - low) / (HIGH_PHASE - LOW_PHASE);
@@ -50,10 +42,67 @@ final class Foot {
         while (first > 0 && time[first] > start - length) {
             first--;
         }
-        if (last - first < 4 || !(length > time[last] - time[last - 1])) {
-            return start;
+        if (rising(brake, rest, peak, level) < FEWEST_RISING) {
+            return likeliest(time, brake, rest, peak, level, noise);
         }
         return refined(time, brake, first, last, level, start, length);
+    }
+
+    /** Rows that are to lie on a rise so that its start and its length can be fitted. */
+    private static final int FEWEST_RISING = 2;
+
+    /** Rows that lie clearly between rest and peak. */
+    private static int rising(double[] brake, int rest, int peak, double level) {
+        int count = 0;
+        for (int i = rest; i < peak; i++) {
+            count += brake[i] > LOW * level && brake[i] < (1 - LOW) * level ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Time in which a foot comes down, s: the middle, and the factor that is a standard deviation. Common practice. */
+    private static final double USUAL_RISE = 0.2;
+
+    private static final double RISE_FACTOR = 1.5;
+
+    /** Standard deviation of a rise about half a cosine, as a share of its height; common practice, no source. */
+    private static final double UNLIKE = 0.03;
+
+    /** Starts, and times of a rise to either side of the usual one, that are weighed, and how far those reach. */
+    private static final int WEIGHED = 80;
+
+    private static final int RISES = 6;
+
+    private static final double DEVIATIONS = 2;
+
+    /**
+     * The start of a rise of which rows show too little to fit it: the mean of all starts, weighed by how likely the
+     * rows are with them, whatever time a foot takes, by how usual that is. A straight line from the last row at rest
+     * to the next would begin at the row, up to a period early.
+     */
+    private static double likeliest(double[] time, double[] brake, int rest, int peak, double level, double noise) {
+        double error = Math.hypot(noise, UNLIKE * level);
+        double from = time[rest] - USUAL_RISE / 2;
+        double step = (time[peak] - from) / WEIGHED;
+        double weights = 0;
+        double moment = 0;
+        for (int k = -RISES; k <= RISES; k++) {
+            double deviations = DEVIATIONS * k / RISES;
+            double lasts = USUAL_RISE * Math.pow(RISE_FACTOR, deviations);
+            for (int i = 0; i < WEIGHED; i++) {
+                double start = (i + 0.5) * step;
+                double squares = deviations * deviations;
+                for (int row = Math.max(0, rest - 1); row <= peak; row++) {
+                    double u = Math.max(0, Math.min(1, (time[row] - from - start) / lasts));
+                    double left = (brake[row] - level * 0.5 * (1 - Math.cos(Math.PI * u))) / error;
+                    squares += left * left;
+                }
+                double weight = Math.exp(-squares / 2);
+                weights += weight;
+                moment += weight * start;
+            }
+        }
+        return weights > 0 ? from + moment / weights : time[rest];
     }
 
     private static double refined(
@@ -188,211 +237,5 @@ final class Foot {
         }
         double share = (level - brake[i - 1]) / (brake[i] - brake[i - 1]);
         return time[i - 1] + Math.max(0, Math.min(1, share)) * (time[i] - time[i - 1]);
-    }
-
-    /**
-     * Rows in which no foot can have put the pedal, see {@link Recording#impossibleBrakes}.
-     *
-     * @param time of each row, s
-     * @param values at each row, NaN where none was measured
-     */
-    static int[] impossible(double[] time, double[] values) {
-        return new Pedal(time, values).impossible();
-    }
-
-    /** A pedal over time. */
-    private record Pedal(double[] time, double[] values) {
-
-        /** A foot keeps up what it does for at least this long, s, and this many rows. Common practice, no source. */
-        private static final double KEPT_UP = 0.1;
-
-        private static final int FEWEST_KEPT_UP = 3;
-
-        /** No foot goes half the way and back within this, s; the quickest comes down in a tenth of a second. */
-        private static final double TWITCH = 0.05;
-
-        private static final double TWITCH_SHARE = 0.5;
-
-        /** Noise never reaches this far: standard deviations. */
-        private static final double NOISE = 10;
-
-        /** Ranges beyond all else from which a number that is kept up may be an error code. */
-        private static final double CODE = 5;
-
-        /**
-         * Error codes that one recording has at most: farther in, numbers are the foot's. Common practice, no source.
-         */
-        private static final int MOST_CODES = 8;
-
-        /** Usual steps in time that are a hole: as in {@link Run#holes}. */
-        private static final double HOLE = 2.5;
-
-        /** Times are rounded by no more than this, s. */
-        private static final double ROUNDING = 1e-6;
-
-        int[] impossible() {
-            int[] known = Series.measured(values);
-            int[] rows = withoutCodes(known);
-            if (rows.length < FEWEST_KEPT_UP) {
-                return new int[0];
-            }
-            Range range = range(rows);
-            BitSet wrong = new BitSet();
-            IntStream.of(known).forEach(wrong::set);
-            int[] inside =
-                    IntStream.of(rows).filter(i -> range.holds(values[i])).toArray();
-            IntStream.of(inside).forEach(wrong::clear);
-            twitches(inside, range.used() ? TWITCH_SHARE * range.width() : NOISE * Series.noise(pressed(rows)), wrong);
-            return wrong.stream().toArray();
-        }
-
-        private double[] pressed(int[] rows) {
-            return IntStream.of(rows).mapToDouble(i -> values[i]).toArray();
-        }
-
-        /** What the foot keeps up in some rows: the least of it, and how much more the greatest is. */
-        private Range range(int[] rows) {
-            double rest = leastKeptUp(rows, 1);
-            double width = -leastKeptUp(rows, -1) - rest;
-            return new Range(rest, width, width > NOISE / TWITCH_SHARE * Series.white(pressed(rows)));
-        }
-
-        /**
-         * The rows without those that hold error codes: numbers that stand there to the last digit, together in no more
-         * than half of the rows, each far beyond all that is kept up else; and whenever the pedal is seen to come to
-         * them, or to go from them, it is quicker than any foot. Taken together, since one may follow another. As many
-         * as fit, of those farthest out.
-         */
-        private int[] withoutCodes(int[] rows) {
-            int[] left = rows;
-            Set<Double> codes = new HashSet<>();
-            for (double code : farthestOut(rows)) {
-                codes.add(code);
-                int[] others = IntStream.of(rows)
-                        .filter(i -> !codes.contains(values[i]))
-                        .toArray();
-                if (others.length < FEWEST_KEPT_UP || 2 * others.length < rows.length) {
-                    return left;
-                }
-                Range range = range(others);
-                boolean far = codes.stream().allMatch(one -> range.beyond(one) > CODE * range.width());
-                if (range.used() && far && sudden(rows, codes, range)) {
-                    left = others;
-                }
-            }
-            return left;
-        }
-
-        /** Numbers that recur, and so may be error codes: the one farthest from the middle of all first. */
-        private List<Double> farthestOut(int[] rows) {
-            if (rows.length == 0) {
-                return List.of();
-            }
-            double[] sorted = pressed(rows);
-            Arrays.sort(sorted);
-            double middle = sorted[sorted.length / 2];
-            List<Double> recurring = new ArrayList<>();
-            for (int i = 0; i + FEWEST_KEPT_UP <= sorted.length; i++) {
-                boolean first = i == 0 || sorted[i - 1] != sorted[i];
-                if (first && sorted[i + FEWEST_KEPT_UP - 1] == sorted[i]) {
-                    recurring.add(sorted[i]);
-                }
-            }
-            recurring.sort(Comparator.comparingDouble(one -> -Math.abs(one - middle)));
-            return recurring.subList(0, Math.min(MOST_CODES, recurring.size()));
-        }
-
-        /**
-         * Whether the pedal comes to some numbers, and goes from them, quicker than any foot, wherever it is seen to,
-         * and is seen to at all: what happens in a hole is not seen.
-         */
-        private boolean sudden(int[] rows, Set<Double> codes, Range range) {
-            double hole = HOLE * usualStep(rows);
-            boolean seen = false;
-            boolean holed = false;
-            int last = -1;
-            for (int i = 0; i < rows.length; i++) {
-                holed |= i > 0 && time[rows[i]] - time[rows[i - 1]] > Math.max(hole, TWITCH + ROUNDING);
-                boolean there = codes.contains(values[rows[i]]);
-                if (!there && !range.holds(values[rows[i]])) {
-                    continue;
-                }
-                if (last >= 0 && !holed && there != codes.contains(values[rows[last]])) {
-                    if (time[rows[i]] - time[rows[last]] > TWITCH + ROUNDING) {
-                        return false;
-                    }
-                    seen = true;
-                }
-                holed = false;
-                last = i;
-            }
-            return seen;
-        }
-
-        private double usualStep(int[] rows) {
-            double[] steps = IntStream.range(1, rows.length)
-                    .mapToDouble(i -> time[rows[i]] - time[rows[i - 1]])
-                    .sorted()
-                    .toArray();
-            return steps[steps.length / 2];
-        }
-
-        /** The least that the pedal, times a sign, stays at or below for as long as a foot keeps up what it does. */
-        private double leastKeptUp(int[] rows, int sign) {
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i + FEWEST_KEPT_UP <= rows.length; i++) {
-                double most = Double.NEGATIVE_INFINITY;
-                int k = i;
-                while (k < rows.length && (k < i + FEWEST_KEPT_UP || time[rows[k]] <= time[rows[i]] + KEPT_UP)) {
-                    most = Math.max(most, sign * values[rows[k++]]);
-                }
-                least = Math.min(least, most);
-            }
-            return least;
-        }
-
-        /** Adds rows that leave the level on both sides, to one side of it, and are back too soon for a foot. */
-        private void twitches(int[] rows, double step, BitSet wrong) {
-            for (int i = 1; i < rows.length; i++) {
-                double before = values[rows[i - 1]];
-                double sign = Math.signum(values[rows[i]] - before);
-                int back = i;
-                double nearest = Double.POSITIVE_INFINITY;
-                while (back < rows.length && sign * (values[rows[back]] - before) > step) {
-                    nearest = Math.min(nearest, sign * values[rows[back++]]);
-                }
-                if (back > i
-                        && back < rows.length
-                        && time[rows[back]] - time[rows[i - 1]] <= TWITCH
-                        && nearest - sign * values[rows[back]] > step) {
-                    wrong.set(rows[i], rows[back]);
-                    i = back;
-                }
-            }
-        }
-    }
-    /**
-     * What a foot keeps up.
-     *
-     * @param rest the least
-     * @param width how much more the greatest is
-     * @param used whether that is more than noise
-     */
-    private record Range(double rest, double width, boolean used) {
-
-        /** Widths above it, or below it, beyond which a value is none: a vacuum in a brake line is a few bar. */
-        private static final double ABOVE = 1;
-
-        private static final double BELOW = 0.25;
-
-        /** Whether a foot can have put the pedal there. */
-        boolean holds(double value) {
-            return !used || value >= rest - BELOW * width && value <= rest + (1 + ABOVE) * width;
-        }
-
-        /** How far a value lies above it, or below it. */
-        double beyond(double value) {
-            return Math.max(value - rest - width, rest - value);
-        }
     }
 }

@@ -70,9 +70,9 @@ public final class RecordedCorners {
     private List<RecordedCorner> measured() {
         List<CornerMeter.Reading> readings = new ArrayList<>();
         for (int i = 0; i < bends.size(); i++) {
-            readings.add(meter(run, i).read(ReleaseFit.shapes()));
+            readings.add(meter(run, run.along(), i).read(ReleaseFit.shapes()));
         }
-        List<List<CornerMeter.Reading>> shaken = shaken(readings);
+        Shaken shaken = shaken(readings);
         List<RecordedCorner> corners = new ArrayList<>();
         var axis = new RecordedCorner.AxisError(times() * run.scaleError(), run.first(), times() * origin());
         List<Recording.Hole> holes = run.holes();
@@ -80,7 +80,7 @@ public final class RecordedCorners {
             CornerMeter.Reading reading = readings.get(i);
             Map<Measure, Estimate> measures = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
-                measures.put(measure, estimate(measure, bends.get(i), reading, shaken.get(i)));
+                measures.put(measure, estimate(measure, i, reading, shaken));
             }
             boolean whole = new Beside(run, bends.get(i), measures, holes, hardest).released();
             var shape = reading.release().map(ReleaseFit::shape).filter(fitted -> whole);
@@ -89,14 +89,26 @@ public final class RecordedCorners {
         return corners;
     }
 
-    private CornerMeter meter(Run of, int i) {
+    private CornerMeter meter(Run of, double[] along, int i) {
         double from = i == 0 ? run.first() : bends.get(i - 1).end();
         double to = i + 1 == bends.size() ? run.last() : bends.get(i + 1).start();
         double[] pedals = {borders[i], borders[i + 1]};
-        return new CornerMeter(of, bends.get(i), from, to, pedals, brakeNoise.deviation(), hardest);
+        return new CornerMeter(of, along, bends.get(i), from, to, pedals, brakeNoise.deviation(), hardest);
     }
 
-    private List<List<CornerMeter.Reading>> shaken(List<CornerMeter.Reading> readings) {
+    /**
+     * The run measured again.
+     *
+     * @param readings of each corner, with other noise
+     * @param calm greatest deceleration in each corner, of the course without most of its noise; what the noise adds to
+     *     that is in the readings
+     */
+    private record Shaken(List<List<CornerMeter.Reading>> readings, double[] calm) {}
+
+    /** Half the width, s, of the filter that leaves a course calm: a foot holds a peak, or lets it go, for longer. */
+    private static final double CALM = 0.4;
+
+    private Shaken shaken(List<CornerMeter.Reading> readings) {
         List<List<CornerMeter.Reading>> all = new ArrayList<>();
         readings.forEach(reading -> all.add(new ArrayList<>()));
         SplittableRandom random = new SplittableRandom(run.cleaning().seed());
@@ -107,13 +119,19 @@ public final class RecordedCorners {
                         .map(ReleaseFit::shape)
                         .toList())
                 .toList();
+        double[] calm = resamples > 0 ? Series.smooth(run.time(), run.along(), CALM) : run.along();
         for (int k = 0; k < resamples; k++) {
             Run again = shaken(noises, random.split());
+            double[] noise = new double[calm.length];
+            Arrays.setAll(noise, row -> again.along()[row] - run.along()[row]);
+            Arrays.setAll(noise, row -> noise[row] + calm[row]);
             for (int i = 0; i < bends.size(); i++) {
-                all.get(i).add(meter(again, i).read(shapes.get(i)));
+                all.get(i).add(meter(again, noise, i).read(shapes.get(i)));
             }
         }
-        return all;
+        double[] peaks = new double[bends.size()];
+        Arrays.setAll(peaks, i -> meter(run, calm, i).read(shapes.get(i)).get(Measure.PEAK_DECELERATION));
+        return new Shaken(all, peaks);
     }
 
     /** The noise of every channel that corners are measured by; the axes are taken as they are. */
@@ -196,19 +214,31 @@ public final class RecordedCorners {
                 .inverseCumulativeProbability((1 + run.cleaning().coverage()) / 2);
     }
 
-    private Estimate estimate(
-            Measure measure, Bend bend, CornerMeter.Reading reading, List<CornerMeter.Reading> shaken) {
+    /**
+     * What noise adds to the greatest of many, over what it adds to that of the calm course, in which some of it is
+     * left; and the standard deviation of that, as a share of it. Measured on known courses whose noise was drawn.
+     */
+    private static final double HIDDEN = 1.25;
+
+    private static final double RISEN = 0.4;
+
+    private Estimate estimate(Measure measure, int corner, CornerMeter.Reading reading, Shaken shaken) {
+        Bend bend = bends.get(corner);
         double value = reading.get(measure);
         if (Double.isNaN(value)) {
             return Estimate.NONE;
         }
-        double[] apart = Series.known(
-                shaken.stream().mapToDouble(again -> again.get(measure) - value).toArray());
-        double noise = Arrays.stream(apart).map(x -> x * x).average().orElse(0);
-        // The greatest of many is too great by what noise adds to it, and as much again where noise is added again.
-        double risen = measure == Measure.PEAK_DECELERATION
-                ? Arrays.stream(apart).average().orElse(0)
-                : 0;
+        boolean greatest = measure == Measure.PEAK_DECELERATION;
+        double middle = greatest ? shaken.calm()[corner] : value;
+        double[] apart = Series.known(shaken.readings().get(corner).stream()
+                .mapToDouble(again -> again.get(measure) - middle)
+                .toArray());
+        double added = greatest ? Arrays.stream(apart).average().orElse(0) : 0;
+        double risen = HIDDEN * added;
+        double noise = Arrays.stream(apart)
+                .map(x -> (x - added) * (x - added) + RISEN * RISEN * risen * risen)
+                .average()
+                .orElse(0);
         double unseen = unseen(measure, bend, reading);
         Estimate estimate = Estimate.around(value - risen, times() * Math.sqrt(noise + unseen * unseen));
         return switch (measure.kind()) {

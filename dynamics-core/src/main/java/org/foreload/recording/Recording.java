@@ -226,7 +226,7 @@ public final class Recording {
         if (!has(Channel.BRAKE)) {
             return new int[0];
         }
-        return Foot.impossible(Signals.of(this).time(), columns.get(Channel.BRAKE));
+        return Cleaning.impossible(Signals.of(this).time(), columns.get(Channel.BRAKE));
     }
 
     /** The same with the cells of a channel in some rows left empty. */

@@ -97,6 +97,12 @@ public final class Run {
     /** Half the width, s, over which a speed is differentiated at least. */
     static final double DERIVED_HALF_WIDTH = 0.15;
 
+    /** Half the width, s, of the filter that the acceleration along the car has gone through. */
+    double alongHalfWidth() {
+        double half = cleaning.halfWidth();
+        return recording.has(Channel.LONGITUDINAL) ? half : Math.max(half, DERIVED_HALF_WIDTH);
+    }
+
     /** Share of the largest brake below which the pedal may be at rest. */
     private static final double RESTING = 0.05;
 

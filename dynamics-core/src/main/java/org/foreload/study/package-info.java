@@ -10,7 +10,8 @@
  * {@link org.foreload.study.Edge} for the largest value that still keeps something;
  * {@link org.foreload.study.ResponseSurface} puts smooth functions through known values;
  * {@link org.foreload.study.Rounds} counts several sweeps together; {@link org.foreload.study.LowDiscrepancy} draws
- * points that fill a cube evenly, and {@link org.foreload.study.Proportion} says how sure a counted probability is.
+ * points that fill a cube evenly; {@link org.foreload.study.Proportion} says how sure a counted probability is, and
+ * {@link org.foreload.study.Deviation} how sure a standard deviation of a sample.
  *
  * <p><b>Valid when</b> the computation shares nothing that changes between cases. <b>Neglects</b> that cases may differ
  * much in cost. <b>Fails when</b> a case throws: the sweep ends with what it threw.

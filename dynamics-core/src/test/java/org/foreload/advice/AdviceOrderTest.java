@@ -17,7 +17,6 @@ import org.foreload.recording.Bend;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
-import org.foreload.risk.Scatter;
 import org.foreload.study.Proportion;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +52,7 @@ class AdviceOrderTest {
     private static final RecordedCorner QUICKER = corner(-90, 8.5, ReleaseShapes.SMOOTH);
 
     private static List<Advice> ordered(Advice... items) {
-        return new CornerAdvice(1, Scatter.PRACTISED, Optional.empty(), List.of(items), Optional.empty())
+        return new CornerAdvice(1, DriverScatter.PRACTISED, Optional.empty(), List.of(items), Optional.empty())
                 .towards(DID, QUICKER)
                 .items();
     }
@@ -87,7 +86,7 @@ class AdviceOrderTest {
         assertEquals(List.of(sure, unsure), ordered(unsure, sure));
         assertEquals(
                 0.12,
-                new CornerAdvice(1, Scatter.PRACTISED, Optional.empty(), List.of(sure, unsure), Optional.empty())
+                new CornerAdvice(1, DriverScatter.PRACTISED, Optional.empty(), List.of(sure, unsure), Optional.empty())
                         .best());
     }
 

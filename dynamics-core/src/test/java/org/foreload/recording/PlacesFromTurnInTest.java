@@ -83,7 +83,7 @@ class PlacesFromTurnInTest {
             square += missed[lap] * missed[lap] / (missed.length - 1);
         }
         double truth = Math.sqrt(square);
-        assertEquals(truth, DriverScatter.of(laps.get(0), laps).brakePoint(), 0.15 * truth);
+        assertEquals(truth, DriverScatter.of(laps.get(0), laps).scatter().brakePoint(), 0.15 * truth);
     }
 
     @Test

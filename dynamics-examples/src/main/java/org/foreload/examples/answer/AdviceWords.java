@@ -43,9 +43,13 @@ final class AdviceWords {
                         + Words.brakeBoard(plan.brakePoint()) + ", release point "
                         + Words.board(plan.release().start()) + ", brake off "
                         + Words.board(plan.release().end()) + "), just as hard";
+            case LATER_AND_HARDER ->
+                "Brake " + metres + way + ", " + Words.brakeBoard(plan.brakePoint()) + ", and "
+                        + percent(before, plan)
+                        + " harder, down to the same speed at brake off, with release point and brake off as now";
             case PEAK ->
-                "Brake " + Numbers.rounded(Math.abs(100 * (plan.peakDeceleration() / before.peakDeceleration() - 1)), 0)
-                        + " % " + (step.amount() > 0 ? "harder" : "less hard") + " from the same place";
+                "Brake " + percent(before, plan) + " " + (step.amount() > 0 ? "harder" : "less hard")
+                        + " from the same place";
             case RELEASE_POINT ->
                 "Start to ease " + metres + way + " (release point "
                         + Words.board(plan.release().start()) + "), with brake off as now";
@@ -58,6 +62,10 @@ final class AdviceWords {
             case PICK_UP ->
                 "Pick up the throttle " + metres + way + " (pick-up " + Words.board(plan.drivenFrom()) + ")";
         };
+    }
+
+    private static String percent(BrakePlan before, BrakePlan plan) {
+        return Numbers.rounded(Math.abs(100 * (plan.peakDeceleration() / before.peakDeceleration() - 1)), 0) + " %";
     }
 
     private static String manner(String shape) {

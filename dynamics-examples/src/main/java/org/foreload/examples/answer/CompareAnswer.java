@@ -13,6 +13,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.advice.CornerAdvice;
+import org.foreload.advice.DriverScatter;
 import org.foreload.advice.Likeness;
 import org.foreload.advice.Step;
 import org.foreload.comparison.Alignment;
@@ -115,6 +116,16 @@ public final class CompareAnswer {
                 "What the first could change, one thing at a time; the corner with the most to gain first",
                 most.stream()
                         .flatMap(corner -> shown(corner, advised(mine, corner, advice)))
+                        .toList());
+        report = report.withAll(
+                "scatter",
+                "How the first scatters from lap to lap: standard deviations, each with the interval that holds the true one "
+                        + "nine times in ten",
+                comparison.corners().stream()
+                        .map(corner ->
+                                Map.entry(corner, advised(mine, corner, advice).scatter()))
+                        .filter(one -> !one.getValue().equals(DriverScatter.PRACTISED))
+                        .map(one -> scattered(one.getKey(), one.getValue()))
                         .toList());
         report = report.withAll(
                 "limits",
@@ -262,6 +273,7 @@ public final class CompareAnswer {
                                         .map(step -> new Report()
                                                 .with("change", name(step))
                                                 .with("amount", step.amount())
+                                                .with("harder_mps2", step.harder())
                                                 .with("unit", step.change().unit()))
                                         .toList())
                         .with("shape", item.plan().release().shape().name())
@@ -279,13 +291,34 @@ public final class CompareAnswer {
         return step.change().name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static Report scatter(Scatter scatter) {
+    private static Report scatter(DriverScatter found) {
+        Scatter scatter = found.scatter();
+        Report report = new Report().with("source", scatter.name());
+        report = bounded(report, "brake_point_m", scatter.brakePoint(), found.brakePoint());
+        report = bounded(report, "peak_share", scatter.peak(), found.peak());
+        report = bounded(report, "release_m", scatter.releaseTiming(), found.releaseTiming());
+        return report.with("ripple_share", scatter.ripple());
+    }
+
+    /** A deviation, with the ends of its interval where it was measured. */
+    private static Report bounded(Report report, String name, double value, Estimate measured) {
+        return report.with(name, value).with(name + "_low", measured.low()).with(name + "_high", measured.high());
+    }
+
+    /** How the driver scatters, where it was measured. */
+    private static Report scattered(CornerGap corner, DriverScatter found) {
         return new Report()
-                .with("source", scatter.name())
-                .with("brake_point_m", scatter.brakePoint())
-                .with("peak_share", scatter.peak())
-                .with("release_m", scatter.releaseTiming())
-                .with("ripple_share", scatter.ripple());
+                .withCount("corner", corner.number())
+                .with("brake_point_m", between(found.brakePoint(), 1))
+                .with("peak_share", between(found.peak(), 3))
+                .with("brake_off_m", between(found.releaseTiming(), 1))
+                .with("source", found.scatter().name());
+    }
+
+    /** {@code 1.2 (0.8 to 3.9)}: an interval that reaches farther up than down. */
+    private static String between(Estimate estimate, int decimals) {
+        return Numbers.rounded(estimate.value(), decimals) + " (" + Numbers.rounded(estimate.low(), decimals) + " to "
+                + Numbers.rounded(estimate.high(), decimals) + ")";
     }
 
     private static Report corner(CornerGap corner, CornerAdvice advice) {

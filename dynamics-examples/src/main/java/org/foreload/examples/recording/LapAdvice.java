@@ -12,7 +12,6 @@ import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.EnvelopeSettings;
 import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.recording.RecordedCorner;
-import org.foreload.risk.Scatter;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -39,7 +38,7 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
                 chosen.lap().corners().stream()
                         .map(corner -> new CornerAdvice(
                                 corner.bend().number(),
-                                Scatter.PRACTISED,
+                                DriverScatter.PRACTISED,
                                 Optional.empty(),
                                 List.of(),
                                 Optional.of(why)))

@@ -278,7 +278,7 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
 
     private static Optional<String> scatter(OwnEntry own) {
         List<RecordedCorner> laps = own.everyLap();
-        Scatter scatter = DriverScatter.of(own.corner(), laps);
+        Scatter scatter = DriverScatter.of(own.corner(), laps).scatter();
         if (scatter.equals(Scatter.PRACTISED)) {
             return Optional.empty();
         }

@@ -82,6 +82,13 @@ class RecordingVerbsTest {
             sum += parts;
             assertTrue(corner.get("first").get("measures").has("brake_on_m"));
             assertTrue(corner.get("second").get("measures").has("brake_on_m"));
+            // Five laps: the chi-squared law reaches 0.65 times down and 2.4 times up, measuring errors aside.
+            JsonNode scatter = corner.get("scatter");
+            for (String field : List.of("brake_point_m", "peak_share", "release_m")) {
+                double deviation = scatter.get(field).asDouble();
+                assertTrue(scatter.get(field + "_low").asDouble() < deviation, field);
+                assertTrue(scatter.get(field + "_high").asDouble() > 1.5 * deviation, field);
+            }
             boolean withheld = !corner.get("advice_withheld").isNull();
             // This driver's quickest lap waits for the car at its limit in one corner.
             assertTrue(

@@ -49,7 +49,12 @@ public record AdvisedRun(LapAdvice advice, List<Item> items) {
                     "corner %d, %s: told %.3f (%.3f to %.3f) s, truly %.3f s, fails %.2f, %s",
                     corner + 1,
                     told.steps().stream()
-                            .map(step -> String.format(java.util.Locale.ROOT, "%s %+.1f", step.change(), step.amount()))
+                            .map(step -> String.format(
+                                    java.util.Locale.ROOT,
+                                    "%s %+.1f (%+.2f)",
+                                    step.change(),
+                                    step.amount(),
+                                    step.harder()))
                             .collect(java.util.stream.Collectors.joining(" and ")),
                     told.gain().value(),
                     told.gain().low(),

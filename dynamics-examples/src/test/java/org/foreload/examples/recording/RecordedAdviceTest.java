@@ -172,11 +172,11 @@ class RecordedAdviceTest {
                     .corners()
                     .get(0));
         }
-        Scatter scatter = DriverScatter.of(laps.get(0), laps);
+        Scatter scatter = DriverScatter.of(laps.get(0), laps).scatter();
         assertEquals(0.60, scatter.brakePoint(), 0.30, scatter.toString());
         assertEquals(2.5, scatter.releaseTiming(), 1.25, scatter.toString());
         assertTrue(scatter.peak() < 0.02, scatter.toString());
-        assertEquals(Scatter.PRACTISED, DriverScatter.of(laps.get(0), laps.subList(0, 2)));
+        assertEquals(DriverScatter.PRACTISED, DriverScatter.of(laps.get(0), laps.subList(0, 2)));
     }
 
     /** A run of one lap, hardly worked, has no limits to show. */

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.LongFunction;
 import java.util.function.Predicate;
+import org.foreload.advice.Change;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -78,6 +80,24 @@ class AdviceStudyTest {
         assertTrue(slower <= 0.1 * told.corners(), slower + " items are not quicker");
     }
 
+    /**
+     * Who brakes softly and early to the speed of the limit is to brake harder and later to it: each such change is
+     * quicker.
+     */
+    @Test
+    void driversWhoBrakeSoftlyToTheirLimitAreToBrakeHarder() {
+        Told told = told("softly to the limit", AdviceStudyTest::soft, FIRST + 900);
+        assertTrue(told.harder().size() >= DRIVERS, told.harder().size() + " items");
+        told.harder().hold(1, 0.9, 0.9);
+    }
+
+    private static List<MadeRun.Stage> soft(long driver) {
+        SplittableRandom random = new SplittableRandom(-driver);
+        return stages(driver, Nearness.AT_THE_LIMIT).stream()
+                .map(stage -> SoftBraking.of(stage, 0.7 + 0.2 * random.nextDouble()))
+                .toList();
+    }
+
     /** What decides in a hairpin is how a car bears brake and cornering together, of which a fitted car knows least. */
     @Test
     void inHairpinsIntervalsHold() {
@@ -90,22 +110,27 @@ class AdviceStudyTest {
      * What some drivers were told.
      *
      * @param corners that were driven
-     * @param withheld corners without advice
+     * @param withheld corners without advice, or without any that lets the car come faster
      * @param single changes
+     * @param harder of these, later and harder to the same speed
      * @param combined two changes together
      */
-    private record Told(int corners, int withheld, Items single, Items combined) {}
+    private record Told(int corners, int withheld, Items single, Items harder, Items combined) {}
 
     private static Told told(String who, Nearness nearness, int first) {
         return told(who, nearness, Bends.ANY, first);
     }
 
     private static Told told(String who, Nearness nearness, Bends bends, int first) {
+        return told(who, driver -> stages(driver, nearness, bends), first);
+    }
+
+    private static Told told(String who, LongFunction<List<MadeRun.Stage>> drivers, int first) {
         List<Item> items = new ArrayList<>();
         int corners = 0;
         int withheld = 0;
         for (int driver = first; driver < first + DRIVERS; driver++) {
-            AdvisedRun run = AdvisedRun.of(stages(driver, nearness, bends), 5, 50, 1000L * driver, Optional.empty());
+            AdvisedRun run = AdvisedRun.of(drivers.apply(driver), 5, 50, 1000L * driver, Optional.empty());
             for (var corner : run.advice().corners()) {
                 corners++;
                 withheld += corner.withheld().isPresent() ? 1 : 0;
@@ -124,9 +149,16 @@ class AdviceStudyTest {
         Items combined = new Items(
                 who + ", two changes together",
                 items.stream().filter(item -> item.told().combined()).toList());
+        Items harder = new Items(
+                who + ", later and harder",
+                single.items().stream()
+                        .filter(item -> item.told().steps().get(0).change() == Change.LATER_AND_HARDER)
+                        .toList());
         single.log();
+        harder.log();
         combined.log();
-        return new Told(corners, withheld, single, combined);
+        harder.hold(1, 0, 0.85);
+        return new Told(corners, withheld, single, harder, combined);
     }
 
     /** Advice of one kind. */

@@ -1,5 +1,6 @@
 package org.foreload.study;
 
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
@@ -24,6 +25,7 @@ public record Deviation(double sample, int of) {
 
     /** Of some numbers, two or more. */
     public static Deviation of(double... values) {
+        Objects.requireNonNull(values, "values");
         double mean = 0;
         for (double value : values) {
             mean += value / values.length;

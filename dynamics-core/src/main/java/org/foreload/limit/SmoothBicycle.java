@@ -274,7 +274,7 @@ final class SmoothBicycle {
         double tanh = Math.tanh((size - BENDS_FROM) / width);
         double result = Math.copySign(BENDS_FROM + width * tanh, ratio);
         double slope = 1 - tanh * tanh;
-        double curvature = Math.copySign(-2 * tanh * slope / width, ratio);
+        double curvature = -Math.copySign(2 * tanh * slope / width, ratio);
         double byAsked = 1 / most;
         double byPeak = -ratio / most;
         return tape.function(

@@ -46,8 +46,7 @@ class LimitVerbTest {
     @Test
     void theDrivenLineIsACorner(@TempDir Path folder) throws IOException {
         Path line = folder.resolve("own line.json");
-        JsonNode limit =
-                Run.json("limit", "--quiet", "--intervals", "100", "--line-out", line.toString(), "--format", "json");
+        JsonNode limit = Run.json("limit", "--quiet", "--line-out", line.toString(), "--format", "json");
         assertTrue(Files.readString(folder.resolve("own line.csv")).startsWith("x_m,y_m,width_left_m,width_right_m"));
         JsonNode ideal = Run.json("ideal", "--corner", line.toString(), "--format", "json");
         double time = limit.get("time_s").doubleValue();

@@ -70,15 +70,16 @@ public final class Limit {
 
     /**
      * Brake force over mass, m/s², a little below that at which a wheel would lock in a straight line at the approach
-     * speed, on the slopes of the approach. Perfect hands have no anti-lock brakes.
+     * speed, on the slopes of the approach. With anti-lock brakes, which let none lock, the one at which they hold back
+     * the wheels of both axles.
      *
      * @throws InvalidValueException if the car cannot brake there at all
      */
     public static double peakDeceleration(Car car, Corner corner) {
         Objects.requireNonNull(car, "car");
         Objects.requireNonNull(corner, "corner");
-        return PEAK_SHARE
-                * LockLimit.of(car.withAntiLock(false), corner.path(), corner.approachSpeed())
+        return (car.antiLock() ? 1 : PEAK_SHARE)
+                * LockLimit.of(car, corner.path(), corner.approachSpeed())
                         .orElseThrow(() -> new InvalidValueException(
                                 "approach_speed_mps", corner.approachSpeed(), "one at which the car can brake at all"));
     }

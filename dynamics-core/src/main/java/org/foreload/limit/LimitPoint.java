@@ -12,12 +12,13 @@ package org.foreload.limit;
  * @param sideslip direction of motion in the car's axes, rad, positive to the left
  * @param yawRate rad/s, positive to the left
  * @param steer angle of the front wheels, rad, positive to the left
- * @param brake brake force over mass, m/s²
+ * @param brake brake force over mass, m/s², as anti-lock brakes leave it
  * @param brakeAsked the same as the foot asks for it
  * @param drive drive force over mass, m/s²
  * @param driveAsked the same as the foot asks for it
  * @param frontUtilisation smallest friction, over the car's own, with which the front axle would carry its forces
  * @param rearUtilisation the same of the rear axle
+ * @param rollOverUtilisation lateral force that the body feels over that at which the car tips over its outer wheels
  * @param frontLoad load on the front axle, N
  * @param rearLoad load on the rear axle, N
  * @param curvature of the way of the centre of gravity, 1/m, positive to the left
@@ -40,6 +41,7 @@ public record LimitPoint(
         double driveAsked,
         double frontUtilisation,
         double rearUtilisation,
+        double rollOverUtilisation,
         double frontLoad,
         double rearLoad,
         double curvature,

@@ -92,11 +92,10 @@ final class ResultMaker {
         double heading = path.heading(station);
         Path.Point place = path.position(station);
         double offset = x[Unknowns.OFFSET];
-        double mass = car.chassis().mass();
-        double share = car.frontBrakeShare();
-        double frontDrive = car.driveline().drivenAxle().frontShare();
-        double brake = mass * x[Unknowns.BRAKE] / 2;
-        double drive = mass * x[Unknowns.DRIVE] / 2;
+        double[] along = new double[4];
+        for (int wheel = 0; wheel < 4; wheel++) {
+            along[wheel] = tape.value(bicycle.along[wheel]);
+        }
         return new LimitPoint(
                 station,
                 time,
@@ -107,22 +106,13 @@ final class ResultMaker {
                 Math.atan2(vy, vx),
                 x[Unknowns.YAW_RATE],
                 x[Unknowns.STEER],
-                Math.max(0, x[Unknowns.BRAKE]),
+                Math.max(0, x[Unknowns.BRAKE] - eased(x, along)),
                 Math.max(0, x[Unknowns.BRAKE_ASKED]),
                 Math.max(0, x[Unknowns.DRIVE]),
                 Math.max(0, x[Unknowns.DRIVE_ASKED]),
-                utilisation(
-                        car.frontTyre(),
-                        loads[0],
-                        loads[1],
-                        drive * frontDrive - brake * share,
-                        tape.value(bicycle.lateral[0])),
-                utilisation(
-                        car.rearTyre(),
-                        loads[2],
-                        loads[3],
-                        drive * (1 - frontDrive) - brake * (1 - share),
-                        tape.value(bicycle.lateral[1])),
+                utilisation(car.frontTyre(), loads, along, 0, tape.value(bicycle.lateral[0])),
+                utilisation(car.rearTyre(), loads, along, 2, tape.value(bicycle.lateral[1])),
+                bicycle.tips() ? Math.abs(x[Unknowns.ROLL]) / tape.value(bicycle.tipping) : 0,
                 loads[0] + loads[1],
                 loads[2] + loads[3],
                 curvatures[row],
@@ -130,13 +120,24 @@ final class ResultMaker {
                 place.y() + offset * Math.cos(heading));
     }
 
-    /** Smallest factor on the friction with which the two wheels carry a force along each and one across both. */
-    private static double utilisation(Tyre tyre, double left, double right, double along, double across) {
-        double low = Math.max(share(along, tyre.peakForceX(left)), share(along, tyre.peakForceX(right)));
+    /** Brake force over mass, m/s², that anti-lock brakes take from what the foot has asked for. */
+    private double eased(double[] x, double[] along) {
+        double asked = x[Unknowns.DRIVE] - x[Unknowns.BRAKE];
+        double given =
+                (along[0] + along[1] + along[2] + along[3]) / car.chassis().mass();
+        return car.antiLock() ? Math.max(0, given - asked) : 0;
+    }
+
+    /** Smallest factor on the friction with which two wheels carry the force along each and one across both. */
+    private static double utilisation(Tyre tyre, double[] loads, double[] along, int left, double across) {
+        int right = left + 1;
+        double low = Math.max(
+                share(along[left], tyre.peakForceX(loads[left])), share(along[right], tyre.peakForceX(loads[right])));
         double high = Math.max(2, 2 * low);
         for (int i = 0; i < HALVINGS; i++) {
             double scale = (low + high) / 2;
-            if (left(tyre, left, along, scale) + left(tyre, right, along, scale) < Math.abs(across)) {
+            if (left(tyre, loads[left], along[left], scale) + left(tyre, loads[right], along[right], scale)
+                    < Math.abs(across)) {
                 low = scale;
             } else {
                 high = scale;

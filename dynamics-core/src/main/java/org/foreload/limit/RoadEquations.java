@@ -61,11 +61,8 @@ final class RoadEquations implements StageEquations {
             double steeringPrice,
             double brakePrice) {}
 
-    /** Number of bounds at a point, but those of the sideslip. */
-    private static final int BOUNDS = 28;
-
-    /** Number of bounds of the sideslip, where it has any: one to each side. */
-    private static final int SIDESLIP_BOUNDS = 2;
+    /** Number of bounds that every point has. */
+    private static final int BOUNDS = 24;
 
     /** Power, W, that no engine misses: it leaves the foot an inside on a car that has none. */
     private static final double IDLE_POWER = 10;
@@ -108,8 +105,9 @@ final class RoadEquations implements StageEquations {
         this.car = car;
         this.hands = hands;
         this.bicycle = new SmoothBicycle(car);
-        this.scale = scales(car, hands);
-        this.rooms = new int[hands.holdsSideslip() ? BOUNDS + SIDESLIP_BOUNDS : BOUNDS];
+        this.scale = Unknowns.scales(car, hands);
+        this.rooms =
+                new int[BOUNDS + (car.antiLock() ? 0 : 4) + (hands.holdsSideslip() ? 2 : 0) + (bicycle.tips() ? 2 : 0)];
         boolean rigidPitch = car.suspension().pitch().rigid();
         boolean rigidRoll = car.suspension().roll().rigid();
         atOnce[PITCH] = rigidPitch;
@@ -125,30 +123,6 @@ final class RoadEquations implements StageEquations {
         lateralScale[1] = 1 / (2 * car.rearTyre().peakForceY(wheel));
         rollingScale[0] = 1 / car.frontTyre().peakForceX(wheel);
         rollingScale[1] = 1 / car.rearTyre().peakForceX(wheel);
-    }
-
-    private static double[] scales(Car car, Hands hands) {
-        double[] scale = new double[ALL];
-        double weight = car.chassis().mass() * Gravity.G;
-        scale[OFFSET] = 1;
-        scale[HEADING_ERROR] = 0.1;
-        scale[VX] = 10;
-        scale[VY] = 1;
-        scale[YAW_RATE] = 0.3;
-        scale[PITCH] = weight / 20;
-        scale[PITCH_RATE] = weight / 2;
-        scale[ROLL] = 5;
-        scale[ROLL_RATE] = 50;
-        scale[FRONT_SLIP] = 0.05;
-        scale[REAR_SLIP] = 0.05;
-        scale[STEER] = 0.05;
-        scale[BRAKE] = 5;
-        scale[DRIVE] = 3;
-        scale[BRAKE_ASKED] = 5;
-        scale[STEER_RATE] = hands.steeringRate();
-        scale[BRAKE_ASKED_RATE] = hands.brakeOnRate();
-        scale[DRIVE_ASKED] = 3;
-        return scale;
     }
 
     /** Units in which the unknowns are counted. */
@@ -342,11 +316,10 @@ final class RoadEquations implements StageEquations {
         for (int axle = 0; axle < 2; axle++) {
             int peak = tape.scaled(bicycle.lateralPeak[axle], hands.axleShare() * lateralScale[axle]);
             int force = tape.scaled(bicycle.lateral[axle], lateralScale[axle]);
-            rooms[next++] = tape.minus(peak, force);
-            rooms[next++] = tape.plus(peak, force);
+            next = both(next, peak, force);
             rooms[next++] = bicycle.beforePeak[axle];
         }
-        for (int i = 0; i < bicycle.rolling.length; i++) {
+        for (int i = 0; i < bicycle.rolling.length; i += car.antiLock() ? 2 : 1) {
             rooms[next++] = tape.scaled(bicycle.rolling[i], rollingScale[i / 4]);
         }
         double power = car.driveline().power() + IDLE_POWER;
@@ -364,9 +337,18 @@ final class RoadEquations implements StageEquations {
         if (hands.holdsSideslip()) {
             int most = tape.scaled(u[VX], Math.tan(hands.mostSideslip()) / scale[VY]);
             int across = tape.scaled(u[VY], 1 / scale[VY]);
-            rooms[next] = tape.minus(most, across);
-            rooms[next + 1] = tape.plus(most, across);
+            next = both(next, most, across);
         }
+        if (bicycle.tips()) {
+            both(next, tape.scaled(bicycle.tipping, 1 / scale[ROLL]), tape.scaled(u[ROLL], 1 / scale[ROLL]));
+        }
+    }
+
+    /** Bounds to both sides: a node is no larger in size than another. */
+    private int both(int next, int most, int node) {
+        rooms[next] = tape.minus(most, node);
+        rooms[next + 1] = tape.plus(most, node);
+        return next + 2;
     }
 
     private int between(int next, int node, double low, double high, double unit) {

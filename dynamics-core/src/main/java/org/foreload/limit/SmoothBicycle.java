@@ -26,6 +26,11 @@ final class SmoothBicycle {
 
     private static final double BENDS_TO = 0.9995;
 
+    /** Share of its longitudinal peak to which anti-lock brakes hold a wheel, and from which its force bends over. */
+    private static final double HELD_TO = 0.95;
+
+    private static final double HELD_FROM = 0.90;
+
     /** Share of what it can carry that a wheel may be asked for, so that none comes to the edge of stopping. */
     private static final double ROLLING_SHARE = 0.998;
 
@@ -51,6 +56,9 @@ final class SmoothBicycle {
 
     int rollTarget;
 
+    /** Lateral specific force, m/s², without sign, at which the car tips over, if it {@link #tips} at all. */
+    int tipping;
+
     /** Tangents of the slip angles of front and rear as the axles move, before any lag. */
     int frontSlip;
 
@@ -66,6 +74,9 @@ final class SmoothBicycle {
 
     /** By wheel: load, N. */
     final int[] load = new int[4];
+
+    /** By wheel: force along it, N, positive to the front. */
+    final int[] along = new int[4];
 
     /** By wheel, twice: force, N, that it could carry beyond what is asked of it, driving and braking. */
     final int[] rolling = new int[8];
@@ -88,6 +99,11 @@ final class SmoothBicycle {
         }
         throw new InvalidValueException(
                 field, tyre.getClass().getName(), "a FrictionTyre: of another model the slopes are not known");
+    }
+
+    /** Whether there is a lateral force at which the car tips over: it has a height. */
+    boolean tips() {
+        return transfer.tipping(1, 1) < Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -137,10 +153,9 @@ final class SmoothBicycle {
         rearSlip = tape.over(tape.minus(vy, tape.scaled(yawRate, toRear)), vx);
 
         loads(tape, turning, speedSquared, pitch, roll, grade, banking);
-        int[] along = new int[4];
         int[] across = new int[4];
-        axle(tape, 0, frontLateral, brake, drive, mass, along, across);
-        axle(tape, 1, rearLateral, brake, drive, mass, along, across);
+        axle(tape, 0, frontLateral, brake, drive, mass, across);
+        axle(tape, 1, rearLateral, brake, drive, mass, across);
         int frontX = tape.plus(along[0], along[1]);
         int rearX = tape.plus(along[2], along[3]);
         int bodyX = tape.plus(tape.minus(tape.times(frontX, cosSteer), tape.times(lateral[0], sinSteer)), rearX);
@@ -188,6 +203,9 @@ final class SmoothBicycle {
         int rearNow = tape.minus(rear, pitch);
         front = tape.minus(positive(tape, frontNow), positive(tape, tape.scaled(rearNow, -1)));
         rear = tape.minus(positive(tape, rearNow), positive(tape, tape.scaled(frontNow, -1)));
+        if (tips()) {
+            tipping = tape.plus(tape.scaled(front, transfer.tipping(1, 0)), tape.scaled(rear, transfer.tipping(0, 1)));
+        }
         wheels(tape, 0, front, tape.scaled(roll, transfer.frontLateral(1)));
         wheels(tape, 2, rear, tape.scaled(roll, transfer.rearLateral(1)));
     }
@@ -227,7 +245,7 @@ final class SmoothBicycle {
                 : tape.shifted(positive(tape, tape.shifted(peak, -liftBand)), liftBand);
     }
 
-    private void axle(Tape tape, int axle, int slip, int brake, int drive, double mass, int[] along, int[] across) {
+    private void axle(Tape tape, int axle, int slip, int brake, int drive, double mass, int[] across) {
         FrictionTyre tyre = tyres[axle];
         SlipShape shape = shapes[axle];
         double stiffness = tyre.corneringStiffnessPerLoad() / tyre.frictionY();
@@ -263,18 +281,20 @@ final class SmoothBicycle {
     }
 
     /** Share of the longitudinal peak that a wheel carries: what is asked over the peak, bent over just below one. */
-    private static int carriedShare(Tape tape, int asked, int peak) {
+    private int carriedShare(Tape tape, int asked, int peak) {
         double most = tape.value(peak);
         double ratio = tape.value(asked) / most;
         double size = Math.abs(ratio);
-        if (size <= BENDS_FROM) {
+        boolean held = car.antiLock() && ratio < 0;
+        double from = held ? HELD_FROM : BENDS_FROM;
+        if (size <= from) {
             return tape.over(asked, peak);
         }
-        double width = BENDS_TO - BENDS_FROM;
-        double tanh = Math.tanh((size - BENDS_FROM) / width);
-        double result = Math.copySign(BENDS_FROM + width * tanh, ratio);
+        double width = (held ? HELD_TO : BENDS_TO) - from;
+        double tanh = Math.tanh((size - from) / width);
+        double result = Math.copySign(from + width * tanh, ratio);
         double slope = 1 - tanh * tanh;
-        double curvature = Math.copySign(-2 * tanh * slope / width, ratio);
+        double curvature = -Math.copySign(2 * tanh * slope / width, ratio);
         double byAsked = 1 / most;
         double byPeak = -ratio / most;
         return tape.function(

@@ -1,5 +1,8 @@
 package org.foreload.limit;
 
+import org.foreload.conventions.Gravity;
+import org.foreload.vehicle.Car;
+
 /** Names of the unknowns at one point of the mesh: states first, then controls. */
 final class Unknowns {
 
@@ -62,4 +65,29 @@ final class Unknowns {
     static final int CONTROLS = ALL - STATES;
 
     private Unknowns() {}
+
+    /** Units in which they are counted. */
+    static double[] scales(Car car, Hands hands) {
+        double[] scale = new double[ALL];
+        double weight = car.chassis().mass() * Gravity.G;
+        scale[OFFSET] = 1;
+        scale[HEADING_ERROR] = 0.1;
+        scale[VX] = 10;
+        scale[VY] = 1;
+        scale[YAW_RATE] = 0.3;
+        scale[PITCH] = weight / 20;
+        scale[PITCH_RATE] = weight / 2;
+        scale[ROLL] = 5;
+        scale[ROLL_RATE] = 50;
+        scale[FRONT_SLIP] = 0.05;
+        scale[REAR_SLIP] = 0.05;
+        scale[STEER] = 0.05;
+        scale[BRAKE] = 5;
+        scale[DRIVE] = 3;
+        scale[BRAKE_ASKED] = 5;
+        scale[STEER_RATE] = hands.steeringRate();
+        scale[BRAKE_ASKED_RATE] = hands.brakeOnRate();
+        scale[DRIVE_ASKED] = 3;
+        return scale;
+    }
 }

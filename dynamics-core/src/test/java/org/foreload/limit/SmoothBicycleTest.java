@@ -2,6 +2,7 @@ package org.foreload.limit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
 import org.foreload.bicycle.BicycleModel;
@@ -24,8 +25,15 @@ class SmoothBicycleTest {
             new FrictionTyre(new SlipCurve.Brush(), 1.05, 1.00, 0.08, 3600, 0.4, 15, 18),
             new FrictionTyre(new SlipCurve.Brush(), 1.08, 1.04, 0.08, 3600, 0.4, 17, 18));
 
+    /**
+     * What is asked of a wheel over what it carries, below which anti-lock brakes leave it, and above which they hold.
+     */
+    private static final double SURELY_FREE = 0.9;
+
+    private static final double SURELY_HELD = 1.25;
+
     /** Unknowns of a car at work: all wheels on the road and rolling, slips beyond those where the brush is rounded. */
-    private static double[] scene(SplittableRandom random) {
+    private static double[] scene(SplittableRandom random, double hardest) {
         double slip = 0.01 + 0.06 * random.nextDouble();
         double side = random.nextBoolean() ? 1 : -1;
         boolean braking = random.nextBoolean();
@@ -38,7 +46,7 @@ class SmoothBicycleTest {
             side * slip,
             side * (0.01 + 0.06 * random.nextDouble()),
             -0.2 + 0.4 * random.nextDouble(),
-            braking ? 5 * random.nextDouble() : 0,
+            braking ? hardest * random.nextDouble() : 0,
             braking ? 0 : 2 * random.nextDouble()
         };
     }
@@ -52,7 +60,9 @@ class SmoothBicycleTest {
         return u;
     }
 
-    private static void compare(Car car, double accuracy, long seed) {
+    /** Returns the number of wheels that anti-lock brakes held back. */
+    private static int compare(Car car, double hardest, double accuracy, long seed) {
+        int held = 0;
         SplittableRandom random = new SplittableRandom(seed);
         SmoothBicycle smooth = new SmoothBicycle(car);
         BicycleModel model = new BicycleModel(car);
@@ -60,7 +70,7 @@ class SmoothBicycleTest {
         Tape tape = new Tape(10);
         WheelForces wheels = new WheelForces();
         for (int scene = 0; scene < 500; scene++) {
-            double[] x = scene(random);
+            double[] x = scene(random, hardest);
             double grade = -0.1 + 0.2 * random.nextDouble();
             double banking = -0.1 + 0.2 * random.nextDouble();
             tape.restart(false);
@@ -87,6 +97,13 @@ class SmoothBicycleTest {
                 double size = Math.abs(wheels.longitudinal(wheel));
                 rolling &= size < 0.97 * (size + Math.max(0, wheels.lockMargin(wheel) - 1)) || size == 0;
                 rolling &= x[9] == 0 || wheels.load(wheel) > 0.1 * mass * 9.81;
+                if (car.antiLock() && x[8] > 0) {
+                    double most = size + wheels.lockMargin(wheel) - 1;
+                    double share = wheel < 2 ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
+                    double asked = mass * x[8] * share / 2;
+                    rolling &= asked < SURELY_FREE * most || asked > SURELY_HELD * most;
+                    held += asked > SURELY_HELD * most ? 1 : 0;
+                }
             }
             if (!rolling) {
                 continue;
@@ -99,36 +116,44 @@ class SmoothBicycleTest {
             double slipRate = x[0] / car.frontTyre().relaxationLength() * (tape.value(smooth.frontSlip) - x[5]);
             assertEquals(rate[BicycleState.FRONT_SLIP], slipRate, accuracy, "scene " + scene);
         }
+        return held;
     }
 
     /** On brush tyres both forms are the same formulas. */
     @Test
     void bothFormsAgreeOnBrushTyres() {
-        compare(BRUSH, 1e-8, 11);
+        compare(BRUSH, 5, 1e-8, 11);
     }
 
     /** The other form reads the magic formula off a table that is held to within 1e-8 of it. */
     @Test
     void bothFormsAgreeOnMagicFormulaTyres() {
-        compare(LimitCases.LIGHT, 1e-5, 12);
+        compare(LimitCases.LIGHT, 5, 1e-5, 12);
     }
 
-    /** Slopes and curvature against differences. */
+    /** Where anti-lock brakes hold a wheel back, and where they do not yet; in between one form is rounded. */
+    @Test
+    void bothFormsAgreeOnAntiLockBrakes() {
+        assertTrue(compare(BRUSH.withAntiLock(true), 25, 1e-5, 14) > 100);
+        assertTrue(compare(LimitCases.LIGHT.withAntiLock(true), 25, 1e-5, 15) > 100);
+    }
+
+    /** Slopes and curvature against differences, also where a wheel is asked for more than it has. */
     @Test
     void derivativesAreThoseOfTheValues() {
         SplittableRandom random = new SplittableRandom(13);
-        for (Car car : new Car[] {BRUSH, LimitCases.LIGHT}) {
+        for (Car car : new Car[] {BRUSH, LimitCases.LIGHT, LimitCases.LIGHT.withAntiLock(true)}) {
+            SmoothBicycle smooth = new SmoothBicycle(car);
             for (int scene = 0; scene < 20; scene++) {
-                double[] x = scene(random);
+                double[] x = scene(random, scene % 2 == 0 ? 5 : 12);
                 for (int input = 0; input < 10; input++) {
-                    check(car, x, input);
+                    check(smooth, x, input);
                 }
             }
         }
     }
 
-    private static double[] slopes(Car car, double[] x, double[] curvature) {
-        SmoothBicycle smooth = new SmoothBicycle(car);
+    private static double[] slopes(SmoothBicycle smooth, double[] x, double[] curvature) {
         Tape tape = new Tape(10);
         tape.restart(true);
         record(smooth, tape, x, 0.02, 0.03);
@@ -141,26 +166,25 @@ class SmoothBicycleTest {
         return slopes;
     }
 
-    private static double value(Car car, double[] x) {
-        SmoothBicycle smooth = new SmoothBicycle(car);
+    private static double value(SmoothBicycle smooth, double[] x) {
         Tape tape = new Tape(10);
         tape.restart(false);
         record(smooth, tape, x, 0.02, 0.03);
         return tape.value(smooth.yawAcceleration) + 0.7 * tape.value(smooth.accelerationX);
     }
 
-    private static void check(Car car, double[] x, int input) {
+    private static void check(SmoothBicycle smooth, double[] x, int input) {
         double step = input == 3 ? 1e-2 : 1e-6;
         double[] up = x.clone();
         double[] down = x.clone();
         up[input] += step;
         down[input] -= step;
         double[] curvature = new double[100];
-        double[] slopes = slopes(car, x, curvature);
-        double difference = (value(car, up) - value(car, down)) / (2 * step);
+        double[] slopes = slopes(smooth, x, curvature);
+        double difference = (value(smooth, up) - value(smooth, down)) / (2 * step);
         assertEquals(difference, slopes[input], 1e-5 * (1 + Math.abs(difference)), "slope " + input);
-        double[] above = slopes(car, up, new double[100]);
-        double[] below = slopes(car, down, new double[100]);
+        double[] above = slopes(smooth, up, new double[100]);
+        double[] below = slopes(smooth, down, new double[100]);
         for (int other = 0; other < 10; other++) {
             double bend = (above[other] - below[other]) / (2 * step);
             int row = Math.max(input, other);

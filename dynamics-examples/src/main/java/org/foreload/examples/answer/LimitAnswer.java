@@ -36,6 +36,9 @@ public record LimitAnswer(
         Optional<LimitResult> onLine,
         Optional<LimitResult> straight) {
 
+    /** Use of the force at which a car rolls over from which on it counts as held there. */
+    private static final double AT_THE_EDGE = 0.99;
+
     /** A limit with nothing beside it. */
     public static LimitAnswer of(Car car, Corner corner, Band band, double mostSideslip, LimitResult result) {
         return new LimitAnswer(car, corner, band, mostSideslip, result, Optional.empty(), Optional.empty());
@@ -111,6 +114,7 @@ public record LimitAnswer(
                     .with("deceleration_mps2", point.deceleration())
                     .with("front_utilisation", point.frontUtilisation())
                     .with("rear_utilisation", point.rearUtilisation())
+                    .with("roll_over_utilisation", point.rollOverUtilisation())
                     .with("offset_m", point.offset())
                     .with("brake_mps2", point.brake())
                     .with("drive_mps2", point.drive())
@@ -138,13 +142,27 @@ public record LimitAnswer(
                     .append(Numbers.rounded(result.time() - idealTime, 3))
                     .append(" s more than the same path would take without lags and with all the grip");
         }
-        note.append('.');
+        note.append('.').append(rollOver());
         if (onLine.isPresent() && straight.isPresent()) {
             note.append(worth(" The line", gain(onLine.get()), "keeping to the given one"));
             note.append(
                     worth(" Trailing the brake", gain(straight.get()), "straight-line braking, each on its best line"));
         }
         return note.toString();
+    }
+
+    /** Where the car is held from rolling over, from the first to the last such station. */
+    private String rollOver() {
+        List<LimitPoint> held = result.points().stream()
+                .filter(point -> point.rollOverUtilisation() > AT_THE_EDGE)
+                .toList();
+        if (held.isEmpty()) {
+            return "";
+        }
+        String from = Numbers.rounded(held.get(0).station(), 0);
+        String to = Numbers.rounded(held.get(held.size() - 1).station(), 0);
+        return (from.equals(to) ? " At " + from : " From " + from + " m to " + to)
+                + " m it comes to the edge of rolling over.";
     }
 
     private static String worth(String what, double gain, String other) {

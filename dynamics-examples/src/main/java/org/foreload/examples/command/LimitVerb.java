@@ -43,7 +43,9 @@ import picocli.CommandLine.Option;
             "In the answer: stations are metres along the line, 0 at turn-in. The time lost to lags is against the ideal on "
                     + "the same path. The optimality is the greatest residual of the conditions of an optimum; 'converged' "
                     + "says whether they hold. Near the line, the wheel is held straight until 15 m before turn-in: free "
-                    + "hands would weave to scrub off speed. Grip used includes what braking takes.",
+                    + "hands would weave to scrub off speed. Grip used includes what braking takes. Rolling over bounds the "
+                    + "car as it ends an entry; with anti-lock brakes the foot may ask for more than the tyres give. The "
+                    + "drive has no traction control.",
             "",
             "Example:  foreload limit --band track --demo-corner medium --demo-car light",
             "",
@@ -79,7 +81,7 @@ final class LimitVerb extends ReportVerb implements Driving {
             names = "--peak-deceleration",
             paramLabel = "<m/s²>",
             description = "Peak deceleration, brake force over mass, m/s². Default: a little below what "
-                    + "locks a wheel in a straight line.")
+                    + "locks a wheel in a straight line; with anti-lock brakes, what has all wheels held back.")
     private Double peakDeceleration;
 
     @Option(

@@ -1,12 +1,15 @@
 package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.foreload.examples.demo.Demos;
+import org.foreload.file.CarFile;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,6 +40,20 @@ class LimitVerbTest {
         }
     }
 
+    /** Common practice, no source: what limits a car is said; this one rolls over at g·1.3 m/(2·0.95 m). */
+    @Test
+    void itSaysWhereACarComesToRollingOver(@TempDir Path folder) throws IOException {
+        Path car = Files.writeString(
+                folder.resolve("tall.json"),
+                CarFile.write(Demos.car("--demo-car", "road").value())
+                        .replaceAll("\"cg_height_m\" *: *[0-9.]+", "\"cg_height_m\": 0.95")
+                        .replaceAll("_track_m\" *: *[0-9.]+", "_track_m\": 1.3"));
+        Run tall = Run.of("limit", "--quiet", "--intervals", "60", "--car", car.toString());
+        assertTrue(tall.out().contains("m it comes to the edge of rolling over."), tall.out());
+        Run low = Run.of("limit", "--quiet", "--intervals", "60", "--demo-car", "road");
+        assertFalse(low.out().contains("rolling over"), low.out());
+    }
+
     @Test
     void aBandThatIsNoneIsRefused() {
         Run.of("limit", "--band", "wide").refusedWith("--band: wide: must be a number from 0.05 to 100 in m, or track");
@@ -46,8 +63,7 @@ class LimitVerbTest {
     @Test
     void theDrivenLineIsACorner(@TempDir Path folder) throws IOException {
         Path line = folder.resolve("own line.json");
-        JsonNode limit =
-                Run.json("limit", "--quiet", "--intervals", "100", "--line-out", line.toString(), "--format", "json");
+        JsonNode limit = Run.json("limit", "--quiet", "--line-out", line.toString(), "--format", "json");
         assertTrue(Files.readString(folder.resolve("own line.csv")).startsWith("x_m,y_m,width_left_m,width_right_m"));
         JsonNode ideal = Run.json("ideal", "--corner", line.toString(), "--format", "json");
         double time = limit.get("time_s").doubleValue();

@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.recording.Channel;
@@ -28,8 +29,12 @@ public record Habit(DriverScatter scatter, double waits) {
             "between brake off and pick-up the car is at its limit already, and who comes faster waits longer for the "
                     + "throttle";
 
-    /** Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    /**
+     * Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name, null by
+     * it too.
+     */
     public Habit {
+        Objects.requireNonNull(scatter, "scatter");
         Checks.notNegative("waits_m", waits);
     }
 
@@ -49,6 +54,9 @@ public record Habit(DriverScatter scatter, double waits) {
      * @param limits of the car
      */
     public static double waits(Run run, RecordedCorner did, FrictionEnvelope limits) {
+        Objects.requireNonNull(run, "run");
+        Objects.requireNonNull(did, "did");
+        Objects.requireNonNull(limits, "limits");
         if (!did.braked()) {
             return 0;
         }

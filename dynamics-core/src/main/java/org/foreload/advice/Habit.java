@@ -39,10 +39,11 @@ public record Habit(DriverScatter scatter, double waits) {
     }
 
     /**
-     * Whether the driver waits for a car at its limit: farther than a pick-up may come late to count as one at once.
+     * Whether the driver waits for a car at its limit. Any wait counts: it begins with a whole moment, in which the car
+     * already goes as far as a pick-up may come late to count as one at once, 6 m at 20 m/s.
      */
     boolean atTheLimit() {
-        return waits > ReplicaFit.AT_ONCE;
+        return waits > 0;
     }
 
     /**

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.foreload.advice.AdviceSettings;
+import org.foreload.advice.Adviser;
 import org.foreload.balance.BalanceAxis;
 import org.foreload.balance.BalanceStudy;
 import org.foreload.bicycle.BicycleModel;
@@ -28,6 +30,8 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.braking.SplineRelease;
 import org.foreload.braking.TabulatedRelease;
+import org.foreload.comparison.Alignment;
+import org.foreload.comparison.Comparison;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.DriverView;
 import org.foreload.driver.Hands;
@@ -37,6 +41,8 @@ import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.SampleEntries;
 import org.foreload.entry.SimulationSettings;
+import org.foreload.envelope.EnvelopeSettings;
+import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.grip.BrakeDistribution;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GripLimits;
@@ -60,6 +66,12 @@ import org.foreload.path.Segment;
 import org.foreload.path.Turn;
 import org.foreload.pedal.PedalStudy;
 import org.foreload.pedal.PitchResponse;
+import org.foreload.recording.Cleaning;
+import org.foreload.recording.KnownRun;
+import org.foreload.recording.RecordedCorner;
+import org.foreload.recording.RecordedCorners;
+import org.foreload.recording.Recording;
+import org.foreload.recording.Run;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.BrakePointSearch;
@@ -171,6 +183,23 @@ final class SampleValues {
         made.put(Braking.class, plan.braking());
         made.put(EntryResult.class, simulator.run(plan));
         made.put(BrakePointSearch.class, study.search());
+        recorded(new KnownRun(plan).recording(50, 0, 0.1, 1, true));
+    }
+
+    /** A recording, what is measured in it, and what is made of that. */
+    private void recorded(Recording recording) {
+        Run run = Run.of(recording, Cleaning.STANDARD);
+        List<RecordedCorner> corners = RecordedCorners.of(run);
+        FrictionEnvelope limits = FrictionEnvelope.of(Collections.nCopies(20, run), EnvelopeSettings.STANDARD);
+        List.of(
+                        recording,
+                        run,
+                        corners.get(0),
+                        limits,
+                        Alignment.of(run, corners, run, corners),
+                        Comparison.of(run, corners, run, corners),
+                        new Adviser(run, corners, limits, Optional.empty(), AdviceSettings.STANDARD))
+                .forEach(one -> made.put(one.getClass(), one));
     }
 
     /** Stops a sweep before it begins. */

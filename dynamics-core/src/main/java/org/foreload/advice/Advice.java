@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.recording.Estimate;
@@ -16,9 +17,12 @@ import org.foreload.study.Proportion;
  */
 public record Advice(List<Step> steps, BrakePlan plan, Estimate gain, Proportion failed) {
 
-    /** Copies the list. */
+    /** Copies the list; null is refused by the component's name. */
     public Advice {
-        steps = List.copyOf(steps);
+        steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(gain, "gain");
+        Objects.requireNonNull(failed, "failed");
     }
 
     /** Whether it is more than one change. */
@@ -28,6 +32,6 @@ public record Advice(List<Step> steps, BrakePlan plan, Estimate gain, Proportion
 
     /** The same steps on another plan; empty where that leaves no plan. */
     public Optional<BrakePlan> applied(BrakePlan other) {
-        return Step.all(steps, other);
+        return Step.all(steps, Objects.requireNonNull(other, "other"));
     }
 }

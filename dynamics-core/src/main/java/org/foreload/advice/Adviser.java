@@ -3,6 +3,7 @@ package org.foreload.advice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -46,11 +47,11 @@ public final class Adviser {
             FrictionEnvelope limits,
             Optional<Car> car,
             AdviceSettings settings) {
-        this.run = run;
-        this.corners = List.copyOf(corners);
-        this.limits = limits;
-        this.car = car;
-        this.settings = settings;
+        this.run = Objects.requireNonNull(run, "run");
+        this.corners = List.copyOf(Objects.requireNonNull(corners, "corners"));
+        this.limits = Objects.requireNonNull(limits, "limits");
+        this.car = Objects.requireNonNull(car, "car");
+        this.settings = Objects.requireNonNull(settings, "settings");
     }
 
     /**
@@ -60,7 +61,7 @@ public final class Adviser {
      * @param habit of the driver there
      */
     public CornerAdvice of(int index, Habit habit) {
-        return of(List.of(index), List.of(habit), new Sweep(1, Sweep.Progress.SILENT))
+        return of(List.of(index), List.of(Objects.requireNonNull(habit, "habit")), new Sweep(1, Sweep.Progress.SILENT))
                 .get(0);
     }
 
@@ -74,6 +75,8 @@ public final class Adviser {
      * @return as many as there are corners; where a stop came first, the reason is that, and what was found stays
      */
     public List<CornerAdvice> all(List<Habit> habits, Sweep sweep) {
+        Objects.requireNonNull(habits, "habits");
+        Objects.requireNonNull(sweep, "sweep");
         return of(IntStream.range(0, corners.size()).boxed().toList(), habits, sweep);
     }
 

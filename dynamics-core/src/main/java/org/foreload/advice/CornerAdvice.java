@@ -2,6 +2,7 @@ package org.foreload.advice;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.foreload.recording.RecordedCorner;
@@ -20,9 +21,12 @@ import org.foreload.recording.RecordedCorner;
 public record CornerAdvice(
         int number, DriverScatter scatter, Optional<Likeness> likeness, List<Advice> items, Optional<String> withheld) {
 
-    /** Copies the list. */
+    /** Copies the list; null is refused by the component's name. */
     public CornerAdvice {
-        items = List.copyOf(items);
+        Objects.requireNonNull(scatter, "scatter");
+        Objects.requireNonNull(likeness, "likeness");
+        items = List.copyOf(Objects.requireNonNull(items, "items"));
+        Objects.requireNonNull(withheld, "withheld");
     }
 
     /** The most that an item gains, s; zero if there is none. */
@@ -38,6 +42,8 @@ public record CornerAdvice(
      * @param quicker what was done there in the quicker lap
      */
     public CornerAdvice towards(RecordedCorner did, RecordedCorner quicker) {
+        Objects.requireNonNull(did, "did");
+        Objects.requireNonNull(quicker, "quicker");
         return ordered(one -> one.steps().stream().allMatch(step -> step.towards(did, quicker)));
     }
 

@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Measure;
@@ -39,6 +40,14 @@ public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak,
     /** Unsteadiest foot that is believed: more is a sensor's noise. */
     private static final double MOST_RIPPLE = 0.1;
 
+    /** Refuses null by the component's name. */
+    public DriverScatter {
+        Objects.requireNonNull(scatter, "scatter");
+        Objects.requireNonNull(brakePoint, "brakePoint");
+        Objects.requireNonNull(peak, "peak");
+        Objects.requireNonNull(releaseTiming, "releaseTiming");
+    }
+
     /**
      * The scatter over laps.
      *
@@ -47,6 +56,8 @@ public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak,
      * @return {@link #PRACTISED} where there are fewer than {@value #FEWEST_LAPS} laps with a brake
      */
     public static DriverScatter of(RecordedCorner corner, List<RecordedCorner> laps) {
+        Objects.requireNonNull(corner, "corner");
+        Objects.requireNonNull(laps, "laps");
         List<RecordedCorner> braked =
                 laps.stream().filter(RecordedCorner::braked).toList();
         if (braked.size() < FEWEST_LAPS || !corner.braked()) {

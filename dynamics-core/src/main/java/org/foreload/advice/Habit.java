@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.recording.Channel;
@@ -28,16 +29,21 @@ public record Habit(DriverScatter scatter, double waits) {
             "between brake off and pick-up the car is at its limit already, and who comes faster waits longer for the "
                     + "throttle";
 
-    /** Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    /**
+     * Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name, null by
+     * it too.
+     */
     public Habit {
+        Objects.requireNonNull(scatter, "scatter");
         Checks.notNegative("waits_m", waits);
     }
 
     /**
-     * Whether the driver waits for a car at its limit: farther than a pick-up may come late to count as one at once.
+     * Whether the driver waits for a car at its limit. Any wait counts: it begins with a whole moment, in which the car
+     * already goes as far as a pick-up may come late to count as one at once, 6 m at 20 m/s.
      */
     boolean atTheLimit() {
-        return waits > ReplicaFit.AT_ONCE;
+        return waits > 0;
     }
 
     /**
@@ -49,6 +55,9 @@ public record Habit(DriverScatter scatter, double waits) {
      * @param limits of the car
      */
     public static double waits(Run run, RecordedCorner did, FrictionEnvelope limits) {
+        Objects.requireNonNull(run, "run");
+        Objects.requireNonNull(did, "did");
+        Objects.requireNonNull(limits, "limits");
         if (!did.braked()) {
             return 0;
         }

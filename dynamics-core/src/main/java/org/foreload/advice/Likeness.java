@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 
@@ -23,6 +24,12 @@ public record Likeness(
         double timeError,
         boolean made,
         String cause) {
+
+    /** Refuses null by the component's name. */
+    public Likeness {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(cause, "cause");
+    }
 
     /** Why the simulated run is not taken for the recorded one; empty where it is. */
     Optional<String> unlike(AdviceSettings settings) {

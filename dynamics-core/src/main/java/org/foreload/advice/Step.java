@@ -1,6 +1,7 @@
 package org.foreload.advice;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
@@ -15,6 +16,11 @@ import org.foreload.recording.RecordedCorner;
  */
 public record Step(Change change, double amount, double harder) {
 
+    /** Refuses null by the component's name. */
+    public Step {
+        Objects.requireNonNull(change, "change");
+    }
+
     /** A step that leaves the force of the foot to the change. */
     public Step(Change change, double amount) {
         this(change, amount, 0);
@@ -22,6 +28,7 @@ public record Step(Change change, double amount, double harder) {
 
     /** A plan with this step and nothing else; empty where there is no such plan. */
     public Optional<BrakePlan> made(BrakePlan plan) {
+        Objects.requireNonNull(plan, "plan");
         return change.made(plan, amount).map(other -> other.withPeakDeceleration(other.peakDeceleration() + harder));
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Bend;
 import org.foreload.recording.Channel;
@@ -90,6 +91,10 @@ public final class Alignment {
      */
     public static Alignment of(
             Run first, List<RecordedCorner> firstCorners, Run second, List<RecordedCorner> secondCorners) {
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(firstCorners, "firstCorners");
+        Objects.requireNonNull(second, "second");
+        Objects.requireNonNull(secondCorners, "secondCorners");
         if (!first.knowsCourse() || !second.knowsCourse()) {
             return SpeedAlignment.of(first, second);
         }
@@ -299,7 +304,7 @@ public final class Alignment {
     public double shiftAt(double place) {
         int n = places.length;
         if (n == 1) {
-            return shifts[0];
+            return Double.isNaN(place) ? place : shifts[0];
         }
         int i = Arrays.binarySearch(places, place);
         int low = Math.max(0, Math.min(n - 2, i >= 0 ? i : -i - 2));

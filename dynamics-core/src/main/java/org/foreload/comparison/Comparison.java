@@ -2,6 +2,7 @@ package org.foreload.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Estimate;
@@ -51,6 +52,10 @@ public final class Comparison {
      */
     public static Comparison of(
             Run first, List<RecordedCorner> firstCorners, Run second, List<RecordedCorner> secondCorners) {
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(firstCorners, "firstCorners");
+        Objects.requireNonNull(second, "second");
+        Objects.requireNonNull(secondCorners, "secondCorners");
         return new Comparison(first, firstCorners, second, secondCorners);
     }
 

@@ -1,5 +1,6 @@
 package org.foreload.comparison;
 
+import java.util.Objects;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.RecordedCorner;
 
@@ -23,4 +24,15 @@ public record CornerGap(
         Estimate toApex,
         Estimate toExit,
         RecordedCorner first,
-        RecordedCorner second) {}
+        RecordedCorner second) {
+
+    /** Refuses null by the component's name. */
+    public CornerGap {
+        Objects.requireNonNull(gap, "gap");
+        Objects.requireNonNull(toTurnIn, "toTurnIn");
+        Objects.requireNonNull(toApex, "toApex");
+        Objects.requireNonNull(toExit, "toExit");
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
+    }
+}

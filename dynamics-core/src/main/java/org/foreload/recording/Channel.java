@@ -1,5 +1,6 @@
 package org.foreload.recording;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /** What a column of a recording holds. Inside, every channel has one unit; axes follow ISO 8855. */
@@ -47,6 +48,7 @@ public enum Channel {
 
     /** The channel whose column has this name. */
     public static Optional<Channel> of(String field) {
+        Objects.requireNonNull(field, "field");
         for (Channel channel : values()) {
             if (channel.field.equals(field)) {
                 return Optional.of(channel);

@@ -3,6 +3,7 @@ package org.foreload.recording;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.ReleaseShape;
 
@@ -32,16 +33,19 @@ public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measur
         }
     }
 
-    /** Copies the measures, in the order in which they are declared. */
+    /** Copies the measures, in the order in which they are declared; null is refused by the component's name. */
     public RecordedCorner {
+        Objects.requireNonNull(bend, "bend");
+        Objects.requireNonNull(shape, "shape");
+        Objects.requireNonNull(axis, "axis");
         Map<Measure, Estimate> ordered = new EnumMap<>(Measure.class);
-        ordered.putAll(Map.copyOf(measures));
+        ordered.putAll(Map.copyOf(Objects.requireNonNull(measures, "measures")));
         measures = Collections.unmodifiableMap(ordered);
     }
 
     /** One measure. */
     public Estimate get(Measure measure) {
-        return measures.get(measure);
+        return measures.get(Objects.requireNonNull(measure, "measure"));
     }
 
     /**
@@ -52,6 +56,7 @@ public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measur
      * @param place a measure that is a station
      */
     public Estimate fromTurnIn(Measure place) {
+        Objects.requireNonNull(place, "place");
         Estimate turnIn = get(Measure.TURN_IN);
         return apart(place, turnIn.value() - turnIn.low(), turnIn.high() - turnIn.value());
     }
@@ -63,6 +68,7 @@ public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measur
      * @param place a measure that is a station
      */
     public Estimate besideTurnIn(Measure place) {
+        Objects.requireNonNull(place, "place");
         double turnIn = get(Measure.TURN_IN).value();
         double own = Math.sqrt(axis.shared(turnIn, turnIn));
         return apart(place, own, own);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.ReleaseShape;
@@ -56,7 +57,7 @@ public final class RecordedCorners {
      * @throws InvalidValueException if there are more than {@value #MOST_CORNERS}
      */
     public static List<RecordedCorner> of(Run run) {
-        return new RecordedCorners(run).measured();
+        return new RecordedCorners(Objects.requireNonNull(run, "run")).measured();
     }
 
     /**
@@ -64,6 +65,7 @@ public final class RecordedCorners {
      * counted. One or two, numbered among all; none if the course is nowhere bent.
      */
     public static List<Bend> cut(Run run) {
+        Objects.requireNonNull(run, "run");
         return Bend.all(run).stream().filter(bend -> bend.cutBy(run)).toList();
     }
 

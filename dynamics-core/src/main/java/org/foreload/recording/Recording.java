@@ -10,9 +10,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.trace.Trace;
 
@@ -47,7 +49,7 @@ public final class Recording {
      */
     public static Recording of(Map<Channel, double[]> columns) {
         Map<Channel, double[]> own = new EnumMap<>(Channel.class);
-        java.util.Objects.requireNonNull(columns, "columns").forEach((key, values) -> own.put(key, values.clone()));
+        Objects.requireNonNull(columns, "columns").forEach((key, values) -> own.put(key, values.clone()));
         int rows = own.isEmpty() ? 0 : own.values().iterator().next().length;
         own.forEach((channel, values) -> {
             if (values.length != rows) {
@@ -72,8 +74,7 @@ public final class Recording {
             rising(Channel.TIME, own.get(Channel.TIME));
         }
         if (distance) {
-            double[] known = time ? Series.known(own.get(Channel.DISTANCE)) : own.get(Channel.DISTANCE);
-            rising(Channel.DISTANCE, known);
+            rising(Channel.DISTANCE, time ? Series.known(own.get(Channel.DISTANCE)) : own.get(Channel.DISTANCE));
         }
         return new Recording(own, rows, 0);
     }
@@ -85,6 +86,7 @@ public final class Recording {
      * @throws InvalidValueException as {@link #of(Map)}
      */
     public static Recording of(Trace trace) {
+        Objects.requireNonNull(trace, "trace");
         Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
             trace.find(channel.field()).ifPresent(column -> columns.put(channel, column.values()));
@@ -96,15 +98,9 @@ public final class Recording {
         return of(columns);
     }
 
-    private static void simulated(
-            Trace trace, Map<Channel, double[]> columns, String name, Channel channel, double factor) {
-        if (!columns.containsKey(channel) && trace.find(name).isPresent()) {
-            double[] values = trace.column(name).values();
-            for (int i = 0; i < values.length; i++) {
-                values[i] *= factor;
-            }
-            columns.put(channel, values);
-        }
+    private static void simulated(Trace trace, Map<Channel, double[]> to, String name, Channel channel, double factor) {
+        trace.find(name)
+                .ifPresent(column -> to.computeIfAbsent(channel, own -> Signals.scaled(column.values(), factor, 0)));
     }
 
     private static void rising(Channel channel, double[] values) {
@@ -120,9 +116,11 @@ public final class Recording {
     /**
      * The same recording with its first row at a station in m: for a part cut out of a longer run whose distance is
      * made from speed. A recorded distance is left as it is.
+     *
+     * @throws InvalidValueException if the station is not finite
      */
     public Recording startingAt(double station) {
-        return new Recording(columns, rows, station);
+        return new Recording(columns, rows, Checks.finite("station_m", station));
     }
 
     /**
@@ -133,7 +131,8 @@ public final class Recording {
      * @throws InvalidValueException if they are not as many as there are rows
      */
     public Recording withPosition(double[] x, double[] y) {
-        if (x.length != rows || y.length != rows) {
+        Objects.requireNonNull(x, "x");
+        if (Objects.requireNonNull(y, "y").length != rows || x.length != rows) {
             throw new InvalidValueException(
                     Channel.X.field(), x.length + " and " + y.length + " rows", rows + " rows, as the others");
         }
@@ -181,7 +180,7 @@ public final class Recording {
 
     /** Whether the channel was recorded. */
     public boolean has(Channel channel) {
-        return columns.containsKey(channel);
+        return columns.containsKey(Objects.requireNonNull(channel, "channel"));
     }
 
     /** Whether there are positions. */
@@ -195,7 +194,7 @@ public final class Recording {
      * @throws IllegalArgumentException if it was not recorded
      */
     public double[] column(Channel channel) {
-        double[] values = columns.get(channel);
+        double[] values = columns.get(Objects.requireNonNull(channel, "channel"));
         if (values == null) {
             throw new IllegalArgumentException("no channel " + channel.field());
         }
@@ -231,7 +230,8 @@ public final class Recording {
 
     /** The same with the cells of a channel in some rows left empty. */
     public Recording without(Channel channel, int[] emptied) {
-        if (emptied.length == 0) {
+        Objects.requireNonNull(channel, "channel");
+        if (Objects.requireNonNull(emptied, "emptied").length == 0) {
             return this;
         }
         double[] values = column(channel);
@@ -279,19 +279,19 @@ public final class Recording {
         boolean measured = has(Channel.TIME) && has(Channel.DISTANCE);
         if (measured) {
             double[] driven = Signals.integrated(time, speed);
-            double factor = driven[driven.length - 1] / (run.last() - run.first());
-            lengths(factor, "what the distance says", "speed, distance and time");
+            lengths(
+                    driven[driven.length - 1] / (run.last() - run.first()),
+                    "what the distance says",
+                    "speed, distance and time");
         }
         Optional<Channel> wrong = measured || !Double.isNaN(positions) ? Optional.empty() : Optional.of(Channel.SPEED);
         if (has(Channel.TIME) && has(Channel.LONGITUDINAL)) {
-            double[] along = Series.smooth(time, run.along(), half);
-            double factor = factor(along, Series.slope(time, speed, half));
+            double factor = factor(Series.smooth(time, run.along(), half), Series.slope(time, speed, half));
             accelerations(wrong.orElse(Channel.LONGITUDINAL), factor, "the slope of the speed", "speed and time");
         }
         if (has(Channel.LATERAL) && has(Channel.YAW_RATE)) {
-            double[] turning = Series.smooth(time, Signals.of(this).filled(Channel.YAW_RATE), half);
-            double[] made = turning.clone();
-            Arrays.setAll(made, i -> turning[i] * speed[i]);
+            double[] made = Series.smooth(time, Signals.of(this).filled(Channel.YAW_RATE), half);
+            Arrays.setAll(made, i -> made[i] * speed[i]);
             double factor = factor(Series.smooth(time, run.across(), half), made);
             accelerations(wrong.orElse(Channel.LATERAL), factor, "speed times yaw rate", "speed and yaw rate");
         }
@@ -308,10 +308,9 @@ public final class Recording {
 
     private static void accelerations(Channel wrong, double factor, String other, String units) {
         if (factor > ANOTHER_ACCELERATION || factor < 1 / ANOTHER_ACCELERATION) {
-            boolean speed = wrong == Channel.SPEED;
             throw new InvalidValueException(
                     wrong.field(),
-                    speed ? times(1 / factor) + "what the acceleration says" : times(factor) + other,
+                    wrong == Channel.SPEED ? times(1 / factor) + "what the acceleration says" : times(factor) + other,
                     "within a half of that: look at the units of " + units + " and of the acceleration");
         }
     }
@@ -353,7 +352,7 @@ public final class Recording {
 
         /** Copies the channels, in the order in which they are declared. */
         public Hole {
-            channels = Collections.unmodifiableSet(EnumSet.copyOf(channels));
+            channels = Collections.unmodifiableSet(EnumSet.copyOf(Objects.requireNonNull(channels, "channels")));
         }
 
         /** Whether there are no rows at all. */

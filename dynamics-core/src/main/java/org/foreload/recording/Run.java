@@ -2,6 +2,7 @@ package org.foreload.recording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
@@ -117,6 +118,7 @@ public final class Run {
      *     or if two channels show that a unit is wrong
      */
     public static Run of(Recording recording, Cleaning cleaning) {
+        Objects.requireNonNull(recording, "recording");
         if (!recording.knowsCourse()) {
             throw new InvalidValueException(
                     Channel.YAW_RATE.field(),
@@ -133,6 +135,8 @@ public final class Run {
      * @throws InvalidValueException if the car stands still, or another channel shows that a unit is wrong
      */
     public static Run ofSpeed(Recording recording, Cleaning cleaning) {
+        Objects.requireNonNull(recording, "recording");
+        Objects.requireNonNull(cleaning, "cleaning");
         Recording possible = recording.without(Channel.BRAKE, recording.impossibleBrakes());
         Run run = new Run(possible.withoutRepeats(), cleaning, null);
         double length = run.last() - run.first();

@@ -22,14 +22,11 @@ final class Series {
         return Math.max(0, found >= 0 ? found : -found - 2);
     }
 
-    /** Straight line between rows; the nearest end outside. */
+    /** Straight line between rows; the nearest end outside, NaN at NaN. */
     static double at(double[] axis, double[] values, double at) {
         int last = axis.length - 1;
-        if (!(at > axis[0])) {
-            return values[0];
-        }
-        if (at >= axis[last]) {
-            return values[last];
+        if (!(at > axis[0] && at < axis[last])) {
+            return Double.isNaN(at) ? at : values[at > axis[0] ? last : 0];
         }
         int i = index(axis, at);
         double share = (at - axis[i]) / (axis[i + 1] - axis[i]);

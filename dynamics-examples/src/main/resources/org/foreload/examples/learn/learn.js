@@ -124,7 +124,7 @@
       var locks = locking(part, axle);
       if (locks < hardest) {
         // The lines fall: above the front one there is room to the right, below the rear one to the left.
-        var front = axle === 'front', kink = y(at(part, locks)[axle]), end = front ? kink - 46 : Math.min(kink + 26, low - 36);
+        var front = axle === 'front', kink = y(at(part, locks)[axle]), end = front ? kink - 66 : Math.min(kink + 26, low - 36);
         out += '<line class="kink" x1="' + fixed(x(locks), 1) + '" y1="' + fixed(kink, 1) + '" x2="' + fixed(x(locks), 1) + '" y2="' + fixed(end, 1) + '"/>';
         out += text(front ? right : x(locks) + 4, end + (front ? -5 : 13), 'inside ' + axle + ' wheel locks', 'class="' + axle + '" text-anchor="end"');
       }

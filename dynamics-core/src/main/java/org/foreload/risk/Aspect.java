@@ -9,14 +9,24 @@ public enum Aspect {
     BRAKE_POINT {
         @Override
         double apart(BrakePlan a, BrakePlan b) {
-            return Math.abs(b.brakePoint() - a.brakePoint()) / LEAST_METRES;
+            return Math.abs(b.brakePoint() - a.brakePoint());
+        }
+
+        @Override
+        double least(Scatter scatter, double peak) {
+            return Math.max(LEAST_METRES, scatter.brakePoint());
         }
     },
     /** How hard it presses, and how soon. */
     PEAK {
         @Override
         double apart(BrakePlan a, BrakePlan b) {
-            return Math.abs(b.peakDeceleration() - a.peakDeceleration()) / LEAST_PEAK;
+            return Math.abs(b.peakDeceleration() - a.peakDeceleration());
+        }
+
+        @Override
+        double least(Scatter scatter, double peak) {
+            return Math.max(LEAST_PEAK, scatter.peak() * peak);
         }
     },
     /** Where, and in which shape, the brake comes off, and the pick-up behind it. */
@@ -31,7 +41,12 @@ public enum Aspect {
                         shape, Math.abs(from.shape().remaining(u) - to.shape().remaining(u)));
             }
             double ends = Math.max(Math.abs(to.start() - from.start()), Math.abs(to.end() - from.end()));
-            return Math.max(ends, shape * Math.min(from.end() - from.start(), to.end() - to.start())) / LEAST_METRES;
+            return Math.max(ends, shape * Math.min(from.end() - from.start(), to.end() - to.start()));
+        }
+
+        @Override
+        double least(Scatter scatter, double peak) {
+            return Math.max(LEAST_METRES, scatter.releaseTiming());
         }
     };
 
@@ -44,6 +59,14 @@ public enum Aspect {
     /** Parts of a release at which two shapes are compared. */
     private static final double SHAPE_STEP = 1.0 / 8;
 
-    /** How far two plans differ in this, in the least changes that a driver can do on purpose. */
+    /** How far two plans differ in this, m or m/s². */
     abstract double apart(BrakePlan a, BrakePlan b);
+
+    /**
+     * The least change, m or m/s², that is a step: one that a driver can do on purpose, and no less than the standard
+     * deviation by which this driver strays, below which nobody notices having taken it.
+     *
+     * @param peak of the plan, m/s²
+     */
+    abstract double least(Scatter scatter, double peak);
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
@@ -13,7 +12,6 @@ import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
 import org.foreload.driver.SpeedPlan;
-import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
@@ -33,12 +31,6 @@ public record PracticeSteps(List<Step> steps, double reached) {
     /** Halvings by which the farthest step within the accepted risk is found: to a sixty-fourth of the way. */
     private static final int HALVINGS = 6;
 
-    /** How much later than planned the brake comes on, m at a time, to see what goes first. */
-    private static final int OVERDONE_STEP = 1;
-
-    /** Farthest overdone brake point, m later. */
-    private static final int OVERDONE_MOST = 30;
-
     /** Copies the steps. */
     public PracticeSteps {
         steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
@@ -51,10 +43,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * @param later how much later the foot comes down than in the step before, m
      * @param further how much further along the line the brake is carried, m
      * @param gain mean time gained on the step before, s
-     * @param tooLate by how many whole metres later than planned the foot must come down for the car to miss the
-     *     corner; empty if thirty do not suffice
-     * @param goesFirst what goes first then
-     * @param tellTale what the driver feels when it does
+     * @param tooLate what becomes of a brake point that is missed, with the foot with which the risk was counted
+     * @param tooLateAsPlanned the same with a foot that presses as planned, whatever comes of it
      * @param changed what is done otherwise than in the step before: one thing, but where that cannot be
      * @param alone where it is more than one, what each of them would have done by itself
      */
@@ -63,9 +53,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
             double later,
             double further,
             double gain,
-            OptionalInt tooLate,
-            String goesFirst,
-            String tellTale,
+            TooLate tooLate,
+            TooLate tooLateAsPlanned,
             List<Aspect> changed,
             List<Alone> alone) {
 
@@ -250,20 +239,13 @@ public record PracticeSteps(List<Step> steps, double reached) {
         Risk risk = leg.risk();
         BrakePlan plan = risk.plan();
         SpeedPlan expected = risks.expected(plan);
-        EntryResult overdone = risks.asPlanned(plan, expected);
-        int later = 0;
-        while (overdone.made() && later < OVERDONE_MOST) {
-            later += OVERDONE_STEP;
-            overdone = risks.asPlanned(plan.withBrakePoint(plan.brakePoint() + later), expected);
-        }
         return new Step(
                 risk,
                 plan.brakePoint() - before.plan().brakePoint(),
                 plan.release().end() - before.plan().release().end(),
                 before.meanTime() - risk.meanTime(),
-                overdone.made() ? OptionalInt.empty() : OptionalInt.of(later),
-                overdone.made() ? "nothing goes wrong within " + OVERDONE_MOST + " m" : overdone.cause(),
-                TellTale.of(overdone),
+                TooLate.of(plan, late -> risks.asPlanned(late, expected)),
+                TooLate.of(plan, risks::unmoved),
                 leg.changed(),
                 leg.alone());
     }

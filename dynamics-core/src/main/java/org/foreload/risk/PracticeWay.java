@@ -16,19 +16,25 @@ import org.foreload.study.Sweep;
  * The way from one plan to another by steps that change one thing each, where that can be. What the plans differ in is
  * cut into parts; every combination of parts is a plan, and a step goes from one plan to any that lies farther along in
  * one aspect, or in several. Of all ways whose plans keep the margin and the accepted risk, the one is taken along
- * which least time is lost in any step; of those the one on which least is changed along with something else; of those
- * the one with the most even steps; of those the one that gains soonest.
+ * which every step gains, or is short of a gain by least; of those the one with the fewest steps that ask for too much
+ * at once; of those the one with the most even steps; of those the one that gains soonest.
  */
 final class PracticeWay {
 
     /** Most plans that are looked at. */
     private static final int MOST_PLANS = 1000;
 
-    /** Time that a step may lose and still count as no slower, s: half of what is printed. */
+    /** Time that may be lost and still count as no slower, s: half of what is printed. */
     private static final double AS_QUICK = 0.005;
+
+    /** Least that a step gains, s: what is printed. A step that gains nothing is no step. */
+    private static final double LEAST_GAIN = 0.01;
 
     /** Least that a step gains which asks for two things at once, s: less is not worth the trouble. */
     private static final double WORTH_TWO = 0.02;
+
+    /** Metres by which no step should brake later at once. Invented for want of a source. */
+    private static final double FAR = 20;
 
     /** Sums of shares and times that differ by less are the same. */
     private static final double ROUNDING = 1e-9;
@@ -66,7 +72,7 @@ final class PracticeWay {
         this.accepted = accepted;
         this.sweep = sweep;
         this.inHand = inHand;
-        this.parts = parts(now, target, most);
+        this.parts = parts(now, target, risks.scatter(), most);
         this.strides = new int[parts.length];
         int plans = 1;
         for (int i = 0; i < parts.length; i++) {
@@ -102,16 +108,28 @@ final class PracticeWay {
         return way.probe() ? way.legs() : Optional.empty();
     }
 
-    /** Into how many parts each aspect is cut; none so small that a driver would not notice it. */
-    private static int[] parts(BrakePlan now, BrakePlan target, int most) {
-        double[] apart = Arrays.stream(Aspect.values())
-                .mapToDouble(one -> one.apart(now, target) + ROUNDING)
-                .toArray();
+    /**
+     * Into how many parts each aspect is cut; none so small that it drowns in what the driver strays by. Where all of
+     * the way does, it is one step.
+     */
+    private static int[] parts(BrakePlan now, BrakePlan target, Scatter scatter, int most) {
+        double[] apart = apart(now, target, scatter);
+        if (Arrays.stream(apart).allMatch(one -> one < 1)) {
+            double[] exactly = apart(now, target, Scatter.NONE);
+            return Arrays.stream(exactly).mapToInt(one -> one < 1 ? 0 : 1).toArray();
+        }
         long differing = Arrays.stream(apart).filter(one -> one >= 1).count();
-        int finest = (int) Math.floor(Math.pow(MOST_PLANS, 1.0 / Math.max(1, differing)) + ROUNDING) - 1;
+        int finest = (int) Math.floor(Math.pow(MOST_PLANS, 1.0 / differing) + ROUNDING) - 1;
         finest -= finest > most ? finest % most : 0; // A multiple of the steps, so that they can be even.
         int limit = finest;
         return Arrays.stream(apart).mapToInt(one -> (int) Math.min(one, limit)).toArray();
+    }
+
+    /** How far two plans differ in each aspect, in the least steps of a driver who strays so. */
+    private static double[] apart(BrakePlan now, BrakePlan target, Scatter scatter) {
+        return Arrays.stream(Aspect.values())
+                .mapToDouble(one -> one.apart(now, target) / one.least(scatter, target.peakDeceleration()) + ROUNDING)
+                .toArray();
     }
 
     private double share(int plan, int aspect) {
@@ -252,19 +270,31 @@ final class PracticeWay {
     private double[] cost(double[] until, int from, int to) {
         double sum = 0;
         double largest = 0;
+        int changed = 0;
         for (int i = 0; i < parts.length; i++) {
             double moved = parts[i] > 0 ? share(to, i) - share(from, i) : 0;
             sum += moved;
             largest = Math.max(largest, moved);
+            changed += moved > 0 ? 1 : 0;
         }
         double load = sum + (sum - largest);
-        boolean together = sum > largest;
+        boolean together = changed > 1;
+        boolean tooMuch = changed > 2 || together && needless(from, to);
         return new double[] {
             until[0] + lost(from, to, together),
-            until[1] + (together && needless(from, to) ? 1 : 0),
+            until[1] + (tooMuch ? 1 : 0) + tooFar(from, to),
             until[2] + load * load,
             until[3] + times[to]
         };
+    }
+
+    /** How much later than {@link #FAR} a step brakes, in units of that. */
+    private double tooFar(int from, int to) {
+        int point = Aspect.BRAKE_POINT.ordinal();
+        double later = parts[point] == 0
+                ? 0
+                : (share(to, point) - share(from, point)) * (target.brakePoint() - now.brakePoint());
+        return Math.max(0, later / FAR - 1);
     }
 
     /** Whether one of several changes could be a step by itself. */
@@ -285,14 +315,17 @@ final class PracticeWay {
         return from + (to / stride % size - from / stride % size) * stride;
     }
 
-    /** Time lost, s, or short of what two things at once must gain; with scatter, where both plans were driven so. */
+    /**
+     * Time lost, s, and what the step is short of the least that it must gain; with scatter, where both plans were
+     * driven so.
+     */
     private double lost(int from, int to, boolean together) {
         boolean both = driven.containsKey(from) && driven.containsKey(to);
         double slower = both
                 ? driven.get(to).risk().meanTime() - driven.get(from).risk().meanTime()
                 : times[to] - times[from];
-        double allowed = together ? -WORTH_TWO : AS_QUICK;
-        return slower > allowed ? slower - allowed : 0;
+        double gained = together ? WORTH_TWO : LEAST_GAIN;
+        return Math.max(0, slower + gained);
     }
 
     private static boolean cheaper(double[] a, double[] b) {

@@ -210,6 +210,12 @@ public final class RiskStudy {
         return simulator(study.simulator().car()).run(plan, expected);
     }
 
+    /** One entry without scatter and with a foot that carries out the plan unchanged, whatever comes of it. */
+    public EntryResult unmoved(BrakePlan plan) {
+        EntrySimulator planned = study.simulator();
+        return planned.with(planned.driver().with(Reaction.NONE)).run(plan);
+    }
+
     private EntrySimulator simulator(Car car) {
         EntrySimulator planned = study.simulator();
         LeftFoot foot = planned.driver().leftFoot();

@@ -1,6 +1,7 @@
 package org.foreload.risk;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
@@ -13,7 +14,25 @@ public final class TellTale {
     private static final String FRONT_WASHES_OUT = "more lock no longer turns the car: the front washes out";
     private static final String REAR_MOVES_OUT = "the rear moves out and the wheel goes light";
 
+    private static final String FRONT_LOCKS = "a front wheel locks: the steering goes dead until the brake is eased";
+    private static final String REAR_LOCKS = "a rear wheel locks: the rear goes loose under braking";
+
     private TellTale() {}
+
+    /** What is felt of the first wheel that stops, whatever comes of it; empty if none does. */
+    public static Optional<String> ofLock(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
+        return firstLock(entry).map(lock -> lock.kind() == EntryEvent.Kind.FRONT_LOCKS ? FRONT_LOCKS : REAR_LOCKS);
+    }
+
+    /** Where a wheel first stops; empty if none does, and for an entry without profile. */
+    public static Optional<EntryEvent> firstLock(EntryResult entry) {
+        Objects.requireNonNull(entry, "entry");
+        return entry.events().stream()
+                .filter(event ->
+                        event.kind() == EntryEvent.Kind.FRONT_LOCKS || event.kind() == EntryEvent.Kind.REAR_LOCKS)
+                .findFirst();
+    }
 
     /** The tell-tale of an entry, in words; {@code none} for one that made the corner. */
     public static String of(EntryResult entry) {
@@ -31,11 +50,8 @@ public final class TellTale {
         return entry.wentFirst()
                 .map(EntryEvent::kind)
                 .map(kind -> switch (kind) {
-                    case FRONT_LOCKS -> "a front wheel locks: the steering goes dead until the brake is eased";
-                    case REAR_LOCKS ->
-                        spun
-                                ? "the rear steps out under braking"
-                                : "a rear wheel locks: the rear goes loose under braking";
+                    case FRONT_LOCKS -> FRONT_LOCKS;
+                    case REAR_LOCKS -> spun ? "the rear steps out under braking" : REAR_LOCKS;
                     case REAR_SATURATES ->
                         spun ? REAR_MOVES_OUT : "the rear moves out, and catching it takes the car wide";
                     default -> spun ? "the front washes out, then grips, and the rear comes round" : FRONT_WASHES_OUT;

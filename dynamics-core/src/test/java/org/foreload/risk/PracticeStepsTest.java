@@ -93,6 +93,24 @@ class PracticeStepsTest {
         }
     }
 
+    /** A step that drowns in the driver's own scatter is none: ten metres are two steps for who strays by four. */
+    @Test
+    void noStepIsSmallerThanTheScatter() {
+        RiskStudy risks = SampleRisks.risks(SampleRisks.brakePointOnly(4), 2, 1);
+        List<PracticeSteps.Step> steps = PracticeSteps.plan(risks, beyond(-30), beyond(-20), 6, 1, SampleRisks.QUIET)
+                .orElseThrow()
+                .steps();
+        assertEquals(3, steps.size());
+        for (PracticeSteps.Step step : steps.subList(1, 3)) {
+            assertEquals(5, step.later(), 1e-9);
+        }
+        List<PracticeSteps.Step> less = PracticeSteps.plan(risks, beyond(-23), beyond(-20), 6, 1, SampleRisks.QUIET)
+                .orElseThrow()
+                .steps();
+        assertEquals(2, less.size());
+        assertEquals(3, less.get(1).later(), 1e-9);
+    }
+
     /** What the steps gain is what the last is quicker than the first. */
     @Test
     void gainsSumToTheWholeGain() {
@@ -153,20 +171,38 @@ class PracticeStepsTest {
     void whatGoesFirstIsTheCauseOfTheFirstEntryThatFails() {
         EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
         PracticeSteps.Step step = only(beyond(-2.5));
-        assertEquals(OptionalInt.of(3), step.tooLate());
-        assertEquals(failed.cause(), step.goesFirst());
-        assertEquals(TellTale.of(failed), step.tellTale());
+        assertEquals(OptionalInt.of(3), step.tooLate().by());
+        assertEquals(failed.cause(), step.tooLate().goesFirst());
+        assertEquals(TellTale.of(failed), step.tooLate().tellTale());
+        assertEquals(step.tooLate(), step.tooLateAsPlanned(), "a foot that mends nothing");
+    }
+
+    /**
+     * A foot that reacts gets away with more than one that presses as planned: the plan fails as planned at the same
+     * metre as that very entry, and with the foot that reacts farther on.
+     */
+    @Test
+    void whatAFootThatReactsSavesIsNotSavedAsPlanned() {
+        RiskStudy reacting = new RiskStudy(SampleRisks.STUDY, Scatter.NONE, 1, 1);
+        PracticeSteps.Step step = PracticeSteps.plan(reacting, beyond(-2.5), beyond(-2.5), 1, 0, SampleRisks.QUIET)
+                .orElseThrow()
+                .steps()
+                .get(0);
+        assertEquals(only(beyond(-2.5)).tooLateAsPlanned(), step.tooLateAsPlanned());
+        assertEquals(OptionalInt.of(3), step.tooLateAsPlanned().by());
+        assertTrue(
+                step.tooLate().by().orElse(TooLate.MOST + 1) > 3, step.tooLate().toString());
     }
 
     @Test
     void thirtyMetresOfOverdoingAreLookedAtAndNoMore() {
         EntryResult failed = SampleRisks.STUDY.simulator().run(beyond(0.5));
-        assertEquals(OptionalInt.of(30), only(beyond(-29.5)).tooLate());
-        assertEquals(failed.cause(), only(beyond(-29.5)).goesFirst());
+        assertEquals(OptionalInt.of(30), only(beyond(-29.5)).tooLate().by());
+        assertEquals(failed.cause(), only(beyond(-29.5)).tooLate().goesFirst());
         PracticeSteps.Step safe = only(beyond(-31));
-        assertEquals(OptionalInt.empty(), safe.tooLate());
-        assertEquals("nothing goes wrong within 30 m", safe.goesFirst());
-        assertEquals("none", safe.tellTale());
+        assertEquals(OptionalInt.empty(), safe.tooLate().by());
+        assertEquals("nothing goes wrong within 30 m", safe.tooLate().goesFirst());
+        assertEquals("none", safe.tooLate().tellTale());
     }
 
     @Test
@@ -231,7 +267,8 @@ class PracticeStepsTest {
         assertTrue(way.reached() > 0 && way.reached() < 1, way.toString());
         for (PracticeSteps.Step step : way.steps()) {
             assertTrue(step.risk().failed().value() <= 0.125);
-            assertTrue(!step.goesFirst().isEmpty() && !step.tellTale().isEmpty());
+            assertTrue(!step.tooLate().goesFirst().isEmpty()
+                    && !step.tooLate().tellTale().isEmpty());
         }
     }
 }

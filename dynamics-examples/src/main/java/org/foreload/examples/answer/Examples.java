@@ -4,14 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Release;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
+import org.foreload.strategy.InHand;
 
-/** What becomes of the best release of a sweep if one thing about it is overdone and nothing else is changed. */
+/**
+ * What becomes of the best release of a sweep if one thing about it is overdone and nothing else is changed: braked
+ * exactly as planned, like all releases of the sweep, and with a foot that reacts, as on the corner sheet.
+ */
 final class Examples {
+
+    /** What stands above the table: who drives. */
+    static final String HEADING = "What happens away from the best, braked exactly as planned";
 
     /** Differences smaller than this, m and m/s, are not worth a word. */
     private static final double WORTH_TELLING = 0.5;
@@ -24,11 +34,15 @@ final class Examples {
 
     private final CornerStudy study;
     private final EntryResult best;
+    private final RiskStudy reacting;
+    private final SpeedPlan expected;
 
     /** Examples for a sweep with a best release. */
     Examples(CornerStudy study, Exploration sweep) {
         this.study = study;
         this.best = sweep.best().orElseThrow().entry();
+        this.reacting = new RiskStudy(study, Scatter.NONE, 1, 1);
+        this.expected = reacting.expected(best.plan());
     }
 
     List<Report> rows() {
@@ -62,11 +76,34 @@ final class Examples {
     }
 
     private String why(EntryResult entry) {
-        if (!entry.made()) {
-            return entry.cause();
+        return (entry.made() ? difference(entry, best) + kept(entry) : entry.cause()) + "; " + reacted(entry.plan());
+    }
+
+    /**
+     * What the entry does not keep of what was asked for; of one that is quicker than the best always, since that is
+     * why it is not the best.
+     */
+    private String kept(EntryResult entry) {
+        if (!study.allowance().met(entry)) {
+            return EntryAnswer.missing(study, entry);
         }
-        String slower = difference(entry, best);
-        return study.allowance().met(entry) ? slower : slower + EntryAnswer.missing(study, entry);
+        if (entry.time() >= best.time()) {
+            return "";
+        }
+        double left = InHand.of(study.simulator(), entry.plan());
+        return left < study.allowance().inHand() ? EntryAnswer.missing(study, entry) : UNSWEPT;
+    }
+
+    private static final String UNSWEPT = "; keeps the margin asked for, but is no release of this sweep";
+
+    /** The same with a foot that reacts: {@code a foot that reacts makes it, 0.03 s slower}. */
+    private String reacted(BrakePlan plan) {
+        EntryResult entry = reacting.asPlanned(plan, expected);
+        if (!entry.made()) {
+            return "a foot that reacts does not save it: " + entry.outcome().words();
+        }
+        double lost = entry.time() - best.time();
+        return "a foot that reacts makes it, " + Words.seconds(Math.abs(lost)) + (lost < 0 ? " quicker" : " slower");
     }
 
     /** What a slower entry does otherwise than the best. */

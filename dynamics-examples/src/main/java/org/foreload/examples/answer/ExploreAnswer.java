@@ -139,7 +139,7 @@ public final class ExploreAnswer {
                     .withAll("front", "Best trade-offs of time against what is in hand", rows(front()));
             if (sweep.best().get().entry().braked()) {
                 List<Report> examples = new Examples(study, sweep).rows();
-                report = report.withAll("examples", "What happens away from the best", examples);
+                report = report.withAll("examples", Examples.HEADING, examples);
             }
         }
         if (all) {

@@ -13,6 +13,7 @@ import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.PracticeSteps.Alone;
 import org.foreload.risk.PracticeSteps.Step;
 import org.foreload.risk.Scatter;
+import org.foreload.risk.TooLate;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.InHand;
 
@@ -51,7 +52,10 @@ public final class StepsAnswer {
         people = people.with("driver", scatter.name())
                 .with("of_the_way_to_the_best_percent", PERCENT * plan.reached())
                 .with("accepted_failures_percent", PERCENT * accepted)
-                .withAll("steps", "Step by step; step 0 is what the driver does now", shown(driven, steps));
+                .withAll(
+                        "steps",
+                        "Step by step, with a foot that reacts; step 0 is what the driver does now",
+                        shown(driven, steps));
         for (int i = 1; i < steps.size(); i++) {
             people = people.note(words(i, steps, units));
         }
@@ -94,11 +98,12 @@ public final class StepsAnswer {
                     .with("pick_up_m", one.entry().pickUp())
                     .with("gain_s", step.gain())
                     .with("failure_probability", step.risk().failed().value())
-                    .with(
-                            "too_late_m",
-                            step.tooLate().isPresent() ? step.tooLate().getAsInt() : Double.NaN)
-                    .with("goes_first", step.goesFirst())
-                    .with("tell_tale", step.tellTale())
+                    .with("too_late_m", metres(step.tooLate()))
+                    .with("goes_first", step.tooLate().goesFirst())
+                    .with("tell_tale", step.tooLate().tellTale())
+                    .with("too_late_as_planned_m", metres(step.tooLateAsPlanned()))
+                    .with("goes_first_as_planned", step.tooLateAsPlanned().goesFirst())
+                    .with("tell_tale_as_planned", step.tooLateAsPlanned().tellTale())
                     .with("later_m", step.later())
                     .with("further_m", step.further())
                     .with(
@@ -112,6 +117,10 @@ public final class StepsAnswer {
             before = step;
         }
         return rows;
+    }
+
+    private static double metres(TooLate late) {
+        return late.by().isPresent() ? late.by().getAsInt() : Double.NaN;
     }
 
     private static List<Report> shown(List<Driven> driven, List<Step> steps) {
@@ -171,16 +180,18 @@ public final class StepsAnswer {
     public static String words(int number, List<Step> steps, Units units) {
         Step step = steps.get(number);
         Step before = steps.get(number - 1);
-        boolean felt = step.tellTale().equals(NO_TELL_TALE)
-                || number > 1 && step.tellTale().equals(before.tellTale());
+        String feel = step.tooLateAsPlanned().tellTale();
+        boolean felt = number > 1 && feel.equals(before.tooLateAsPlanned().tellTale());
         double gain = gain(steps, number);
         String together = together(before, step);
+        if (number > 1 && together.equals(together(steps.get(number - 2), before))) {
+            together = together.isEmpty() ? "" : "Together, as before";
+        }
         return "Step " + number + ": "
                 + String.join(", ", changes(before.risk().plan(), step.risk().plan(), units)) + ": "
                 + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
                 + Words.percent(step.risk().failed().value()) + " failures. "
-                + (together.isEmpty() ? "" : together + ". ") + tooLate(step)
-                + (felt ? "." : "; it feels like this: " + step.tellTale() + ".");
+                + (together.isEmpty() ? "" : together + ". ") + tooLate(step, !felt);
     }
 
     /**
@@ -191,17 +202,25 @@ public final class StepsAnswer {
         if (step.alone().isEmpty()) {
             return "";
         }
+        List<String> narrow = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         for (Alone one : step.alone()) {
-            String alone = doing(one.aspect(), before.risk().plan(), step.risk().plan()) + " alone ";
+            String alone = doing(one.aspect(), before.risk().plan(), step.risk().plan());
             if (!one.kept()) {
-                reasons.add(alone + "leaves too little margin");
+                narrow.add(alone);
             } else if (one.gain() < 0) {
-                reasons.add(alone + "is " + Words.seconds(-one.gain()) + " slower");
+                reasons.add(alone + " alone is " + Words.seconds(-one.gain()) + " slower");
             }
         }
-        return reasons.isEmpty() ? "Together, to get there in so few steps" : "Together: " + String.join(", ", reasons);
+        if (!narrow.isEmpty()) {
+            reasons.add(0, String.join(" or ", narrow) + " alone leaves too little margin");
+        }
+        String lead = step.alone().size() == Aspect.values().length ? SET_UP : "Together";
+        return lead + (reasons.isEmpty() ? ", to get there in so few steps" : ": " + String.join(", ", reasons));
     }
+
+    /** Before the reasons of a step that changes everything: it leads to another way of braking. */
+    private static final String SET_UP = "All at once, to set up another way of braking";
 
     private static String doing(Aspect aspect, BrakePlan before, BrakePlan plan) {
         return switch (aspect) {
@@ -215,10 +234,31 @@ public final class StepsAnswer {
         return aspect.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** {@code If you brake 8 m too late: front wheel locks at 15.5 m, …}. */
-    public static String tooLate(Step step) {
-        String by = step.tooLate().isPresent() ? step.tooLate().getAsInt() + " m " : "";
-        return "If you brake " + by + "too late: " + step.goesFirst();
+    /**
+     * {@code If you brake 8 m too late and no harder than planned: front wheel locks at 15.5 m, …}, and up to where
+     * braking harder saves it.
+     *
+     * @param felt whether it says how that feels
+     */
+    public static String tooLate(Step step, boolean felt) {
+        TooLate planned = step.tooLateAsPlanned();
+        TooLate reacting = step.tooLate();
+        String feel = felt && !planned.tellTale().equals(NO_TELL_TALE)
+                ? "; it feels like this: " + planned.tellTale() + "."
+                : ".";
+        if (planned.by().isEmpty()) {
+            return "If you brake too late: " + planned.goesFirst() + ".";
+        }
+        int by = planned.by().getAsInt();
+        String late = "If you brake " + by + " m too late";
+        if (planned.by().equals(reacting.by())) {
+            return late + ": " + planned.goesFirst() + feel;
+        }
+        int saved = reacting.by().isPresent() ? reacting.by().getAsInt() - 1 : TooLate.MOST;
+        return late + " and no harder than planned: " + planned.goesFirst() + feel
+                + (saved >= by
+                        ? " Braking harder once you notice saves up to " + saved + " m."
+                        : " Braking harder once you notice does not save it.");
     }
 
     private static List<String> changes(BrakePlan before, BrakePlan plan, Units units) {

@@ -22,7 +22,8 @@ public final class Words {
     /** Explains what is in hand, wherever it is shown. */
     public static final String IN_HAND =
             "In hand: the largest error that the car still forgives, in metres: braking that much later, easing that much "
-                    + "later from release point to brake off, or pressing 2.5 % harder for each metre.";
+                    + "later from release point to brake off, or pressing 2.5 % harder for each metre. An error by "
+                    + "which the car would only stop too early counts as forgiven: its driver lets go of the brake.";
 
     /** Explains what the margin costs, wherever it is shown. */
     public static final String MARGIN_COST =

@@ -113,7 +113,10 @@ final class SheetVerb extends ReportVerb implements Driving {
             Optional<OwnEntry> own = recorded.map(
                     lap -> ownRun.entry(lap, study.simulator().corner().path()));
             Sheet sheet = sweepOptions.whole(
-                    console, "entries and releases", sweep -> Sheet.of(study, request, sweep), NO_PLAN);
+                    console,
+                    "entries and releases",
+                    (sweep, stages) -> Sheet.of(study, request, sweep, stages),
+                    NO_PLAN);
             Optional<OwnView> view = own.map(entry -> OwnView.of(sheet, entry));
             file.write(SheetPage.of(sheet, view, Cautions.FIRST + " " + Cautions.SECOND, Foreload.version())
                     .html());

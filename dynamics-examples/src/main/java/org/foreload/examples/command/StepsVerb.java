@@ -25,8 +25,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "A practice plan: from the release that a driver has now to the best one in steps, each of which that driver can "
-                    + "repeat. A step changes one thing, brake point, peak or release; two where one of them alone would lose time "
-                    + "or margin, and it says so.",
+                    + "repeat. A step changes one thing, brake point, peak or release; more where fewer would lose time, gain nothing "
+                    + "or leave too little margin, and it says so. No step is smaller than what this driver strays by.",
             "",
             "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without a brake point it is "
                     + "the latest, and without a peak the hardest, with which this driver stays within the accepted risk. The "
@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: for each step the brake point, release point, brake off and peak, how much quicker it is than the "
-                    + "step before, how often this driver fails with it, what goes first when braking too late, and how that feels.",
+                    + "step before, how often this driver fails with it, what goes first when braking too late as planned, how that feels, and how far braking harder saves it.",
             "",
             "Example:  foreload steps --driver novice --release-shape abrupt --release-end 0 --restarts 0",
             "",

@@ -1,6 +1,8 @@
 package org.foreload.examples.command;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.study.Sweep;
@@ -47,14 +49,16 @@ final class SweepOptions {
     }
 
     /**
-     * Runs a computation that has nothing to show for half the work.
+     * Runs a computation of several stages that has nothing to show for half the work.
      *
      * @param cases what is counted, in the plural
+     * @param computation takes the sweep, and who wants to hear the name of each stage when it begins
      * @throws ComputationException if it was stopped, or has no answer: then with the words for that
      */
-    <T> T whole(Console console, String cases, Function<Sweep, Optional<T>> computation, String none) {
+    <T> T whole(
+            Console console, String cases, BiFunction<Sweep, Consumer<String>, Optional<T>> computation, String none) {
         try (ShownProgress progress = console.progress(quiet, cases)) {
-            Optional<T> answer = computation.apply(new Sweep(threads(), progress));
+            Optional<T> answer = computation.apply(new Sweep(threads(), progress), progress::stage);
             if (progress.stopped()) {
                 throw new ComputationException("stopped before the end; nothing was written");
             }

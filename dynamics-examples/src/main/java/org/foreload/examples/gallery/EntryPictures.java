@@ -176,7 +176,7 @@ public final class EntryPictures {
             y[i] = PERCENT * Math.sin(2 * Math.PI * i / CIRCLE);
         }
         XyChart chart = XyChart.of(
-                        Axis.of("cornering, share of grip, left positive", "%"),
+                        Axis.of("cornering, share of grip, left positive", "%").toTheLeft(),
                         Axis.of("driving above, braking below", "%"))
                 .heading("Friction used, brake point to apex")
                 .line("limit", x, y, Style.AIDE)

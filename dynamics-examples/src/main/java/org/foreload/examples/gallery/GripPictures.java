@@ -101,7 +101,7 @@ public final class GripPictures {
         lateral[2 * n] = lateral[0];
         longitudinal[2 * n] = longitudinal[0];
         return XyChart.of(
-                        Axis.of("lateral acceleration, left positive", "m/s²"),
+                        Axis.of("lateral acceleration, left positive", "m/s²").toTheLeft(),
                         Axis.of("longitudinal acceleration, braking below", "m/s²"))
                 .heading("The whole car")
                 .line("limit of steady cornering", lateral, longitudinal, Style.FIRST)

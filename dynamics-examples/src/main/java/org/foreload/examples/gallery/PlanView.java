@@ -21,10 +21,16 @@ final class PlanView {
     /** Width of the ribbon at the peak of the brake, as a share of the track's. */
     private static final double RIBBON = 0.55;
 
+    /** Width of the plot, and what stands above and below it, px: of a whole picture and of a small one. */
     private static final double PLOT_WIDTH = 760;
+
+    private static final double SMALL_WIDTH = 356;
+    private static final double AROUND = 86;
+    private static final double AROUND_SMALL = 112;
+
     private static final double LEAST_HEIGHT = 110;
     private static final double MOST_HEIGHT = 420;
-    private static final double AROUND = 86;
+    private static final double MOST_SMALL = 300;
 
     private final Path path;
     private final Stretch stretch;
@@ -75,7 +81,9 @@ final class PlanView {
     private double height(Points left, Points right) {
         double wide = Math.max(left.width(left.x, right.x), 1);
         double high = left.width(left.y, right.y);
-        return AROUND + Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, 1.07 * PLOT_WIDTH * high / wide));
+        double plot = (terse ? SMALL_WIDTH : PLOT_WIDTH) * 1.07 * high / wide;
+        double most = terse ? MOST_SMALL : MOST_HEIGHT;
+        return (terse ? AROUND_SMALL : AROUND) + Math.max(LEAST_HEIGHT, Math.min(most, plot));
     }
 
     private Points edge(int side) {

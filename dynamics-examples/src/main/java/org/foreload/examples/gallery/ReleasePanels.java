@@ -16,6 +16,7 @@ import org.foreload.examples.picture.Style.Dash;
 import org.foreload.examples.picture.Style.Ink;
 import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
+import org.foreload.path.Path;
 import org.foreload.strategy.CornerStudy;
 
 /**
@@ -93,11 +94,39 @@ public final class ReleasePanels {
                 .filter(Double::isFinite);
     }
 
-    /** The corner from above, the line driven, and the brake along it. */
+    /**
+     * The corner from above, the line driven, and the brake along it: the whole bend, and as much of the approach as
+     * the bend is long. With more, its places would lie on top of each other.
+     */
     public XyChart plan(int index) {
-        return PlanView.small(study.simulator().corner().path(), entries.get(index), apex, stretch(entries.get(index)))
-                .heading("")
-                .tall(330);
+        EntryResult entry = entries.get(index);
+        Path path = study.simulator().corner().path();
+        double exit = behindTheBend(path);
+        Stretch shown = new Stretch(entry.profile().orElseThrow(), Math.max(from, -exit), Math.max(to, exit));
+        return PlanView.small(path, entry, apex, shown).heading("");
+    }
+
+    /** Metres of the exit that are shown behind the bend. */
+    private static final double EXIT = 20;
+
+    /**
+     * Curvature, as a share of the greatest, that still counts as bent, and the step in which the end is looked for, m.
+     */
+    private static final double BENT = 0.02;
+
+    private static final double LOOKED_FOR = 0.5;
+
+    /** A station on the exit, m, with the whole bend before it. */
+    private static double behindTheBend(Path path) {
+        double most = 0;
+        for (double s = path.start(); s <= path.end(); s += LOOKED_FOR) {
+            most = Math.max(most, Math.abs(path.curvature(s)));
+        }
+        double end = path.end();
+        while (end > path.start() && Math.abs(path.curvature(end)) < BENT * most) {
+            end -= LOOKED_FOR;
+        }
+        return Math.min(path.end(), end + EXIT);
     }
 
     /** Brake, speed, and grip use of both axles over distance. */

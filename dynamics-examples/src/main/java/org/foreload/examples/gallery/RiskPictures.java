@@ -192,7 +192,7 @@ public final class RiskPictures {
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
                         "%d %s %.0f %% of the way to the best release and %s %.2f s. Now: brake point %s, release point %s, "
-                                + "brake off %s. After the last: %s. %s.",
+                                + "brake off %s. After the last: %s. %s",
                         steps.size() - 1,
                         steps.size() == 2 ? "step goes" : "steps go",
                         PERCENT * plan.reached(),
@@ -202,7 +202,7 @@ public final class RiskPictures {
                         Words.board(now.release().start()),
                         Words.board(now.release().end()),
                         Words.brake(last.risk().plan(), Units.KMH),
-                        StepsAnswer.tooLate(last));
+                        StepsAnswer.tooLate(last, false));
         return Picture.of(
                 "Practice in steps: " + Say.where(study), words, ChartStack.of(places, peaks, times, failures));
     }

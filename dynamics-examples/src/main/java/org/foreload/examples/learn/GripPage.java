@@ -233,7 +233,7 @@ public record GripPage(
                 new Try(
                         words(start.withDeceleration(6)),
                         "Brake three times as hard",
-                        "Far past d* the brake takes more than the load brings: the front line falls ever faster."),
+                        "Far past d* the brake takes more than the load brings, and the front line falls; at its kink the inside wheel locks."),
                 new Try(
                         words(rear),
                         "Move brake to the rear",

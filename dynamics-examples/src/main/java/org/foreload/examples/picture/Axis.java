@@ -10,9 +10,11 @@ import java.util.Objects;
  * @param low where it begins; NaN to begin where the data do
  * @param high where it ends; NaN to end where the data do
  * @param counting whether it counts things, so that there is nothing between whole numbers
+ * @param leftwards whether it rises to the left, as what is positive to the left is best drawn
  * @param logarithmic whether data and ends are powers of ten, and ticks show the numbers themselves
  */
-public record Axis(String label, String unit, double low, double high, boolean counting, boolean logarithmic) {
+public record Axis(
+        String label, String unit, double low, double high, boolean counting, boolean leftwards, boolean logarithmic) {
 
     /** In the place of a unit where there is none. */
     private static final String PLAIN = "–";
@@ -29,22 +31,27 @@ public record Axis(String label, String unit, double low, double high, boolean c
 
     /** An axis as long as the data. */
     public static Axis of(String label, String unit) {
-        return new Axis(label, unit, Double.NaN, Double.NaN, false, false);
+        return new Axis(label, unit, Double.NaN, Double.NaN, false, false, false);
     }
 
     /** The same axis between two ends, of which NaN leaves one open. */
     public Axis between(double from, double to) {
-        return new Axis(label, unit, from, to, counting, logarithmic);
+        return new Axis(label, unit, from, to, counting, leftwards, logarithmic);
     }
 
     /** The same axis with whole numbers only. */
     public Axis counted() {
-        return new Axis(label, unit, low, high, true, logarithmic);
+        return new Axis(label, unit, low, high, true, leftwards, logarithmic);
+    }
+
+    /** The same axis rising to the left: for what is positive to the left, with the eye on the road. */
+    public Axis toTheLeft() {
+        return new Axis(label, unit, low, high, counting, true, logarithmic);
     }
 
     /** The same axis for data that are logarithms to base ten: ticks at whole powers show the numbers themselves. */
     public Axis powersOfTen() {
-        return new Axis(label, unit, low, high, counting, true);
+        return new Axis(label, unit, low, high, counting, leftwards, true);
     }
 
     /** Label and unit, if it has one. */

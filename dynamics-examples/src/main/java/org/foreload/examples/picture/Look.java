@@ -62,6 +62,7 @@ final class Look {
         shown.setStandardTickUnits(axis.logarithmic() ? decades() : tickUnits(axis.counting() ? 0 : SMALLEST));
         shown.setAutoRangeIncludesZero(false);
         shown.setRange(low, high);
+        shown.setInverted(axis.leftwards());
         dress(shown);
         return shown;
     }

@@ -6,6 +6,7 @@ import static org.foreload.examples.program.Story.say;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.foreload.examples.command.Foreload;
 import org.foreload.examples.demo.Demos;
@@ -18,6 +19,7 @@ import org.foreload.examples.picture.XyChart;
 import org.foreload.grip.AxleUse;
 import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GripLimits;
+import org.foreload.grip.GripUse;
 import org.foreload.grip.Motion;
 import org.foreload.load.LoadTransfer;
 import org.foreload.load.WheelLoads;
@@ -37,6 +39,9 @@ public final class GentleBrake {
 
     /** A little more brake, m/s², to see what it brings and what it takes. */
     static final double LITTLE = 0.1;
+
+    /** Hardest braking in the picture, m/s². */
+    private static final double MOST = 9;
 
     private GentleBrake() {}
 
@@ -79,6 +84,18 @@ public final class GentleBrake {
     static double bestDeceleration(Car car) {
         double[] tried = evenly(0, 8, (int) Math.round(8 / STEP) + 1);
         return DoubleStream.of(tried).reduce(0, (best, d) -> left(car, d) > left(car, best) ? d : best);
+    }
+
+    /** Deceleration, m/s², from which on the inside front wheel cannot carry its half of the front brake: it locks. */
+    static OptionalDouble insideLocks(Car car) {
+        return DoubleStream.of(evenly(0, MOST, 901))
+                .filter(d -> {
+                    GripUse use = GripLimits.of(car).use(Motion.steady(SPEED, d, LATERAL));
+                    double inside = use.loads().frontLeft();
+                    return use.front().longitudinalForce() / 2
+                            >= car.frontTyre().peakForceX(inside);
+                })
+                .findFirst();
     }
 
     /** Largest lateral acceleration, m/s², that the front axle alone would stand in a steady corner. */
@@ -195,15 +212,20 @@ public final class GentleBrake {
     }
 
     private static Picture picture(Car car, double best) {
-        double[] d = evenly(0, 5, 101);
+        double[] d = evenly(0, MOST, 181);
         XyChart chart = XyChart.of(
                         Axis.of("deceleration", "m/s²"), Axis.of("front lateral capacity (does not start at 0)", "N"))
                 .line("with its load", d, each(d, one -> byLoadAlone(car, one)), Style.SECOND)
                 .line("left for cornering", d, each(d, one -> left(car, one)), Style.FIRST)
                 .markX(best, String.format(Locale.ROOT, "d* = %.2f m/s²", best));
+        OptionalDouble locks = insideLocks(car);
+        if (locks.isPresent()) {
+            chart = chart.markX(locks.getAsDouble(), "inside wheel locks");
+        }
         String caption =
                 "Load makes the dashed line rise; the brake takes away what lies between the lines. What is left is largest at "
-                        + "d*, where the gap grows just as fast as the dashed line.";
+                        + "d*, where the gap grows just as fast as the dashed line. Where the inside wheel locks, the line has a "
+                        + "kink: from there on the outside wheel corners alone.";
         return Picture.of("Why a gentle brake adds front grip", caption, chart);
     }
 }

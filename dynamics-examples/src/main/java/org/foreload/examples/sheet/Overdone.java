@@ -8,16 +8,34 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.risk.RiskStudy;
+import org.foreload.risk.TellTale;
 import org.foreload.study.Sweep;
 
 /**
  * One way to get a plan wrong, driven further and further until the car does not make the corner.
  *
  * @param way which
- * @param amount how far it was driven, in the unit of the way
- * @param entry what came of it: the first that fails, or the farthest that was driven
+ * @param asPlanned with a foot that presses as planned, whatever comes of it, as all releases of the sheet are driven
+ * @param reacting with a foot that reacts, as practice is
  */
-record Overdone(Way way, double amount, EntryResult entry) {
+record Overdone(Way way, Course asPlanned, Course reacting) {
+
+    /**
+     * How far it goes.
+     *
+     * @param last the first that fails, or the farthest that was driven
+     * @param made the farthest that makes the corner; empty if not even the plan does
+     * @param locking the first in which a wheel stops; empty if none does
+     */
+    record Course(Driven last, Optional<Driven> made, Optional<Driven> locking) {}
+
+    /**
+     * One that was driven.
+     *
+     * @param amount by how much the plan was overdone, in the unit of the way
+     * @param entry what came of it
+     */
+    record Driven(double amount, EntryResult entry) {}
 
     /** Ways to get a plan wrong; all else stays as planned. */
     enum Way {
@@ -69,8 +87,7 @@ record Overdone(Way way, double amount, EntryResult entry) {
     }
 
     /**
-     * Overdoes a plan in every way, with the foot of the driver that the sheet is for: one that reacts, as in the steps
-     * of practice.
+     * Overdoes a plan in every way, with either foot.
      *
      * @param plan makes the corner
      * @return empty after a stop
@@ -78,21 +95,33 @@ record Overdone(Way way, double amount, EntryResult entry) {
     static Optional<List<Overdone>> all(RiskStudy risks, BrakePlan plan, Sweep sweep) {
         SpeedPlan expected = risks.expected(plan);
         double end = risks.study().simulator().corner().path().end();
-        List<Optional<Overdone>> driven =
-                sweep.run(List.of(Way.values()), way -> driven(one -> risks.asPlanned(one, expected), plan, way, end));
+        List<Optional<Overdone>> driven = sweep.run(
+                List.of(Way.values()),
+                way -> new Overdone(
+                        way,
+                        driven(risks::unmoved, plan, way, end),
+                        driven(one -> risks.asPlanned(one, expected), plan, way, end)));
         return driven.stream().allMatch(Optional::isPresent)
                 ? Optional.of(driven.stream().map(Optional::get).toList())
                 : Optional.empty();
     }
 
-    private static Overdone driven(Function<BrakePlan, EntryResult> drive, BrakePlan plan, Way way, double end) {
-        double last = way.last(plan, end);
-        EntryResult entry = drive.apply(plan);
+    private static Course driven(Function<BrakePlan, EntryResult> drive, BrakePlan plan, Way way, double end) {
+        double farthest = way.last(plan, end);
+        Optional<Driven> made = Optional.empty();
+        Optional<Driven> locking = Optional.empty();
         double amount = 0;
-        while (entry.made() && amount + way.step <= last) {
+        while (true) {
+            Driven one =
+                    new Driven(amount, drive.apply(way.of(plan).apply(amount)).withoutProfile());
+            locking = locking.isPresent()
+                    ? locking
+                    : TellTale.firstLock(one.entry()).map(lock -> one);
+            made = one.entry().made() ? Optional.of(one) : made;
             amount += way.step;
-            entry = drive.apply(way.of(plan).apply(amount));
+            if (!one.entry().made() || amount > farthest) {
+                return new Course(one, made, locking);
+            }
         }
-        return new Overdone(way, amount, entry);
     }
 }

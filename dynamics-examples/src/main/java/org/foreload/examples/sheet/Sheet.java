@@ -3,6 +3,7 @@ package org.foreload.examples.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
@@ -57,6 +58,16 @@ public final class Sheet {
      * @return empty after a stop, and where no release that was tried makes the corner or needs the brake
      */
     public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep) {
+        return of(study, request, sweep, stage -> {});
+    }
+
+    /**
+     * The same, saying what is done next.
+     *
+     * @param stages hears the name of each stage when it begins
+     */
+    public static Optional<Sheet> of(CornerStudy study, SheetRequest request, Sweep sweep, Consumer<String> stages) {
+        stages.accept("1 of 5: releases");
         ReleaseSweep releases = new ReleaseSweep(study, request.releases());
         Exploration exploration = ShapeRanking.refine(releases, releases.coarse(sweep, SweepMemory.NONE), sweep);
         Optional<Candidate> best = exploration.best().filter(one -> one.entry().braked());
@@ -64,14 +75,18 @@ public final class Sheet {
             return Optional.empty();
         }
         RiskStudy risks = new RiskStudy(study, request.driver(), request.samples(), request.seed());
-        Optional<Surroundings> near = DriverPlan.of(risks, exploration, request.accepted(), sweep)
-                .flatMap(one -> Surroundings.of(risks, one, request.accepted(), sweep));
+        stages.accept("2 of 5: the plan that the driver can repeat");
+        Optional<DriverPlan> first = DriverPlan.of(risks, exploration, request.accepted(), sweep);
+        stages.accept("3 of 5: the releases beside it");
+        Optional<Surroundings> near = first.flatMap(one -> Surroundings.of(risks, one, request.accepted(), sweep));
         if (near.isEmpty()) {
             return Optional.empty();
         }
         EntryResult plan = near.get().chosen().plan().entry();
+        stages.accept("4 of 5: the plan overdone");
         Optional<List<Overdone>> overdone = Overdone.all(risks, plan.plan(), sweep);
         Optional<Candidate> straight = exploration.baseline();
+        stages.accept("5 of 5: practice steps");
         Optional<Practice> practice = practice(risks, request, near.get().chosen(), straight, sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {
             return Optional.empty();

@@ -24,7 +24,6 @@ enum SheetNumber {
     OFF("brake off, m", any(entry -> Numbers.rounded(entry.plan().release().end(), 1))),
     PICK_UP("pick-up, m", made(entry -> Numbers.rounded(entry.pickUp(), 1))),
     PEAK("peak, m/s²", any(entry -> Numbers.rounded(entry.plan().peakDeceleration(), 2))),
-    HARDEST("peak of the foot, m/s²", any(entry -> Numbers.rounded(Speeds.hardest(entry), 2))),
     GREATEST("greatest deceleration, m/s²", any(entry -> Numbers.rounded(Speeds.greatest(entry), 2))),
     TURN_IN_SPEED("turn-in, ", (sheet, entry) -> speed(sheet, entry.turnInSpeed())),
     SLOWEST("slowest point, ", (sheet, entry) -> speed(sheet, entry.made() ? entry.minimumSpeed() : Double.NaN)),

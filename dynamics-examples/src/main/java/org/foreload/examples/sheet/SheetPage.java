@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
@@ -22,6 +23,8 @@ import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.gallery.ReleasePanels;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.sheet.Overdone.Course;
+import org.foreload.examples.sheet.Overdone.Driven;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.TellTale;
@@ -95,11 +98,11 @@ public record SheetPage(
      * One way to overdo it.
      *
      * @param way what is done otherwise
-     * @param amount by how much
-     * @param outcome how it ends
-     * @param tellTale how it feels
+     * @param planned how it ends if all else is done as planned, whatever comes of it
+     * @param tellTale how that feels
+     * @param reacting how far a foot gets away with it that reacts
      */
-    record OverdoneRow(String way, String amount, String outcome, String tellTale) {}
+    record OverdoneRow(String way, String planned, String tellTale, String reacting) {}
 
     /** The page of a sheet without a recording. */
     public static SheetPage of(Sheet sheet, String caution, String version) {
@@ -149,7 +152,7 @@ public record SheetPage(
                 own.stream().toList(),
                 StepsAnswer.CAUTION,
                 caution,
-                List.of(Words.BRAKE_POINT, Words.TRAIL_SHARE, Words.IN_HAND),
+                List.of(Words.BRAKE_POINT, PEAK, Words.TRAIL_SHARE, Words.IN_HAND),
                 made(sheet, version));
     }
 
@@ -168,6 +171,10 @@ public record SheetPage(
         }
         return peaks;
     }
+
+    private static final String PEAK =
+            "Peak: the most that the plan asks of the brakes alone. The greatest deceleration is "
+                    + "what the car does, drag included; a brake that comes down inside the release stays below its peak.";
 
     /** The page as HTML. */
     public String html() {
@@ -229,18 +236,58 @@ public record SheetPage(
     }
 
     private static OverdoneRow row(Sheet sheet, Overdone one) {
-        String amount = Numbers.shortest(one.amount()) + " " + one.way().unit();
-        EntryResult entry = one.entry();
-        if (entry.made()) {
-            double lost = entry.time() - sheet.plan().entry().time();
-            return new OverdoneRow(
-                    one.way().words(),
-                    "up to " + amount,
-                    "still makes it, " + Numbers.rounded(Math.abs(lost), 2) + " s " + (lost < 0 ? "quicker" : "slower"),
-                    "the car is slow before the apex: too much brake for too long");
+        Course planned = one.asPlanned();
+        EntryResult last = planned.last().entry();
+        List<String> felt = new ArrayList<>();
+        if (last.made()) {
+            felt.add("the car is slow before the apex: too much brake for too long");
+        } else {
+            felt.add(TellTale.of(last));
         }
+        boolean told = last.wentFirst().equals(TellTale.firstLock(last));
+        planned.locking()
+                .filter(lock -> !told || lock != planned.last())
+                .ifPresent(lock -> felt.add(locks(one, lock, felt)));
         return new OverdoneRow(
-                one.way().words(), "by " + amount, entry.outcome().words() + ": " + entry.cause(), TellTale.of(entry));
+                one.way().words(),
+                last.made()
+                        ? "up to " + amount(one, planned.last()) + ": " + makes(sheet, planned.last())
+                        : "by " + amount(one, planned.last()) + ": "
+                                + last.outcome().words() + ": " + last.cause(),
+                String.join("; ", felt),
+                reacting(sheet, one, felt));
+    }
+
+    /** {@code makes it up to 17 m, 0.05 s quicker, then ran wide; from 12 m on, …}. */
+    private static String reacting(Sheet sheet, Overdone one, List<String> felt) {
+        Course course = one.reacting();
+        EntryResult last = course.last().entry();
+        StringBuilder words = new StringBuilder(course.made()
+                .map(made -> "up to " + amount(one, made) + ": " + makes(sheet, made))
+                .orElse("fails"));
+        if (!last.made()) {
+            words.append("; by ").append(amount(one, course.last())).append(": ");
+            words.append(last.outcome().words());
+        }
+        course.locking().ifPresent(lock -> words.append("; ").append(locks(one, lock, felt)));
+        return words.toString();
+    }
+
+    private static String amount(Overdone one, Driven driven) {
+        return Numbers.shortest(driven.amount()) + " " + one.way().unit();
+    }
+
+    private static String makes(Sheet sheet, Driven driven) {
+        double lost = driven.entry().time() - sheet.plan().entry().time();
+        return "makes it, " + Words.seconds(Math.abs(lost)) + (lost < 0 ? " quicker" : " slower");
+    }
+
+    /** {@code from 12 % on, 60 m before turn-in, a front wheel locks: …}, how that feels only where nothing says so. */
+    private static String locks(Overdone one, Driven driven, List<String> felt) {
+        EntryEvent lock = TellTale.firstLock(driven.entry()).orElseThrow();
+        String feel = TellTale.ofLock(driven.entry()).orElseThrow();
+        return "from " + amount(one, driven) + " on, " + Words.board(lock.station()) + ", "
+                + (String.join("; ", felt).contains(feel) ? feel.substring(0, feel.indexOf(':')) : feel);
     }
 
     private static String risk(Sheet sheet, Risk risk) {

@@ -23,6 +23,7 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
     private final ProgressBar bar;
     private final Consumer<String> lines;
     private final String cases;
+    private boolean staged;
     private int shown;
     private int most;
     private int last;
@@ -64,6 +65,20 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
         return new ShownProgress(stop, null, null, "");
     }
 
+    /**
+     * Names the next stage of a computation that runs one sweep after another: in plain lines a stage is a line, and
+     * its sweeps, which would each count anew, are none.
+     */
+    public synchronized void stage(String words) {
+        staged = true;
+        if (bar != null) {
+            bar.setExtraMessage(words);
+        }
+        if (lines != null) {
+            lines.accept(words);
+        }
+    }
+
     @Override
     public synchronized void update(int done, int total) {
         boolean again = most == last && done <= total / 2;
@@ -81,7 +96,7 @@ public final class ShownProgress implements Sweep.Progress, AutoCloseable {
             bar.stepTo(Math.max(done, bar.getCurrent()));
         }
         int tenth = (int) ((long) done * LINES / total);
-        if (lines != null && tenth > shown) {
+        if (lines != null && !staged && tenth > shown) {
             shown = tenth;
             lines.accept(done + " of " + total + " " + cases);
         }

@@ -80,6 +80,17 @@
     return hardest * (top + (below - above) / (2 * (below + above))) / steps;
   }
 
+  // The deceleration from which on a wheel of an axle locks, the inside one, or the hardest where none does.
+  function locking(part, axle) {
+    var low = 0, high = hardest;
+    if (!at(part, high)[axle + 'Locked']) { return hardest; }
+    while (high - low > 0.001) {
+      var middle = (low + high) / 2;
+      if (at(part, middle)[axle + 'Locked']) { high = middle; } else { low = middle; }
+    }
+    return high;
+  }
+
   function fixed(value, digits) { return value.toFixed(digits).replace(/^-(0(\.0*)?)$/, '$1'); }
 
   function said(slider) {
@@ -110,6 +121,13 @@
         line += (i ? 'L' : 'M') + fixed(x(d), 1) + ' ' + fixed(y(at(part, d)[axle]), 1);
       }
       out += '<path class="line ' + axle + '" d="' + line + '"/>';
+      var locks = locking(part, axle);
+      if (locks < hardest) {
+        // The lines fall: above the front one there is room to the right, below the rear one to the left.
+        var front = axle === 'front', kink = y(at(part, locks)[axle]), end = front ? kink - 66 : Math.min(kink + 26, low - 36);
+        out += '<line class="kink" x1="' + fixed(x(locks), 1) + '" y1="' + fixed(kink, 1) + '" x2="' + fixed(x(locks), 1) + '" y2="' + fixed(end, 1) + '"/>';
+        out += text(front ? right : x(locks) + 4, end + (front ? -5 : 13), 'inside ' + axle + ' wheel locks', 'class="' + axle + '" text-anchor="end"');
+      }
     });
     var start = at(part, 0);
     out += text(left + 8, y(start.front) - 9, 'front', 'class="front"') + text(left + 8, y(start.rear) + 20, 'rear', 'class="rear"');

@@ -33,6 +33,7 @@ import org.foreload.risk.Aspect;
 import org.foreload.risk.Choice;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
+import org.foreload.risk.TooLate;
 import org.foreload.sensitivity.Knob;
 import org.foreload.sensitivity.Sensitivity;
 import org.foreload.sensitivity.Sensitivity.Side;
@@ -303,22 +304,15 @@ class GalleryTest {
         assertTrue(picture.caption().contains("20.000 s"), picture.caption());
     }
 
+    private static final TooLate LATE = new TooLate(OptionalInt.of(4), "front", "push");
+
     @Test
     void theStepsStandInTheirOrder() {
         PracticeSteps plan = new PracticeSteps(
                 List.of(
+                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, LATE, LATE, List.of(), List.of()),
                         new PracticeSteps.Step(
-                                risk(-90, 1, 20.0), 0, 0, 0, OptionalInt.of(4), "front", "push", List.of(), List.of()),
-                        new PracticeSteps.Step(
-                                risk(-85, 2, 19.4),
-                                5,
-                                0,
-                                0.6,
-                                OptionalInt.of(4),
-                                "front",
-                                "push",
-                                List.of(Aspect.BRAKE_POINT),
-                                List.of())),
+                                risk(-85, 2, 19.4), 5, 0, 0.6, LATE, LATE, List.of(Aspect.BRAKE_POINT), List.of())),
                 0.5);
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -213,6 +214,31 @@ class GripPageIT {
         } finally {
             browser.motion("");
         }
+    }
+
+    /**
+     * The kink stands where the library has it: where half the front brake is all that the inside front wheel holds.
+     */
+    @Test
+    void theKinkStandsWhereTheInsideWheelLocks() {
+        browser.open(file);
+        double expected = DoubleStream.iterate(0, d -> d + 0.01)
+                .filter(d -> {
+                    GripUse use = GripPage.start(CAR).withDeceleration(d).of(CAR);
+                    double holds = CAR.frontTyre().peakForceX(use.loads().frontLeft());
+                    return use.front().longitudinalForce() / 2 >= holds;
+                })
+                .findFirst()
+                .orElseThrow();
+        double at = Double.parseDouble(browser.driver()
+                .findElements(By.cssSelector("#capacity .kink"))
+                .get(1)
+                .getDomAttribute("x1"));
+        double left = 52;
+        double right = 466;
+        assertEquals(expected, 9 * (at - left) / (right - left), 0.05);
+        String text = element("capacity").getText();
+        assertTrue(text.contains("inside front wheel locks") && text.contains("inside rear wheel locks"), text);
     }
 
     @Test

@@ -58,6 +58,14 @@ class PictureTest {
                                         new Bar("two", -2, -3, -1, "-2.0", Ink.VERMILION))))));
     }
 
+    /** What is positive to the left stands to the left, in a chart to scale too. */
+    @Test
+    void anAxisToTheLeftRisesToTheLeft() {
+        Axis across = Axis.of("cornering, left positive", "%").between(-100, 100);
+        assertFalse(Look.axis(across, -100, 100).isInverted());
+        assertTrue(Look.axis(across.toTheLeft().between(-110, 110), -110, 110).isInverted());
+    }
+
     @Test
     void svgTellsTitleCaptionAxesSeriesAndMarks() {
         var root = Svg.parse(picture().svg());

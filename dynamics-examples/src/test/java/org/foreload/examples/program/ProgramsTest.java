@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.balance.Balance;
 import org.foreload.balance.BalanceRow;
@@ -83,6 +84,18 @@ class ProgramsTest {
         assertEquals(0.66 * 1000 * 3 / (1.25 * load), GentleBrake.asked(car, 3), 1e-4);
         assertTrue(GentleBrake.takes(car, best - 0.2, best - 0.1) < GentleBrake.brings(car, best - 0.2, best - 0.1));
         assertTrue(GentleBrake.takes(car, best + 0.1, best + 0.2) > GentleBrake.brings(car, best + 0.1, best + 0.2));
+    }
+
+    /**
+     * With all of the brake in front, the front axle locks where d = μ·(g·b/L + d·h/L): its load as in UN Regulation
+     * 13-H, Annex 5.
+     */
+    @Test
+    void theInsideWheelLocksWhereTheAxleOfTheClosedFormDoes() {
+        Car car = closedForm().withFrontBrakeShare(1);
+        double expected = 1.25 * G * (2.6 - 1.22) / 2.6 / (1 - 1.25 * 0.47 / 2.6);
+        assertEquals(expected, GentleBrake.insideLocks(car).orElseThrow(), 0.01);
+        assertEquals(OptionalDouble.empty(), GentleBrake.insideLocks(closedForm()));
     }
 
     /** Front capacity by hand: load of each front wheel, load-sensitive friction, and the ellipse. */

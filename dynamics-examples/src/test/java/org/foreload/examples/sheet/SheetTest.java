@@ -3,8 +3,12 @@ package org.foreload.examples.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryEvent;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.demo.Demos;
 import org.foreload.risk.RiskStudy;
@@ -25,18 +29,68 @@ class SheetTest {
     /** What the page shows of a time, s. */
     private static final double SHOWN = 0.01;
 
+    private static final List<String> STAGES = new ArrayList<>();
+
+    private static Sheet made;
+
+    private static synchronized Sheet sheet() {
+        if (made == null) {
+            CornerStudy study = CornerStudy.of(
+                    Demos.car("", Demos.DEFAULT_CAR).value(),
+                    Demos.corner("", Demos.DEFAULT_CORNER).value());
+            SweepPlan far =
+                    new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.6), List.of(0.0), List.of(0.9), 0.25);
+            SheetRequest request = new SheetRequest(far, Scatter.NOVICE, SAMPLES, 1, 1, ACCEPTED, Units.KMH);
+            made = Sheet.of(study, request, Sweep.quiet(), STAGES::add).orElseThrow();
+        }
+        return made;
+    }
+
+    /**
+     * What the table of the overdone plan says is what each entry does that is driven by itself: as planned it fails at
+     * that metre or per cent and not one before, and wheels lock from there on that it says.
+     */
+    @Test
+    void whatIsOverdoneFailsAndLocksWhereItSays() {
+        EntrySimulator simulator = sheet().study().simulator();
+        BrakePlan plan = sheet().plan().entry().plan();
+        List<SheetPage.OverdoneRow> rows = SheetPage.of(sheet(), "", "0").overdone();
+        int later = 0;
+        while (simulator.run(plan.withBrakePoint(plan.brakePoint() + later)).made()) {
+            later++;
+        }
+        String row = rows.get(0).planned();
+        assertTrue(row.startsWith("by " + later + " m: "), later + " in " + row);
+        int harder = 0;
+        while (simulator.run(plan.withPeakDeceleration((1 + 0.01 * harder) * plan.peakDeceleration())).events().stream()
+                .noneMatch(event ->
+                        event.kind() == EntryEvent.Kind.FRONT_LOCKS || event.kind() == EntryEvent.Kind.REAR_LOCKS)) {
+            harder++;
+        }
+        // Before the foot has reacted both feet do the same: they lock the wheel alike.
+        String reacting = rows.get(1).reacting();
+        assertTrue(reacting.contains("from " + harder + " % on, "), harder + " in " + reacting);
+        assertTrue(reacting.contains("a front wheel locks"), reacting);
+        assertTrue(rows.get(1).tellTale().contains("steering goes dead") || reacting.contains("steering goes dead"));
+    }
+
+    @Test
+    void eachStageIsNamedOnce() {
+        sheet();
+        assertEquals(5, STAGES.size(), STAGES.toString());
+        for (int i = 0; i < 5; i++) {
+            assertTrue(STAGES.get(i).startsWith(i + 1 + " of 5: "), STAGES.toString());
+        }
+    }
+
     /**
      * The plan is the quickest that the driver can repeat, as the page says: what is quicker beside it fails too often,
      * counted anew, and says so.
      */
     @Test
     void whatIsQuickerThanThePlanIsNotForThisDriver() {
-        CornerStudy study = CornerStudy.of(
-                Demos.car("", Demos.DEFAULT_CAR).value(),
-                Demos.corner("", Demos.DEFAULT_CORNER).value());
-        SweepPlan far = new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.6), List.of(0.0), List.of(0.9), 0.25);
-        SheetRequest request = new SheetRequest(far, Scatter.NOVICE, SAMPLES, 1, 1, ACCEPTED, Units.KMH);
-        Sheet sheet = Sheet.of(study, request, Sweep.quiet()).orElseThrow();
+        Sheet sheet = sheet();
+        CornerStudy study = sheet.study();
         RiskStudy risks = new RiskStudy(study, Scatter.NOVICE, SAMPLES, 1);
         List<ReleaseView> shown = SheetPage.of(sheet, "", "0").releases();
         assertEquals(sheet.releases().size(), shown.size());

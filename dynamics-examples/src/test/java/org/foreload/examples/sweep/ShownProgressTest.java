@@ -45,6 +45,17 @@ class ShownProgressTest {
         assertEquals(10, lines.size());
     }
 
+    /** However many sweeps a stage runs. */
+    @Test
+    void aStageIsOneLine() {
+        progress.stage("1 of 2: releases");
+        part(200);
+        part(5);
+        progress.stage("2 of 2: steps");
+        part(5);
+        assertEquals(List.of("1 of 2: releases", "2 of 2: steps"), lines);
+    }
+
     @Test
     void theBarSaysWhatItCounts() {
         ByteArrayOutputStream terminal = new ByteArrayOutputStream();

@@ -62,8 +62,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
         public Step {
             Objects.requireNonNull(risk, "risk");
             Objects.requireNonNull(tooLate, "tooLate");
-            Objects.requireNonNull(goesFirst, "goesFirst");
-            Objects.requireNonNull(tellTale, "tellTale");
+            Objects.requireNonNull(tooLateAsPlanned, "tooLateAsPlanned");
             changed = List.copyOf(Objects.requireNonNull(changed, "changed"));
             alone = List.copyOf(Objects.requireNonNull(alone, "alone"));
         }

@@ -49,10 +49,11 @@ public record Balance(
     }
 
     /**
-     * Recommends the quickest row of the first kind that there is: the front axle locks first and no more entries fail
-     * with a small scatter than accepted; no more fail than accepted; fewest fail. What a harder or a later foot does
-     * is reported, and does not decide: a single trial that just makes it or just fails says nothing about its
-     * neighbours. Where not all values were tried it recommends none.
+     * Recommends the quickest row of the first kind that there is, or the car's own value where that is of the same
+     * kind and no slower than {@link #ACCURACY} shows: the front axle locks first and no more entries fail with a small
+     * scatter than accepted; no more fail than accepted; fewest fail. What a harder or a later foot does is reported,
+     * and does not decide: a single trial that just makes it or just fails says nothing about its neighbours. Where not
+     * all values were tried it recommends none.
      */
     static Balance of(BalanceAxis axis, double own, List<BalanceRow> rows) {
         int values = axis.values().size();
@@ -70,10 +71,10 @@ public record Balance(
         BalanceRow chosen = quickest(rows, row -> row.failureShare() <= fewest).orElse(quickest.get());
         String why = "the one that fails least often with a small scatter, though more often than accepted";
         for (Kind kind : Kind.values()) {
-            Optional<BalanceRow> found = quickest(rows, kind.wanted);
+            Optional<BalanceRow> found = preferred(rows, own, kind.wanted);
             if (found.isPresent()) {
                 chosen = found.get();
-                why = kind.words(chosen);
+                why = kind.words(chosen, chosen == quickest(rows, kind.wanted).orElseThrow());
                 break;
             }
         }
@@ -81,24 +82,57 @@ public record Balance(
                 Locale.ROOT,
                 "A %s of %s is %s (%d of %d fail)",
                 name(axis),
-                value(axis, chosen.value()),
+                value(axis, own, chosen.value()),
                 why,
                 chosen.failed().map(Proportion::count).orElse(0),
                 chosen.failed().map(Proportion::of).orElse(0)));
-        if (chosen != quickest.get()) {
+        if (chosen.time() - quickest.get().time() > ACCURACY) {
             reason.append(String.format(
                     Locale.ROOT,
-                    "; %s would be %.3f s quicker, but %s",
-                    value(axis, quickest.get().value()),
+                    "; %s would be %.1f s quicker, but %s",
+                    value(axis, own, quickest.get().value()),
                     chosen.time() - quickest.get().time(),
                     flaw(quickest.get())));
         }
         chosen.later()
                 .ifPresent(outcome -> reason.append("; braked 10 m later it ").append(ends(outcome)));
         int index = rows.indexOf(chosen);
-        boolean interior = index > 0 && index < rows.size() - 1;
-        reason.append(interior ? "." : edge(chosen, index == 0));
-        return new Balance(axis, own, rows, Optional.of(chosen), interior, reason.toString());
+        boolean interior = worse(rows.subList(0, index), chosen) && worse(rows.subList(index + 1, rows.size()), chosen);
+        if (interior) {
+            reason.append('.');
+        } else if (index > 0 && index < rows.size() - 1) {
+            reason.append(
+                    ". Towards an end of the sweep none is worse, as far as the search shows: no optimum inside it.");
+        } else {
+            reason.append(edge(chosen, index == 0));
+        }
+        return new Balance(axis, own, rows, Optional.of(chosen), interior, kept(own, chosen) + reason);
+    }
+
+    /**
+     * What is wanted of a row, most first; the car's own value of a kind is recommended before a quicker one of that
+     * kind, as long as the difference is no more than the search shows.
+     */
+    private static Optional<BalanceRow> preferred(List<BalanceRow> rows, double own, Predicate<BalanceRow> wanted) {
+        Optional<BalanceRow> quickest = quickest(rows, wanted);
+        return quickest(rows, row -> row.value() == own && wanted.test(row))
+                .filter(row -> row.time() - quickest.orElseThrow().time() <= ACCURACY)
+                .or(() -> quickest);
+    }
+
+    /**
+     * Whether one of some rows is of a less wanted kind than the chosen one, or slower by more than the search shows.
+     */
+    private static boolean worse(List<BalanceRow> some, BalanceRow chosen) {
+        return some.stream()
+                .anyMatch(row -> !row.made()
+                        || chosen.steady() && !row.steady()
+                        || !chosen.rearLocksFirst() && row.rearLocksFirst()
+                        || row.time() - chosen.time() > ACCURACY);
+    }
+
+    private static String kept(double own, BalanceRow chosen) {
+        return chosen.value() == own ? "Keep what you have. " : "";
     }
 
     /** Kinds of rows, the most wanted first. */
@@ -117,9 +151,10 @@ public record Balance(
         }
 
         /** A row without a wheel that locks has none that locks first. */
-        private String words(BalanceRow row) {
+        private String words(BalanceRow row, boolean quickest) {
             String locks = row.firstToLock().isPresent() ? before : "";
-            return "the quickest that " + locks + "fails at most one time in ten with a small scatter" + after;
+            return (quickest ? "the quickest" : "as quick, as far as the search shows, as any") + " that " + locks
+                    + "fails at most one time in ten with a small scatter" + after;
         }
     }
 
@@ -166,8 +201,10 @@ public record Balance(
         return name.replaceAll("^cg_", "CG_").replace('_', ' ');
     }
 
-    private static String value(BalanceAxis axis, double value) {
-        return String.format(Locale.ROOT, "%.3f %s", value, axis.parameter().unit())
+    /** In hundredths, which is as fine as a sweep shows; the car's own value as it is. */
+    private static String value(BalanceAxis axis, double own, double value) {
+        String digits = value == own ? "%.3f %s" : "%.2f %s";
+        return String.format(Locale.ROOT, digits, value, axis.parameter().unit())
                 .strip();
     }
 

@@ -3,6 +3,7 @@ package org.foreload.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.grip.BrakeDistribution;
@@ -76,6 +77,20 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
             values.add(low + (high - low) * i / Math.max(1, count - 1));
         }
         return new BalanceAxis(parameter, values);
+    }
+
+    /** The same values, and the one that a car has, if it lies between them: it is compared, too. */
+    public BalanceAxis withOwn(Car car) {
+        double own = parameter.of(car);
+        boolean between = own > values.get(0) && own < values.get(values.size() - 1);
+        return between
+                ? new BalanceAxis(
+                        parameter,
+                        Stream.concat(values.stream(), Stream.of(own))
+                                .sorted()
+                                .distinct()
+                                .toList())
+                : this;
     }
 
     /**

@@ -140,7 +140,7 @@ class EntryRecorder {
      * Takes in a step of the run. The way in begins where the throttle has gone or the brake outweighs it, and lasts to
      * the apex, or to the slowest point where that comes later. What the axles use counts no further than to where the
      * throttle comes: from there on, as on the straight before, the foot holds the car at its limit. In an entry
-     * without the brake it counts from the brake point all the way in.
+     * without the brake, or with one that never outweighs the throttle, it counts from the brake point all the way in.
      *
      * @param wheels loads and forces at its end
      */
@@ -164,8 +164,8 @@ class EntryRecorder {
         boolean pushed = braked() && seen[EntryState.DRIVE] - seen[EntryState.BRAKE] > LEAST_DRIVE;
         slowed = slowed || to >= brakeOn && !pushed;
         boolean entering = to <= simulator.apex() || minimumSpeedAt > from;
-        if (slowed) {
-            fullness.wheels(wheels, entering && !(driven && braked()));
+        if (to >= brakeOn) {
+            fullness.wheels(wheels, slowed && !(driven && braked()), entering);
         }
         if (slowed && entering) {
             fullness.tipping(wheels, equations.tippingUse(wheels));

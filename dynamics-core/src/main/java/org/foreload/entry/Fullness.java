@@ -12,6 +12,7 @@ final class Fullness {
 
     private final Path path;
     private final boolean antiLock;
+    private boolean slowed;
     private double frontSoFar;
     private double rearSoFar;
     private double front;
@@ -33,14 +34,22 @@ final class Fullness {
     }
 
     /**
-     * Takes in what the wheels carry.
+     * Takes in what the wheels carry from the brake point on.
      *
-     * @param counts whether the entry still lasts here
+     * @param slows whether the throttle has gone, or the brake outweighed it, and has not come again
+     * @param entering whether the way in still lasts here; where it lasts on, what came before counts too
      */
-    void wheels(WheelForces wheels, boolean counts) {
+    void wheels(WheelForces wheels, boolean slows, boolean entering) {
+        if (slows && !slowed) {
+            slowed = true;
+            frontSoFar = 0;
+            rearSoFar = 0;
+            front = 0;
+            rear = 0;
+        }
         frontSoFar = Bounds.larger(frontSoFar, bound(wheels, 0));
         rearSoFar = Bounds.larger(rearSoFar, bound(wheels, 2));
-        if (counts) {
+        if (entering && (slows || !slowed)) {
             front = frontSoFar;
             rear = rearSoFar;
         }

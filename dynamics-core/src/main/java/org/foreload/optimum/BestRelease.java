@@ -165,7 +165,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
     /** The same for refining the best of each shape, after so many releases of each. */
     private static int refining(int releases) {
         int shapes = SweepPlan.standard().shapes().size() + 1;
-        return shapes * (releases + ShapeRanking.ENTRIES);
+        return shapes * releases + (shapes + ShapeRanking.MORE + ShapeRanking.AGAIN) * ShapeRanking.ENTRIES;
     }
 
     private int polishing() {

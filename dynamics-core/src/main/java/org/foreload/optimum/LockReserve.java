@@ -1,8 +1,10 @@
 package org.foreload.optimum;
 
 import java.util.Objects;
+import java.util.stream.DoubleStream;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Excess;
@@ -61,6 +63,26 @@ public final class LockReserve {
         double lock = Excess.SHARE_WEIGHT * (KEPT * wanted - trial.entry().lockReserve());
         return new double[] {excess.drift(), excess.edge(), excess.front(), excess.rear(), lock};
     }
+
+    /**
+     * How far a slip goes beyond the edge of the track, m, and a wheel that stops. One that is not forgiven says what
+     * ended it, and not by how much, and nothing of the other: NaN.
+     */
+    static DoubleStream ofSlip(Trial slip) {
+        if (slip.met()) {
+            return DoubleStream.of(slip.excess().edge(), slip.excess().lock());
+        }
+        boolean locked = slip.entry().outcome() == Outcome.LOCKED_UP;
+        return DoubleStream.of(locked ? Double.NaN : OVER_THE_EDGE, locked ? LOCKED : Double.NaN);
+    }
+
+    /** What a slip that ends on the grass is taken to be beyond the edge, m: some steps' worth. */
+    private static final double OVER_THE_EDGE = 0.5;
+
+    /**
+     * What a slip that stops a wheel is taken to be beyond that limit, in its excess: half a hundredth of the brake.
+     */
+    private static final double LOCKED = 0.05;
 
     /** Share of the reserve that {@link #limits} ask for. */
     private static final double KEPT = 0.9;

@@ -1,22 +1,25 @@
 package org.foreload.optimum;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Trial;
 import org.foreload.study.LinearStep;
+import org.foreload.study.Slopes;
 
 /**
  * Goes down from one release to a quicker one of the same shape, by sequential linear programming: time and what is
  * left of each limit are taken to change in proportion to peak, start, length and brake point, and each step is the one
  * that gains most within the limits and within a region that is trusted. Slopes are measured once, from one more entry
- * for each variable, and then learn from each step (C. G. Broyden, A class of methods for solving nonlinear
- * simultaneous equations, Mathematics of Computation 19, 1965, from memory); they are measured anew where steps no
- * longer gain.
+ * for each variable, and then {@linkplain Slopes learn} from each step; they are measured anew where steps no longer
+ * gain.
  *
  * <p>A step counts if it keeps the margin, and from a metre earlier too, has in hand what is asked for, and is quicker.
- * These further entries are driven only where all else holds.
+ * What must be in hand is a limit like the others: the entries of a driver who is late, late off the brake or too hard
+ * are measured as they come near the edge of the track, or near a wheel that stops. They are driven only where all else
+ * holds. A step that ends beyond a limit, or so far within them that it is slower, is mended by its brake point.
  */
 final class ReleaseDescent {
 
@@ -42,29 +45,23 @@ final class ReleaseDescent {
     /** A step aims to stay so far within each limit, in its excess: slopes are never quite right. */
     private static final double AIM = 0.01;
 
-    /** So much more it stays within what grip and locking leave after each step that has too little in hand. */
-    private static final double TIGHTER = 0.1;
-
     /** Corrections of the brake point after a step that ends beyond a limit. */
-    private static final int CORRECTIONS = 2;
+    private static final int CORRECTIONS = 3;
 
-    /** A correction goes this much farther than it would have to. */
-    private static final double BEYOND = 1.1;
+    /** Shortest correction, in units of the space. */
+    private static final double SHORTEST_CORRECTION = 0.1;
 
     /** Longest correction, in units of the space, and the smallest slope that one believes. */
     private static final double LONGEST_CORRECTION = 10;
 
     private static final double LEAST_SLOPE = 0.02;
 
-    /** From this limit on they are about grip: rear axle, and wheels that stop. */
-    private static final int OF_GRIP = 3;
-
     private final Entries entries;
     private final double[] low;
     private final double[] high;
     private final BrakePlan start;
     private int left;
-    private double tighter;
+    private int own;
 
     /** The entries at the points of one space. */
     interface Entries {
@@ -81,8 +78,11 @@ final class ReleaseDescent {
         /** The entry at a point. */
         Tried at(double[] x);
 
-        /** Whether who is early keeps the margin, too, and the plan at a point has in hand what is asked for. */
-        boolean forgives(double[] x);
+        /** How far what must be in hand goes beyond its limits; as long at each point, none where nothing must be. */
+        double[] slips(double[] x);
+
+        /** Whether who is a metre early keeps the margin, too. */
+        boolean early(double[] x);
     }
 
     /**
@@ -96,37 +96,35 @@ final class ReleaseDescent {
     record Tried(double[] x, boolean made, double time, double[] limits) {
 
         boolean kept() {
-            boolean kept = made;
-            for (double limit : limits) {
-                kept &= limit <= 0;
-            }
-            return kept;
+            return made && Arrays.stream(limits).noneMatch(limit -> limit > 0);
         }
-    }
 
-    /** How time and each limit change along each variable. */
-    private record Slopes(double[] time, double[][] limits) {
-
-        /** The same after a step of which the outcome is known: right for that step, and otherwise as before. */
-        Slopes learned(Tried from, Tried to) {
-            double[] step = new double[time.length];
+        /** Slopes that know of this entry, as seen from another: one that ends in the grass teaches nothing. */
+        Slopes taught(Slopes slopes, Tried from) {
+            if (!made) {
+                return slopes;
+            }
+            double[] step = new double[x.length];
             for (int i = 0; i < step.length; i++) {
-                step[i] = to.x()[i] - from.x()[i];
+                step[i] = x[i] - from.x[i];
             }
-            double[][] all = new double[limits.length][];
-            for (int j = 0; j < all.length; j++) {
-                all[j] = learned(limits[j], step, finite(to.limits()[j] - from.limits()[j]));
+            double[] changes = new double[Math.min(limits.length, from.limits.length)];
+            for (int j = 0; j < changes.length; j++) {
+                changes[j] = limits[j] - from.limits[j];
             }
-            return new Slopes(learned(time, step, to.time() - from.time()), all);
+            return slopes.learned(step, time - from.time, changes);
         }
 
-        private static double[] learned(double[] slopes, double[] step, double change) {
-            double off = (change - along(slopes, step)) / along(step, step);
-            double[] learned = slopes.clone();
-            for (int i = 0; i < learned.length; i++) {
-                learned[i] += off * step[i];
-            }
-            return learned;
+        /** The same, with how far its slips go beyond their limits. */
+        Tried with(double[] slips) {
+            double[] all = Arrays.copyOf(limits, limits.length + slips.length);
+            System.arraycopy(slips, 0, all, limits.length, slips.length);
+            return new Tried(x, made, time, all);
+        }
+
+        /** Whether the limits from one on are kept, each by something. */
+        boolean clear(int from) {
+            return Arrays.stream(limits, from, limits.length).allMatch(limit -> limit < 0);
         }
     }
 
@@ -178,15 +176,23 @@ final class ReleaseDescent {
         }
 
         @Override
-        public boolean forgives(double[] x) {
-            BrakePlan plan = plan(x);
-            return search.early(plan).met() && search.leftWithNothingInHand(plan) >= 0;
+        public double[] slips(double[] x) {
+            return search.slips(plan(x)).stream()
+                    .flatMapToDouble(LockReserve::ofSlip)
+                    .toArray();
+        }
+
+        @Override
+        public boolean early(double[] x) {
+            return search.early(plan(x)).met();
         }
     }
 
     /** The quickest release found; empty if none is quicker than the start. */
     Optional<BrakePlan> quicker() {
-        Tried best = at(entries.point(start));
+        Tried first = at(entries.point(start));
+        own = first.limits().length;
+        Tried best = whole(first);
         if (!best.made()) {
             return Optional.empty();
         }
@@ -205,21 +211,20 @@ final class ReleaseDescent {
                 region = FIRST_REGION / 2;
                 continue;
             }
-            double promised = -along(slopes.time(), step.get());
-            Tried next = at(plus(best.x(), step.get()));
-            Tried before = best;
-            for (int i = 0; next.made(); i++) {
-                slopes = slopes.learned(before, next);
-                Optional<Tried> corrected =
-                        next.kept() || i == CORRECTIONS ? Optional.empty() : corrected(next, slopes);
-                if (corrected.isEmpty()) {
+            double promised = -slopes.change(step.get());
+            Tried next = below(best, plus(best.x(), step.get()));
+            slopes = next.taught(slopes, best);
+            Mending mending = new Mending();
+            for (int i = 0; i < CORRECTIONS && next.made() && !(next.kept() && next.time() < best.time()); i++) {
+                Optional<double[]> mended = mending.next(next, slopes, best.time());
+                if (mended.isEmpty()) {
                     break;
                 }
-                before = next;
-                next = corrected.get();
+                Tried again = below(best, mended.get());
+                slopes = again.taught(slopes, next);
+                next = again;
             }
-            boolean quicker = next.kept() && next.time() < best.time();
-            if (quicker && forgives(next)) {
+            if (next.kept() && next.time() < best.time() && early(next)) {
                 if (best.time() - next.time() > PROMISE_KEPT * promised) {
                     region = Math.min(LARGEST_REGION, 2 * region);
                 }
@@ -227,7 +232,6 @@ final class ReleaseDescent {
                 measured = 0;
                 found = true;
             } else {
-                tighter += quicker ? TIGHTER : 0;
                 region = Math.min(region, size(step.get())) / 2;
             }
         }
@@ -252,9 +256,25 @@ final class ReleaseDescent {
         return entries.at(x);
     }
 
-    private boolean forgives(Tried tried) {
-        left -= 4;
-        return entries.forgives(tried.x());
+    /** The entry at a point, and what it has in hand where all else is kept and it is quicker than the best. */
+    private Tried below(Tried best, double[] x) {
+        Tried tried = at(x);
+        return tried.kept() && tried.time() < best.time() ? whole(tried) : tried;
+    }
+
+    /** With what it has in hand. */
+    private Tried whole(Tried tried) {
+        if (!tried.made()) {
+            return tried;
+        }
+        double[] slips = entries.slips(tried.x());
+        left -= slips.length / 2;
+        return tried.with(slips);
+    }
+
+    private boolean early(Tried tried) {
+        left--;
+        return entries.early(tried.x());
     }
 
     /**
@@ -269,7 +289,7 @@ final class ReleaseDescent {
         for (int i = 0; i < variables; i++) {
             int along = i;
             double first = side * (i == ReleaseSpace.LENGTH ? -DIFFERENCE : DIFFERENCE);
-            Optional<Tried> there = beside(here, along, first).or(() -> beside(here, along, -first));
+            Optional<Tried> there = beside(here, along, first);
             if (there.isPresent()) {
                 double by = there.get().x()[i] - here.x()[i];
                 time[i] = (there.get().time() - here.time()) / by;
@@ -281,13 +301,22 @@ final class ReleaseDescent {
         return new Slopes(time, limits);
     }
 
-    /** An entry beside another, if there is room and the car makes the corner. */
+    /** An entry beside another: on the other side where this one is of no use, or of less. */
     private Optional<Tried> beside(Tried here, int variable, double difference) {
+        Optional<Tried> one = moved(here, variable, difference);
+        if (one.isPresent() && one.get().clear(own)) {
+            return one;
+        }
+        Optional<Tried> other = moved(here, variable, -difference);
+        return one.isEmpty() || other.isPresent() && other.get().clear(own) ? other : one;
+    }
+
+    private Optional<Tried> moved(Tried here, int variable, double difference) {
         double[] x = here.x().clone();
         x[variable] = Math.max(low[variable], Math.min(high[variable], x[variable] + difference));
         return x[variable] == here.x()[variable]
                 ? Optional.empty()
-                : Optional.of(at(x)).filter(Tried::made);
+                : Optional.of(whole(at(x))).filter(Tried::made);
     }
 
     /** A limit of which nothing is asked does not change. */
@@ -305,33 +334,49 @@ final class ReleaseDescent {
         }
         double[] aimed = here.limits().clone();
         for (int j = 0; j < aimed.length; j++) {
-            aimed[j] = Math.min(0, aimed[j] + AIM + (j >= OF_GRIP ? tighter : 0));
+            aimed[j] = Double.isNaN(aimed[j]) ? Double.NEGATIVE_INFINITY : Math.min(0, aimed[j] + AIM);
         }
-        return LinearStep.of(slopes.time(), aimed, slopes.limits(), least, most)
-                .filter(step -> -along(slopes.time(), step) > ARRIVED);
+        return LinearStep.of(slopes.cost(), aimed, slopes.limits(), least, most)
+                .filter(step -> -slopes.change(step) > ARRIVED);
     }
 
-    /** The same from a little earlier, where that leads back within the limits. */
-    private Optional<Tried> corrected(Tried beyond, Slopes slopes) {
-        double earlier = 0;
-        for (int j = 0; j < beyond.limits().length; j++) {
-            double slope = Math.max(LEAST_SLOPE, slopes.limits()[j][ReleaseSpace.SHIFT]);
-            earlier = Math.max(earlier, BEYOND * beyond.limits()[j] / slope);
-        }
-        if (earlier > LONGEST_CORRECTION) {
-            return Optional.empty();
-        }
-        double[] x = beyond.x().clone();
-        x[ReleaseSpace.SHIFT] -= earlier;
-        return Optional.of(at(x));
-    }
+    /** The brake point of a step that ends beyond a limit: earlier, and later again where that was too much. */
+    private static final class Mending {
 
-    private static double along(double[] slopes, double[] step) {
-        double sum = 0;
-        for (int i = 0; i < slopes.length; i++) {
-            sum += slopes[i] * step[i];
+        private double kept = Double.NEGATIVE_INFINITY;
+        private double missed = Double.POSITIVE_INFINITY;
+
+        /** Where the first limit is just kept, by what is known; empty where that does not promise to be quicker. */
+        Optional<double[]> next(Tried last, Slopes slopes, double than) {
+            double here = last.x()[ReleaseSpace.SHIFT];
+            kept = last.kept() ? Math.max(kept, here) : kept;
+            missed = last.kept() ? missed : Math.min(missed, here);
+            double there = here + room(last, slopes);
+            if (!(there > kept && there < missed)) {
+                there = 0.5 * (kept + missed);
+            }
+            double by = Math.abs(there - here);
+            if (missed == Double.POSITIVE_INFINITY || by < SHORTEST_CORRECTION || by > LONGEST_CORRECTION) {
+                return Optional.empty();
+            }
+            double time = last.time() + slopes.cost()[ReleaseSpace.SHIFT] * (there - here);
+            if (!(time < than - ARRIVED)) {
+                return Optional.empty();
+            }
+            double[] x = last.x().clone();
+            x[ReleaseSpace.SHIFT] = there;
+            return Optional.of(x);
         }
-        return sum;
+
+        private static double room(Tried tried, Slopes slopes) {
+            double room = Double.POSITIVE_INFINITY;
+            for (int j = 0; j < tried.limits().length; j++) {
+                double slope = Math.max(LEAST_SLOPE, slopes.limits()[j][ReleaseSpace.SHIFT]);
+                double left = -AIM - tried.limits()[j];
+                room = left / slope < room ? left / slope : room;
+            }
+            return room;
+        }
     }
 
     private static double[] plus(double[] x, double[] step) {

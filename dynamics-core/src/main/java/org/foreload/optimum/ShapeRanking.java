@@ -1,5 +1,6 @@
 package org.foreload.optimum;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
@@ -24,12 +27,20 @@ import org.foreload.study.Sweep;
 
 /**
  * Settles which release shape is quickest. A sweep tries a grid, and the grid may suit one shape and not the next: so
- * the best of each shape is refined, peak, start, end and brake point free, before shapes are compared.
+ * the best of each shape is refined, peak, start, end and brake point free, before shapes are compared. Time falls into
+ * several valleys, of hard and gentle peaks and of early and late releases: so a few more descents begin in others than
+ * these, and the quickest are refined once more from where they ended.
  */
 public final class ShapeRanking {
 
     /** Entries tried for each shape, at most; most descents end sooner. */
-    static final int ENTRIES = 100;
+    static final int ENTRIES = 160;
+
+    /** How many descents begin elsewhere than at the best of each shape. */
+    static final int MORE = 3;
+
+    /** How many of the quickest shapes are refined once more, from where the first descent ended. */
+    static final int AGAIN = 2;
 
     /**
      * Difference of time, s, below which two shapes tie: what the search leaves open. The best of a shape from the
@@ -82,16 +93,32 @@ public final class ShapeRanking {
         Objects.requireNonNull(grid, "grid");
         Objects.requireNonNull(sweep, "sweep");
         List<EntryResult> starts = grid.complete()
-                ? bestOfEach(grid.candidates().stream()
+                ? starts(grid.candidates().stream()
                         .filter(Candidate::made)
                         .map(Candidate::entry)
-                        .filter(one -> one.braked() && !StraightLine.is(one.plan())))
+                        .filter(one -> one.braked() && !StraightLine.is(one.plan()))
+                        .toList())
                 : List.of();
-        List<Optional<Finding>> found = sweep.run(starts, start -> refined(releases.study(), start)).stream()
+        List<Optional<Finding>> found = refined(releases.study(), starts, sweep);
+        List<EntryResult> best =
+                bestOfEach(Stream.concat(
+                                starts.stream(),
+                                found.stream().flatMap(Optional::stream).map(Finding::entry)))
+                        .stream()
+                        .limit(found.size() < starts.size() ? 0 : AGAIN)
+                        .toList();
+        List<Optional<Finding>> again = refined(releases.study(), best, sweep);
+        List<Finding> quicker = Stream.of(found, again)
+                .flatMap(List::stream)
                 .flatMap(Optional::stream)
                 .toList();
-        List<Finding> quicker = found.stream().flatMap(Optional::stream).toList();
-        return releases.refined(grid, quicker, starts.size() - found.size());
+        return releases.refined(grid, quicker, starts.size() - found.size() + best.size() - again.size());
+    }
+
+    private static List<Optional<Finding>> refined(CornerStudy study, List<EntryResult> starts, Sweep sweep) {
+        return sweep.run(starts, start -> refined(study, start)).stream()
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /**
@@ -103,7 +130,7 @@ public final class ShapeRanking {
      * @param rounds counts the releases and the entries that refine them
      */
     static List<EntryResult> best(CornerStudy study, List<Braking> releases, Rounds rounds) {
-        List<EntryResult> starts = bestOfEach(rounds
+        List<EntryResult> starts = starts(rounds
                 .run(releases, release -> {
                     Trial trial = study.search().quickest(release);
                     rounds.count();
@@ -111,17 +138,40 @@ public final class ShapeRanking {
                 })
                 .stream()
                 .filter(Trial::met)
-                .map(Trial::entry));
-        List<EntryResult> refined = rounds
-                .run(starts, start -> {
-                    Optional<EntryResult> found = refined(study, start).map(Finding::entry);
-                    rounds.skip(ENTRIES);
-                    return found;
-                })
-                .stream()
-                .flatMap(Optional::stream)
-                .toList();
-        return bestOfEach(Stream.concat(starts.stream(), refined.stream()));
+                .map(Trial::entry)
+                .toList());
+        List<EntryResult> once = refined(study, starts, rounds);
+        List<EntryResult> again = refined(study, once.stream().limit(AGAIN).toList(), rounds);
+        return bestOfEach(Stream.concat(once.stream(), again.stream()));
+    }
+
+    /** The quickest of each shape among some entries and what refines them, quickest first. */
+    private static List<EntryResult> refined(CornerStudy study, List<EntryResult> starts, Rounds rounds) {
+        List<Optional<EntryResult>> found = rounds.run(starts, start -> {
+            Optional<EntryResult> one = refined(study, start).map(Finding::entry);
+            rounds.skip(ENTRIES);
+            return one;
+        });
+        return bestOfEach(Stream.concat(starts.stream(), found.stream().flatMap(Optional::stream)));
+    }
+
+    /**
+     * Where descents begin: the quickest of each shape, and the quickest few of those that ease from another peak at
+     * another station than any of these.
+     */
+    private static List<EntryResult> starts(List<EntryResult> grid) {
+        List<EntryResult> starts = new ArrayList<>(bestOfEach(grid.stream()));
+        Set<List<Double>> valleys = starts.stream().map(ShapeRanking::valley).collect(Collectors.toSet());
+        grid.stream()
+                .sorted(Comparator.comparingDouble(EntryResult::time))
+                .filter(one -> valleys.add(valley(one)))
+                .limit(MORE)
+                .forEach(starts::add);
+        return starts;
+    }
+
+    private static List<Double> valley(EntryResult entry) {
+        return List.of(entry.plan().peakDeceleration(), entry.plan().release().start());
     }
 
     /** The quickest of each shape, in that order. */

@@ -1,12 +1,12 @@
 package org.foreload.strategy;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -26,8 +26,10 @@ public final class StraightLine {
     /** Peaks that are tried, as shares of what locks a wheel on the straight. */
     private static final double[] PEAKS = {0.5, 0.65, 0.75, 0.82, 0.87, 0.91, 0.94, 0.97};
 
-    /** Steps of the peak around the best of them. */
-    private static final double[] FINER = {-0.02, -0.01, 0.01, 0.02};
+    /**
+     * Steps of the peak around the best of them, and around the best of these: a hard foot that locks cuts peaks off.
+     */
+    private static final double[][] FINER = {{-0.02, -0.01, 0.01, 0.02, 0.03}, {-0.005, 0.005}, {-0.0025, 0.0025}};
 
     private StraightLine() {}
 
@@ -47,16 +49,18 @@ public final class StraightLine {
 
     /**
      * Whether an entry slows before turn-in for a bend that comes after another: where the fastest entry first gets as
-     * slow as this one turns in, the line has bent and straightened again. Then it is slow on all the way there, and
-     * what is gained on it says little of a release.
+     * slow as this one turns in, or as slow as it ever gets, the line has bent and straightened again. Then it is slow
+     * on all the way there, and what is gained on it says little of a release.
      */
     public static boolean slowsForALaterBend(CornerStudy study, EntryResult entry) {
         Objects.requireNonNull(study, "study");
         Objects.requireNonNull(entry, "entry");
         IdealProfile bound = study.bound();
         Path path = study.simulator().corner().path();
+        double slowest = SLOWEST * bound.minimumSpeed();
+        double slow = entry.turnInSpeed() > slowest ? entry.turnInSpeed() : slowest;
         double bent = 0;
-        for (int i = 0; i < bound.size() && !(bound.speed(i) <= entry.turnInSpeed()); i++) {
+        for (int i = 0; i < bound.size() && !(bound.speed(i) <= slow); i++) {
             double lateral =
                     bound.station(i) < 0 ? 0 : path.curvature(bound.station(i)) * bound.speed(i) * bound.speed(i);
             if (Math.abs(lateral) > STRAIGHT && lateral * bent >= 0) {
@@ -67,6 +71,9 @@ public final class StraightLine {
         }
         return false;
     }
+
+    /** A speed this close above the lowest still counts as that: a round arc is driven at one speed. */
+    private static final double SLOWEST = 1.002;
 
     /**
      * The quickest that keeps the study's margin; empty if none does, or if the thread that calls is interrupted before
@@ -90,15 +97,17 @@ public final class StraightLine {
         if (coarse.isEmpty()) {
             return Optional.empty();
         }
-        double peak = coarse.get(0).entry().plan().peakDeceleration();
-        List<Trial> fine = found(peaks(FINER, peak, limit, buildUpTime), near, quiet);
+        List<Trial> tried = new ArrayList<>(coarse);
+        for (double[] steps : FINER) {
+            double peak = tried.get(0).entry().plan().peakDeceleration();
+            tried.addAll(found(peaks(steps, peak, limit, buildUpTime), near, quiet));
+            tried.sort(QUICKEST_FIRST);
+        }
         if (Thread.currentThread().isInterrupted()) {
             return Optional.empty(); // The best of some peaks would pass for the best of all.
         }
         Optional<Finding> best = Optional.empty();
-        for (Trial trial : Stream.concat(coarse.stream(), fine.stream())
-                .sorted(QUICKEST_FIRST)
-                .toList()) {
+        for (Trial trial : tried) {
             if (best.isPresent() && best.get().entry().time() <= trial.entry().time()) {
                 break;
             }

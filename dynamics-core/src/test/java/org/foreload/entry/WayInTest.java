@@ -49,4 +49,21 @@ class WayInTest {
         assertTrue(braked < 0.9, "and far from it with the brake: " + braked);
         assertEquals(1 - braked, entry.margins().rear(), 0.02);
     }
+
+    /**
+     * A dab that never outweighs the throttle, and then a foot that holds the car at its limit: it has no more left
+     * than the same entry without the brake, and not all of it.
+     */
+    @Test
+    void aBrakeThatNeverOutweighsTheThrottleLeavesNoMoreThanNone() {
+        Release release = new Release(ReleaseShapes.LINEAR, -20, 10);
+        EntrySimulator simulator = SampleRun.simulator(
+                SampleEntries.LIGHT.with(new Driveline(3e4, DrivenAxle.REAR)), SampleEntries.fast(33));
+        EntryResult dab = simulator.run(Braking.of(0.5, 0.2, release).from(9.5));
+        EntryResult none = simulator.run(Braking.of(0.5, 0.2, release).from(10));
+        assertTrue(dab.made() && dab.braked() && none.made() && !none.braked(), dab + " " + none);
+        assertTrue(none.margins().rear() < 0.9, none.margins().toString());
+        assertEquals(none.margins().front(), dab.margins().front(), 0.03);
+        assertEquals(none.margins().rear(), dab.margins().rear(), 0.03);
+    }
 }

@@ -119,13 +119,13 @@ class BestReleaseTest {
     }
 
     /**
-     * Twenty-seven releases of five shapes and three ideal ones; a hundred entries to refine each of these six shapes;
-     * two rounds of two searches with 90; and two that are polished with four times as many.
+     * Twenty-seven releases of five shapes and three ideal ones; 160 entries to refine each of these six shapes, three
+     * others and two once more; two rounds of two searches with 90; and two that are polished with four times as many.
      */
     @Test
     void theCountIsThatOfAllSearches() {
-        assertEquals(5 * 27 + 3 + 6 * 100, new BestRelease(1, 0, 90, 0.25).total());
-        assertEquals(5 * 27 + 3 + 6 * 100 + 4 * 90 + 8 * 90, new BestRelease(1, 2, 90, 0.25).total());
+        assertEquals(5 * 27 + 3 + 11 * 160, new BestRelease(1, 0, 90, 0.25).total());
+        assertEquals(5 * 27 + 3 + 11 * 160 + 4 * 90 + 8 * 90, new BestRelease(1, 2, 90, 0.25).total());
     }
 
     @Test

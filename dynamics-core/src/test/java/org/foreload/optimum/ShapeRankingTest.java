@@ -73,7 +73,10 @@ class ShapeRankingTest {
                 .orElseThrow();
     }
 
-    /** The best of each shape is refined, no other, and each time to a quicker release of that shape. */
+    /**
+     * The best of each shape is refined to a quicker release of that shape, and so is the best with the other peak;
+     * then once more the two that came out quickest.
+     */
     @Test
     void theBestOfEachShapeIsMadeQuicker() {
         Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
@@ -83,26 +86,27 @@ class ShapeRankingTest {
         assertEquals(
                 Set.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD),
                 more.stream().map(one -> one.entry().plan().release().shape()).collect(Collectors.toSet()));
-        assertEquals(2, more.size());
+        assertTrue(more.size() > 2 && more.size() <= 2 + 1 + 2, more.size() + " were refined");
+        for (ReleaseShape shape : List.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD)) {
+            assertTrue(quickest(more, shape) < quickest(grid.candidates(), shape) - 0.01, shape.name());
+        }
         for (Candidate one : more) {
             BrakePlan plan = one.entry().plan();
-            assertTrue(one.entry().time()
-                    < quickest(grid.candidates(), plan.release().shape()) - 0.01);
             assertEquals(plan.rounded(), plan, "plans are given in decimetres");
             assertTrue(STUDY.allowance().met(one.entry()));
         }
     }
 
-    /** Each release counts once, and for each shape a hundred entries that refine it; the quickest comes first. */
+    /** Each release counts once, and each of five descents as often as it may drive; the quickest comes first. */
     @Test
     void theBestOfEachShapeIsCountedAndRanked() {
         AtomicInteger counted = new AtomicInteger();
-        Rounds rounds = new Rounds(1, (done, total) -> counted.set(done), 1000);
+        Rounds rounds = new Rounds(1, (done, total) -> counted.set(done), 2000);
         List<Braking> releases = SWEEP.releases().stream()
                 .filter(one -> one.release().shape() != ReleaseShapes.ABRUPT)
                 .toList();
         List<EntryResult> best = ShapeRanking.best(STUDY, releases, rounds);
-        assertEquals(releases.size() + 2 * 100, counted.get());
+        assertEquals(releases.size() + 5 * ShapeRanking.ENTRIES, counted.get());
         assertEquals(2, best.size());
         assertTrue(best.get(0).time() < best.get(1).time());
         Exploration refined = ShapeRanking.refine(SWEEP, SWEEP.coarse(ONE_THREAD, SweepMemory.NONE), ONE_THREAD);
@@ -127,7 +131,7 @@ class ShapeRankingTest {
         assertTrue(whole.gain() > SWEEP.run(ONE_THREAD).gain() + 0.01);
     }
 
-    /** A stop, or an interrupt, after the sweep and before its refinement leaves out two shapes, and says so. */
+    /** A stop, or an interrupt, after the sweep and before its refinement leaves out three descents, and says so. */
     @Test
     void aRefinementThatWasStoppedIsNotComplete() {
         int releases = SWEEP.releases().size();
@@ -144,7 +148,7 @@ class ShapeRankingTest {
             }
         }));
         assertFalse(stopped.complete());
-        assertEquals(2, stopped.planned() - stopped.candidates().size());
+        assertEquals(3, stopped.planned() - stopped.candidates().size());
         Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
         Thread.currentThread().interrupt();
         Exploration interrupted = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -84,6 +85,20 @@ class SeveralBendsTest {
         assertTrue(StraightLine.slowsForALaterBend(wide, straight(wide)));
         assertFalse(StraightLine.slowsForALaterBend(STUDY, straight(STUDY)));
         assertFalse(StraightLine.slowsForALaterBend(ShortStudies.BARE, straight(ShortStudies.BARE)));
+    }
+
+    /** With one bend there is no later one, and be the car slower at turn-in than the fastest entry ever is. */
+    @Test
+    void whoCrawlsRoundTheOnlyBendSlowsForIt() {
+        CornerStudy one = ShortStudies.BARE;
+        EntryResult straight = straight(one);
+        BrakePlan plan = straight.plan();
+        EntryResult slowest = straight;
+        for (double earlier = 0; slowest.turnInSpeed() >= one.bound().minimumSpeed(); earlier += 0.5) {
+            slowest = one.simulator().probe(plan.withBrakePoint(plan.brakePoint() - earlier));
+            assertFalse(StraightLine.slowsForALaterBend(one, slowest), earlier + " m earlier");
+        }
+        assertTrue(slowest.turnInSpeed() < one.bound().minimumSpeed());
     }
 
     private static EntryResult straight(CornerStudy study) {

@@ -9,6 +9,11 @@ import org.foreload.vehicle.Car;
 /** Sentences below a balance sweep. */
 public final class BalanceWords {
 
+    /** What one corner does not say. */
+    public static final String ONE_FOR_ALL =
+            "One setting serves every corner: ask for a slow and a fast one of yours, and "
+                    + "change what you have only if they agree.";
+
     private BalanceWords() {}
 
     /** How good the times are, and what follows for the value that is recommended. */

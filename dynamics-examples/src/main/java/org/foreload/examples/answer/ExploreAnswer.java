@@ -188,8 +188,9 @@ public final class ExploreAnswer {
         String time = "It takes " + Words.seconds(best.time());
         if (sweep.gain() > 0) {
             double straight = sweep.baseline().orElseThrow().entry().time();
-            time += " and is " + Words.seconds(sweep.gain()) + " quicker than straight-line braking ("
-                    + Words.seconds(straight) + ")";
+            boolean brakes = sweep.baseline().get().entry().braked();
+            time += " and is " + Words.seconds(sweep.gain()) + " quicker than "
+                    + (brakes ? "straight-line braking" : "not braking") + " (" + Words.seconds(straight) + ")";
         } else if (sweep.baseline().isEmpty() && sweep.complete()) {
             time += "; straight-line braking was not found to make the corner";
         }
@@ -201,6 +202,8 @@ public final class ExploreAnswer {
         }
         if (sweep.gain() <= 0) {
             lines.add(nothingGained(best));
+        } else if (hardlyBrakes(best)) {
+            lines.add(Words.HARDLY_BRAKES);
         }
         String trailed =
                 best.braked() ? Words.percent(best.trailShare()) + " of the slowing is done while turning. " : "";
@@ -216,6 +219,17 @@ public final class ExploreAnswer {
         limit.ifPresent(beside -> lines.add(beside.sentence()));
         return lines;
     }
+
+    /** Whether the straight line needs no brake, and this entry is hardly slower for its own. */
+    private boolean hardlyBrakes(EntryResult best) {
+        boolean unbraked = sweep.baseline().filter(one -> !one.entry().braked()).isPresent();
+        double on = Handover.speedAt(best, best.plan().brakePoint());
+        double off = Handover.speedAt(best, best.plan().release().end());
+        return unbraked && best.braked() && on - off < HARDLY * on;
+    }
+
+    /** Share of the speed that a brake takes off at least to be worth the name: no driver feels less. */
+    private static final double HARDLY = 0.02;
 
     private static String limits(EntryResult.Limit limit) {
         return limit == EntryResult.Limit.ROLL_OVER ? limit.words() : "the " + limit.words();

@@ -39,6 +39,10 @@ public final class Words {
     /** Said where nobody brakes. */
     public static final String NOTHING_TO_BRAKE = "This corner needs no brake: how it is released gains nothing.";
 
+    /** Said where the best entry has a brake that hardly slows it, and not braking is as good. */
+    static final String HARDLY_BRAKES = "This corner needs no brake: the best hardly slows with it, and what it gains "
+            + "on not braking is a later lift of the throttle.";
+
     /** Said where an entry is quicker than the bound: what the bound takes for given. */
     static final String UNDER_THE_BOUND =
             "The bound keeps to the very line, and turns in as quickly as it bends; this entry leaves it a little.";

@@ -98,7 +98,8 @@ final class BalanceVerb extends ReportVerb implements Driving {
             names = "--values",
             paramLabel = "<count>",
             defaultValue = "7",
-            description = "How many values, 2 or more. Default: ${DEFAULT-VALUE}.")
+            description = "How many values, 2 or more; the car's own one besides, where it lies between them. "
+                    + "Default: ${DEFAULT-VALUE}.")
     private int values;
 
     @Mixin
@@ -151,7 +152,9 @@ final class BalanceVerb extends ReportVerb implements Driving {
             report = withAdhesion(report, balance.recommended(), car);
         }
         String approach = common().units().speed(study.simulator().corner().approachSpeed());
-        return report.note(BalanceWords.accuracy(balance)).note(BalanceWords.decelerations(car, approach));
+        return report.note(BalanceWords.accuracy(balance))
+                .note(BalanceWords.ONE_FOR_ALL)
+                .note(BalanceWords.decelerations(car, approach));
     }
 
     private Axis wantedAxis() {
@@ -185,7 +188,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
         }
         possible("--from", wanted.parameter, car, low);
         possible("--to", wanted.parameter, car, high);
-        return BalanceAxis.evenly(wanted.parameter, low, high, values);
+        return BalanceAxis.evenly(wanted.parameter, low, high, values).withOwn(car);
     }
 
     /** What the car cannot have is the request's mistake, not that of the car's file. */

@@ -126,15 +126,15 @@ class BuildUpsTest {
     }
 
     /**
-     * The sweep, once more for the second bend that the car slows for, and its six best, up to a hundred entries each,
-     * twice; and between them, for each slower foot, four peaks of these six, and a hundred entries each again.
+     * The sweep, once more for the second bend that the car slows for, and eleven descents, up to 160 entries each,
+     * twice; and between them, for each slower foot, four peaks of the six best, and as many descents again.
      */
     @Test
     void theCountIsThatOfAllBuildUps() {
         BestRelease search = new BestRelease(7, 0, 20, 0.5);
         StopAfter stop = new StopAfter(1);
         search.find(bending(), 1, stop);
-        assertEquals(2 * (search.total() + 5 * 27) + 3 * 6 * (4 + 100), stop.total());
+        assertEquals(2 * (search.total() + 5 * 27) + 3 * (6 * 4 + 11 * 160), stop.total());
     }
 
     /** Who brakes out of a bend and takes half a second to reach the peak is quicker with a slower foot still. */

@@ -94,7 +94,8 @@ class BalanceAndPedalTest {
                 "--format",
                 "json");
         assertEquals(0.45, balance.get("own_cg_height_m").doubleValue());
-        assertEquals(0.5, balance.get("rows").get(1).get("cg_height_m").doubleValue());
+        assertEquals(0.45, balance.get("rows").get(1).get("cg_height_m").doubleValue());
+        assertEquals(0.5, balance.get("rows").get(2).get("cg_height_m").doubleValue());
         assertTrue(balance.has("recommended_cg_height_m"));
     }
 

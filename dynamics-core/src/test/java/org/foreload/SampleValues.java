@@ -82,6 +82,7 @@ import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.ResponseSurface;
 import org.foreload.study.Rounds;
 import org.foreload.study.Search;
+import org.foreload.study.Slopes;
 import org.foreload.study.Sweep;
 import org.foreload.trace.Trace;
 import org.foreload.tyre.ContactPatch;
@@ -157,6 +158,7 @@ final class SampleValues {
                         BalanceStudy.standard(),
                         new PedalStudy(FootError.Leg.pushing(200), 2, 1),
                         new Search(new double[2], new double[] {1, 1}, 1, () -> true),
+                        new Slopes(new double[] {1, 2}, new double[][] {{0, 1}, {1, 0}}),
                         MeasuredLine.of(new double[] {0, 2, 4, 6, 8, 10}, new double[6], 5),
                         new Accuracy(new double[] {1e-6}, 1, 1, 1, 1e-9, 1000),
                         points,
@@ -228,6 +230,7 @@ final class SampleValues {
             return Optional.of(true);
         } else if (type == double[].class) {
             return Optional.of(new double[] {0, number});
+
         } else if (type.isArray()) {
             return Optional.of(Array.newInstance(type.getComponentType(), 1));
         } else if (type.isEnum()) {

@@ -81,7 +81,7 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
 
     /** The same values, and the one that a car has, if it lies between them: it is compared, too. */
     public BalanceAxis withOwn(Car car) {
-        double own = parameter.of(car);
+        double own = parameter.of(Objects.requireNonNull(car, "car"));
         boolean between = own > values.get(0) && own < values.get(values.size() - 1);
         return between
                 ? new BalanceAxis(

@@ -26,8 +26,8 @@ public record Habit(DriverScatter scatter, double waits) {
 
     /** Why a driver who waits for the car gets no advice that lets the car come faster. */
     static final String AT_THE_LIMIT =
-            "between brake off and pick-up the car is at its limit already, and who comes faster waits longer for the "
-                    + "throttle";
+            "between brake off and pick-up the car is at its limit already, so that arriving faster only means waiting longer "
+                    + "for the throttle";
 
     /**
      * Checks the number; throws {@link org.foreload.conventions.InvalidValueException} with the field's name, null by

@@ -22,7 +22,8 @@ final class AdviceWords {
         }
         BrakePlan between = first.made(before).orElseThrow();
         return "Two changes, one at a time. First: " + lower(deed(first, before, between))
-                + ". Once that is at home, also: " + lower(deed(advice.steps().get(1), between, advice.plan()))
+                + ". Once that is second nature, also: "
+                + lower(deed(advice.steps().get(1), between, advice.plan()))
                 + ". Both together: " + gain + ".";
     }
 

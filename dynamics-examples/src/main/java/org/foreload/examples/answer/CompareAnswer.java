@@ -113,13 +113,13 @@ public final class CompareAnswer {
                 .toList();
         report = report.withAll(
                 "advice",
-                "What the first could change, one thing at a time; the corner with the most to gain first",
+                "What the first driver could change, one thing at a time; the corner with the most to gain first",
                 most.stream()
                         .flatMap(corner -> shown(corner, advised(mine, corner, advice)))
                         .toList());
         report = report.withAll(
                 "scatter",
-                "How the first scatters from lap to lap: standard deviations, each with the interval that holds the true one "
+                "How the first driver scatters from lap to lap: standard deviations, each with the interval that holds the true one "
                         + "nine times in ten",
                 comparison.corners().stream()
                         .map(corner ->
@@ -129,7 +129,7 @@ public final class CompareAnswer {
                         .toList());
         report = report.withAll(
                 "limits",
-                "How hard the first has worked the car, m/s²",
+                "How hard the first driver has worked the car, m/s²",
                 advice.limits().stream()
                         .flatMap(limits -> speeds(limits)
                                 .mapToObj(speed -> new Report()

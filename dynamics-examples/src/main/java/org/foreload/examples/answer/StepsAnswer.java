@@ -225,7 +225,7 @@ public final class StepsAnswer {
     private static String doing(Aspect aspect, BrakePlan before, BrakePlan plan) {
         return switch (aspect) {
             case BRAKE_POINT -> plan.brakePoint() > before.brakePoint() ? "later" : "earlier";
-            case PEAK -> plan.peakDeceleration() > before.peakDeceleration() ? "harder" : "less hard";
+            case PEAK -> Words.hardest(plan) > Words.hardest(before) ? "harder" : "less hard";
             case RELEASE -> "the other release";
         };
     }
@@ -262,16 +262,20 @@ public final class StepsAnswer {
     }
 
     private static List<String> changes(BrakePlan before, BrakePlan plan, Units units) {
+        if (before.brakePoint() >= before.release().end()) {
+            // Nobody braked: there is nothing to move or to press harder.
+            return List.of(Words.brake(plan, units));
+        }
         List<String> changes = new ArrayList<>();
         double brake = Math.floor(plan.brakePoint());
         moved(changes, "brake", brake - Math.floor(before.brakePoint()), Words.board(brake));
-        double harder = plan.peakDeceleration() - before.peakDeceleration();
+        double harder = Words.hardest(plan) - Words.hardest(before);
         if (Math.abs(harder) >= LEAST_PEAK) {
             changes.add("press " + Numbers.rounded(Math.abs(harder), 1) + " m/s² "
                     + (harder > 0 ? "harder" : "less hard") + " ("
                     + Words.press(plan, units).replace(" (", ", ").replace(")", "") + ")");
         }
-        place(changes, "release point", before.release().start(), plan.release().start());
+        place(changes, "release point", Words.eases(before), Words.eases(plan));
         place(changes, "brake off", before.release().end(), plan.release().end());
         return changes;
     }

@@ -36,6 +36,8 @@ public final class Words {
             "Much of that is no merit of the release: straight-line braking must be over before the first bend, and slows "
                     + "the car there for a tighter one that comes later.";
 
+    private static final String NO_BRAKING = "no braking at all";
+
     /** Said where nobody brakes. */
     public static final String NOTHING_TO_BRAKE = "This corner needs no brake: how it is released gains nothing.";
 
@@ -81,10 +83,13 @@ public final class Words {
     /**
      * {@code brake 118 m before turn-in, peak 9.24 m/s² (0.94 g), release point 5 m before turn-in, brake off 28 m
      * after turn-in (held release)}. Where the brake point lies inside the release, the peak is never reached, and the
-     * words say so.
+     * words say so; where it lies behind it, nobody brakes.
      */
     public static String brake(BrakePlan plan, Units units) {
         var release = plan.release();
+        if (plan.brakePoint() >= release.end()) {
+            return NO_BRAKING;
+        }
         String brake = "brake " + brakeBoard(plan.brakePoint()) + ", ";
         String off = "brake off " + board(release.end());
         String shape = release.shape().name() + " release";
@@ -100,8 +105,17 @@ public final class Words {
 
     /** {@code peak 7.90 m/s² (0.81 g)}, or the most that is reached where the brake point lies inside the release. */
     public static String press(BrakePlan plan, Units units) {
-        double most = plan.peakDeceleration() * plan.release().remaining(plan.brakePoint());
-        return (intoRelease(plan) ? "to at most " : "peak ") + units.deceleration(most);
+        return (intoRelease(plan) ? "to at most " : "peak ") + units.deceleration(hardest(plan));
+    }
+
+    /** The most that a plan asks of the brakes, m/s²: its peak, or what is left of it where the foot comes down. */
+    static double hardest(BrakePlan plan) {
+        return plan.peakDeceleration() * plan.release().remaining(plan.brakePoint());
+    }
+
+    /** Where the foot begins to ease, m: at the release point, or as it comes down where that lies behind it. */
+    static double eases(BrakePlan plan) {
+        return Math.max(plan.release().start(), plan.brakePoint());
     }
 
     /** Whether the brake point lies inside the release. */
@@ -111,7 +125,7 @@ public final class Words {
 
     /** How an entry was braked, in one phrase. */
     public static String brake(EntryResult entry, Units units) {
-        return entry.braked() ? brake(entry.plan(), units) + pickUp(entry) : "no braking at all";
+        return entry.braked() ? brake(entry.plan(), units) + pickUp(entry) : NO_BRAKING;
     }
 
     private static String pickUp(EntryResult entry) {

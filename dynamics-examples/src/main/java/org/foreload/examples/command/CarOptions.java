@@ -39,7 +39,7 @@ final class CarOptions {
         if (roadFriction == 1) {
             return car;
         }
-        String name = car.name() + " (" + Numbers.shortest(roadFriction) + " of its friction)";
+        String name = car.name() + " (road friction " + Numbers.shortest(roadFriction) + ")";
         return car.withRoadFriction(roadFriction).withName(name);
     }
 

@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Where a driver loses time to another, or to an earlier self: the gap over distance, by corner and by phase, and "
-                    + "what each of them did with the brake. Then what the first could change: each corner is driven again in "
+                    + "what each of them did with the brake. Then what the first driver could change: each corner is driven again in "
                     + "the simulator, with a car that has the limits that the laps show, and single changes to the driver's own "
                     + "release are tried.",
             "",

@@ -77,6 +77,8 @@ public record Quantity(String label, String unit, int decimals) {
             Map.entry("turn in", "turn-in"),
             Map.entry("adhesion utilisation", "adhesion used"),
             Map.entry("utilisation", "grip used"),
+            Map.entry("roll over utilisation", "roll-over used"),
+            Map.entry("most sideslip", "sideslip allowed"),
             Map.entry("build up", "build-up"),
             Map.entry("cg", "CG"),
             Map.entry("roll center", "roll-centre"),

@@ -37,24 +37,30 @@ record Overdone(Way way, Course asPlanned, Course reacting) {
      */
     record Driven(double amount, EntryResult entry) {}
 
+    private static final String TOO_FAST = "the car comes too fast: it drifts wide of its line, and the throttle waits";
+
+    private static final String TOO_SLOW = "the car is slow before the apex: too much brake for too long";
+
     /** Ways to get a plan wrong; all else stays as planned. */
     enum Way {
         /** The foot comes down later. */
-        LATER("brake later", "m", 1, 30),
+        LATER("brake later", TOO_FAST, "m", 1, 30),
         /** The foot presses harder. */
-        HARDER("brake harder", "%", 1, 50),
+        HARDER("brake harder", TOO_SLOW, "%", 1, 50),
         /** The brake comes off sooner. */
-        SOONER("off the brake sooner", "m", 1, 60),
+        SOONER("off the brake sooner", TOO_FAST, "m", 1, 60),
         /** The brake is carried deeper. */
-        DEEPER("carry the brake deeper", "m", 1, 60);
+        DEEPER("carry the brake deeper", TOO_SLOW, "m", 1, 60);
 
         private final String words;
+        private final String felt;
         private final String unit;
         private final double step;
         private final double most;
 
-        Way(String words, String unit, double step, double most) {
+        Way(String words, String felt, String unit, double step, double most) {
             this.words = words;
+            this.felt = felt;
             this.unit = unit;
             this.step = step;
             this.most = most;
@@ -62,6 +68,11 @@ record Overdone(Way way, Course asPlanned, Course reacting) {
 
         String words() {
             return words;
+        }
+
+        /** What the driver notices of it as long as the car makes the corner. */
+        String felt() {
+            return felt;
         }
 
         String unit() {

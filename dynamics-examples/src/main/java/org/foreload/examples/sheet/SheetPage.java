@@ -240,7 +240,7 @@ public record SheetPage(
         EntryResult last = planned.last().entry();
         List<String> felt = new ArrayList<>();
         if (last.made()) {
-            felt.add("the car is slow before the apex: too much brake for too long");
+            felt.add(one.way().felt());
         } else {
             felt.add(TellTale.of(last));
         }
@@ -279,7 +279,9 @@ public record SheetPage(
 
     private static String makes(Sheet sheet, Driven driven) {
         double lost = driven.entry().time() - sheet.plan().entry().time();
-        return "makes it, " + Words.seconds(Math.abs(lost)) + (lost < 0 ? " quicker" : " slower");
+        double off = driven.entry().farthestOffset();
+        String wide = off > sheet.study().allowance().drift() ? ", " + Numbers.rounded(off, 1) + " m off its line" : "";
+        return "makes it, " + Words.seconds(Math.abs(lost)) + (lost < 0 ? " quicker" : " slower") + wide;
     }
 
     /** {@code from 12 % on, 60 m before turn-in, a front wheel locks: …}, how that feels only where nothing says so. */

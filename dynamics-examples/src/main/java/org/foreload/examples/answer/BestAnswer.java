@@ -156,7 +156,7 @@ public final class BestAnswer {
                     "The plan is for the " + line + " line, and its stations are metres along that line: entry, "
                             + "risk and steps drive it with --line " + line + ".");
         }
-        return people.note(Words.BRAKE_POINT)
+        return Words.places(people, study.simulator().car())
                 .note(Words.TRAIL_SHARE)
                 .note(Words.IN_HAND)
                 .note(Words.MARGIN_COST)

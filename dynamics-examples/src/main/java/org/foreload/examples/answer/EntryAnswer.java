@@ -208,7 +208,7 @@ public final class EntryAnswer {
         people = people.with("events", "What happened", events(entry));
         String caption = "The entry along the line";
         people = all ? people.withAll("profile", caption, rows) : people.with("profile", caption, rows);
-        people = people.note(Words.BRAKE_POINT).note(Words.TRAIL_SHARE);
+        people = Words.places(people, study.simulator().car()).note(Words.TRAIL_SHARE);
         if (entry.made() && Double.isFinite(handover.inHand())) {
             people = people.note(Words.IN_HAND);
         }

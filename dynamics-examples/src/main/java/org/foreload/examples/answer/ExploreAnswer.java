@@ -151,7 +151,7 @@ public final class ExploreAnswer {
         if (limit.isPresent()) {
             report = report.note(AgainstLimit.NOTE);
         }
-        return report.note(Words.BRAKE_POINT)
+        return Words.places(report, study.simulator().car())
                 .note(Words.TRAIL_SHARE)
                 .note(Words.IN_HAND)
                 .note(all ? EVERY_DIGIT : "--all shows every release; " + EVERY_DIGIT);

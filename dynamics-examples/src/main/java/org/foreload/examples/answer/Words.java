@@ -5,7 +5,9 @@ import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
+import org.foreload.examples.output.Report;
 import org.foreload.ideal.IdealProfile;
+import org.foreload.vehicle.Car;
 
 /** Turns of phrase for stations, brakes and shares. */
 public final class Words {
@@ -14,6 +16,21 @@ public final class Words {
     public static final String BRAKE_POINT =
             "Brake point: where the foot comes down. Stations are metres along the line, 0 at "
                     + "turn-in (where the line starts to bend), negative before it.";
+
+    private static final String ANTI_LOCK =
+            "With anti-lock brakes the peak of a plan is what the pedal asks for: the wheels give as much of it as they "
+                    + "hold.";
+
+    /** Explains the peak of a plan where the car's brakes do not give it; empty where they do. */
+    public static Optional<String> heldBack(Car car) {
+        return car.antiLock() ? Optional.of(ANTI_LOCK) : Optional.empty();
+    }
+
+    /** A report that explains stations, and a peak that the brakes do not give. */
+    static Report places(Report report, Car car) {
+        Report more = report.note(BRAKE_POINT);
+        return heldBack(car).map(more::note).orElse(more);
+    }
 
     /** Explains the trail share, wherever it is shown. */
     public static final String TRAIL_SHARE =

@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.answer.Units;
@@ -25,6 +26,7 @@ import org.foreload.examples.gallery.ReleasePanels;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.sheet.Overdone.Course;
 import org.foreload.examples.sheet.Overdone.Driven;
+import org.foreload.path.Path;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.TellTale;
@@ -129,7 +131,7 @@ public record SheetPage(
         Practice practice = sheet.practice();
         return new SheetPage(
                 sheet.study().simulator().car().name(),
-                sheet.study().simulator().corner().name(),
+                corner(sheet.study().simulator()),
                 resource("sheet.css"),
                 script,
                 hash(script),
@@ -152,9 +154,35 @@ public record SheetPage(
                 own.stream().toList(),
                 StepsAnswer.CAUTION,
                 caution,
-                List.of(Words.BRAKE_POINT, PEAK, Words.TRAIL_SHARE, Words.IN_HAND),
+                List.of(
+                        Words.BRAKE_POINT,
+                        Words.heldBack(sheet.study().simulator().car()).orElse(PEAK),
+                        Words.TRAIL_SHARE,
+                        Words.IN_HAND),
                 made(sheet, version));
     }
+
+    /** The corner, and how its road slopes at the apex where it does. */
+    private static String corner(EntrySimulator simulator) {
+        Path path = simulator.corner().path();
+        double rise = 100 * Math.tan(path.grade(simulator.apex()));
+        double banking = Math.toDegrees(path.banking(simulator.apex()));
+        StringBuilder words = new StringBuilder(simulator.corner().name());
+        if (Math.abs(rise) >= LEAST_SLOPE) {
+            words.append(", ")
+                    .append(Numbers.rounded(Math.abs(rise), 0))
+                    .append(rise > 0 ? " % uphill" : " % downhill");
+        }
+        if (Math.abs(banking) >= LEAST_SLOPE) {
+            boolean helps = banking * path.curvature(simulator.apex()) > 0;
+            String by = Numbers.rounded(Math.abs(banking), 0) + "°";
+            words.append(helps ? ", banked " + by : ", " + by + " off camber");
+        }
+        return words.toString();
+    }
+
+    /** Grade in per cent, or banking in degrees, from which on a driver is reminded of it. */
+    private static final double LEAST_SLOPE = 1;
 
     private static List<PeakRows> peaks(Sheet sheet, List<ReleaseView> releases) {
         List<PeakRows> peaks = new ArrayList<>();

@@ -1,11 +1,15 @@
 package org.foreload.examples.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.examples.demo.Demos;
+import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
 /** Plans in words. */
@@ -29,6 +33,24 @@ class WordsTest {
         assertEquals(
                 "brake 80 m before turn-in, peak 10.00 m/s², brake off at turn-in, all at once",
                 Words.brake(plan(-80, 0, 0), Units.SI));
+    }
+
+    /** A linear release from −20 m to 80 m leaves 60 % of the peak at 20 m, and nothing behind its end. */
+    @Test
+    void whatAFootPressesAndWhereItEasesHangsOnWhereItComesDown() {
+        assertEquals(10, Words.hardest(plan(-80, -20, 80)));
+        assertEquals(6, Words.hardest(plan(20, -20, 80)), 1e-12);
+        assertEquals(-20, Words.eases(plan(-80, -20, 80)));
+        assertEquals(20, Words.eases(plan(20, -20, 80)));
+        assertEquals("no braking at all", Words.brake(plan(80, -20, 80), Units.KMH));
+    }
+
+    /** Such brakes ease what the pedal asks for, so that a plan's peak may be more than the car ever slows by. */
+    @Test
+    void antiLockBrakesDoNotGiveWhatIsAskedOfThem() {
+        Car car = Demos.car("car", "road").value();
+        assertEquals(Optional.empty(), Words.heldBack(car));
+        assertTrue(Words.heldBack(car.withAntiLock(true)).isPresent());
     }
 
     /** A board that is passed before braking is too late: the brake point goes to the metre before. */

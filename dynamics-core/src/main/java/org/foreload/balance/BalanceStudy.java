@@ -138,8 +138,11 @@ public record BalanceStudy(
                 : compared(base, axis, rows, reaction, sweep.unreported());
     }
 
-    /** How often neighbours are compared: what one has found goes so many values far. */
-    private static final int PASSES = 3;
+    /** How often neighbours are compared, at most: what one has found goes so many values far. */
+    private static final int PASSES = 8;
+
+    /** Shares of the neighbour's peak tried where that peak itself does not keep the margin. */
+    private static final List<Double> GENTLER = List.of(1.0, 0.95, 0.9);
 
     /** The quicker one of those that fail no more often than accepted, or else the one that fails less often. */
     private static final Comparator<BalanceRow> BETTER_FIRST = Comparator.<BalanceRow>comparingDouble(
@@ -189,8 +192,8 @@ public record BalanceStudy(
     }
 
     /**
-     * The row of a value from the release of its neighbour, and what is quicker near it. Where the peak is too much or
-     * too little for this value it is taken as the same share of what the brakes can do.
+     * The row of a value from the release of its neighbour, and what is quicker near it. Where that peak does not keep
+     * the margin here it is taken as the same share of what the brakes can do, or a little less.
      */
     private static Optional<BalanceRow> from(
             CornerStudy base, BalanceRow neighbour, BalanceRow row, Reaction reaction) {
@@ -198,16 +201,14 @@ public record BalanceStudy(
         CornerStudy other = base.with(neighbour.car(), base.simulator().driver());
         BrakePlan plan = neighbour.best().plan();
         double same = plan.peakDeceleration() * study.lockLimit() / other.lockLimit();
-        return near(study, plan)
-                .or(() -> near(study, plan.withPeakDeceleration(same)))
+        return Stream.concat(Stream.of(plan), GENTLER.stream().map(share -> plan.withPeakDeceleration(share * same)))
+                .map(one -> study.latest(one.braking(), one.brakePoint()))
+                .filter(Finding::found)
+                .findFirst()
                 .map(start -> ShapeRanking.refined(study, start.entry()).orElse(start))
                 .map(Finding::entry)
                 .filter(entry -> !row.steady() || entry.time() < row.time())
                 .map(entry -> row(study, entry, reaction, row.value()));
-    }
-
-    private static Optional<Finding> near(CornerStudy study, BrakePlan plan) {
-        return Optional.of(study.latest(plan.braking(), plan.brakePoint())).filter(Finding::found);
     }
 
     private static BalanceRow notMade(CornerStudy study, BrakePlan known, double value) {

@@ -79,19 +79,16 @@ public record BalanceAxis(Parameter<Car> parameter, List<Double> values) {
         return new BalanceAxis(parameter, values);
     }
 
-    /** The same values, and the one that a car has, if it lies between them: it is compared, too. */
+    /** The same values, and the one that a car has, wherever it lies: it is what the others are compared with. */
     public BalanceAxis withOwn(Car car) {
         double own = parameter.of(Objects.requireNonNull(car, "car"));
-        boolean between = own > values.get(0) && own < values.get(values.size() - 1);
-        return between
-                ? new BalanceAxis(
-                        parameter,
-                        Stream.concat(values.stream(), Stream.of(own))
-                                .sorted()
-                                .distinct()
-                                .toList())
-                : this;
+        Stream<Double> others = values.stream().filter(value -> Math.abs(value - own) > ROUNDING);
+        return new BalanceAxis(
+                parameter, Stream.concat(others, Stream.of(own)).sorted().toList());
     }
+
+    /** Values no farther from the car's own are meant to be that one. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * Front brake shares around the one at which both axles of a car would lock together on this friction, (b + μ·h)/L:

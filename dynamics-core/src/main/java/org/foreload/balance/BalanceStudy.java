@@ -5,6 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -82,9 +86,9 @@ public record BalanceStudy(
         Checks.notNegative("build_up_time", buildUpTime);
     }
 
-    /** Linear releases with three peaks and three ends. */
+    /** Held releases with three peaks and three ends. */
     public static BalanceStudy standard() {
-        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6, 0.9), -0.1, ReleaseShapes.LINEAR, 0.25);
+        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6, 0.9), -0.1, ReleaseShapes.HELD, 0.25);
     }
 
     /**
@@ -99,8 +103,9 @@ public record BalanceStudy(
     }
 
     /**
-     * Sweeps one axis. A stop, or an interrupt of the thread that called, leaves out what was not begun; then the
-     * answer is not {@link Balance#complete() complete}, and recommends nothing.
+     * Sweeps one axis. A stop, or an interrupt of the thread that called, leaves out what was not begun, be it a value
+     * or the comparison of one with its neighbours, of which the progress does not hear; then the answer is not
+     * {@link Balance#complete() complete}, and recommends nothing.
      *
      * @param base car, corner and driver
      * @param axis what is changed
@@ -118,39 +123,115 @@ public record BalanceStudy(
         // On a thread of the sweep, since an interrupt ends the search on that of the caller.
         Optional<Finding> known =
                 sweep.unreported().run(List.of(middle), base::latest).get(0);
-        List<Optional<BalanceRow>> rows = known.isEmpty()
+        List<Optional<BalanceRow>> alone = known.isEmpty()
                 ? List.of()
                 : sweep.run(axis.values(), value -> {
-                    BrakePlan plan = known.get().entry().plan();
-                    return row(base, apex, plan, axis.parameter().with(car, value), reaction, value);
+                    CornerStudy study = base.with(
+                            axis.parameter().with(car, value), base.simulator().driver());
+                    return best(study, apex)
+                            .map(best -> row(study, best, reaction, value))
+                            .orElseGet(() -> notMade(study, known.get().entry().plan(), value));
                 });
-        return Balance.of(
-                axis,
-                axis.parameter().of(car),
-                rows.stream().flatMap(Optional::stream).toList());
+        List<BalanceRow> rows = alone.stream().flatMap(Optional::stream).toList();
+        return rows.size() < axis.values().size()
+                ? Balance.of(axis, axis.parameter().of(car), rows, false)
+                : compared(base, axis, rows, reaction, sweep.unreported());
     }
 
-    private BalanceRow row(CornerStudy base, double apex, BrakePlan known, Car car, Reaction reaction, double value) {
-        CornerStudy study = base.with(car, base.simulator().driver());
-        double speed = base.simulator().corner().approachSpeed();
-        Optional<LockingRamp> ramp = LockingRamp.of(car, speed);
-        Optional<EntryResult> best = best(study, apex);
-        if (best.isEmpty()) {
-            EntryResult closest = study.simulator().run(known);
-            return new BalanceRow(
-                    value,
-                    car,
-                    ramp,
-                    closest,
-                    false,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty());
+    /** How often neighbours are compared, at most: what one has found goes so many values far. */
+    private static final int PASSES = 8;
+
+    /** Shares of the neighbour's peak tried where that peak itself does not keep the margin. */
+    private static final List<Double> GENTLER = List.of(1.0, 0.95, 0.9);
+
+    /** The quicker one of those that fail no more often than accepted, or else the one that fails less often. */
+    private static final Comparator<BalanceRow> BETTER_FIRST = Comparator.<BalanceRow>comparingDouble(
+                    row -> Math.max(ACCEPTED, row.failureShare()))
+            .thenComparingDouble(BalanceRow::time);
+
+    /**
+     * Neighbours have nearly the same best release: so each value goes on from what a better neighbour has found, since
+     * its own descents may have ended in another valley.
+     */
+    private static Balance compared(
+            CornerStudy base, BalanceAxis axis, List<BalanceRow> alone, Reaction reaction, Sweep sweep) {
+        List<Integer> indices = IntStream.range(0, alone.size()).boxed().toList();
+        List<BalanceRow> rows = alone;
+        Set<Integer> news = Set.copyOf(indices);
+        boolean complete = true;
+        for (int pass = 0; pass < PASSES && complete && !news.isEmpty(); pass++) {
+            List<BalanceRow> before = rows;
+            Set<Integer> changed = news;
+            List<Optional<BalanceRow>> after = sweep.run(indices, index -> {
+                List<BalanceRow> neighbours = Stream.of(index - 1, index + 1)
+                        .filter(changed::contains)
+                        .map(before::get)
+                        .toList();
+                return better(base, before.get(index), neighbours, reaction);
+            });
+            complete = after.stream().allMatch(Optional::isPresent);
+            rows = indices.stream()
+                    .map(index -> after.get(index).orElse(before.get(index)))
+                    .toList();
+            List<BalanceRow> now = rows;
+            news = indices.stream()
+                    .filter(index -> now.get(index) != before.get(index))
+                    .collect(Collectors.toSet());
         }
-        Risk risk = atEqualRisk(
-                new RiskStudy(study, SCATTER, reaction, SAMPLES, SEED),
-                best.get().plan());
+        return Balance.of(axis, axis.parameter().of(base.simulator().car()), rows, complete);
+    }
+
+    /** The row, or what its value finds from the releases of better neighbours where that is better. */
+    private static BalanceRow better(CornerStudy base, BalanceRow row, List<BalanceRow> neighbours, Reaction reaction) {
+        return neighbours.stream()
+                .filter(one -> BETTER_FIRST.compare(one, row) < 0)
+                .flatMap(one -> from(base, one, row, reaction).stream())
+                .filter(one -> BETTER_FIRST.compare(one, row) < 0)
+                .min(BETTER_FIRST)
+                .orElse(row);
+    }
+
+    /**
+     * The row of a value from the release of its neighbour, and what is quicker near it. Where that peak does not keep
+     * the margin here it is taken as the same share of what the brakes can do, or a little less.
+     */
+    private static Optional<BalanceRow> from(
+            CornerStudy base, BalanceRow neighbour, BalanceRow row, Reaction reaction) {
+        CornerStudy study = base.with(row.car(), base.simulator().driver());
+        CornerStudy other = base.with(neighbour.car(), base.simulator().driver());
+        BrakePlan plan = neighbour.best().plan();
+        double same = plan.peakDeceleration() * study.lockLimit() / other.lockLimit();
+        return Stream.concat(Stream.of(plan), GENTLER.stream().map(share -> plan.withPeakDeceleration(share * same)))
+                .map(one -> study.latest(one.braking(), one.brakePoint()))
+                .filter(Finding::found)
+                .findFirst()
+                .map(start -> ShapeRanking.refined(study, start.entry()).orElse(start))
+                .map(Finding::entry)
+                .filter(entry -> !row.steady() || entry.time() < row.time())
+                .map(entry -> row(study, entry, reaction, row.value()));
+    }
+
+    private static BalanceRow notMade(CornerStudy study, BrakePlan known, double value) {
+        return new BalanceRow(
+                value,
+                study.simulator().car(),
+                lock(study),
+                study.simulator().run(known),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static Optional<LockingRamp> lock(CornerStudy study) {
+        return LockingRamp.of(
+                study.simulator().car(), study.simulator().corner().approachSpeed());
+    }
+
+    /** The row of a value with a release from its latest brake point. */
+    private static BalanceRow row(CornerStudy study, EntryResult latest, Reaction reaction, double value) {
+        Risk risk = atEqualRisk(new RiskStudy(study, SCATTER, reaction, SAMPLES, SEED), latest.plan());
         BrakePlan plan = risk.plan();
         EntryResult entry = study.simulator().run(plan);
         SpeedPlan expected = EntrySimulator.expected(entry.profile().orElseThrow());
@@ -160,14 +241,14 @@ public record BalanceStudy(
         EntryResult later = driven.probe(plan.withBrakePoint(plan.brakePoint() + LATER), expected);
         return new BalanceRow(
                 value,
-                car,
-                ramp,
+                study.simulator().car(),
+                lock(study),
                 entry,
                 entry.made(),
                 Optional.of(risk.failed()),
                 Optional.of(harder.outcome()),
                 Optional.of(later.outcome()),
-                Optional.of(EntryStability.of(car, entry).least()));
+                Optional.of(EntryStability.of(study.simulator().car(), entry).least()));
     }
 
     /** The risk from the latest brake point that keeps it within what is accepted, or else the least found. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.EntryResult;
@@ -21,6 +23,7 @@ import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.stability.Scenes;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
 import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Aerodynamics;
@@ -38,7 +41,8 @@ class BalanceStudyTest {
     @Test
     void aSweepThatWasStoppedRecommendsNothing() {
         BalanceAxis axis = new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.6, 0.7, 0.8));
-        Balance stopped = Balance.of(axis, 0.7, List.of(row(0.6, 17.0, Axle.FRONT, 0), row(0.7, 17.1, Axle.FRONT, 0)));
+        Balance stopped =
+                Balance.of(axis, 0.7, List.of(row(0.6, 17.0, Axle.FRONT, 0), row(0.7, 17.1, Axle.FRONT, 0)), false);
         assertFalse(stopped.complete());
         assertEquals(Optional.empty(), stopped.recommended());
         assertFalse(stopped.interior());
@@ -50,6 +54,55 @@ class BalanceStudyTest {
         assertTrue(Thread.interrupted(), "the interrupt was swallowed");
         assertFalse(interrupted.complete());
         assertEquals(Optional.empty(), interrupted.recommended());
+    }
+
+    /** A stop that comes when each value has its own release keeps these, and recommends none. */
+    @Test
+    void aSweepThatWasStoppedBeforeNeighboursAreComparedKeepsItsRows() {
+        AtomicBoolean stopped = new AtomicBoolean();
+        Sweep sweep = new Sweep(2, new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                stopped.set(done == 2 && total == 2);
+            }
+
+            @Override
+            public boolean stopped() {
+                return stopped.get();
+            }
+        });
+        Balance balance = ONE_RELEASE.run(
+                CornerStudy.of(Scenes.frontHeavy(), Scenes.medium()),
+                new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7, 0.8)),
+                sweep);
+        assertEquals(2, balance.rows().size());
+        assertFalse(balance.complete());
+        assertEquals(Optional.empty(), balance.recommended());
+        assertTrue(balance.reason().contains("compared with their neighbours"), balance.reason());
+    }
+
+    /** A release with which the car makes the corner is no quicker than the best: so no neighbour's is. */
+    @Test
+    void noValueIsSlowerThanWithTheReleaseOfItsNeighbour() {
+        CornerStudy study = CornerStudy.of(Scenes.frontHeavy(), Scenes.medium());
+        List<BalanceRow> rows = BalanceStudy.standard()
+                .run(
+                        study,
+                        new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.78, 0.8, 0.82, 0.84)),
+                        new Sweep(2, Sweep.Progress.SILENT))
+                .rows();
+        for (int i = 0; i < rows.size(); i++) {
+            BalanceRow row = rows.get(i);
+            for (BalanceRow other : rows.subList(Math.max(0, i - 1), Math.min(rows.size(), i + 2))) {
+                BrakePlan plan = other.best().plan();
+                Finding same =
+                        study.with(row.car(), study.simulator().driver()).latest(plan.braking(), plan.brakePoint());
+                assertTrue(
+                        !same.found() || row.time() <= same.entry().time() + 1e-9,
+                        row.value() + " takes " + row.time() + ", with the release of " + other.value() + " "
+                                + same.entry().time());
+            }
+        }
     }
 
     /** From a share that locks the rear first to one that brakes with the front wheels alone. */
@@ -121,7 +174,7 @@ class BalanceStudyTest {
         BalanceAxis axis = new BalanceAxis(
                 BalanceAxis.BRAKE_SHARE,
                 List.of(rows).stream().map(BalanceRow::value).toList());
-        return Balance.of(axis, 0.7, List.of(rows));
+        return Balance.of(axis, 0.7, List.of(rows), true);
     }
 
     @Test
@@ -164,7 +217,8 @@ class BalanceStudyTest {
     @Test
     void aValueIsNamedWithItsUnit() {
         BalanceAxis height = new BalanceAxis(BalanceAxis.CG_HEIGHT, List.of(0.3, 0.4));
-        Balance balance = Balance.of(height, 0.4, List.of(row(0.3, 17.3, Axle.FRONT, 0), row(0.4, 17.0, Axle.REAR, 0)));
+        Balance balance =
+                Balance.of(height, 0.4, List.of(row(0.3, 17.3, Axle.FRONT, 0), row(0.4, 17.0, Axle.REAR, 0)), true);
         assertTrue(balance.reason().startsWith("A CG height of 0.30 m is the quickest"), balance.reason());
         assertTrue(balance.reason().contains("; 0.400 m would be 0.3 s quicker"), balance.reason());
     }
@@ -210,7 +264,7 @@ class BalanceStudyTest {
                         .value());
     }
 
-    /** The light car's own share, between two values of a sweep, is a value of its own; beyond them it is none. */
+    /** The light car's own share is a value of its own, between those of a sweep or beyond them, and only once. */
     @Test
     void theCarsOwnValueIsComparedToo() {
         Car car = Scenes.light().withFrontBrakeShare(0.7);
@@ -218,7 +272,9 @@ class BalanceStudyTest {
         assertEquals(List.of(0.6, 0.7, 0.8), around.withOwn(car).values());
         assertEquals(around.withOwn(car), around.withOwn(car).withOwn(car));
         BalanceAxis above = new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.75, 0.8));
-        assertEquals(above, above.withOwn(car));
+        assertEquals(List.of(0.7, 0.75, 0.8), above.withOwn(car).values());
+        BalanceAxis rounded = new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.6, 0.1 * 7));
+        assertEquals(List.of(0.6, 0.7), rounded.withOwn(car).values());
     }
 
     @Test

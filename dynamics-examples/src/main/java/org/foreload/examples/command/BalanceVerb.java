@@ -98,8 +98,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
             names = "--values",
             paramLabel = "<count>",
             defaultValue = "7",
-            description = "How many values, 2 or more; the car's own one besides, where it lies between them. "
-                    + "Default: ${DEFAULT-VALUE}.")
+            description = "How many values, 2 or more; the car's own one besides. " + "Default: ${DEFAULT-VALUE}.")
     private int values;
 
     @Mixin

@@ -17,10 +17,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class PeakUnderNoiseTest {
 
-    private static final int RUNS = 60;
+    private static final int RUNS = 30;
 
-    /** Of sixty intervals that hold nine times in ten, fewer do about once in a hundred. */
-    private static final int FEWEST = 48;
+    /** Of thirty intervals that hold nine times in ten, fewer do about once in a hundred. */
+    private static final int FEWEST = 23;
 
     private static final double RATE = 50;
 

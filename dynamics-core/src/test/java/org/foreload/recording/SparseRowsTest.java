@@ -14,10 +14,10 @@ class SparseRowsTest {
     /** Times in which feet come down, s. Common practice, no source. */
     private static final double[] FEET = {0.1, 0.13, 0.16, 0.2, 0.25, 0.3};
 
-    private static final int RUNS = 20;
+    private static final int RUNS = 10;
 
-    /** Of 120 intervals that hold nine times in ten, fewer do once in a thousand. */
-    private static final int FEWEST = 97;
+    /** Of sixty intervals that hold nine times in ten, fewer do once in a thousand. */
+    private static final int FEWEST = 46;
 
     /**
      * A period of 0.2 s is 10 m here, and a foot is down within it: a straight line from row to row is 4 m early.

@@ -4,6 +4,7 @@ import org.foreload.conventions.Bounds;
 import org.foreload.load.LoadTransfer;
 import org.foreload.tyre.ContactPatch;
 import org.foreload.tyre.Tyre;
+import org.foreload.vehicle.Car;
 
 /** Loads and forces of the two wheels of one axle, which share a slip and get equal shares of brake and drive. */
 final class AxleForces {
@@ -23,12 +24,6 @@ final class AxleForces {
     private final double driveShare;
     private final double relaxationLength;
     private final boolean antiLock;
-
-    /**
-     * Share of what a wheel carries rolling up to which an anti-lock system lets it be slowed. Invented for want of a
-     * source: such systems swing about the peak and give away a few per cent.
-     */
-    private static final double ANTI_LOCK_SHARE = 0.95;
 
     /**
      * @param tyre each of the two tyres
@@ -103,7 +98,7 @@ final class AxleForces {
             shared(wheel, load, patch, wheels);
         } else {
             double hardest =
-                    antiLock ? -ANTI_LOCK_SHARE * tyre.rollingForceLimit(felt, load) : Double.NEGATIVE_INFINITY;
+                    antiLock ? -Car.ANTI_LOCK_SHARE * tyre.rollingForceLimit(felt, load) : Double.NEGATIVE_INFINITY;
             tyre.roll(felt, Bounds.larger(hardest, asked), load, patch);
             rolls(wheel, load, Bounds.larger(hardest, Bounds.smaller(asked, -brake)), patch, wheels);
         }

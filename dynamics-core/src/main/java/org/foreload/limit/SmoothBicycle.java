@@ -26,9 +26,9 @@ final class SmoothBicycle {
 
     private static final double BENDS_TO = 0.9995;
 
-    /** Share of its longitudinal peak to which anti-lock brakes hold a wheel, and from which its force bends over. */
-    private static final double HELD_TO = 0.95;
-
+    /**
+     * Share of its longitudinal peak from which the force of a wheel bends over to what anti-lock brakes hold it to.
+     */
     private static final double HELD_FROM = 0.90;
 
     /** Share of what it can carry that a wheel may be asked for, so that none comes to the edge of stopping. */
@@ -290,7 +290,7 @@ final class SmoothBicycle {
         if (size <= from) {
             return tape.over(asked, peak);
         }
-        double width = (held ? HELD_TO : BENDS_TO) - from;
+        double width = (held ? Car.ANTI_LOCK_SHARE : BENDS_TO) - from;
         double tanh = Math.tanh((size - from) / width);
         double result = Math.copySign(from + width * tanh, ratio);
         double slope = 1 - tanh * tanh;

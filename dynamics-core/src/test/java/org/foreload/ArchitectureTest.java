@@ -97,7 +97,7 @@ class ArchitectureTest {
                     "optimum"),
             room("risk", "braking", "driver", "entry", "path", "strategy", "study", "tyre", "vehicle"),
             room("lap", "entry", "optimum", "path", "strategy", "study", "trace"),
-            room("strategy", "braking", "driver", "entry", "ideal", "path", "study", "vehicle"),
+            room("strategy", "braking", "driver", "entry", "grip", "ideal", "path", "study", "vehicle"),
             room(
                     "stability",
                     "braking",

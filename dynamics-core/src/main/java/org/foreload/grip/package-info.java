@@ -10,8 +10,9 @@
  * axle ({@link org.foreload.grip.GripUse}), and which accelerations are feasible; {@link org.foreload.grip.LocalGrip}
  * and {@link org.foreload.grip.Chord}: the same, fast, for many questions at one place;
  * {@link org.foreload.grip.BrakingGrip}: what braking does to each axle's cornering;
- * {@link org.foreload.grip.GgDiagram}; {@link org.foreload.grip.BrakeDistribution}: straight-line braking. Utilisation
- * is the friction scale with which an axle just carries its demand: 1 at the limit.
+ * {@link org.foreload.grip.GgDiagram}; {@link org.foreload.grip.BrakeDistribution}: straight-line braking;
+ * {@link org.foreload.grip.HeldBrakes}: what anti-lock brakes give of what is asked. Utilisation is the friction scale
+ * with which an axle just carries its demand: 1 at the limit.
  *
  * <p><b>Valid when</b> steer angles are small (axle forces lie in body axes) and loads have settled. <b>Neglects</b>
  * slip angles and the drag of steered wheels, rolling resistance, engine braking, differential effects, everything

@@ -3,13 +3,14 @@ package org.foreload.strategy;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.conventions.Gravity;
+import org.foreload.grip.HeldBrakes;
 import org.foreload.ideal.IdealProfile;
 import org.foreload.path.Path;
 import org.foreload.vehicle.Car;
 
 /**
  * Where a car of constant brake force would have to brake so as to come out of a release a little slower than the
- * bound: a closed form, near which searches begin.
+ * bound: a closed form, near which searches begin. Anti-lock brakes give no more than the tyres hold.
  */
 final class BrakePointEstimate {
 
@@ -39,12 +40,14 @@ final class BrakePointEstimate {
 
     private final IdealProfile bound;
     private final Car car;
+    private final HeldBrakes brakes;
     private final Path path;
 
     BrakePointEstimate(IdealProfile bound, Car car, Path path) {
         this.bound = bound;
         this.path = path;
         this.car = car;
+        this.brakes = new HeldBrakes(car);
     }
 
     /**
@@ -60,7 +63,7 @@ final class BrakePointEstimate {
                 * Math.min(
                         bound.speedAt(Math.max(0, brakedTo)),
                         Math.sqrt(bound.minimumSpeed() * bound.minimumSpeed() + 2 * Math.max(0, coasted)));
-        double[] left = areaLeft(release);
+        double[] left = lostAfter(braking, target * target);
         double lastAtFull = bound.brakePoint().orElse(release.start());
         double point = Math.min(lastAtFull, release.start());
         double peak = braking.peakDeceleration();
@@ -72,8 +75,9 @@ final class BrakePointEstimate {
             double toLose = (speed * speed - target * target) / 2
                     - dragAtTarget * Math.max(0, brakedTo - Math.max(release.start(), point))
                     - climbed(point, brakedTo);
-            double full = (toLose - peak * left[0]) / (peak + drag((speed * speed + target * target) / 2));
-            double there = full > 0 ? release.start() - full : whereLeft(release, left, toLose / peak);
+            double square = (speed * speed + target * target) / 2;
+            double full = (toLose - left[0]) / (brakes.given(peak, square) + drag(square));
+            double there = full > 0 ? release.start() - full : whereLeft(release, left, toLose);
             point = there - speed * braking.buildUpTime() / 2;
         }
         return point;
@@ -108,23 +112,28 @@ final class BrakePointEstimate {
         return bound.minimumSpeed();
     }
 
-    /** What is left of a release at equally spaced stations from its start to its end: metres at the full peak. */
-    private static double[] areaLeft(Release release) {
+    /**
+     * What the rest of a release takes off half the square of the speed, m²/s², at equally spaced stations from its
+     * start to its end.
+     */
+    private double[] lostAfter(Braking braking, double square) {
+        Release release = braking.release();
         double[] left = new double[PARTS + 1];
         double part = (release.end() - release.start()) / PARTS;
         for (int i = PARTS - 1; i >= 0; i--) {
-            left[i] = left[i + 1] + release.remaining(release.start() + (i + 0.5) * part) * part;
+            double asked = braking.peakDeceleration() * release.remaining(release.start() + (i + 0.5) * part);
+            left[i] = left[i + 1] + brakes.given(asked, square) * part;
         }
         return left;
     }
 
-    /** Station within a release at which so much of it is left. */
-    private static double whereLeft(Release release, double[] left, double area) {
+    /** Station within a release from which on it takes so much. */
+    private static double whereLeft(Release release, double[] left, double toLose) {
         int i = PARTS;
-        while (i > 0 && left[i - 1] <= area) {
+        while (i > 0 && left[i - 1] <= toLose) {
             i--;
         }
-        double share = i == 0 || area <= 0 ? 0 : (area - left[i]) / (left[i - 1] - left[i]);
+        double share = i == 0 || toLose <= 0 ? 0 : (toLose - left[i]) / (left[i - 1] - left[i]);
         return release.start() + (i - share) / PARTS * (release.end() - release.start());
     }
 }

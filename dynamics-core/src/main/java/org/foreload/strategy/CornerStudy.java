@@ -168,17 +168,22 @@ public final class CornerStudy {
 
     /**
      * Time, s, that the margin costs an entry: how much quicker the same release is from its quickest brake point with
-     * nothing in hand. Zero where it is no quicker.
+     * nothing in hand. Zero where it is no quicker; NaN where no such brake point is found, as of an entry that does
+     * not keep its line.
      *
      * @param entry an entry of this study that keeps the margin
      */
     public double marginCost(EntryResult entry) {
         Objects.requireNonNull(entry, "entry");
-        Trial bare = with(new Allowance(allowance.drift(), 0, 0, 0, 0))
-                .search()
-                .quickest(entry.plan().braking());
+        Braking braking = entry.plan().braking();
+        BrakePointSearch search =
+                with(new Allowance(allowance.drift(), 0, 0, 0, 0)).search();
+        Trial bare = search.quickest(braking);
         if (!bare.met()) {
-            return 0;
+            bare = search.latest(braking, entry.plan().brakePoint());
+        }
+        if (!bare.met()) {
+            return Double.NaN;
         }
         return Math.max(0, entry.time() - simulator.run(bare.entry().plan()).time());
     }

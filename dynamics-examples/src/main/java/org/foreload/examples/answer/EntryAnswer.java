@@ -29,6 +29,28 @@ public final class EntryAnswer {
         return faces(study, handover, kept, report, all, List.of(verdict(study, entry, kept, units)), units);
     }
 
+    /**
+     * An entry of a driver who makes a mistake.
+     *
+     * @param mistake what is done otherwise than planned: {@code brake harder by 50 %}
+     * @param planned the entry of the plan without it
+     */
+    public static Report mistaken(
+            CornerStudy study, EntryResult entry, String mistake, EntryResult planned, boolean all, Units units) {
+        boolean kept = study.allowance().met(entry);
+        double slower = entry.made() && planned.made() ? entry.time() - planned.time() : Double.NaN;
+        Report report = described(plain(study, entry, kept), entry)
+                .with("mistake", mistake)
+                .with("planned_time_s", planned.time())
+                .with("slower_than_planned_s", slower);
+        String beside = Double.isNaN(slower)
+                ? "without that, " + result(study, planned, study.allowance().met(planned))
+                : Words.seconds(Math.abs(slower)) + (slower < 0 ? " quicker" : " slower") + " than without that, "
+                        + Words.seconds(planned.time()) + "; the driver expects the plan.";
+        List<String> headlines = List.of(verdict(study, entry, kept, units), mistake + ": " + beside);
+        return faces(study, Handover.of(entry, Double.NaN), kept, report, all, headlines, units);
+    }
+
     /** An entry from the latest brake point, or the closest attempt where there is none. */
     public static Report latest(CornerStudy study, Finding finding, Handover handover, boolean all, Units units) {
         boolean found = finding.found();

@@ -271,7 +271,7 @@ public record SheetPage(
         EntryResult last = planned.last().entry();
         List<String> felt = new ArrayList<>();
         if (last.made()) {
-            felt.add(one.way().felt());
+            felt.add(one.mistake().felt());
         } else {
             felt.add(TellTale.of(last));
         }
@@ -280,7 +280,7 @@ public record SheetPage(
                 .filter(lock -> !told || lock != planned.last())
                 .ifPresent(lock -> felt.add(locks(one, lock, felt)));
         return new OverdoneRow(
-                one.way().words(),
+                one.mistake().words(),
                 last.made()
                         ? "up to " + amount(one, planned.last()) + ": " + makes(sheet, planned.last())
                         : "by " + amount(one, planned.last()) + ": "
@@ -305,7 +305,7 @@ public record SheetPage(
     }
 
     private static String amount(Overdone one, Driven driven) {
-        return Numbers.shortest(driven.amount()) + " " + one.way().unit();
+        return Numbers.shortest(driven.amount()) + " " + one.mistake().unit();
     }
 
     private static String makes(Sheet sheet, Driven driven) {

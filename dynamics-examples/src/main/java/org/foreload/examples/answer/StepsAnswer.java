@@ -105,6 +105,7 @@ public final class StepsAnswer {
                     .with("goes_first_as_planned", step.tooLateAsPlanned().goesFirst())
                     .with("tell_tale_as_planned", step.tooLateAsPlanned().tellTale())
                     .with("later_m", step.later())
+                    .with("later_beyond_m", step.beyond())
                     .with("further_m", step.further())
                     .with(
                             "changes",
@@ -181,8 +182,17 @@ public final class StepsAnswer {
                 + String.join(", ", changes.between(before, step)) + ": "
                 + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
                 + Words.percent(step.risk().failed().value()) + " failures. "
-                + (together.isEmpty() ? "" : together + ". ") + tooLate(step, !felt);
+                + (together.isEmpty() ? "" : together + ". ")
+                + (step.beyond() >= LEAST_BEYOND ? LARGE : "")
+                + tooLate(step, !felt);
     }
+
+    /** Metres that a plan of whole metres does not show. */
+    private static final double LEAST_BEYOND = 1;
+
+    /** Said of a step that brakes later than the step before forgives. */
+    private static final String LARGE =
+            "A large step; none shorter keeps the margin in so few steps: go there with someone beside you. ";
 
     /**
      * Why a step changes more than one thing, such as {@code Together: later alone leaves too little margin, harder

@@ -25,7 +25,7 @@ class StepChangesTest {
     private static Step step(BrakePlan plan, Aspect... changed) {
         Risk risk = new Risk(plan, new Proportion(0, 1), Map.of(), 10, 0);
         TooLate never = new TooLate(OptionalInt.empty(), "nothing", "none");
-        return new Step(risk, 0, 0, 0, never, never, List.of(changed), List.of());
+        return new Step(risk, 0, 0, 0, 0, never, never, List.of(changed), List.of());
     }
 
     private static BrakePlan plan(double brakePoint, double peak, double start, double end) {

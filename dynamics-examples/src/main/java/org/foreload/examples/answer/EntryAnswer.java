@@ -57,7 +57,10 @@ public final class EntryAnswer {
         double cost = found ? study.marginCost(finding.entry()) : Double.NaN;
         QuickerEarlier quicker = QuickerEarlier.of(study, finding);
         Report report = quicker.fields(described(study, finding, cost));
-        List<String> headlines = quicker.after(verdict(study, finding, units));
+        List<String> headlines = new ArrayList<>(quicker.after(verdict(study, finding, units)));
+        if (!found) {
+            ShortApproach.of(study, finding.entry().plan().braking()).ifPresent(headlines::add);
+        }
         return faces(study, handover, found, report, all, headlines, units);
     }
 

@@ -103,7 +103,7 @@ final class EntryVerb extends ReportVerb implements Driving {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw new ComputationException(
+            throw ComputationException.missed(
                     "no brake point makes the corner with this release and this margin: give the plan a --brake-point");
         }
         return finding.entry().plan();

@@ -26,7 +26,9 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, kept), entry)
                 .with("in_hand_m", handover.inHand())
                 .with("margin_cost_s", Double.NaN);
-        return faces(study, handover, kept, report, all, List.of(verdict(study, entry, kept, units)), units);
+        List<String> headlines = new ArrayList<>(List.of(verdict(study, entry, kept, units)));
+        BankedStraight.of(study, entry, units).ifPresent(headlines::add);
+        return faces(study, handover, kept, report, all, headlines, units);
     }
 
     /**
@@ -60,6 +62,7 @@ public final class EntryAnswer {
         List<String> headlines = new ArrayList<>(quicker.after(verdict(study, finding, units)));
         if (!found) {
             ShortApproach.of(study, finding.entry().plan().braking()).ifPresent(headlines::add);
+            BankedStraight.of(study, finding.entry(), units).ifPresent(headlines::add);
         }
         return faces(study, handover, found, report, all, headlines, units);
     }

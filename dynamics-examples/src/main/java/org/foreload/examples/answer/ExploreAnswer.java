@@ -182,7 +182,7 @@ public final class ExploreAnswer {
                     .ifPresent(
                             closest -> lines.add("The quickest makes it" + EntryAnswer.missing(study, closest) + "."));
             if (sweep.complete()) {
-                ShortApproach.of(study).ifPresent(lines::add);
+                WhyMissed.of(study).ifPresent(lines::add);
             }
             return lines;
         }

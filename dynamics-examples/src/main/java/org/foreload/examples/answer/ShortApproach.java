@@ -40,7 +40,7 @@ public final class ShortApproach {
      *
      * @return a sentence; empty where a longer approach is not needed, or does not help
      */
-    public static Optional<String> of(CornerStudy study) {
+    static Optional<String> of(CornerStudy study) {
         return of(study, firm(study));
     }
 
@@ -71,7 +71,8 @@ public final class ShortApproach {
         return longer.latest(braking).found();
     }
 
-    private static Braking firm(CornerStudy study) {
+    /** Firm braking, carried into the bend. */
+    static Braking firm(CornerStudy study) {
         return Braking.of(
                 PEAK_SHARE * study.lockLimit(),
                 BUILD_UP,

@@ -4,6 +4,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.ShortApproach;
+import org.foreload.examples.answer.WhyMissed;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;
@@ -93,7 +94,7 @@ final class PlaceOptions {
                 return question.apply(study);
             } catch (ComputationException e) {
                 throw e.missed()
-                        ? ShortApproach.of(study)
+                        ? WhyMissed.of(study)
                                 .map(why -> new ComputationException(e.getMessage() + ". " + why))
                                 .orElse(e)
                         : e;

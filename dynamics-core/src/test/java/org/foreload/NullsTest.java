@@ -23,9 +23,6 @@ import org.junit.jupiter.api.Test;
  */
 class NullsTest {
 
-    /** Packages whose results and measures are not held to it yet. */
-    private static final Set<String> LATER = Set.of("limit");
-
     /**
      * Packages whose methods run in every step of a simulation or a solution, where the virtual machine refuses null by
      * itself, without a name; their constructors and factories name it.
@@ -61,9 +58,6 @@ class NullsTest {
         Set<String> broken = new TreeSet<>();
         Set<String> untried = new TreeSet<>();
         for (Class<?> type : PublicTypes.all()) {
-            if (LATER.contains(PublicTypes.room(type))) {
-                continue;
-            }
             for (Executable member : PublicTypes.members(type)) {
                 Parameter[] parameters = member.getParameters();
                 for (int i = 0; i < parameters.length; i++) {

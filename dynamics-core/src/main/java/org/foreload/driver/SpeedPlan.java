@@ -71,6 +71,9 @@ public record SpeedPlan(double[] stations, double[] speeds) {
 
     /** Acceleration that the plan implies, m/s². */
     public double acceleration(double station) {
+        if (Double.isNaN(station)) {
+            return station;
+        }
         int i = interval(station);
         return (speeds[i + 1] * speeds[i + 1] - speeds[i] * speeds[i]) / (2 * (stations[i + 1] - stations[i]));
     }

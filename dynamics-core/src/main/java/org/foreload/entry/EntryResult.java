@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Checks;
 import org.foreload.trace.Trace;
 
 /**
@@ -142,10 +143,11 @@ public record EntryResult(
          *
          * @param keptFront share of the front axle's friction that does not count as left
          * @param keptRear the same for the rear axle
+         * @throws org.foreload.conventions.InvalidValueException if one of them is NaN
          */
         public Limit fullest(double keptFront, double keptRear) {
-            double leftFront = front - keptFront;
-            double leftRear = rear - keptRear;
+            double leftFront = front - Checks.number("kept_front", keptFront);
+            double leftRear = rear - Checks.number("kept_rear", keptRear);
             if (rollOver < leftFront && rollOver < leftRear) {
                 return Limit.ROLL_OVER;
             }

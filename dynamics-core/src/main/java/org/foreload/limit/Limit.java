@@ -136,7 +136,7 @@ public final class Limit {
         Objects.requireNonNull(start, "start");
         Objects.requireNonNull(watcher, "watcher");
         Objects.requireNonNull(car, "car");
-        Path path = corner.path();
+        Path path = Objects.requireNonNull(corner, "corner").path();
         IdealProfile profile = guess(car, corner);
         double letGo = band instanceof Band.Within && straight(path) ? HELD_BEFORE : 0;
         double[] ends = MeshMaker.ends(path, profile, options.intervals(), letGo, HELD_BEFORE, hands.brakeUntil());

@@ -1,6 +1,7 @@
 package org.foreload.limit;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.foreload.path.Path;
 
@@ -25,9 +26,10 @@ public record LimitResult(
      */
     private static final double DRIVE_ON = 0.2;
 
-    /** Copies the list. */
+    /** Copies the list; refuses null by the component's name. */
     public LimitResult {
-        points = List.copyOf(points);
+        points = List.copyOf(Objects.requireNonNull(points, "points"));
+        Objects.requireNonNull(way, "way");
     }
 
     /** Where the car is slowest after the brake has come on, as an index of {@link #points}. */

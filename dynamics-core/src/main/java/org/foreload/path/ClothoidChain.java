@@ -76,7 +76,7 @@ final class ClothoidChain {
     }
 
     double gradient(double s) {
-        return gradient[index.piece(inside(s))];
+        return Double.isNaN(s) ? s : gradient[index.piece(inside(s))];
     }
 
     double heading(double s) {

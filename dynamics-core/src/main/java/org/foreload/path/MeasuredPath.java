@@ -176,7 +176,7 @@ public final class MeasuredPath implements Path {
     }
 
     private double between(double[] values, double s) {
-        if (!(s > station[0])) {
+        if (s <= station[0]) {
             return values[0];
         }
         int last = station.length - 1;

@@ -162,22 +162,27 @@ public final class SegmentPath implements Path {
 
     @Override
     public double grade(double s) {
-        return grade;
+        return everywhere(grade, s);
     }
 
     @Override
     public double banking(double s) {
-        return banking;
+        return everywhere(banking, s);
     }
 
     @Override
     public double widthLeft(double s) {
-        return halfWidth;
+        return everywhere(halfWidth, s);
     }
 
     @Override
     public double widthRight(double s) {
-        return halfWidth;
+        return everywhere(halfWidth, s);
+    }
+
+    /** A number that is the same at every station; what is no station has none. */
+    private static double everywhere(double value, double s) {
+        return Double.isNaN(s) ? s : value;
     }
 
     @Override

@@ -11,7 +11,6 @@ import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
-import org.foreload.driver.SpeedPlan;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
@@ -41,6 +40,8 @@ public record PracticeSteps(List<Step> steps, double reached) {
      *
      * @param risk the plan of this step and how it turns out
      * @param later how much later the foot comes down than in the step before, m
+     * @param beyond by how much, m, that is more than the step before forgives, overdoing included; 0 where it is not.
+     *     More only where no smaller step would do
      * @param further how much further along the line the brake is carried, m
      * @param gain mean time gained on the step before, s
      * @param tooLate what becomes of a brake point that is missed, with the foot with which the risk was counted
@@ -51,6 +52,7 @@ public record PracticeSteps(List<Step> steps, double reached) {
     public record Step(
             Risk risk,
             double later,
+            double beyond,
             double further,
             double gain,
             TooLate tooLate,
@@ -151,10 +153,11 @@ public record PracticeSteps(List<Step> steps, double reached) {
         double reached = farthest.getAsDouble();
         List<Step> steps = new ArrayList<>();
         Risk before = first.get();
-        steps.add(step(risks, new PracticeWay.Leg(before, List.of(), List.of()), before));
+        TooLate late = TooLate.of(risks, now);
+        steps.add(step(risks, new PracticeWay.Leg(before, late, 0, List.of(), List.of()), before));
         if (reached > 0) {
             Optional<List<PracticeWay.Leg>> legs =
-                    PracticeWay.find(risks, before, between(now, target, reached), number, accepted, sweep);
+                    PracticeWay.find(risks, before, late, between(now, target, reached), number, accepted, sweep);
             if (legs.isEmpty()) {
                 return Optional.empty();
             }
@@ -237,13 +240,13 @@ public record PracticeSteps(List<Step> steps, double reached) {
     private static Step step(RiskStudy risks, PracticeWay.Leg leg, Risk before) {
         Risk risk = leg.risk();
         BrakePlan plan = risk.plan();
-        SpeedPlan expected = risks.expected(plan);
         return new Step(
                 risk,
                 plan.brakePoint() - before.plan().brakePoint(),
+                leg.beyond(),
                 plan.release().end() - before.plan().release().end(),
                 before.meanTime() - risk.meanTime(),
-                TooLate.of(plan, late -> risks.asPlanned(late, expected)),
+                leg.tooLate(),
                 TooLate.of(plan, risks::unmoved),
                 leg.changed(),
                 leg.alone());

@@ -16,8 +16,9 @@ import org.foreload.study.Sweep;
  * The way from one plan to another by steps that change one thing each, where that can be. What the plans differ in is
  * cut into parts; every combination of parts is a plan, and a step goes from one plan to any that lies farther along in
  * one aspect, or in several. Of all ways whose plans keep the margin and the accepted risk, the one is taken along
- * which every step gains, or is short of a gain by least; of those the one with the fewest steps that ask for too much
- * at once; of those the one with the most even steps; of those the one that gains soonest.
+ * which no step brakes later than the plan before forgives, or is beyond that by least; of those the one along which
+ * every step gains, or is short of a gain by least; of those the one with the fewest steps that ask for too much at
+ * once; of those the one with the most even steps; of those the one that gains soonest.
  */
 final class PracticeWay {
 
@@ -33,8 +34,8 @@ final class PracticeWay {
     /** Least that a step gains which asks for two things at once, s: less is not worth the trouble. */
     private static final double WORTH_TWO = 0.02;
 
-    /** Metres by which no step should brake later at once. Invented for want of a source. */
-    private static final double FAR = 20;
+    /** Deviations of the brake point that a step leaves room for: of a normal law one try in 44 is later. */
+    private static final double OVERDONE = 2;
 
     /** Sums of shares and times that differ by less are the same. */
     private static final double ROUNDING = 1e-9;
@@ -50,8 +51,12 @@ final class PracticeWay {
     private final double inHand;
     private final double[][] shares;
     private final Map<Integer, Driven> driven = new HashMap<>();
+    private final Map<Integer, TooLate> late = new HashMap<>();
     private final double[] times;
     private final boolean[] open;
+
+    /** How much later, m, the step after each plan may brake; no limit until that plan's late brake was looked at. */
+    private final double[] room;
 
     /** How a plan turns out for the driver, and whether it may be a step. */
     private record Driven(Risk risk, boolean kept) {}
@@ -59,9 +64,11 @@ final class PracticeWay {
     /**
      * One step of the way.
      *
+     * @param tooLate what becomes of its brake point when that is missed, with the foot with which failures are counted
+     * @param beyond how much later it brakes than the plan before leaves room for, m; 0 where it keeps within
      * @param alone what each thing that changes would have done by itself; empty where only one does
      */
-    record Leg(Risk risk, List<Aspect> changed, List<PracticeSteps.Alone> alone) {}
+    record Leg(Risk risk, TooLate tooLate, double beyond, List<Aspect> changed, List<PracticeSteps.Alone> alone) {}
 
     private PracticeWay(
             RiskStudy risks, BrakePlan now, BrakePlan target, int most, double accepted, Sweep sweep, double inHand) {
@@ -81,6 +88,8 @@ final class PracticeWay {
         }
         this.times = new double[plans];
         this.open = new boolean[plans];
+        this.room = new double[plans];
+        Arrays.fill(room, Double.POSITIVE_INFINITY);
         this.shares = new double[plans][parts.length];
         for (int plan = 0; plan < plans; plan++) {
             for (int i = 0; i < parts.length; i++) {
@@ -93,18 +102,20 @@ final class PracticeWay {
      * Finds the way.
      *
      * @param first how the plan of now turns out
+     * @param firstLate what becomes of it when its brake point is missed
      * @param target a plan within the accepted risk
      * @param most steps, 1 or more
      * @return steps in their order; empty after a stop
      */
     static Optional<List<Leg>> find(
-            RiskStudy risks, Risk first, BrakePlan target, int most, double accepted, Sweep sweep) {
+            RiskStudy risks, Risk first, TooLate firstLate, BrakePlan target, int most, double accepted, Sweep sweep) {
         BrakePlan now = first.plan();
         var simulator = risks.study().simulator();
         double ends = Math.min(InHand.of(simulator, now), InHand.of(simulator, target));
         double inHand = Math.min(risks.study().allowance().inHand(), ends);
         PracticeWay way = new PracticeWay(risks, now, target, most, accepted, sweep, inHand);
         way.driven.put(0, new Driven(first, true));
+        way.late(0, firstLate);
         return way.probe() ? way.legs() : Optional.empty();
     }
 
@@ -174,10 +185,14 @@ final class PracticeWay {
     /** Drives the plans of the best way with scatter until all of them may be steps. */
     private Optional<List<Leg>> legs() {
         List<Integer> way = best();
-        while (!driven.keySet().containsAll(way)) {
+        while (!late.keySet().containsAll(way)) {
             for (int plan : way) {
-                if (driven(plan).isEmpty()) {
+                Optional<Driven> one = driven(plan);
+                if (one.isEmpty()) {
                     return Optional.empty();
+                }
+                if (one.get().kept() && !late.containsKey(plan)) {
+                    late(plan, TooLate.of(risks, plan(plan)));
                 }
             }
             way = best();
@@ -209,6 +224,22 @@ final class PracticeWay {
         return Optional.of(driven.get(plan));
     }
 
+    /**
+     * Notes what a plan forgives. Whoever brakes at the next step's place while all else is still as before, and
+     * overdoes that, must make the corner. Where nobody brakes there is no such place.
+     */
+    private void late(int plan, TooLate one) {
+        late.put(plan, one);
+        BrakePlan from = plan(plan);
+        if (from.brakePoint() >= from.release().end()) {
+            return;
+        }
+        Scatter scatter = risks.scatter();
+        room[plan] = Math.max(
+                Aspect.BRAKE_POINT.least(scatter, target.peakDeceleration()),
+                one.forgiven() - OVERDONE * scatter.brakePoint());
+    }
+
     private Optional<Leg> leg(int from, int to) {
         List<Aspect> changed = new ArrayList<>();
         for (Aspect aspect : Aspect.values()) {
@@ -224,14 +255,14 @@ final class PracticeWay {
             }
             alone.add(new PracticeSteps.Alone(aspect, open[one], times[from] - times[one]));
         }
-        return Optional.of(new Leg(driven.get(to).risk(), changed, alone));
+        return Optional.of(new Leg(driven.get(to).risk(), late.get(to), tooFar(from, to), changed, alone));
     }
 
     /** Cheapest way to each plan by each number of steps; costs are compared one after the other. */
     private List<Integer> best() {
         double[][][] costs = new double[most + 1][times.length][];
         int[][] before = new int[most + 1][times.length];
-        costs[0][0] = new double[4];
+        costs[0][0] = new double[5];
         int steps = 0;
         for (int k = 1; k <= most; k++) {
             for (int to = 1; to < times.length; to++) {
@@ -281,20 +312,21 @@ final class PracticeWay {
         boolean together = changed > 1;
         boolean tooMuch = changed > 2 || together && needless(from, to);
         return new double[] {
-            until[0] + lost(from, to, together),
-            until[1] + (tooMuch ? 1 : 0) + tooFar(from, to),
-            until[2] + load * load,
-            until[3] + times[to]
+            until[0] + tooFar(from, to),
+            until[1] + lost(from, to, together),
+            until[2] + (tooMuch ? 1 : 0),
+            until[3] + load * load,
+            until[4] + times[to]
         };
     }
 
-    /** How much later than {@link #FAR} a step brakes, in units of that. */
+    /** How much later a step brakes than the plan before leaves room for, m. */
     private double tooFar(int from, int to) {
         int point = Aspect.BRAKE_POINT.ordinal();
         double later = parts[point] == 0
                 ? 0
                 : (share(to, point) - share(from, point)) * (target.brakePoint() - now.brakePoint());
-        return Math.max(0, later / FAR - 1);
+        return Math.max(0, later - room[from]);
     }
 
     /** Whether one of several changes could be a step by itself. */

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
+import org.foreload.driver.SpeedPlan;
 import org.foreload.entry.EntryResult;
 
 /**
@@ -24,6 +25,17 @@ public record TooLate(OptionalInt by, String goesFirst, String tellTale) {
         Objects.requireNonNull(by, "by");
         Objects.requireNonNull(goesFirst, "goesFirst");
         Objects.requireNonNull(tellTale, "tellTale");
+    }
+
+    /** How many whole metres later than planned the foot may come down, and the car still makes the corner. */
+    int forgiven() {
+        return by.isPresent() ? by.getAsInt() - 1 : MOST;
+    }
+
+    /** Of a plan, with the foot with which a study counts failures; it expects the plan as it was meant. */
+    static TooLate of(RiskStudy risks, BrakePlan plan) {
+        SpeedPlan expected = risks.expected(plan);
+        return of(plan, late -> risks.asPlanned(late, expected));
     }
 
     /** Brakes later by a metre at a time, until the car misses the corner. */

@@ -106,7 +106,7 @@ public record FrictionTyre(
         double x = normalisedX(longitudinalSlip);
         double y = normalisedY(lateralSlip);
         double length = length(x, y);
-        if (!(load > 0) || length == 0) {
+        if (load <= 0 || length == 0) {
             return TyreForce.NONE;
         }
         double fraction = curve.value(length);
@@ -131,11 +131,12 @@ public record FrictionTyre(
     public double lateralForce(double lateralSlip, double longitudinalForce, double load) {
         double y = Math.abs(normalisedY(lateralSlip));
         double peakX = peakForceX(load);
-        if (!(peakX > 0) || y == 0) {
+        if (peakX <= 0 || y == 0) {
             return 0;
         }
         double share = curve.lateralShare(y, Math.abs(longitudinalForce) / peakX);
-        return Math.copySign(peakForceY(load) * share, lateralSlip);
+        double force = peakForceY(load) * share;
+        return Double.isNaN(lateralSlip) ? lateralSlip : Math.copySign(force, lateralSlip);
     }
 
     @Override
@@ -201,7 +202,7 @@ public record FrictionTyre(
      */
     @Override
     public TyreForce lockedForce(double lateralSlip, double load) {
-        if (!(load > 0)) {
+        if (load <= 0) {
             return TyreForce.NONE;
         }
         double perUnit = slidingPerUnit(lateralSlip, peakForceX(load), peakForceY(load));
@@ -219,7 +220,7 @@ public record FrictionTyre(
 
     /** Force along a stopped wheel, N; across it, lateral slip times as much. */
     private double slidingPerUnit(double lateralSlip, double peakX, double peakY) {
-        if (!(peakX > 0)) {
+        if (peakX <= 0) {
             return 0;
         }
         double fraction = curve.value(length(normalisedX(1), normalisedY(lateralSlip)));

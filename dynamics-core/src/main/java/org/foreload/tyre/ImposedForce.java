@@ -32,7 +32,10 @@ final class ImposedForce {
     private ImposedForce() {}
 
     static double lateralForce(Tyre tyre, double lateralSlip, double longitudinalForce, double load) {
-        if (!(load > 0)) {
+        if (Double.isNaN(load + lateralSlip)) {
+            return Double.NaN;
+        }
+        if (load <= 0) {
             return 0;
         }
         double linear = longitudinalForce / tyre.slipStiffness(load);
@@ -41,7 +44,10 @@ final class ImposedForce {
     }
 
     static double rollingForceLimit(Tyre tyre, double lateralSlip, double load) {
-        if (!(load > 0)) {
+        if (Double.isNaN(load + lateralSlip)) {
+            return Double.NaN;
+        }
+        if (load <= 0) {
             return 0;
         }
         double linear = tyre.peakForceX(load) / tyre.slipStiffness(load);

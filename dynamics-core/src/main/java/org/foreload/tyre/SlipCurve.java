@@ -35,6 +35,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * of the {@link #inverse}. One where the whole force is lacking, {@link #peakSlip} where nothing is.
      */
     default double inverseSecant(double lack) {
+        if (Double.isNaN(lack)) {
+            return lack;
+        }
         double value = Math.sqrt(1 - lack * lack);
         return value > 0 ? inverse(value) / value : 1;
     }
@@ -47,7 +50,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * longitudinal force; infinite for a curve that never falls, whose share tends to one.
      */
     default double lengthOfLargestShare(double y) {
-        return Double.POSITIVE_INFINITY;
+        return Double.isNaN(y) ? y : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -55,7 +58,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
      * {@code y}.
      */
     default double largestShare(double y) {
-        return 1;
+        return Double.isNaN(y) ? y : 1;
     }
 
     /**
@@ -102,7 +105,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double slope(double x) {
-            return x < 1 ? 1 : 0;
+            return x < 1 ? 1 : Double.isNaN(x) ? x : 0;
         }
 
         @Override
@@ -190,7 +193,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double sliding = y * (1.0 / 3);
             return sliding * sliding < circle
                     ? CombinedSlip.quickly(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
-                    : Math.sqrt(Bounds.larger(circle, 0));
+                    : Double.isNaN(y) ? y : Math.sqrt(Bounds.larger(circle, 0));
         }
     }
 
@@ -297,7 +300,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         @Override
         public double inverse(double y) {
-            return y < 1 ? y * inverseSecant(Math.sqrt((1 - y) * (1 + y))) : peakSlip;
+            return y >= 1 ? peakSlip : y * inverseSecant(Math.sqrt((1 - y) * (1 + y)));
         }
 
         /**
@@ -306,7 +309,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
         @Override
         public double inverseSecant(double lack) {
             if (!inverses.holds(lack)) {
-                return 1;
+                return Double.isNaN(lack) ? lack : 1;
             }
             double secant = inverses.value(lack);
             if (inverseExact || lack == 0) {
@@ -335,7 +338,9 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             double length = lengths.value(y);
             double left = secant(length);
             double most = left * Math.sqrt(Bounds.larger(length * length - y * y, 0));
-            return along < most ? CombinedSlip.quickly(this, y, along, secant(y), 1 / most, length, left) : y * left;
+            return along < most
+                    ? CombinedSlip.quickly(this, y, along, secant(y), 1 / most, length, left)
+                    : Double.isNaN(along) ? along : y * left;
         }
 
         /** {@inheritDoc} Read off a table, where it reaches. */

@@ -44,12 +44,12 @@ public interface Tyre {
 
     /** Largest pure longitudinal force in newtons at this load in newtons. */
     default double peakForceX(double load) {
-        return load > 0 ? peakFrictionX(load) * load : 0;
+        return load <= 0 ? 0 : peakFrictionX(load) * load;
     }
 
     /** Largest pure lateral force in newtons at this load in newtons. */
     default double peakForceY(double load) {
-        return load > 0 ? peakFrictionY(load) * load : 0;
+        return load <= 0 ? 0 : peakFrictionY(load) * load;
     }
 
     /**

@@ -38,8 +38,9 @@ class PracticeStepsTest {
 
     @Test
     void aLaterBrakePointIsReachedInEvenSteps() {
-        BrakePlan now = beyond(-9);
-        PracticeSteps way = exactly(now, LATEST, 3, 0).orElseThrow();
+        BrakePlan now = beyond(-9.5);
+        BrakePlan target = beyond(-0.5);
+        PracticeSteps way = exactly(now, target, 3, 0).orElseThrow();
         assertEquals(1, way.reached());
         List<PracticeSteps.Step> steps = way.steps();
         assertEquals(4, steps.size());
@@ -51,7 +52,7 @@ class PracticeStepsTest {
             assertEquals(0, step.further(), 1e-9);
             assertEquals(List.of(Aspect.BRAKE_POINT), step.changed());
         }
-        assertEquals(LATEST, steps.get(3).risk().plan());
+        assertEquals(target, steps.get(3).risk().plan());
     }
 
     /**
@@ -78,6 +79,63 @@ class PracticeStepsTest {
 
     private static double latest(Braking braking) {
         return SampleRisks.STUDY.search().latest(braking).point();
+    }
+
+    /**
+     * Whoever takes a step by its brake point only, and does all else as before, makes the corner; each such entry is
+     * simulated by itself. A metre, the least that is a step, is left to the plan's own margin. The way is 19 m of
+     * brake point, more than any plan along it forgives.
+     */
+    @Test
+    void aStepHalfDoneMakesTheCorner() {
+        Braking gentle = Braking.of(4.5, 0.25, SampleRisks.BRAKING.release());
+        BrakePlan now = gentle.from(latest(gentle) - 6);
+        BrakePlan target = beyond(-0.5);
+        List<PracticeSteps.Step> steps =
+                exactly(now, target, 8, 0).orElseThrow().steps();
+        assertEquals(target, steps.get(steps.size() - 1).risk().plan());
+        assertTrue(target.brakePoint() - now.brakePoint() > 18, "a long way");
+        for (int i = 1; i < steps.size(); i++) {
+            double later = steps.get(i).later();
+            BrakePlan before = steps.get(i - 1).risk().plan();
+            EntryResult half = half(before, later);
+            assertTrue(later <= LEAST || half.made(), later + " m later from " + before + ": " + half.cause());
+            assertEquals(0, steps.get(i).beyond(), 1e-9);
+        }
+    }
+
+    /** The brake point of a step, and all else as before. */
+    private static EntryResult half(BrakePlan before, double later) {
+        return SampleRisks.STUDY.simulator().run(before.withBrakePoint(before.brakePoint() + later));
+    }
+
+    /** Least that is a step, m, and a little more: a way is cut into whole parts. */
+    private static final double LEAST = 1.05;
+
+    /** In one step there is no way around it: what is too much is said. */
+    @Test
+    void aStepThatCannotBeSmallerSaysByHowMuchItIsTooLarge() {
+        Braking gentle = Braking.of(4.5, 0.25, SampleRisks.BRAKING.release());
+        BrakePlan from = gentle.from(latest(gentle) - 2.5);
+        BrakePlan target = beyond(-2.5);
+        List<PracticeSteps.Step> steps =
+                exactly(from, target, 1, 0).orElseThrow().steps();
+        assertEquals(2, steps.size());
+        assertEquals(0, steps.get(0).beyond());
+        int forgiven = steps.get(0).tooLate().by().getAsInt() - 1;
+        assertTrue(half(from, forgiven).made() && !half(from, forgiven + 1).made());
+        assertEquals(
+                target.brakePoint() - from.brakePoint() - forgiven, steps.get(1).beyond(), 1e-9);
+    }
+
+    /** Who does not brake at all has no brake point to miss: the first step may be of any size. */
+    @Test
+    void whoDoesNotBrakeHasNoBrakePointToMove() {
+        RiskStudy risks = SampleRisks.risks(Scatter.NONE, 1, 1);
+        BrakePlan none = Braking.of(7, 0.25, new Release(ReleaseShapes.LINEAR, -103, -82))
+                .from(-80);
+        Optional<PracticeSteps> way = PracticeSteps.plan(risks, none, beyond(-3), 1, 1, SampleRisks.QUIET);
+        assertEquals(0, way.orElseThrow().steps().get(1).beyond());
     }
 
     /** What a driver cannot tell apart is no step of its own: a place to a metre, a peak to a hundredth of g. */

@@ -26,7 +26,31 @@ public final class EntryAnswer {
         Report report = described(plain(study, entry, kept), entry)
                 .with("in_hand_m", handover.inHand())
                 .with("margin_cost_s", Double.NaN);
-        return faces(study, handover, kept, report, all, List.of(verdict(study, entry, kept, units)), units);
+        List<String> headlines = new ArrayList<>(List.of(verdict(study, entry, kept, units)));
+        BankedStraight.of(study, entry, units).ifPresent(headlines::add);
+        return faces(study, handover, kept, report, all, headlines, units);
+    }
+
+    /**
+     * An entry of a driver who makes a mistake.
+     *
+     * @param mistake what is done otherwise than planned: {@code brake harder by 50 %}
+     * @param planned the entry of the plan without it
+     */
+    public static Report mistaken(
+            CornerStudy study, EntryResult entry, String mistake, EntryResult planned, boolean all, Units units) {
+        boolean kept = study.allowance().met(entry);
+        double slower = entry.made() && planned.made() ? entry.time() - planned.time() : Double.NaN;
+        Report report = described(plain(study, entry, kept), entry)
+                .with("mistake", mistake)
+                .with("planned_time_s", planned.time())
+                .with("slower_than_planned_s", slower);
+        String beside = Double.isNaN(slower)
+                ? "without that, " + result(study, planned, study.allowance().met(planned))
+                : Words.seconds(Math.abs(slower)) + (slower < 0 ? " quicker" : " slower") + " than without that, "
+                        + Words.seconds(planned.time()) + "; the driver expects the plan.";
+        List<String> headlines = List.of(verdict(study, entry, kept, units), mistake + ": " + beside);
+        return faces(study, Handover.of(entry, Double.NaN), kept, report, all, headlines, units);
     }
 
     /** An entry from the latest brake point, or the closest attempt where there is none. */
@@ -35,7 +59,11 @@ public final class EntryAnswer {
         double cost = found ? study.marginCost(finding.entry()) : Double.NaN;
         QuickerEarlier quicker = QuickerEarlier.of(study, finding);
         Report report = quicker.fields(described(study, finding, cost));
-        List<String> headlines = quicker.after(verdict(study, finding, units));
+        List<String> headlines = new ArrayList<>(quicker.after(verdict(study, finding, units)));
+        if (!found) {
+            ShortApproach.of(study, finding.entry().plan().braking()).ifPresent(headlines::add);
+            BankedStraight.of(study, finding.entry(), units).ifPresent(headlines::add);
+        }
         return faces(study, handover, found, report, all, headlines, units);
     }
 

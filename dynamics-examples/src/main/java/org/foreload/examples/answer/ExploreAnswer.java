@@ -181,6 +181,9 @@ public final class ExploreAnswer {
                     .findFirst()
                     .ifPresent(
                             closest -> lines.add("The quickest makes it" + EntryAnswer.missing(study, closest) + "."));
+            if (sweep.complete()) {
+                WhyMissed.of(study).ifPresent(lines::add);
+            }
             return lines;
         }
         EntryResult best = sweep.best().get().entry();

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
-import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.Aspect;
 import org.foreload.risk.PracticeSteps;
@@ -22,9 +21,6 @@ public final class StepsAnswer {
 
     /** What the core says where nothing goes wrong. */
     private static final String NO_TELL_TALE = "none";
-
-    /** Least change of the peak, m/s², that a foot can do on purpose: a hundredth of g. */
-    private static final double LEAST_PEAK = 0.1;
 
     private StepsAnswer() {}
 
@@ -44,7 +40,8 @@ public final class StepsAnswer {
                 .with("driver", scatter.name())
                 .with("margin_cost_s", marginCost)
                 .with("steps", "", rows(driven));
-        List<Step> steps = drivable(plan.steps());
+        StepChanges changes = new StepChanges(plan.steps(), scatter, units);
+        List<Step> steps = changes.drivable();
         Report people = new Report(EntryAnswer.title(study));
         if (plan.reached() < 1) {
             people = people.headline(shortOf(scatter, plan, accepted));
@@ -57,7 +54,10 @@ public final class StepsAnswer {
                         "Step by step, with a foot that reacts; step 0 is what the driver does now",
                         shown(driven, steps));
         for (int i = 1; i < steps.size(); i++) {
-            people = people.note(words(i, steps, units));
+            people = people.note(words(i, steps, changes));
+        }
+        if (changes.leavesOut()) {
+            people = people.note(StepChanges.LEFT_OUT);
         }
         return programs.shownAs(people.note(Words.IN_HAND).note(CAUTION));
     }
@@ -105,6 +105,7 @@ public final class StepsAnswer {
                     .with("goes_first_as_planned", step.tooLateAsPlanned().goesFirst())
                     .with("tell_tale_as_planned", step.tooLateAsPlanned().tellTale())
                     .with("later_m", step.later())
+                    .with("later_beyond_m", step.beyond())
                     .with("further_m", step.further())
                     .with(
                             "changes",
@@ -137,9 +138,9 @@ public final class StepsAnswer {
                     .withCount("step", i)
                     .withCount("brake_m", (long) Math.floor(plan.brakePoint()))
                     .with("peak_mps2", plan.peakDeceleration())
-                    .withCount("ease_off_m", Math.round(plan.release().start()))
-                    .withCount("off_m", Math.round(plan.release().end()))
-                    .with("mean_time_s", step.risk().meanTime())
+                    .withCount("ease_off_m", Words.metre(plan.release().start()))
+                    .withCount("off_m", Words.metre(plan.release().end()))
+                    .with("mean_time_s", shown(step.risk().meanTime()))
                     .with("quicker_s", i == 0 ? Double.NaN : gain(steps, i))
                     .with("failures_percent", PERCENT * step.risk().failed().value())
                     .withCount("in_hand_m", Math.round(one.inHand()))
@@ -149,35 +150,25 @@ public final class StepsAnswer {
         return rows;
     }
 
-    /** The steps without those that no driver could drive: less than a metre, and less than a shade of pedal. */
-    public static List<Step> drivable(List<Step> steps) {
-        List<Step> drivable = new ArrayList<>();
-        for (Step step : steps) {
-            if (drivable.isEmpty()
-                    || !changes(
-                                    drivable.get(drivable.size() - 1).risk().plan(),
-                                    step.risk().plan(),
-                                    Units.SI)
-                            .isEmpty()) {
-                drivable.add(step);
-            }
-        }
-        return drivable;
+    /** Between times as they are shown, so that the difference is that of what stands beside it. */
+    private static double gain(List<Step> steps, int number) {
+        return shown(steps.get(number - 1).risk().meanTime())
+                - shown(steps.get(number).risk().meanTime());
     }
 
-    private static double gain(List<Step> steps, int number) {
-        return steps.get(number - 1).risk().meanTime()
-                - steps.get(number).risk().meanTime();
+    private static double shown(double time) {
+        return Math.rint(1000 * time) / 1000;
     }
 
     /**
-     * One step in words, with every change that it makes. What is felt is left out where it is the same as in the step
-     * before.
+     * One step in words, with the changes that this driver could notice. What is felt is left out where it is the same
+     * as in the step before.
      *
      * @param number 1 for the first that the driver does not do yet
-     * @param steps all of them, each one {@linkplain #drivable(List) drivable}
+     * @param steps all of them, each one {@linkplain StepChanges#drivable() drivable}
+     * @param changes of the whole way
      */
-    public static String words(int number, List<Step> steps, Units units) {
+    public static String words(int number, List<Step> steps, StepChanges changes) {
         Step step = steps.get(number);
         Step before = steps.get(number - 1);
         String feel = step.tooLateAsPlanned().tellTale();
@@ -188,11 +179,20 @@ public final class StepsAnswer {
             together = together.isEmpty() ? "" : "Together, as before";
         }
         return "Step " + number + ": "
-                + String.join(", ", changes(before.risk().plan(), step.risk().plan(), units)) + ": "
+                + String.join(", ", changes.between(before, step)) + ": "
                 + Words.seconds(Math.abs(gain)) + (gain >= 0 ? " quicker, " : " slower, ")
                 + Words.percent(step.risk().failed().value()) + " failures. "
-                + (together.isEmpty() ? "" : together + ". ") + tooLate(step, !felt);
+                + (together.isEmpty() ? "" : together + ". ")
+                + (step.beyond() >= LEAST_BEYOND ? LARGE : "")
+                + tooLate(step, !felt);
     }
+
+    /** Metres that a plan of whole metres does not show. */
+    private static final double LEAST_BEYOND = 1;
+
+    /** Said of a step that brakes later than the step before forgives. */
+    private static final String LARGE =
+            "A large step; none shorter keeps the margin in so few steps: go there with someone beside you. ";
 
     /**
      * Why a step changes more than one thing, such as {@code Together: later alone leaves too little margin, harder
@@ -259,35 +259,5 @@ public final class StepsAnswer {
                 + (saved >= by
                         ? " Braking harder once you notice saves up to " + saved + " m."
                         : " Braking harder once you notice does not save it.");
-    }
-
-    private static List<String> changes(BrakePlan before, BrakePlan plan, Units units) {
-        if (before.brakePoint() >= before.release().end()) {
-            // Nobody braked: there is nothing to move or to press harder.
-            return List.of(Words.brake(plan, units));
-        }
-        List<String> changes = new ArrayList<>();
-        double brake = Math.floor(plan.brakePoint());
-        moved(changes, "brake", brake - Math.floor(before.brakePoint()), Words.board(brake));
-        double harder = Words.hardest(plan) - Words.hardest(before);
-        if (Math.abs(harder) >= LEAST_PEAK) {
-            changes.add("press " + Numbers.rounded(Math.abs(harder), 1) + " m/s² "
-                    + (harder > 0 ? "harder" : "less hard") + " ("
-                    + Words.press(plan, units).replace(" (", ", ").replace(")", "") + ")");
-        }
-        place(changes, "release point", Words.eases(before), Words.eases(plan));
-        place(changes, "brake off", before.release().end(), plan.release().end());
-        return changes;
-    }
-
-    private static void place(List<String> changes, String what, double before, double now) {
-        moved(changes, what, Math.round(now) - Math.round(before), Words.board(now));
-    }
-
-    private static void moved(List<String> changes, String what, double by, String to) {
-        if (by != 0) {
-            changes.add(what + " " + Numbers.rounded(Math.abs(by), 0) + " m " + (by > 0 ? "later" : "earlier") + " ("
-                    + to + ")");
-        }
     }
 }

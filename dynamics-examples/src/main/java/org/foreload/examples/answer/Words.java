@@ -85,6 +85,11 @@ public final class Words {
         return beside(station, Numbers.rounded(Math.abs(station), 0), "0");
     }
 
+    /** The metre that {@link #board(double)} shows: differences of these agree with what stands beside them. */
+    public static long metre(double station) {
+        return (long) Math.rint(station);
+    }
+
     /** A brake point as boards would show it: the last whole metre before it, never one after. */
     public static String brakeBoard(double station) {
         return board(Math.floor(station));

@@ -2,10 +2,10 @@ package org.foreload.examples.command;
 
 import java.nio.file.Path;
 import org.foreload.examples.demo.Demos;
-import org.foreload.examples.output.Numbers;
 import org.foreload.file.CarFile;
 import org.foreload.file.InputException;
 import org.foreload.vehicle.Car;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which car. */
@@ -21,26 +21,13 @@ final class CarOptions {
             description = "An embedded car instead: road, light or downforce. Default: " + Demos.DEFAULT_CAR + ".")
     private String demo;
 
-    @Option(
-            names = ROAD_FRICTION,
-            paramLabel = "<share>",
-            defaultValue = "1",
-            description =
-                    "Friction of the road as a share of what the car's tyres are described on: 0.6 or so for a wet one. "
-                            + "Peaks change, stiffnesses stay. Default: ${DEFAULT-VALUE}.")
-    private double roadFriction;
-
-    private static final String ROAD_FRICTION = "--road-friction";
+    @Mixin
+    private RoadFriction road;
 
     /** Reads the car, prints its warnings, and puts it on its road. */
     Car car(Console console) {
-        Options.within(ROAD_FRICTION, roadFriction, 0.05, 2, "");
-        Car car = described(console);
-        if (roadFriction == 1) {
-            return car;
-        }
-        String name = car.name() + " (road friction " + Numbers.shortest(roadFriction) + ")";
-        return car.withRoadFriction(roadFriction).withName(name);
+        road.check();
+        return road.under(described(console));
     }
 
     private Car described(Console console) {

@@ -78,6 +78,9 @@ final class CompareVerb extends ReportVerb implements Driving {
             description = "The car that was driven, as a JSON file. Default: one is fitted to the first file's laps.")
     private Path carFile;
 
+    @Mixin
+    private RoadFriction road;
+
     @Option(names = "--no-advice", description = "Compare, and simulate nothing.")
     private boolean noAdvice;
 
@@ -102,8 +105,13 @@ final class CompareVerb extends ReportVerb implements Driving {
             GivenOptions.refuse(spec, "without files", "--columns");
         }
         if (noAdvice) {
-            GivenOptions.refuse(spec, "with --no-advice", "--car");
+            GivenOptions.refuse(spec, "with --no-advice", "--car", RoadFriction.NAME);
         }
+        if (carFile == null) {
+            GivenOptions.refuse(
+                    spec, "without --car: the fitted car has the friction that the laps show", RoadFriction.NAME);
+        }
+        road.check();
         Sweep sweep = new Sweep(sweepOptions.threads(), Sweep.Progress.SILENT);
         List<RecordedFile> both = sweep.run(sources(), Supplier::get).stream()
                 .flatMap(Optional::stream)
@@ -116,7 +124,8 @@ final class CompareVerb extends ReportVerb implements Driving {
         MeasuredLap theirs = chosen.get(1).lap();
         Comparison comparison = compared(first.name(), mine, theirs);
         common().picture().draw(() -> ComparePictures.of(first.name(), mine, second.name(), theirs, comparison));
-        Optional<Car> known = carFile == null ? Optional.empty() : Optional.of(console.warned(CarFile.read(carFile)));
+        Optional<Car> known =
+                carFile == null ? Optional.empty() : Optional.of(road.under(console.warned(CarFile.read(carFile))));
         LapAdvice advice = noAdvice || comparison.corners().isEmpty()
                 ? LapAdvice.none(chosen.get(0), LapAdvice.NOT_ASKED)
                 : sweepOptions.run(console, "steps", shown -> LapAdvice.of(chosen.get(0), known, shown));

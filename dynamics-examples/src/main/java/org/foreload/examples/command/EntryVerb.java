@@ -1,5 +1,6 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
@@ -8,6 +9,8 @@ import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.InHand;
@@ -52,6 +55,9 @@ final class EntryVerb extends ReportVerb implements Driving {
     private FootOptions footOptions;
 
     @Mixin
+    private MistakeOption mistakeOption;
+
+    @Mixin
     private StudyOptions studyOptions;
 
     @Option(names = "--all", description = "Show every row of the table; json and csv always have them all.")
@@ -69,8 +75,12 @@ final class EntryVerb extends ReportVerb implements Driving {
     Report report(Console console) {
         studyOptions.check();
         ReleaseShape shape = releaseOptions.shape();
+        Optional<MistakeOption.Sized> mistake = mistakeOption.mistake();
         return placeOptions.ask(console, studyOptions::study, study -> {
             Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
+            if (mistake.isPresent()) {
+                return mistaken(study, planned(study, braking), mistake.get());
+            }
             if (releaseOptions.brakePointGiven()) {
                 BrakePlan plan = releaseOptions.given(braking);
                 EntryResult entry = footOptions.simulator(study).run(plan);
@@ -84,6 +94,31 @@ final class EntryVerb extends ReportVerb implements Driving {
                     .draw(() -> EntryPictures.of(study, finding.entry()).plus(handover.caption(common().units())));
             return EntryAnswer.latest(study, finding, handover, all, common().units());
         });
+    }
+
+    /** The plan that the driver means to keep to. */
+    private BrakePlan planned(CornerStudy study, Braking braking) {
+        if (releaseOptions.brakePointGiven()) {
+            return releaseOptions.given(braking);
+        }
+        Finding finding = study.latest(braking);
+        if (!finding.found()) {
+            throw ComputationException.missed(
+                    "no brake point makes the corner with this release and this margin: give the plan a --brake-point");
+        }
+        return finding.entry().plan();
+    }
+
+    /** With the driver whose failures are counted, but for the scatter: that is how a sheet overdoes its plan. */
+    private Report mistaken(CornerStudy study, BrakePlan plan, MistakeOption.Sized mistake) {
+        RiskStudy driver = new RiskStudy(study, Scatter.NONE, 1, 1);
+        BrakePlan made = mistake.made(plan, study.simulator().corner().path().end());
+        EntryResult entry = footOptions.asTold() ? driver.unmoved(made) : driver.asPlanned(made, driver.expected(plan));
+        EntryResult planned = study.simulator().run(plan);
+        common().picture()
+                .draw(() -> EntryPictures.of(study, entry)
+                        .plus(Handover.of(entry, Double.NaN).caption(common().units())));
+        return EntryAnswer.mistaken(study, entry, mistake.words(), planned, all, common().units());
     }
 
     /** Failures are counted only where people look. */

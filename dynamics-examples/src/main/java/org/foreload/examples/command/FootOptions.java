@@ -15,6 +15,11 @@ final class FootOptions {
                             + "after a delay, and keeps more brake on where the car is faster than planned.")
     private boolean asTold;
 
+    /** Whether it carries out the plan unchanged. */
+    boolean asTold() {
+        return asTold;
+    }
+
     /** How the foot reacts. */
     Reaction reaction() {
         return asTold ? Reaction.NONE : Reaction.practised();

@@ -2,6 +2,9 @@ package org.foreload.examples.command;
 
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.foreload.conventions.InvalidValueException;
+import org.foreload.examples.answer.ShortApproach;
+import org.foreload.examples.answer.WhyMissed;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;
@@ -69,8 +72,13 @@ final class PlaceOptions {
     <T> T ask(Console console, BiFunction<Car, Corner, T> question) {
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
-        return new Blame(carOptions, cornerOptions)
-                .compute(() -> question.apply(car, line == Line.GIVEN ? corner : found(console, car, corner)));
+        return new Blame(carOptions, cornerOptions).compute(() -> {
+            try {
+                return question.apply(car, line == Line.GIVEN ? corner : found(console, car, corner));
+            } catch (InvalidValueException e) {
+                throw ShortApproach.explained(e, car, corner);
+            }
+        });
     }
 
     /**
@@ -80,7 +88,18 @@ final class PlaceOptions {
      * @param question about that study
      */
     <T> T ask(Console console, BiFunction<Car, Corner, CornerStudy> made, Function<CornerStudy, T> question) {
-        return ask(console, (car, corner) -> question.apply(made.apply(car, corner)));
+        return ask(console, (car, corner) -> {
+            CornerStudy study = made.apply(car, corner);
+            try {
+                return question.apply(study);
+            } catch (ComputationException e) {
+                throw e.missed()
+                        ? WhyMissed.of(study)
+                                .map(why -> new ComputationException(e.getMessage() + ". " + why))
+                                .orElse(e)
+                        : e;
+            }
+        });
     }
 
     /** The line of perfect hands and feet as a corner of its own, with its own stations. */

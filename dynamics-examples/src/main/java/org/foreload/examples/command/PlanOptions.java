@@ -56,7 +56,7 @@ final class PlanOptions {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw new ComputationException("no brake point makes the corner with this release and this margin");
+            throw ComputationException.missed("no brake point makes the corner with this release and this margin");
         }
         return braking.from(finding.entry().plan().brakePoint() - earlier);
     }

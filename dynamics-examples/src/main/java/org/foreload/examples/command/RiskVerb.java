@@ -140,7 +140,7 @@ final class RiskVerb extends ReportVerb implements Driving {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw new ComputationException("no brake point makes the corner with this release and this margin");
+            throw ComputationException.missed("no brake point makes the corner with this release and this margin");
         }
         return finding.entry().plan();
     }

@@ -24,9 +24,9 @@ final class Searches {
      */
     static EntryResult best(Optimum optimum) {
         return optimum.entry()
-                .orElseThrow(() -> new ComputationException(
-                        optimum.complete()
-                                ? "no release that was tried makes this corner with the margin asked for"
-                                : "stopped before a release was found that makes this corner"));
+                .orElseThrow(() -> optimum.complete()
+                        ? ComputationException.missed(
+                                "no release that was tried makes this corner with the margin asked for")
+                        : new ComputationException("stopped before a release was found that makes this corner"));
     }
 }

@@ -137,10 +137,10 @@ final class StepsVerb extends ReportVerb implements Driving {
                     return safe.get();
                 }
             }
-            throw new ComputationException(
-                    progress.stopped()
-                            ? STOPPED
-                            : "no brake point of the present release keeps this driver within the accepted risk");
+            throw progress.stopped()
+                    ? new ComputationException(STOPPED)
+                    : ComputationException.missed(
+                            "no brake point of the present release keeps this driver within the accepted risk");
         }
     }
 }

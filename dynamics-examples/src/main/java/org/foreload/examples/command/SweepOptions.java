@@ -62,7 +62,7 @@ final class SweepOptions {
             if (progress.stopped()) {
                 throw new ComputationException("stopped before the end; nothing was written");
             }
-            return answer.orElseThrow(() -> new ComputationException(none));
+            return answer.orElseThrow(() -> ComputationException.missed(none));
         }
     }
 }

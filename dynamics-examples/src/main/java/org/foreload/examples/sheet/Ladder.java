@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Release;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.study.Sweep;
@@ -60,12 +59,14 @@ record Ladder(List<Finding> rungs) {
         double step = (middle - low) / EACH_SIDE;
         double most = study.simulator().corner().path().end() - middle;
         Optional<List<Finding>> below =
-                driven(study, IntStream.range(0, EACH_SIDE).mapToObj(i -> ending(plan, low + i * step)), sweep);
+                driven(study, IntStream.range(0, EACH_SIDE).mapToObj(i -> Mistake.ending(plan, low + i * step)), sweep);
         Optional<List<Finding>> above = Optional.empty();
         for (int stretch = 1; stretch <= STRETCHES; stretch++) {
             double longer = Math.min(step * stretch, most / (EACH_SIDE + 1));
             above = driven(
-                    study, IntStream.rangeClosed(1, EACH_SIDE).mapToObj(i -> ending(plan, middle + i * longer)), sweep);
+                    study,
+                    IntStream.rangeClosed(1, EACH_SIDE).mapToObj(i -> Mistake.ending(plan, middle + i * longer)),
+                    sweep);
             if (above.isEmpty() || overdone(above.get().get(EACH_SIDE - 1), made)) {
                 break;
             }
@@ -104,12 +105,6 @@ record Ladder(List<Finding> rungs) {
         return found.stream().allMatch(Optional::isPresent)
                 ? Optional.of(found.stream().map(Optional::get).toList())
                 : Optional.empty();
-    }
-
-    /** The same plan with the brake off elsewhere; off at once where that is before the release point. */
-    static BrakePlan ending(BrakePlan plan, double end) {
-        Release release = plan.release();
-        return plan.with(new Release(release.shape(), Math.min(release.start(), end), end));
     }
 
     /** Index of the release that all is built around. */

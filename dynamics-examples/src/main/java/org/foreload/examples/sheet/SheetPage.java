@@ -19,6 +19,7 @@ import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.StepChanges;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
@@ -29,6 +30,7 @@ import org.foreload.examples.sheet.Overdone.Driven;
 import org.foreload.path.Path;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
+import org.foreload.risk.Scatter;
 import org.foreload.risk.TellTale;
 import org.foreload.strategy.Finding;
 
@@ -148,7 +150,8 @@ public record SheetPage(
                 sheet.overdone().stream().map(one -> row(sheet, one)).toList(),
                 risk(sheet, practice.plan()),
                 practice.steps()
-                        .map(steps -> steps(steps, sheet.request().units()))
+                        .map(steps -> steps(
+                                steps, sheet.request().driver(), sheet.request().units()))
                         .orElse(List.of()),
                 shortOf(sheet, practice.steps()),
                 own.stream().toList(),
@@ -268,7 +271,7 @@ public record SheetPage(
         EntryResult last = planned.last().entry();
         List<String> felt = new ArrayList<>();
         if (last.made()) {
-            felt.add(one.way().felt());
+            felt.add(one.mistake().felt());
         } else {
             felt.add(TellTale.of(last));
         }
@@ -277,7 +280,7 @@ public record SheetPage(
                 .filter(lock -> !told || lock != planned.last())
                 .ifPresent(lock -> felt.add(locks(one, lock, felt)));
         return new OverdoneRow(
-                one.way().words(),
+                one.mistake().words(),
                 last.made()
                         ? "up to " + amount(one, planned.last()) + ": " + makes(sheet, planned.last())
                         : "by " + amount(one, planned.last()) + ": "
@@ -302,7 +305,7 @@ public record SheetPage(
     }
 
     private static String amount(Overdone one, Driven driven) {
-        return Numbers.shortest(driven.amount()) + " " + one.way().unit();
+        return Numbers.shortest(driven.amount()) + " " + one.mistake().unit();
     }
 
     private static String makes(Sheet sheet, Driven driven) {
@@ -326,14 +329,15 @@ public record SheetPage(
                         .replaceFirst("^(A|An) ", "a ");
     }
 
-    private static List<String> steps(PracticeSteps steps, Units units) {
+    private static List<String> steps(PracticeSteps steps, Scatter driver, Units units) {
         List<String> words = new ArrayList<>();
         var now = steps.steps().get(0).risk();
         words.add("Now: " + Words.brake(now.plan(), units) + "; " + Words.seconds(now.meanTime()) + " on average, "
                 + Words.percent(now.failed().value()) + " failures.");
-        List<PracticeSteps.Step> drivable = StepsAnswer.drivable(steps.steps());
+        StepChanges changes = new StepChanges(steps.steps(), driver, units);
+        List<PracticeSteps.Step> drivable = changes.drivable();
         for (int i = 1; i < drivable.size(); i++) {
-            words.add(StepsAnswer.words(i, drivable, units));
+            words.add(StepsAnswer.words(i, drivable, changes));
         }
         return words;
     }

@@ -59,6 +59,10 @@ class WordsTest {
         assertEquals("81 m before turn-in", Words.brakeBoard(-80.1));
         assertEquals("80 m before turn-in", Words.board(-80.1));
         assertEquals("at turn-in", Words.board(0.4));
+        for (double station : new double[] {-2.5, -1.5, -0.5, 0.4, 0.5, 1.5, 2.5}) {
+            assertTrue(Words.board(station)
+                    .startsWith(Words.metre(station) == 0 ? "at" : Math.abs(Words.metre(station)) + " m "));
+        }
     }
 
     /** 1 m/s is 3.6 km/h; an international mile is 1609.344 m; g is 9.80665 m/s² (ISO 80000-3). */

@@ -12,7 +12,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.LeftFoot;
+import org.foreload.driver.Reaction;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.demo.Demos;
+import org.foreload.strategy.CornerStudy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -299,5 +307,73 @@ class EntryTest {
         assertEquals("made it", entry.get("outcome").asText());
         assertTrue(entry.get("brake_point_m").isNull());
         assertTrue(Run.of("entry", "--corner", corner).out().contains("No braking at all: made it"));
+    }
+
+    private static final String[] PLAN = {
+        "entry",
+        "--brake-point=-116.4",
+        "--peak-deceleration=9.2",
+        "--release-shape=smooth",
+        "--release-start=-1.5",
+        "--release-end=31.7"
+    };
+
+    private static JsonNode planned(String... more) {
+        return Run.json(Stream.of(Stream.of(PLAN), Stream.of(more), Stream.of("--format=json"))
+                .flatMap(words -> words)
+                .toArray(String[]::new));
+    }
+
+    /**
+     * Whoever presses half as hard again by mistake expects the plan, not what comes of the mistake: the same is driven
+     * here with the simulator alone, whose driver comes off the brake below 0.4 of the speed of the pick-up.
+     */
+    @Test
+    void whoMakesAMistakeExpectsThePlan() {
+        EntrySimulator asPlanned = CornerStudy.of(
+                        Demos.car("", Demos.DEFAULT_CAR).value(),
+                        Demos.corner("", Demos.DEFAULT_CORNER).value())
+                .simulator();
+        LeftFoot foot = asPlanned.driver().leftFoot();
+        EntrySimulator reacting = asPlanned.with(
+                asPlanned.driver().with(foot.withSlowestBraking(0.4).with(Reaction.practised())));
+        BrakePlan plan = Braking.of(9.2, 0.25, new Release(ReleaseShapes.SMOOTH, -1.5, 31.7))
+                .from(-116.4);
+        BrakePlan harder = plan.withPeakDeceleration(13.8);
+        JsonNode answer = planned("--mistake", "harder:50");
+        double time = reacting.run(harder, reacting.expected(plan)).time();
+        assertEquals(time, answer.get("time_s").asDouble(), 1e-6);
+        assertEquals(
+                time - asPlanned.run(plan).time(),
+                answer.get("slower_than_planned_s").asDouble(),
+                1e-6);
+        String[] other = Stream.concat(Stream.of(PLAN), Stream.of("--format=json"))
+                .map(word -> word.replace("=9.2", "=13.8"))
+                .toArray(String[]::new);
+        double expectingIt = Run.json(other).get("time_s").asDouble();
+        assertTrue(expectingIt > time + 0.05, "who plans that peak keeps to it: " + expectingIt);
+        assertEquals(
+                asPlanned.run(plan.withBrakePoint(-106.4)).cause(),
+                planned("--mistake=later:10", "--as-told").get("cause").asText());
+    }
+
+    /** No mistake is none, and one that leaves nothing of the plan is refused. */
+    @Test
+    void aMistakeIsOneOfFourAndLeavesAPlan() {
+        assertEquals(
+                planned().get("time_s").asDouble(),
+                planned("--mistake=deeper:0").get("time_s").asDouble(),
+                1e-6);
+        refused("later:148", "must be at most 147 m with this plan");
+        refused("harder:301", "must be at most 300 % with this plan");
+        for (String wrong : List.of("harder", "louder:3", "later:", "later:-1", "later:NaN", ":")) {
+            refused(wrong, "must be one of later, harder, sooner, deeper, a colon, and a number of 0 or more");
+        }
+    }
+
+    private static void refused(String mistake, String why) {
+        String[] words = Stream.concat(Stream.of(PLAN), Stream.of("--mistake=" + mistake))
+                .toArray(String[]::new);
+        Run.of(words).refusedNaming("--mistake: " + mistake + ": " + why);
     }
 }

@@ -2,9 +2,12 @@ package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import org.foreload.examples.demo.Demos;
 import org.foreload.examples.recording.DemoRuns;
 import org.foreload.examples.recording.RecordedFile;
 import org.foreload.examples.recording.RunTable;
@@ -221,6 +225,54 @@ class RecordingVerbsTest {
         Run people = Run.of("compare", file, file, "--no-advice");
         assertEquals(0, people.status(), people.err());
         assertFalse(people.out().contains("no advice"), people.out());
+    }
+
+    /**
+     * The road's share multiplies what the file says: a car on tyres of twice the friction, on a road of half of it, is
+     * the car that was driven (both factors are exact in binary), and gets the same advice; on a dry road it does not.
+     */
+    @Test
+    void theRoadsFrictionScalesTheGivenCar() throws IOException {
+        ObjectMapper mapper = new ObjectMapper();
+        JsonNode car = mapper.readTree(Demos.class.getResourceAsStream("car-light.json"));
+        Path plain = Files.writeString(directory.resolve("plain.json"), car.toString());
+        for (String tyre : List.of("front_tyre", "rear_tyre")) {
+            for (String peak : List.of("peak_friction_x", "peak_friction_y")) {
+                ObjectNode fields = (ObjectNode) car.get(tyre);
+                fields.put(peak, 2 * fields.get(peak).asDouble());
+            }
+        }
+        Path doubled = Files.writeString(directory.resolve("doubled.json"), car.toString());
+        JsonNode expected = advice(plain, "1");
+        assertEquals(expected, advice(doubled, "0.5"));
+        assertNotEquals(expected, advice(plain, "0.5"));
+    }
+
+    private static JsonNode advice(Path car, String friction) {
+        return Run.of(
+                        "compare",
+                        straight.toString(),
+                        trailing.toString(),
+                        "--to=1000",
+                        "--quiet",
+                        "--car=" + car,
+                        "--road-friction=" + friction,
+                        "--format=json")
+                .json()
+                .get("corners");
+    }
+
+    /** Where no car of a file is driven the option would change nothing. */
+    @Test
+    void theRoadsFrictionIsRefusedWhereItWouldChangeNothing() {
+        String file = trailing.toString();
+        Run.of("compare", file, file, "--road-friction", "0.6")
+                .refusedWith("--road-friction: has no effect without --car: the fitted car has the friction that the "
+                        + "laps show");
+        Run.of("compare", file, file, "--no-advice", "--road-friction", "0.6")
+                .refusedWith("--road-friction: has no effect with --no-advice");
+        Run.of("compare", file, file, "--car", "car.json", "--road-friction", "0")
+                .refusedNaming("--road-friction: 0: must be");
     }
 
     /** Without lateral acceleration, yaw rate and position there is a gap, and no corner. */

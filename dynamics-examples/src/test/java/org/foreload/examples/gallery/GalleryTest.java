@@ -310,9 +310,9 @@ class GalleryTest {
     void theStepsStandInTheirOrder() {
         PracticeSteps plan = new PracticeSteps(
                 List.of(
-                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, LATE, LATE, List.of(), List.of()),
+                        new PracticeSteps.Step(risk(-90, 1, 20.0), 0, 0, 0, 0, LATE, LATE, List.of(), List.of()),
                         new PracticeSteps.Step(
-                                risk(-85, 2, 19.4), 5, 0, 0.6, LATE, LATE, List.of(Aspect.BRAKE_POINT), List.of())),
+                                risk(-85, 2, 19.4), 5, 0, 0, 0.6, LATE, LATE, List.of(Aspect.BRAKE_POINT), List.of())),
                 0.5);
         Picture picture = RiskPictures.steps(study, plan, 0.05);
         List<XyChart> charts = charts(picture);

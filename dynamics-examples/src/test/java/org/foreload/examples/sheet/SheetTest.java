@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.Units;
+import org.foreload.examples.answer.Words;
 import org.foreload.examples.demo.Demos;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
@@ -72,6 +74,23 @@ class SheetTest {
         assertTrue(reacting.contains("from " + harder + " % on, "), harder + " in " + reacting);
         assertTrue(reacting.contains("a front wheel locks"), reacting);
         assertTrue(rows.get(1).tellTale().contains("steering goes dead") || reacting.contains("steering goes dead"));
+    }
+
+    /** The reacting foot of the table expects the plan, as that of {@code entry --mistake} does. */
+    @Test
+    void theReactingFootExpectsThePlanThatItMisses() {
+        EntrySimulator simulator = sheet().study().simulator();
+        BrakePlan plan = sheet().plan().entry().plan();
+        EntrySimulator reacting = simulator.with(simulator
+                .driver()
+                .with(simulator.driver().leftFoot().withSlowestBraking(0.4).with(Reaction.practised())));
+        String row = SheetPage.of(sheet(), "", "0").overdone().get(1).reacting();
+        double share = Double.parseDouble(row.substring("up to ".length(), row.indexOf(" %"))) / 100;
+        double lost =
+                reacting.run(plan.withPeakDeceleration((1 + share) * plan.peakDeceleration()), reacting.expected(plan))
+                                .time()
+                        - simulator.run(plan).time();
+        assertTrue(row.contains("makes it, " + Words.seconds(Math.abs(lost))), lost + " in " + row);
     }
 
     @Test

@@ -111,7 +111,7 @@ class ArchitectureTest {
                     "driver",
                     "trace",
                     "entry"),
-            room("pedal", "tyre", "vehicle", "grip", "braking", "bicycle", "driver", "trace", "entry", "study"),
+            room("pedal", "vehicle", "grip", "braking", "bicycle", "driver", "trace", "entry", "study"),
             room(
                     "balance",
                     "braking",

@@ -102,9 +102,9 @@ public record Balance(
             reason.append('.');
         } else if (index > 0 && index < rows.size() - 1) {
             reason.append(
-                    ". Towards an end of the sweep none is worse, as far as the search shows: no optimum inside it.");
+                    ". Towards an end of the sweep none is worse, as far as the search shows: it shows no optimum inside.");
         } else {
-            reason.append(edge(chosen, index == 0));
+            reason.append(edge(axis, own, rows, chosen));
         }
         return new Balance(axis, own, rows, true, Optional.of(chosen), interior, kept(own, chosen) + reason);
     }
@@ -125,10 +125,7 @@ public record Balance(
      */
     private static boolean worse(List<BalanceRow> some, BalanceRow chosen) {
         return some.stream()
-                .anyMatch(row -> !row.made()
-                        || chosen.steady() && !row.steady()
-                        || !chosen.rearLocksFirst() && row.rearLocksFirst()
-                        || row.time() - chosen.time() > ACCURACY);
+                .anyMatch(row -> !row.made() || lessWanted(row, chosen) || row.time() - chosen.time() > ACCURACY);
     }
 
     private static String kept(double own, BalanceRow chosen) {
@@ -183,15 +180,30 @@ public record Balance(
         };
     }
 
-    /** Says why a value at the end of a sweep is best. */
-    private static String edge(BalanceRow chosen, boolean low) {
-        String limit = chosen.best().limit().words();
-        return String.format(
-                Locale.ROOT,
-                ". It is the %s end of the sweep, so there is no optimum inside it: the %s limits this entry, and each step "
-                        + "towards that end relieves it or changes nothing.",
-                low ? "lower" : "upper",
-                limit);
+    /** Says what the rows show of a value at the end of the sweep. */
+    private static String edge(BalanceAxis axis, double own, List<BalanceRow> rows, BalanceRow chosen) {
+        String edge = String.format(
+                ". It is the %s end of the sweep, which shows no optimum inside",
+                rows.get(0) == chosen ? "lower" : "upper");
+        Optional<BalanceRow> quicker = quickest(rows, row -> row.time() < chosen.time());
+        if (quicker.isEmpty()) {
+            return edge + ": none there is quicker.";
+        }
+        BalanceRow row = quicker.get();
+        double gain = chosen.time() - row.time();
+        return gain > ACCURACY
+                ? edge + "."
+                : String.format(
+                        Locale.ROOT,
+                        "%s: %s is %.3f s quicker, less than the search shows%s.",
+                        edge,
+                        value(axis, own, row.value()),
+                        gain,
+                        lessWanted(row, chosen) ? ", and " + flaw(row) : "");
+    }
+
+    private static boolean lessWanted(BalanceRow row, BalanceRow chosen) {
+        return chosen.steady() && !row.steady() || !chosen.rearLocksFirst() && row.rearLocksFirst();
     }
 
     /** {@code front brake share}, {@code CG height}. */

@@ -51,6 +51,27 @@ final class AxleForces {
         return lag ? entry + slip : entry;
     }
 
+    /** Brake force, N, that the two wheels put on the road with the forces that were found. */
+    double brakeOnRoad(Inputs inputs, WheelForces wheels) {
+        return brakeOnRoad(left, inputs, wheels) + brakeOnRoad(left + 1, inputs, wheels);
+    }
+
+    private double brakeOnRoad(int wheel, Inputs inputs, WheelForces wheels) {
+        double slowing = inputs.driveForce * driveShare - wheels.longitudinal[wheel];
+        return Bounds.clamp(0, slowing, inputs.brakeForce * brakeShare);
+    }
+
+    /** Most lateral force, N, that the friction ellipse leaves them beside it; a stopped wheel has none. */
+    double besideBrake(Inputs inputs, WheelForces wheels) {
+        return besideBrake(left, inputs, wheels) + besideBrake(left + 1, inputs, wheels);
+    }
+
+    private double besideBrake(int wheel, Inputs inputs, WheelForces wheels) {
+        return inputs.locks.locked(wheel)
+                ? 0
+                : tyre.peakForceYBeside(brakeOnRoad(wheel, inputs, wheels), wheels.load[wheel]);
+    }
+
     /** Rate, 1/s, of the slip that the tyres feel. */
     double slipRate(double speed, double slip, double felt) {
         return relaxationLength > 0 ? speed / relaxationLength * (slip - felt) : 0;

@@ -200,6 +200,28 @@ public final class BicycleModel {
         rate[at + REAR_SLIP] = rear.slipRate(speed, rearSlip, rearFelt);
     }
 
+    /**
+     * Brake force, N, that all wheels together put on the road: what the pedal asks of them, or less where one stands
+     * still or the anti-lock brakes hold it back.
+     *
+     * @param inputs what acts on the car
+     * @param wheels with the forces that were found for these inputs
+     */
+    public double brakeOnRoad(Inputs inputs, WheelForces wheels) {
+        return front.brakeOnRoad(inputs, wheels) + rear.brakeOnRoad(inputs, wheels);
+    }
+
+    /**
+     * Most lateral force, N, that the friction ellipse leaves the front wheels beside the brake force that they put on
+     * the road; one that stands still has none.
+     *
+     * @param inputs what acts on the car
+     * @param wheels with the forces that were found for these inputs
+     */
+    public double frontBesideBrake(Inputs inputs, WheelForces wheels) {
+        return front.besideBrake(inputs, wheels);
+    }
+
     /** Load, N, that a rigid body moves from the rear to the front axle if the wheels give what the pedals ask for. */
     private double askedTransfer(Inputs inputs, double drag, double lateralAlong) {
         double corneringDrag = mass * toRear * perWheelbase * lateralAlong;

@@ -161,6 +161,16 @@ final class EntryEquations {
         car(x, wheels);
     }
 
+    /** Brake force over mass, m/s², that the wheels put on the road where forces were filled in last. */
+    double brakeOnRoad(WheelForces wheels) {
+        return model.brakeOnRoad(inputs, wheels) * perMass;
+    }
+
+    /** Most lateral force, N, that braking leaves the front wheels there. */
+    double frontBesideBrake(WheelForces wheels) {
+        return model.frontBesideBrake(inputs, wheels);
+    }
+
     /**
      * Specific lateral force, m/s², that the load of the inner wheels could still answer to; below zero the car tips.
      */

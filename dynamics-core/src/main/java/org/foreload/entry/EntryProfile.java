@@ -39,7 +39,9 @@ final class EntryProfile {
             .column("yaw_rate_rad_per_s", "rad/s")
             .column("front_slip", "")
             .column("rear_slip", "")
-            .column("locked_wheels", "");
+            .column("locked_wheels", "")
+            .column("brake_on_road_mps2", "m/s²")
+            .column("front_beside_brake_n", "N");
     private double lastStation = Double.NEGATIVE_INFINITY;
 
     EntryProfile(EntryEquations equations) {
@@ -78,7 +80,9 @@ final class EntryProfile {
                 state[YAW_RATE],
                 wheels.frontSlip(),
                 wheels.rearSlip(),
-                equations.locks().mask());
+                equations.locks().mask(),
+                equations.brakeOnRoad(wheels),
+                equations.frontBesideBrake(wheels));
     }
 
     Trace trace() {

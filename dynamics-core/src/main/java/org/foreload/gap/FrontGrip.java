@@ -19,9 +19,10 @@ public final class FrontGrip {
      * of the entry's profile.
      *
      * <p>Gained: lateral capacity of the front axle with the wheel loads as they are, less that with the load which the
-     * brake moves forward, m·d·h/L with d its force over mass, taken off again, half from each wheel. What drag and
-     * cornering drag move is not counted: they do so with and without the brake. Spent: that capacity, less what the
-     * brake force leaves of it.
+     * brakes move forward, m·d·h/L with d the brake force that the wheels put on the road over mass, taken off again,
+     * half from each wheel. What drag and cornering drag move is not counted: they do so with and without the brake.
+     * Spent: that capacity, less what the brake force of each front wheel leaves of it; a wheel that stands still has
+     * nothing left.
      *
      * @param car that drove the entry
      * @param entry with its profile
@@ -34,7 +35,8 @@ public final class FrontGrip {
         var station = profile.column("s_m");
         var left = profile.column("front_left_load_n");
         var right = profile.column("front_right_load_n");
-        var brake = profile.column("brake_mps2");
+        var brake = profile.column("brake_on_road_mps2");
+        var beside = profile.column("front_beside_brake_n");
         Trace.Builder rows = new Trace.Builder()
                 .column("s_m", "m")
                 .column("gained_by_load_n", "N")
@@ -47,20 +49,9 @@ public final class FrontGrip {
             double moved = perDeceleration * brake.at(i);
             double capacity = tyre.peakForceY(left.at(i)) + tyre.peakForceY(right.at(i));
             double unmoved = tyre.peakForceY(left.at(i) - moved / 2) + tyre.peakForceY(right.at(i) - moved / 2);
-            double force = car.chassis().mass() * brake.at(i) * car.frontBrakeShare() / 2;
-            double kept = kept(tyre, left.at(i), force) + kept(tyre, right.at(i), force);
+            double kept = beside.at(i);
             rows.row(station.at(i), capacity - unmoved, capacity - kept, kept - unmoved);
         }
         return rows.build();
-    }
-
-    /** Lateral force, N, that a brake force leaves a wheel. */
-    private static double kept(Tyre tyre, double load, double brakeForce) {
-        double most = tyre.peakForceX(load);
-        if (!(most > 0)) {
-            return 0;
-        }
-        double used = Math.min(1, Math.max(0, brakeForce) / most);
-        return tyre.peakForceY(load) * Math.sqrt(1 - used * used);
     }
 }

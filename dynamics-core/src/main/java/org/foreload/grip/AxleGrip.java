@@ -27,12 +27,7 @@ final class AxleGrip {
     static double capacity(Tyre tyre, double axleLoad, double transfer, double force) {
         double inner = innerLoad(axleLoad, transfer);
         double wheelForce = Math.abs(force) / 2;
-        return wheelCapacity(tyre, inner, wheelForce) + wheelCapacity(tyre, axleLoad - inner, wheelForce);
-    }
-
-    private static double wheelCapacity(Tyre tyre, double load, double force) {
-        double used = ratio(force, tyre.peakForceX(load));
-        return used < 1 ? tyre.peakForceY(load) * Math.sqrt(1 - used * used) : 0;
+        return tyre.peakForceYBeside(wheelForce, inner) + tyre.peakForceYBeside(wheelForce, axleLoad - inner);
     }
 
     /**

@@ -7,8 +7,6 @@ import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.trace.Trace;
 import org.foreload.trace.Trace.Column;
-import org.foreload.tyre.Tyre;
-import org.foreload.vehicle.Car;
 
 /**
  * What an unsteady pedal costs: the same plan driven calmly and disturbed. A driver whose foot reacts expects the
@@ -59,8 +57,8 @@ public record Smoothness(
         Trace before = calm.profile().orElseThrow(() -> new IllegalArgumentException("the calm run has no profile"));
         EntryResult disturbed = simulator.run(calm.plan().with(disturbance), EntrySimulator.expected(before));
         Trace after = disturbed.profile().orElseThrow();
-        Sampled calmRun = new Sampled(simulator.car(), before);
-        Sampled shakenRun = new Sampled(simulator.car(), after);
+        Sampled calmRun = new Sampled(before);
+        Sampled shakenRun = new Sampled(after);
         double from = calm.plan().brakePoint();
         double to = calm.plan().release().end();
         double highest = Double.NEGATIVE_INFINITY;
@@ -78,7 +76,8 @@ public record Smoothness(
                 lowest = Math.min(lowest, change);
             }
             if (s >= Math.max(from, 0) && s <= to) {
-                lost = Math.max(lost, 1 - shakenRun.frontCapacity(s) / calmRun.frontCapacity(s));
+                double had = calmRun.frontCapacity(s);
+                lost = had > 0 ? Math.max(lost, 1 - shakenRun.frontCapacity(s) / had) : lost;
             }
         }
         double ripple = highest > lowest ? (highest - lowest) / 2 : 0;
@@ -89,20 +88,18 @@ public record Smoothness(
     /** Columns of a run read between its rows. */
     private static final class Sampled {
 
-        private final Car car;
         private final Column station;
         private final Column offset;
         private final Column frontLeft;
         private final Column frontRight;
-        private final Column brake;
+        private final Column beside;
 
-        Sampled(Car car, Trace trace) {
-            this.car = car;
+        Sampled(Trace trace) {
             this.station = trace.column("s_m");
             this.offset = trace.column("offset_m");
             this.frontLeft = trace.column("front_left_load_n");
             this.frontRight = trace.column("front_right_load_n");
-            this.brake = trace.column("brake_mps2");
+            this.beside = trace.column("front_beside_brake_n");
         }
 
         double offset(double s) {
@@ -113,17 +110,9 @@ public record Smoothness(
             return at(frontLeft, s) + at(frontRight, s);
         }
 
-        /** Lateral force, N, that braking leaves the front wheels: Σ peak·√(1 − (F/peak)²). */
+        /** Most lateral force, N, that braking leaves the front wheels. */
         double frontCapacity(double s) {
-            double force = car.chassis().mass() * Math.max(0, at(brake, s)) * car.frontBrakeShare() / 2;
-            return capacity(at(frontLeft, s), force) + capacity(at(frontRight, s), force);
-        }
-
-        private double capacity(double load, double force) {
-            Tyre tyre = car.frontTyre();
-            double peak = tyre.peakForceX(load);
-            double used = peak > 0 ? Math.min(1, force / peak) : 1;
-            return tyre.peakForceY(load) * Math.sqrt(1 - used * used);
+            return at(beside, s);
         }
 
         private double at(Column column, double s) {

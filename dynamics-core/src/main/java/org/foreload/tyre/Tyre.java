@@ -53,6 +53,18 @@ public interface Tyre {
     }
 
     /**
+     * Most lateral force, in newtons, that the friction ellipse leaves a wheel beside a longitudinal force F: PY·√(1 −
+     * (F/PX)²), zero where F is all that it has or more.
+     *
+     * @param longitudinalForce in newtons; its sign does not matter
+     * @param load wheel load in newtons
+     */
+    default double peakForceYBeside(double longitudinalForce, double load) {
+        double used = longitudinalForce == 0 ? 0 : longitudinalForce / peakForceX(load);
+        return Math.abs(used) < 1 ? peakForceY(load) * Math.sqrt(1 - used * used) : 0;
+    }
+
+    /**
      * Lateral force, in newtons, of a rolling wheel on which the brake or the engine imposes a longitudinal force.
      *
      * <p>The default searches the combined-slip force for the longitudinal slip that carries the imposed force. A wheel

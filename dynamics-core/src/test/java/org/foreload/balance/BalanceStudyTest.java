@@ -250,7 +250,7 @@ class BalanceStudyTest {
                                 + " shows, as any that locks the front axle first"),
                 kept.reason());
         assertFalse(kept.interior(), "0.8 is no worse");
-        assertTrue(kept.reason().contains("no optimum inside it"), kept.reason());
+        assertTrue(kept.reason().contains("no optimum inside"), kept.reason());
         double far = 17.1 + 1.1 * Balance.ACCURACY;
         Balance changed =
                 balance(row(0.6, 17.3, Axle.FRONT, 0), row(0.7, far, Axle.FRONT, 0), row(0.8, 17.1, Axle.FRONT, 0));
@@ -277,11 +277,35 @@ class BalanceStudyTest {
         assertEquals(List.of(0.6, 0.7), rounded.withOwn(car).values());
     }
 
+    /** What is said of a value at the end is what the rows show, and nothing of why. */
     @Test
     void anOptimumAtTheEndIsSaidToBeNone() {
-        Balance balance = balance(row(0.7, 17.1, Axle.FRONT, 0), row(0.8, 17.3, Axle.FRONT, 0));
-        assertFalse(balance.interior());
-        assertTrue(balance.reason().contains("no optimum inside it: the rear axle limits"), balance.reason());
+        Balance alone = balance(row(0.7, 17.1, Axle.FRONT, 0), row(0.8, 17.3, Axle.FRONT, 0));
+        assertFalse(alone.interior());
+        assertTrue(
+                alone.reason()
+                        .endsWith(
+                                "It is the lower end of the sweep, which shows no optimum inside: none there is quicker."),
+                alone.reason());
+        Balance kept =
+                balance(row(0.7, 17.15, Axle.FRONT, 0), row(0.8, 17.1, Axle.FRONT, 0), row(0.9, 17.26, Axle.FRONT, 0));
+        assertFalse(kept.interior());
+        assertTrue(
+                kept.reason()
+                        .endsWith("It is the lower end of the sweep, which shows no optimum inside: 0.80 is 0.050 s"
+                                + " quicker, less than the search shows."),
+                kept.reason());
+        Balance near = balance(row(0.6, 17.02, Axle.REAR, 0), row(0.7, 17.1, Axle.FRONT, 0));
+        assertTrue(
+                near.reason()
+                        .endsWith(
+                                "0.60 is 0.080 s quicker, less than the search shows, and its rear axle locks first."),
+                near.reason());
+        Balance loose = balance(row(0.6, 16.8, Axle.REAR, 0), row(0.7, 17.1, Axle.FRONT, 0));
+        assertTrue(loose.reason().contains("0.60 would be 0.3 s quicker, but its rear axle"), loose.reason());
+        assertTrue(
+                loose.reason().endsWith("It is the upper end of the sweep, which shows no optimum inside."),
+                loose.reason());
     }
 
     @Test

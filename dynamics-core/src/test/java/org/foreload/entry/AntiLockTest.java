@@ -17,6 +17,7 @@ import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.path.Path;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.trace.Trace;
 import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
@@ -119,6 +120,46 @@ class AntiLockTest {
             most = Math.max(most, deceleration.at(i));
         }
         assertTrue(most > SHARE * limit, most + " of " + limit);
+    }
+
+    /**
+     * Newton's law on a level straight: what the wheels put on the road is the deceleration, less the drag, and what is
+     * left of the throttle; it is less than the pedal asks for. Each front wheel then has √(1 − 0.95²) of its lateral
+     * peak left (friction ellipse; H. B. Pacejka, ch. 1, from memory), and one that stands still nothing.
+     */
+    @Test
+    void theProfileSaysWhatTheWheelsPutOnTheRoad() {
+        BrakePlan hard =
+                Braking.of(20, 0.25, new Release(ReleaseShapes.LINEAR, -30, -5)).from(-115);
+        for (Car car : new Car[] {CAR, PLAIN}) {
+            Trace profile = CornerStudy.of(car, SampleEntries.medium(50))
+                    .simulator()
+                    .run(hard)
+                    .profile()
+                    .orElseThrow();
+            int rows = 0;
+            for (int i = 0; i < profile.rows(); i++) {
+                double s = profile.column("s_m").at(i);
+                double locked = profile.column("locked_wheels").at(i);
+                if (s < -90 || s > -40 || !car.antiLock() && locked != 15) {
+                    continue;
+                }
+                rows++;
+                double speed = profile.column("speed_mps").at(i);
+                double drag = 0.5 * 1.2 * 0.6 * speed * speed / 780;
+                double drive = profile.column("drive_mps2").at(i);
+                double onRoad = profile.column("brake_on_road_mps2").at(i);
+                assertEquals(profile.column("deceleration_mps2").at(i) - drag + drive, onRoad, 1e-6, "at " + s);
+                assertTrue(onRoad < profile.column("brake_mps2").at(i) - 1, "at " + s);
+                double peak = car.frontTyre()
+                                .peakForceY(profile.column("front_left_load_n").at(i))
+                        + car.frontTyre()
+                                .peakForceY(profile.column("front_right_load_n").at(i));
+                double left = car.antiLock() ? Math.sqrt(1 - SHARE * SHARE) * peak : 0;
+                assertEquals(left, profile.column("front_beside_brake_n").at(i), 1e-4 * peak, "at " + s);
+            }
+            assertTrue(rows > 10, rows + " rows");
+        }
     }
 
     @Test

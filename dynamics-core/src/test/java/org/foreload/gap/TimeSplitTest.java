@@ -12,6 +12,7 @@ import org.foreload.load.SampleCars;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.trace.Trace;
+import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
 class TimeSplitTest {
@@ -105,6 +106,35 @@ class TimeSplitTest {
         double force = 1400 * profile.column("brake_mps2").at(row) * 0.66 / 2;
         double kept = capacity * Math.sqrt(1 - Math.pow(force / peak(1.15, front), 2));
         assertEquals(capacity - kept, grip.column("spent_on_braking_n").at(row), 0.5);
+    }
+
+    /**
+     * Anti-lock brakes hold each wheel to 0.95 of its peak, however hard the foot presses: the front axle keeps √(1 −
+     * 0.95²) of its lateral peak (friction ellipse), and the load moved is that of the force that slows the car,
+     * m·d·h/L with d the deceleration less the drag over mass.
+     */
+    @Test
+    void withAntiLockItIsWhatTheWheelsGive() {
+        Car car = SampleCars.ROAD_CAR.withAntiLock(true);
+        EntryResult entry = CornerStudy.of(car, SampleStudies.corner())
+                .simulator()
+                .run(Braking.of(16, 0.25, new Release(ReleaseShapes.LINEAR, -15, 10))
+                        .from(-60));
+        Trace grip = FrontGrip.of(car, entry);
+        Trace profile = entry.profile().orElseThrow();
+        int row = 0;
+        while (profile.column("s_m").at(row) < -30) {
+            row++;
+        }
+        assertTrue(profile.column("brake_mps2").at(row) > 15);
+        double drag = 0.5 * 1.2 * 0.68 * Math.pow(profile.column("speed_mps").at(row), 2);
+        double slowing = 1400 * profile.column("deceleration_mps2").at(row) - drag;
+        double front = profile.column("front_axle_load_n").at(row) / 2;
+        double capacity = 2 * peak(1.10, front);
+        double unmoved = 2 * peak(1.10, front - slowing * 0.50 / 2.6 / 2);
+        assertEquals(capacity - unmoved, grip.column("gained_by_load_n").at(row), 0.5);
+        double spent = capacity * (1 - Math.sqrt(1 - 0.95 * 0.95));
+        assertEquals(spent, grip.column("spent_on_braking_n").at(row), 0.5);
     }
 
     private static double peak(double friction, double load) {

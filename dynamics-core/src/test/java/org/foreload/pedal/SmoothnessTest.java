@@ -10,6 +10,7 @@ import org.foreload.braking.PedalDisturbance.Hesitation;
 import org.foreload.braking.PedalDisturbance.Ripple;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryEvent.Kind;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.stability.Scenes;
@@ -65,6 +66,33 @@ class SmoothnessTest {
         assertTrue(large.distanceOffLine() > small.distanceOffLine());
         assertTrue(large.disturbed().turnInSpeed() > CALM.turnInSpeed());
         assertTrue(large.frontGripLost() > 0);
+    }
+
+    /**
+     * Anti-lock brakes give what the wheels hold, however much more the foot asks for: a dip that still asks for more
+     * does not reach the road, even while the car turns in, and one that asks for less does.
+     */
+    @Test
+    void withAntiLockOnlyWhatReachesTheRoadCounts() {
+        CornerStudy study = CornerStudy.of(CAR.withAntiLock(true), Scenes.medium());
+        EntrySimulator simulator = study.simulator();
+        EntryResult calm = study.latest(Braking.of(24, 0.25, new Release(ReleaseShapes.ABRUPT, 12, 12)))
+                .entry();
+        double turnIn = time(calm, Kind.TURN_IN) - time(calm, Kind.BRAKE_ON);
+        Smoothness unfelt = Smoothness.of(simulator, calm, new Hesitation(turnIn - 0.5, 0.7, 0.3));
+        // The two profiles have their rows at other stations.
+        assertEquals(0, unfelt.frontGripLost(), 1e-3);
+        assertEquals(0, unfelt.frontLoadRipple(), 1e-3 * 780 * 9.81);
+        Smoothness felt = Smoothness.of(simulator, calm, new Hesitation(turnIn - 0.5, 0.7, 0.9));
+        assertTrue(felt.frontGripLost() > 0.005 && felt.frontGripLost() < 0.5, felt.frontGripLost() + "");
+    }
+
+    private static double time(EntryResult entry, Kind kind) {
+        return entry.events().stream()
+                .filter(event -> event.kind() == kind)
+                .findFirst()
+                .orElseThrow()
+                .time();
     }
 
     /** An entry that is not made has no time to compare, even where the car rolls on to the exit. */

@@ -31,7 +31,8 @@ public final class BalanceWords {
         return "Peak deceleration: what the foot asks of the brakes alone. "
                 + (car.antiLock()
                         ? "With anti-lock brakes no wheel locks, and a foot that asks for more than the tyres give slows "
-                                + "the car no more."
+                                + "the car no more: most on road is the most that the brakes then give. Where one axle has "
+                                + "most of the brakes, only a peak far beyond it brings the other axle to its limit."
                         : "Locks at: deceleration of the whole car, drag included, in a straight line at the approach "
                                 + "speed of " + approachSpeed + ".");
     }

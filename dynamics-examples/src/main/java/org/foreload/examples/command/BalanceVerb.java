@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.foreload.balance.AdhesionUse;
@@ -203,7 +204,7 @@ final class BalanceVerb extends ReportVerb implements Driving {
         List<Report> rows = new ArrayList<>();
         for (BalanceRow row : balance.rows()) {
             var plan = row.best().plan();
-            rows.add(new Report()
+            Report line = new Report()
                     .with(name, row.value())
                     .with("time_s", row.time())
                     .with(
@@ -219,8 +220,11 @@ final class BalanceVerb extends ReportVerb implements Driving {
                     .with("outcome_if_harder", row.harder().map(Outcome::words).orElse(null))
                     .with("outcome_if_later", row.later().map(Outcome::words).orElse(null))
                     .with("brake_point_m", plan.brakePoint())
-                    .with("peak_deceleration_mps2", plan.peakDeceleration())
-                    .with("release_end_m", plan.release().end())
+                    .with("peak_deceleration_mps2", plan.peakDeceleration());
+            if (row.car().antiLock()) {
+                line = line.with("most_on_road_mps2", mostOnRoad(row));
+            }
+            rows.add(line.with("release_end_m", plan.release().end())
                     .with(
                             "least_stable_growth_per_s",
                             row.leastStable()
@@ -228,6 +232,13 @@ final class BalanceVerb extends ReportVerb implements Driving {
                                     .orElse(Double.NaN)));
         }
         return rows;
+    }
+
+    /** The most that the brakes put on the road, m/s². */
+    private static double mostOnRoad(BalanceRow row) {
+        double[] brake =
+                row.best().profile().orElseThrow().column("brake_on_road_mps2").values();
+        return Arrays.stream(brake).max().orElse(Double.NaN);
     }
 
     private static Report withAdhesion(Report report, Optional<BalanceRow> recommended, Car own) {

@@ -51,6 +51,12 @@ class BalanceAndPedalTest {
         assertEquals(20, balance.get("adhesion").size());
     }
 
+    /**
+     * The light car's friction on a wheel without load, 1.2 · 1.08, of which anti-lock brakes use 0.95 (decision 0040),
+     * m/s².
+     */
+    private static final double MOST_HELD = 0.95 * 1.2 * 1.08 * 9.81;
+
     /** Anti-lock brakes lock no wheel (decision 0040): no sentence may say that one locks. */
     @Test
     void ofACarWhoseWheelsNeverLockNoneIsSaidToLock(@TempDir Path directory) throws IOException {
@@ -61,6 +67,9 @@ class BalanceAndPedalTest {
         Reports balance = Reports.of("balance", "--car", car, "--values", "2", "--quiet");
         for (JsonNode row : balance.json().get("rows")) {
             assertTrue(row.get("first_to_lock").isNull(), row.toString());
+            double most = row.get("most_on_road_mps2").doubleValue();
+            assertTrue(most > 7 && most < MOST_HELD, row.toString());
+            assertTrue(most < row.get("peak_deceleration_mps2").doubleValue() + 1e-6, row.toString());
         }
         String table = balance.table().out().replaceAll("\\s+", " ");
         assertFalse(table.contains("locks the front axle first"), table);

@@ -1,33 +1,63 @@
 package org.foreload;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.foreload.vehicle.Car;
 
 /** What a program that embeds the core can call, for tests that try all of it. */
 final class PublicTypes {
 
     private static final String ROOT = "org.foreload";
 
+    private static final String CLASS = ".class";
+
     private PublicTypes() {}
 
     /** All types that are public, as are those around them, in the order of their names. */
     static List<Class<?>> all() {
-        return new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages(ROOT).stream()
-                        .<Class<?>>map(JavaClass::reflect)
-                        .filter(PublicTypes::isOpen)
-                        .sorted(Comparator.comparing((Class<?> type) -> type.getName()))
-                        .toList();
+        Path folder = folderOf(Car.class);
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.map(file -> folder.relativize(file).toString())
+                    .filter(file -> file.endsWith(CLASS) && !file.endsWith("package-info" + CLASS))
+                    .map(PublicTypes::load)
+                    .filter(PublicTypes::isOpen)
+                    .sorted(Comparator.comparing((Class<?> type) -> type.getName()))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The folder that the compiler filled with the types beside this one, those of tests left out. */
+    private static Path folderOf(Class<?> type) {
+        try {
+            return Path.of(
+                    type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Class<?> load(String file) {
+        String name = file.substring(0, file.length() - CLASS.length()).replace(File.separatorChar, '.');
+        try {
+            return Class.forName(name, false, PublicTypes.class.getClassLoader());
+        } catch (ClassNotFoundException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static boolean isOpen(Class<?> type) {

@@ -11,17 +11,21 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.grip.Axle;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.parameter.Parameter;
+import org.foreload.path.Corner;
 import org.foreload.pedal.LockingRamp;
 import org.foreload.risk.Risk;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.stability.Scenes;
+import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
 import org.foreload.study.Proportion;
@@ -37,6 +41,22 @@ class BalanceStudyTest {
     private static final BalanceStudy ONE_RELEASE =
             new BalanceStudy(List.of(0.8), List.of(0.3), -0.1, ReleaseShapes.LINEAR, 0.25);
 
+    private static final CornerStudy STUDY = study(Scenes.medium());
+
+    /** From a share that locks the rear first to one that brakes with the front wheels alone. */
+    private static final Balance WIDE =
+            ONE_RELEASE.run(STUDY, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.70, 0.82, 0.98)), Sweep.quiet());
+
+    /** In steps ten times as large as usual: what is compared here is driven by the same simulator. */
+    private static CornerStudy study(Corner corner) {
+        return CornerStudy.of(
+                Scenes.frontHeavy(),
+                corner,
+                DriverSettings.practised(),
+                new SimulationSettings(1e-5, 1),
+                Allowance.STANDARD);
+    }
+
     /** Nothing follows from values that a stop left out: none is best, and none is said to fail. */
     @Test
     void aSweepThatWasStoppedRecommendsNothing() {
@@ -49,8 +69,7 @@ class BalanceStudyTest {
         assertEquals("Stopped after 2 of 3 values: none is recommended.", stopped.reason());
         assertEquals(2, stopped.rows().size(), "what was done is kept");
         Thread.currentThread().interrupt();
-        Balance interrupted =
-                ONE_RELEASE.run(CornerStudy.of(Scenes.frontHeavy(), Scenes.medium()), axis, Sweep.quiet());
+        Balance interrupted = ONE_RELEASE.run(STUDY, axis, Sweep.quiet());
         assertTrue(Thread.interrupted(), "the interrupt was swallowed");
         assertFalse(interrupted.complete());
         assertEquals(Optional.empty(), interrupted.recommended());
@@ -72,7 +91,7 @@ class BalanceStudyTest {
             }
         });
         Balance balance = ONE_RELEASE.run(
-                CornerStudy.of(Scenes.frontHeavy(), Scenes.medium()),
+                SampleStudies.coarse(Scenes.frontHeavy(), SampleStudies.shortCorner()),
                 new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.7, 0.8)),
                 sweep);
         assertEquals(2, balance.rows().size());
@@ -84,11 +103,10 @@ class BalanceStudyTest {
     /** A release with which the car makes the corner is no quicker than the best: so no neighbour's is. */
     @Test
     void noValueIsSlowerThanWithTheReleaseOfItsNeighbour() {
-        CornerStudy study = CornerStudy.of(Scenes.frontHeavy(), Scenes.medium());
         List<BalanceRow> rows = BalanceStudy.standard()
                 .run(
-                        study,
-                        new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.78, 0.8, 0.82, 0.84)),
+                        STUDY,
+                        new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.78, 0.8, 0.82)),
                         new Sweep(2, Sweep.Progress.SILENT))
                 .rows();
         for (int i = 0; i < rows.size(); i++) {
@@ -96,7 +114,7 @@ class BalanceStudyTest {
             for (BalanceRow other : rows.subList(Math.max(0, i - 1), Math.min(rows.size(), i + 2))) {
                 BrakePlan plan = other.best().plan();
                 Finding same =
-                        study.with(row.car(), study.simulator().driver()).latest(plan.braking(), plan.brakePoint());
+                        STUDY.with(row.car(), STUDY.simulator().driver()).latest(plan.braking(), plan.brakePoint());
                 assertTrue(
                         !same.found() || row.time() <= same.entry().time() + 1e-9,
                         row.value() + " takes " + row.time() + ", with the release of " + other.value() + " "
@@ -105,26 +123,21 @@ class BalanceStudyTest {
         }
     }
 
-    /** From a share that locks the rear first to one that brakes with the front wheels alone. */
     @Test
     void theBestShareLiesBetweenALooseRearAndAnIdleOne() {
-        Car car = Scenes.frontHeavy();
-        CornerStudy study = CornerStudy.of(car, Scenes.medium());
-        Balance balance = ONE_RELEASE.run(
-                study, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.70, 0.82, 0.98)), Sweep.quiet());
-        assertEquals(3, balance.rows().size());
-        assertTrue(balance.complete());
-        assertEquals(0.82, balance.own());
-        BalanceRow loose = balance.rows().get(0);
-        BalanceRow middle = balance.rows().get(1);
-        BalanceRow idle = balance.rows().get(2);
+        assertEquals(3, WIDE.rows().size());
+        assertTrue(WIDE.complete());
+        assertEquals(0.82, WIDE.own());
+        BalanceRow loose = WIDE.rows().get(0);
+        BalanceRow middle = WIDE.rows().get(1);
+        BalanceRow idle = WIDE.rows().get(2);
         assertEquals(Axle.REAR, loose.firstToLock().orElseThrow().axle());
         assertEquals(Axle.FRONT, idle.firstToLock().orElseThrow().axle());
         assertTrue(middle.time() < loose.time());
         assertTrue(middle.time() < idle.time());
-        assertEquals(middle, balance.recommended().orElseThrow());
-        assertTrue(balance.interior());
-        assertTrue(balance.reason().contains("A front brake share of 0.820 is the quickest"), balance.reason());
+        assertEquals(middle, WIDE.recommended().orElseThrow());
+        assertTrue(WIDE.interior());
+        assertTrue(WIDE.reason().contains("A front brake share of 0.820 is the quickest"), WIDE.reason());
         // More brake behind leaves the rear less to hold the car with.
         double looseGrowth = loose.leastStable().orElseThrow().row().growthRate();
         double idleGrowth = idle.leastStable().orElseThrow().row().growthRate();
@@ -140,7 +153,7 @@ class BalanceStudyTest {
     void inAnSTheBrakeIsReleasedIntoTheFirstBend() {
         BalanceStudy half = new BalanceStudy(List.of(0.8), List.of(0.8), -0.1, ReleaseShapes.LINEAR, 0.25);
         BalanceRow row = half.run(
-                        CornerStudy.of(Scenes.frontHeavy(), SampleStudies.twoBends()),
+                        study(SampleStudies.twoBends()),
                         new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.82, 0.9)),
                         Sweep.quiet())
                 .rows()
@@ -321,12 +334,9 @@ class BalanceStudyTest {
     /** Values are compared at equal risk: each brakes so early that few of its entries fail. */
     @Test
     void everyValueBrakesEarlyEnoughForASmallScatter() {
-        CornerStudy study = CornerStudy.of(Scenes.frontHeavy(), Scenes.medium());
-        Balance balance =
-                ONE_RELEASE.run(study, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.8, 0.84)), Sweep.quiet());
-        for (BalanceRow row : balance.rows()) {
+        for (BalanceRow row : WIDE.rows()) {
             assertTrue(row.steady(), row.value() + " fails " + row.failureShare());
-            CornerStudy own = study.with(row.car(), study.simulator().driver());
+            CornerStudy own = STUDY.with(row.car(), STUDY.simulator().driver());
             Risk again = new RiskStudy(own, Scatter.EXPERT, 32, 1).of(row.best().plan());
             assertEquals(row.failureShare(), again.failed().value());
         }

@@ -23,6 +23,7 @@ import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class LapTest {
@@ -40,27 +41,44 @@ class LapTest {
         return speeds.at(speeds.size() - 1);
     }
 
-    @Test
-    void aBetterExitIsCarriedAsEnergyAndGainsSum() {
-        Corner corner = SampleStudies.shortCorner();
-        Lap lap = Lap.of(
-                new Circuit("twice", List.of(corner, corner)),
+    private static final Corner CORNER = SampleStudies.shortCorner();
+
+    private static final LongAdder LOOKS = new LongAdder();
+
+    /** The same corner; counted is how often the equations of motion look at it. */
+    private static final Corner COUNTED =
+            new Corner(CORNER.name(), CORNER.approachSpeed(), counting(CORNER.path(), LOOKS));
+
+    private static Lap twice;
+
+    private static long looksOfLap;
+
+    /** Not while the class is being loaded: the threads of a search would wait for the end of that. */
+    @BeforeAll
+    static void drive() {
+        twice = Lap.of(
+                new Circuit("twice", List.of(COUNTED, CORNER)),
                 LapTest::study,
                 BestRelease.SIMPLE_SHAPES,
                 2,
                 Sweep.Progress.SILENT);
-        assertTrue(lap.complete());
-        CornerGain first = lap.corners().get(0);
-        CornerGain second = lap.corners().get(1);
-        assertEquals(corner.approachSpeed(), first.approachSpeed());
+        looksOfLap = LOOKS.sumThenReset();
+    }
+
+    @Test
+    void aBetterExitIsCarriedAsEnergyAndGainsSum() {
+        assertTrue(twice.complete());
+        CornerGain first = twice.corners().get(0);
+        CornerGain second = twice.corners().get(1);
+        assertEquals(CORNER.approachSpeed(), first.approachSpeed());
         double best = exitSpeed(first.best().orElseThrow());
         double baseline = exitSpeed(first.baseline().orElseThrow());
         assertEquals(
-                corner.approachSpeed() * corner.approachSpeed() + best * best - baseline * baseline,
+                CORNER.approachSpeed() * CORNER.approachSpeed() + best * best - baseline * baseline,
                 second.approachSpeed() * second.approachSpeed(),
                 1e-9);
         assertTrue(first.gain() > 0);
-        assertEquals(first.gain() + second.gain(), lap.gain(), 1e-12);
+        assertEquals(first.gain() + second.gain(), twice.gain(), 1e-12);
         assertEquals(
                 first.baseline().orElseThrow().time(),
                 second.baseline().orElseThrow().time(),
@@ -70,19 +88,9 @@ class LapTest {
     /** Straight-line braking into the first corner is a part of the search for the best release, and driven once. */
     @Test
     void theFirstCornerTakesNoMoreThanItsOwnSearch() {
-        LongAdder looks = new LongAdder();
-        Corner plain = SampleStudies.shortCorner();
-        Corner counted = new Corner(plain.name(), plain.approachSpeed(), counting(plain.path(), looks));
-        var best = BestRelease.SIMPLE_SHAPES.find(study(0, counted), 2, Sweep.Progress.SILENT);
-        long alone = looks.sumThenReset();
-        Lap lap = Lap.of(
-                new Circuit("once", List.of(counted)),
-                LapTest::study,
-                BestRelease.SIMPLE_SHAPES,
-                2,
-                Sweep.Progress.SILENT);
-        assertEquals(alone, looks.sum());
-        assertEquals(best.baseline(), lap.corners().get(0).baseline());
+        var alone = BestRelease.SIMPLE_SHAPES.find(study(0, COUNTED), 2, Sweep.Progress.SILENT);
+        assertEquals(LOOKS.sum(), looksOfLap);
+        assertEquals(alone.baseline(), twice.corners().get(0).baseline());
     }
 
     /** A line that counts how often the equations of motion look at it. */

@@ -32,7 +32,7 @@ class AntiLockLimitTest {
                 BEND,
                 Band.within(0.15),
                 Hands.practised(Limit.peakDeceleration(car, BEND)),
-                new LimitOptions(60, 1e-5, 300),
+                new LimitOptions(40, 1e-5, 300),
                 (step, residual) -> {});
     }
 

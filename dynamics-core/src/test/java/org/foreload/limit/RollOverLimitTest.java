@@ -35,7 +35,7 @@ class RollOverLimitTest {
                 corner,
                 Band.within(0.05),
                 Hands.practised(peak),
-                new LimitOptions(60, 1e-5, 300),
+                new LimitOptions(40, 1e-5, 300),
                 (step, residual) -> {});
     }
 

@@ -35,7 +35,7 @@ class LineStudyTest {
 
     private static LineStudy study(double brakeUntil) {
         Hands hands = Hands.practised(7).withBrakeUntil(brakeUntil);
-        return new LineStudy(CAR, CORNER, hands, new LimitOptions(60, 1e-5, 300), (step, residual) -> {});
+        return new LineStudy(CAR, CORNER, hands, new LimitOptions(40, 1e-5, 300), (step, residual) -> {});
     }
 
     /**

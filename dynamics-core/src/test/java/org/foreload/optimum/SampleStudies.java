@@ -84,7 +84,7 @@ public final class SampleStudies {
     }
 
     /** The same on another corner, in larger steps: for what differs by milliseconds at least. */
-    static CornerStudy coarse(Car car, Corner corner) {
+    public static CornerStudy coarse(Car car, Corner corner) {
         return CornerStudy.of(
                 car, corner, DriverSettings.practised(), new SimulationSettings(1e-4, 1), Allowance.NO_MARGIN);
     }

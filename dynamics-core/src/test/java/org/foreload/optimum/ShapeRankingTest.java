@@ -17,6 +17,7 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
+import org.foreload.load.SampleCars;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -30,7 +31,7 @@ import org.junit.jupiter.api.Test;
 /** Which shapes tie, and what refining the best of each adds. */
 class ShapeRankingTest {
 
-    private static final CornerStudy STUDY = SampleStudies.roadCar();
+    private static final CornerStudy STUDY = SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.corner());
 
     private static final Sweep ONE_THREAD = new Sweep(1, Sweep.Progress.SILENT);
 
@@ -64,6 +65,10 @@ class ShapeRankingTest {
                     List.of(0.0),
                     0.25));
 
+    private static final Exploration GRID = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
+
+    private static final Exploration REFINED = ShapeRanking.refine(SWEEP, GRID, ONE_THREAD);
+
     private static double quickest(List<Candidate> candidates, ReleaseShape shape) {
         return candidates.stream()
                 .filter(Candidate::made)
@@ -79,16 +84,14 @@ class ShapeRankingTest {
      */
     @Test
     void theBestOfEachShapeIsMadeQuicker() {
-        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
-        Exploration refined = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
-        List<Candidate> more = refined.candidates()
-                .subList(grid.candidates().size(), refined.candidates().size());
+        List<Candidate> more = REFINED.candidates()
+                .subList(GRID.candidates().size(), REFINED.candidates().size());
         assertEquals(
                 Set.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD),
                 more.stream().map(one -> one.entry().plan().release().shape()).collect(Collectors.toSet()));
         assertTrue(more.size() > 2 && more.size() <= 2 + 1 + 2, more.size() + " were refined");
         for (ReleaseShape shape : List.of(ReleaseShapes.PROGRESSIVE, ReleaseShapes.HELD)) {
-            assertTrue(quickest(more, shape) < quickest(grid.candidates(), shape) - 0.01, shape.name());
+            assertTrue(quickest(more, shape) < quickest(GRID.candidates(), shape) - 0.01, shape.name());
         }
         for (Candidate one : more) {
             BrakePlan plan = one.entry().plan();
@@ -109,23 +112,20 @@ class ShapeRankingTest {
         assertEquals(releases.size() + 5 * ShapeRanking.ENTRIES, counted.get());
         assertEquals(2, best.size());
         assertTrue(best.get(0).time() < best.get(1).time());
-        Exploration refined = ShapeRanking.refine(SWEEP, SWEEP.coarse(ONE_THREAD, SweepMemory.NONE), ONE_THREAD);
         for (EntryResult one : best) {
-            assertEquals(quickest(refined.candidates(), one.plan().release().shape()), one.time());
+            assertEquals(quickest(REFINED.candidates(), one.plan().release().shape()), one.time());
         }
     }
 
     /** The main job is the sweep and its refinement in one call; what is known already is not searched for again. */
     @Test
     void theSweepAndItsRefinementAreOneCall() {
-        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
-        Exploration refined = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
         List<Integer> told = Collections.synchronizedList(new ArrayList<>());
         Exploration whole = ShapeRanking.explore(SWEEP, new Sweep(2, (done, total) -> {
             assertEquals(SWEEP.releases().size(), total);
             told.add(done);
         }));
-        assertEquals(refined, whole);
+        assertEquals(REFINED, whole);
         assertEquals(SWEEP.releases().size(), told.size(), "told of the releases to begin with, and of no others");
         assertTrue(whole.complete());
         assertTrue(whole.gain() > SWEEP.run(ONE_THREAD).gain() + 0.01);
@@ -149,9 +149,8 @@ class ShapeRankingTest {
         }));
         assertFalse(stopped.complete());
         assertEquals(3, stopped.planned() - stopped.candidates().size());
-        Exploration grid = SWEEP.coarse(ONE_THREAD, SweepMemory.NONE);
         Thread.currentThread().interrupt();
-        Exploration interrupted = ShapeRanking.refine(SWEEP, grid, ONE_THREAD);
+        Exploration interrupted = ShapeRanking.refine(SWEEP, GRID, ONE_THREAD);
         assertTrue(Thread.interrupted(), "the interrupt was swallowed");
         assertFalse(interrupted.complete());
     }

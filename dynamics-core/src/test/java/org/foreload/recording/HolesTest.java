@@ -27,6 +27,9 @@ class HolesTest {
 
     private static final double RATE = 50;
 
+    /** The usual cleaning with half its resamples. */
+    private static final Cleaning QUICK = new Cleaning(0.1, 0.005, 0.9, 20, 1);
+
     private static final KnownRun KNOWN = new KnownRun(PLAN);
 
     private static final Recording WHOLE = KNOWN.recording(RATE, 0.3, 1, 7, false);
@@ -34,7 +37,7 @@ class HolesTest {
     private static final RecordedCorner CLEAN = corner(WHOLE);
 
     private static RecordedCorner corner(Recording recording) {
-        List<RecordedCorner> corners = RecordedCorners.of(Run.of(recording, Cleaning.STANDARD));
+        List<RecordedCorner> corners = RecordedCorners.of(Run.of(recording, QUICK));
         assertEquals(1, corners.size());
         return corners.get(0);
     }

@@ -34,12 +34,15 @@ class ImpossibleBrakesTest {
     private static final BrakePlan PLAN =
             Braking.of(PEAK, 0.2, new Release(ReleaseShapes.LINEAR, -10, 20)).from(-115);
 
+    /** The usual cleaning with half its resamples. */
+    private static final Cleaning QUICK = new Cleaning(0.1, 0.005, 0.9, 20, 1);
+
     private static final Recording CLEAN = new KnownRun(PLAN).recording(50, 0.3, 1, 7, false);
 
     private static final RecordedCorner TRUE_CORNER = corner(CLEAN);
 
     private static RecordedCorner corner(Recording recording) {
-        return RecordedCorners.of(Run.of(recording, Cleaning.STANDARD)).get(0);
+        return RecordedCorners.of(Run.of(recording, QUICK)).get(0);
     }
 
     private static Recording braking(Recording recording, double[] brake) {
@@ -126,7 +129,7 @@ class ImpossibleBrakesTest {
         int last = Math.min(first + count, CLEAN.rows());
         Recording wrong = lasting(first, last - first, code);
         assertArrayEquals(IntStream.range(first, last).toArray(), wrong.impossibleBrakes());
-        for (RecordedCorner found : RecordedCorners.of(Run.of(wrong, Cleaning.STANDARD))) {
+        for (RecordedCorner found : RecordedCorners.of(Run.of(wrong, QUICK))) {
             Estimate brakeOn = found.get(Measure.BRAKE_ON);
             double clean = TRUE_CORNER.get(Measure.BRAKE_ON).value();
             assertTrue(!brakeOn.known() || brakeOn.holds(clean), () -> brakeOn + ", but " + clean);

@@ -55,7 +55,7 @@ class PeakUnderNoiseTest {
             Map<Channel, double[]> columns = new EnumMap<>(Channel.class);
             columns.putAll(known.recording(RATE, phase, 1, run, false).columns());
             columns.put(Channel.LONGITUDINAL, slowing(exact, deviation, like, 1000 + run));
-            Estimate peak = RecordedCorners.of(Run.of(Recording.of(columns), new Cleaning(0.1, 0, 0.9, 40, run)))
+            Estimate peak = RecordedCorners.of(Run.of(Recording.of(columns), new Cleaning(0.1, 0, 0.9, 20, run)))
                     .get(0)
                     .get(Measure.PEAK_DECELERATION);
             double truth = Arrays.stream(exact).max().orElseThrow();

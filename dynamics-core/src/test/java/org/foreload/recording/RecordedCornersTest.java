@@ -171,7 +171,7 @@ class RecordedCornersTest {
         KnownRun known = new KnownRun(plan(ReleaseShapes.HELD));
         int runs = 40;
         int[] held = new int[4];
-        Cleaning cleaning = Cleaning.STANDARD;
+        Cleaning cleaning = new Cleaning(0.1, 0.005, 0.9, 20, 1);
         for (int k = 0; k < runs; k++) {
             double phase = (k + 0.5) / runs;
             Run run = Run.of(known.recording(rate, phase, 1, k, false), cleaning.withSeed(k));

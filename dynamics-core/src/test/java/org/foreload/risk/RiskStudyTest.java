@@ -13,6 +13,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.Reaction;
 import org.foreload.entry.Outcome;
+import org.foreload.load.SampleCars;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Proportion;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class RiskStudyTest {
 
-    private static final CornerStudy STUDY = SampleStudies.roadCar();
+    private static final CornerStudy STUDY = SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.corner());
     private static final BrakePlan LATEST = STUDY.latest(
                     Braking.of(0.8 * STUDY.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 24)))
             .entry()
@@ -148,7 +149,7 @@ class RiskStudyTest {
     @Test
     void gripScattersOnATyreFromOutside() {
         var car = STUDY.simulator().car();
-        var own = CornerStudy.of(
+        var own = SampleStudies.coarse(
                 car.withTyres(BareTyre.of(car.frontTyre()), BareTyre.of(car.rearTyre())),
                 STUDY.simulator().corner());
         Scatter slippery = new Scatter("grip only", 0, 0, 0, 0, 0.05);

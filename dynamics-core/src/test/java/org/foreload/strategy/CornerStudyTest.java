@@ -14,9 +14,11 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.Outcome;
 import org.foreload.entry.SampleEntries;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.path.Corner;
 import org.foreload.strategy.Exploration.Candidate;
@@ -34,7 +36,13 @@ class CornerStudyTest {
             List.of(0.0, 0.4, 0.7, 1.4),
             0.25);
 
-    private static final CornerStudy STUDY = CornerStudy.of(SampleEntries.ROAD, SampleEntries.medium(45));
+    private static final CornerStudy STUDY = coarse(SampleEntries.ROAD, SampleEntries.medium(45));
+
+    /** In steps ten times as large as usual: nothing here hangs on less than a hundredth of a second. */
+    private static CornerStudy coarse(Car car, Corner corner) {
+        return CornerStudy.of(
+                car, corner, DriverSettings.practised(), new SimulationSettings(1e-5, 1), Allowance.STANDARD);
+    }
 
     private static final Exploration SWEEP = new ReleaseSweep(STUDY, SMALL).run(new Sweep(2, Sweep.Progress.SILENT));
 
@@ -212,7 +220,7 @@ class CornerStudyTest {
         // Common practice, no source: about 0.10 to 0.30 of the slowing while turning in a hairpin after heavy braking,
         // 0.6
         // and up in a fast long corner.
-        CornerStudy hairpin = CornerStudy.of(SampleEntries.ROAD, SampleEntries.hairpin(45));
+        CornerStudy hairpin = coarse(SampleEntries.ROAD, SampleEntries.hairpin(45));
         double hairpinShare = new ReleaseSweep(hairpin, SMALL)
                 .run(Sweep.quiet())
                 .best()
@@ -220,7 +228,7 @@ class CornerStudyTest {
                 .entry()
                 .trailShare();
         assertTrue(hairpinShare >= 0.10 && hairpinShare <= 0.30, "hairpin " + hairpinShare);
-        CornerStudy fast = CornerStudy.of(SampleEntries.LIGHT, SampleEntries.sweeper(58));
+        CornerStudy fast = coarse(SampleEntries.LIGHT, SampleEntries.sweeper(58));
         double fastShare = new ReleaseSweep(fast, SMALL)
                 .run(Sweep.quiet())
                 .best()

@@ -11,7 +11,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.driver.DriverSettings;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.SimulationSettings;
 import org.foreload.load.SampleCars;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
@@ -43,7 +45,10 @@ class ExplorationTest {
                                     Segment.arc(50, 40, Turn.LEFT),
                                     new Segment.Spiral(25, 40, Double.POSITIVE_INFINITY, Turn.LEFT)),
                             80,
-                            5)));
+                            5)),
+            DriverSettings.practised(),
+            new SimulationSettings(1e-4, 1),
+            Allowance.STANDARD);
 
     private static final Exploration WHOLE = new ReleaseSweep(STUDY, FEW).run(new Sweep(2, Sweep.Progress.SILENT));
 

@@ -1,5 +1,6 @@
 package org.foreload.recording;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -48,6 +49,33 @@ final class Beside {
             course();
             speeds();
         }
+    }
+
+    /**
+     * Which rows lie farther than a window's half width from every gap between known values that is as long.
+     *
+     * @param values NaN where they are not known
+     */
+    static boolean[] gaps(double[] time, double[] values, double half) {
+        boolean[] beside = new boolean[time.length];
+        Arrays.fill(beside, true);
+        int before = -1;
+        for (int behind = 0; behind < time.length; behind++) {
+            if (Double.isNaN(values[behind])) {
+                beside[behind] = false;
+                continue;
+            }
+            if (before >= 0 && time[behind] - time[before] > half) {
+                for (int i = before; i >= 0 && time[before] - time[i] < half; i--) {
+                    beside[i] = false;
+                }
+                for (int i = behind; i < time.length && time[i] - time[behind] < half; i++) {
+                    beside[i] = false;
+                }
+            }
+            before = behind;
+        }
+        return beside;
     }
 
     /** Whether the release lies beside all holes. */

@@ -181,16 +181,29 @@ final class CornerMeter {
 
     /**
      * The filter takes something off a peak that does not last. What it takes off what it has left already is as much,
-     * to first order, and is put back (twicing; J. W. Tukey, Exploratory Data Analysis, 1977, from memory).
+     * to first order, and is put back (twicing; J. W. Tukey, Exploratory Data Analysis, 1977, from memory). Next to a
+     * hole the filter sees one side alone, and twice the noise: the peak is looked for beside it, where that is left.
      */
     private double peakDeceleration(int first, int last) {
         double[] slowing = new double[last - first + 1];
         Arrays.setAll(slowing, i -> -along[first + i]);
         double[] time = Arrays.copyOfRange(run.time(), first, last + 1);
         double[] again = Series.smooth(time, slowing, run.alongHalfWidth());
-        int most = Series.highest(slowing, 0, slowing.length - 1);
-        int left = Series.highest(again, 0, again.length - 1);
-        return Math.max(0, 2 * slowing[most] - again[left]);
+        Channel shown = run.recording().has(Channel.LONGITUDINAL) ? Channel.LONGITUDINAL : Channel.SPEED;
+        double[] values = run.recording().columns().getOrDefault(shown, along);
+        boolean[] beside = Beside.gaps(time, Arrays.copyOfRange(values, first, last + 1), run.alongHalfWidth());
+        double most = highest(slowing, beside);
+        double left = highest(again, beside);
+        return Math.max(0, 2 * most - left);
+    }
+
+    /** The highest of those that count; of all where none does. */
+    private static double highest(double[] values, boolean[] counts) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < values.length; i++) {
+            highest = counts[i] ? Math.max(highest, values[i]) : highest;
+        }
+        return highest > Double.NEGATIVE_INFINITY ? highest : values[Series.highest(values, 0, values.length - 1)];
     }
 
     private List<ReleaseFit> release(int pressed, int off, double level, List<ReleaseShape> shapes) {

@@ -85,6 +85,15 @@ class HolesTest {
         assertHonest(without(from, from + length), "rows from " + from + " for " + length);
     }
 
+    /** Next to a hole the filter sees one side alone, and twice the noise: of that no peak is made. */
+    @Test
+    void thePeakIsNoNoiseBesideAHole() {
+        for (double from : new double[] {196.3, 206.5, 254.1}) {
+            assertHonest(without(from, from + 40), "rows from " + from);
+        }
+        assertHonest(without(Channel.SPEED, 203.01, 263.01), "speeds from 203");
+    }
+
     /** As long as the cleaning rounds off, over the place where the foot comes down. */
     @Test
     void aHoleOfAFifthOfASecondCounts() {

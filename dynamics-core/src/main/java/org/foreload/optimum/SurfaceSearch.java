@@ -69,7 +69,7 @@ final class SurfaceSearch {
     private static final double GAIN = 1e-4;
 
     /** Entries in a row without a gain after which the search has arrived. */
-    private static final int MOST_IDLE = 10;
+    private static final int MOST_IDLE = 15;
 
     /** The same with nothing in hand, where the best lies on limits that bend: fewer end up to 0.04 s slower. */
     private static final int MOST_IDLE_ON_THE_EDGE = 30;

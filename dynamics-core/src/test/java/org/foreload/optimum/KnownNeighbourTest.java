@@ -52,7 +52,7 @@ class KnownNeighbourTest {
         EntryAtPoint found = search.near(known, best.x()).orElseThrow();
         assertTrue(found.allowed());
         assertEquals(8.5 + 0.01 * 1.05 * 1.05, found.time(), NEARLY);
-        assertTrue(entries.driven() < 13, "drove " + entries.driven());
+        assertTrue(entries.driven() < 12, "drove " + entries.driven());
         assertEquals(ENTRIES, counted.get());
     }
 

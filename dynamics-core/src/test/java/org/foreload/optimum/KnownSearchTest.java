@@ -141,12 +141,12 @@ class KnownSearchTest {
         assertEquals(Optional.empty(), search(entries).from(PLAN));
     }
 
-    /** At the bottom nothing is gained: one entry, one beside it along each of four variables, and then ten. */
+    /** At the bottom nothing is gained: one entry, one beside it along each of four variables, and then fifteen. */
     @Test
-    void aSearchStopsAfterTenEntriesWithoutAGain() {
+    void aSearchStopsAfterFifteenEntriesWithoutAGain() {
         MadeUpEntries entries = MadeUpEntries.of(MadeUpEntries.bowl(START), rounds);
         assertEquals(8, search(entries).from(PLAN).orElseThrow().time(), 1e-12);
-        assertEquals(15, entries.driven());
+        assertEquals(20, entries.driven());
     }
 
     @Test
@@ -250,7 +250,7 @@ class KnownSearchTest {
         EntryAtPoint found = search(entries).from(PLAN).orElseThrow();
         assertArrayEquals(START, found.x(), 1e-9, "none beside it makes the corner in every variable");
         List<double[]> points = entries.points();
-        assertEquals(1 + 7 + 10, points.size());
+        assertEquals(1 + 7 + 15, points.size());
         double[] first = points.get(8);
         for (double[] before : points.subList(0, 8)) {
             assertTrue(ReleaseSurfaces.squareDistance(first, before) > 0.1, "near " + Arrays.toString(before));

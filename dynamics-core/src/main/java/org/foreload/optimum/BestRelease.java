@@ -3,26 +3,25 @@ package org.foreload.optimum;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
-import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.optimum.Optimum.Family;
 import org.foreload.optimum.Optimum.Restart;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
 import org.foreload.strategy.ReleaseSweep;
 import org.foreload.strategy.StraightLine;
+import org.foreload.strategy.SweepMemory;
 import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Rounds;
 import org.foreload.study.Search;
@@ -31,35 +30,36 @@ import org.foreload.study.Sweep;
 /**
  * Searches for the best release of a car in a corner: peak, start, end and a free shape, each with its own brake point.
  *
- * <p>First the {@link SweepPlan#standard standard sweep} and the releases that ideal entries use, and the best of each
- * shape refined, as {@link ShapeRanking} does; then several searches over free shapes from the best of these, and as
- * many again from the best of those. Each fits surfaces to the entries that it has driven, and drives where they
- * promise most. Straight-line braking is the best where none of all that is quicker. The same numbers give the same
- * release, bit for bit, on any number of threads.
+ * <p>First what {@link ShapeRanking#explore} does with the {@link SweepPlan#standard standard sweep}: its answer is the
+ * first that the best is held against, so that the best is never slower. Beside it the releases that ideal entries use.
+ * Then several searches over free shapes, each from another of the best simple ones; the two that come out quickest go
+ * on from where they ended. Each fits surfaces to the entries that it has driven, and drives where they promise most.
+ * Straight-line braking is the best where none of all that is quicker. The same numbers give the same release, bit for
+ * bit, on any number of threads.
  *
  * @param seed of the places where a search looks because it knows little of them; each search has its own, made from
  *     this one
- * @param restarts searches over free shapes in each of two rounds, in turn from the best four starts; 0 to stay with
- *     the simple ones, which is several times quicker
+ * @param restarts searches over free shapes, in turn from the best four starts; 0 to stay with the simple ones, which
+ *     is several times quicker
  * @param evaluations entries tried by each of them
  * @param buildUpTime time in which a quick foot reaches the peak, s; where the line still bends at the brake point,
  *     slower feet are tried, too
  */
 public record BestRelease(long seed, int restarts, int evaluations, double buildUpTime) {
 
-    /** Four restarts of 300 entries in each of two rounds, a foot that takes a quarter of a second. */
+    /** Four restarts of 300 entries, a foot that takes a quarter of a second. */
     public static final BestRelease STANDARD = new BestRelease(1, 4, 300, 0.25);
 
     /** Simple shapes only. */
     public static final BestRelease SIMPLE_SHAPES = new BestRelease(1, 0, 300, 0.25);
 
-    /** Rounds of searches over free shapes. */
+    /** Seeds are counted as in so many rounds of searches over free shapes. */
     private static final int ROUNDS = 2;
 
     /** Shapes from which restarts begin: from worse ones they do not catch up. */
     private static final int STARTS_USED = 4;
 
-    /** Free shapes from which the next round goes on. */
+    /** Free shapes from which a search goes on. */
     private static final int KEPT = 2;
 
     /** Times as many entries as one search drives, to polish one of the best. */
@@ -111,21 +111,19 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
         }
         int again = slower.size() * refining(SweepPlan.standard().peaks().size() + 1);
         Rounds rounds = new Rounds(threads, progress, total() + again + ofSimpleShapes() + 2 * further);
-        List<EntryResult> own = simple(study, rounds);
-        List<EntryResult> best = own;
-        List<EntryResult> last = own;
+        Simple own = simple(study, rounds);
+        List<EntryResult> best = own.ofEach();
+        List<EntryResult> last = best;
         for (double time : slower) {
             last = ShapeRanking.best(study, withAnyPeak(study, last, time), rounds);
             best = quickest(last) < quickest(best) ? last : best;
         }
-        if (best == own) {
+        if (best == own.ofEach()) {
             rounds.skip(ofSimpleShapes() + further);
-            return find(study, own, buildUpTime, rounds);
+            return find(study, own, rounds);
         }
         BestRelease suited = withBuildUpTime(best.get(0).plan().buildUpTime());
-        List<EntryResult> both = ShapeRanking.bestOfEach(
-                Stream.of(best, suited.simple(study, rounds)).flatMap(List::stream));
-        return suited.find(study, both, buildUpTime, rounds);
+        return suited.find(study, own.and(best, suited.simple(study, rounds)), rounds);
     }
 
     /** Time, s, of the first of some entries, which is the quickest. */
@@ -146,11 +144,13 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Releases and entries that it will look at, about, where the car slows for one bend. */
     int total() {
-        return ofSimpleShapes() + ROUNDS * restarts * evaluations + (restarts > 0 ? KEPT * polishing() : 0);
+        return ofSimpleShapes()
+                + (restarts + Math.min(KEPT, restarts)) * evaluations
+                + (restarts > 0 ? KEPT * polishing() : 0);
     }
 
     private static int ofSimpleShapes() {
-        return ofOneBend() + IdealRelease.MOST + refining(0);
+        return ofOneBend() + SweepPlan.standard().peaks().size() + IdealRelease.MOST + refining(0);
     }
 
     /** Releases of the sweep for each bend that the car slows for. */
@@ -174,61 +174,96 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     /** Searches with this build-up alone, as a part of several searches that are counted together. */
     Optimum find(CornerStudy study, Rounds rounds) {
-        return find(study, simple(study, rounds), buildUpTime, rounds);
-    }
-
-    /** The best of each simple shape and of the ideal entries' releases, quickest first. */
-    private List<EntryResult> simple(CornerStudy study, Rounds rounds) {
-        SweepPlan plan = SweepPlan.standard().withBuildUpTime(buildUpTime);
-        List<Braking> releases = new ArrayList<>(new ReleaseSweep(study, plan).releases());
-        releases.removeIf(one -> one.release().shape() == ReleaseShapes.ABRUPT);
-        releases.addAll(IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)));
-        return ShapeRanking.best(study, releases, rounds);
+        return find(study, simple(study, rounds), rounds);
     }
 
     /**
-     * Searches on from the best of each shape; the foot that was asked for takes {@code asked} to reach the peak, s.
+     * What searches over free shapes set out from.
+     *
+     * @param ofEach the best of each simple shape and of the ideal entries' releases, quickest first
+     * @param best the quickest that a sweep finds, refined
+     * @param straightLine the quickest straight-line braking
      */
-    private Optimum find(CornerStudy study, List<EntryResult> simple, double asked, Rounds rounds) {
+    private record Simple(List<EntryResult> ofEach, Optional<Finding> best, Optional<Finding> straightLine) {
+
+        /** Together with what was found with another foot. */
+        Simple and(List<EntryResult> more, Simple other) {
+            return new Simple(
+                    ShapeRanking.bestOfEach(Stream.of(more, other.ofEach).flatMap(List::stream)),
+                    quicker(best, other.best),
+                    quicker(straightLine, other.straightLine));
+        }
+    }
+
+    /** What {@code explore} finds, and the best of the ideal entries' releases. */
+    private Simple simple(CornerStudy study, Rounds rounds) {
+        SweepPlan plan = SweepPlan.standard().withBuildUpTime(buildUpTime);
+        ReleaseSweep releases = new ReleaseSweep(study, plan);
+        Exploration grid = releases.coarse(rounds.counting(1), SweepMemory.NONE);
+        Exploration explored = ShapeRanking.compared(releases, grid, rounds);
+        List<EntryResult> ideal = ShapeRanking.once(
+                study, IdealRelease.all(study, buildUpTime, new LockReserve(study).hardest(buildUpTime)), rounds);
+        Stream<EntryResult> swept = explored.candidates().stream()
+                .filter(Candidate::made)
+                .map(Candidate::entry)
+                .filter(one -> !StraightLine.is(one.plan()));
+        boolean untried = grid.baseline().isEmpty() && !rounds.stopped();
+        return new Simple(
+                ShapeRanking.bestOfEach(Stream.concat(swept, ideal.stream())),
+                explored.best().map(BestRelease::finding),
+                untried
+                        ? StraightLine.best(study, buildUpTime, new Sweep(rounds.threads(), Sweep.Progress.SILENT))
+                        : grid.baseline().map(BestRelease::finding));
+    }
+
+    private static Finding finding(Candidate one) {
+        return new Finding(one.entry(), one.made(), one.inHand());
+    }
+
+    /** Searches on from the best of each shape. */
+    private Optimum find(CornerStudy study, Simple simple, Rounds rounds) {
         double hardest = new LockReserve(study).hardest(buildUpTime);
-        List<Tried> starts = simple.stream()
+        List<Tried> starts = simple.ofEach().stream()
                 .map(entry -> new Tried(entry.plan().release().shape(), entry.plan(), entry.time(), 0))
                 .toList();
-        List<Tried> ranked = byTime(starts.stream()).limit(STARTS_USED).toList();
-        List<Integer> numbers = IntStream.range(0, restarts).boxed().toList();
-        List<Tried> all = new ArrayList<>(starts);
-        List<Tried> round = ranked;
-        List<Tried> last = List.of();
-        for (int i = 0; i < ROUNDS && !ranked.isEmpty(); i++) {
-            int first = i * restarts;
-            List<Tried> from = round;
-            List<Tried> to = rounds.run(
-                    numbers,
-                    number -> free(study, from.get(number % from.size()), hardest, draws(first + number), rounds));
-            all.addAll(to);
-            round = to.isEmpty() ? round : byTime(to.stream()).limit(KEPT).toList();
-            last = to;
-        }
+        List<Tried> free = restarted(study, starts, hardest, rounds);
+        List<Tried> all = new ArrayList<>(free);
+        starts.stream()
+                .filter(one -> one.shape().name().equals(IdealRelease.NAME))
+                .forEach(all::add);
         if (restarts > 0 && !(study.allowance().inHand() > 0)) {
-            List<Tried> best = byTime(all.stream()).limit(KEPT).toList();
-            List<Integer> places = IntStream.range(0, best.size()).boxed().toList();
+            List<Tried> best = byTime(Stream.of(starts, free).flatMap(List::stream))
+                    .limit(KEPT)
+                    .toList();
             all.addAll(rounds.run(
-                    places, i -> polished(study, best.get(i), hardest, draws(ROUNDS * restarts + i), rounds)));
+                    numbers(best.size()),
+                    i -> polished(study, best.get(i), hardest, draws(ROUNDS * restarts + i), rounds)));
         } else if (restarts > 0) {
             rounds.skip(KEPT * polishing());
         }
-        Optional<Finding> straight = all.isEmpty() && rounds.stopped()
-                ? Optional.empty()
-                : straightLine(study, asked, new Sweep(rounds.threads(), Sweep.Progress.SILENT));
-        return answer(study, simple, all, last, straight, rounds.complete());
+        return answer(study, simple, all, free, rounds.complete());
     }
 
-    /** The quickest straight-line braking, with the foot that was asked for or with this one. */
-    private Optional<Finding> straightLine(CornerStudy study, double asked, Sweep sweep) {
-        return DoubleStream.of(asked, buildUpTime)
-                .distinct()
-                .mapToObj(time -> StraightLine.best(study, time, sweep))
-                .reduce(Optional.empty(), BestRelease::quicker);
+    /** What searches over free shapes come to, each from one of the starts; the best of them have gone on. */
+    private List<Tried> restarted(CornerStudy study, List<Tried> starts, double hardest, Rounds rounds) {
+        if (starts.isEmpty()) {
+            return List.of();
+        }
+        int used = Math.min(STARTS_USED, starts.size());
+        List<Tried> ends = rounds.run(
+                numbers(restarts), number -> free(study, starts.get(number % used), hardest, draws(number), rounds));
+        List<Tried> ranked = byTime(ends.stream()).toList();
+        List<Tried> kept = ranked.subList(0, Math.min(KEPT, ranked.size()));
+        List<Tried> further = rounds.run(
+                numbers(kept.size()),
+                number -> free(study, kept.get(number), hardest, draws(restarts + number), rounds));
+        return Stream.of(further, ranked.subList(further.size(), ranked.size()))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<Integer> numbers(int size) {
+        return IntStream.range(0, size).boxed().toList();
     }
 
     /** Seed of one search, of its own for any two seeds. */
@@ -238,36 +273,28 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
 
     private static final long MOST_DRAWS = 2001;
 
-    private Optimum answer(
-            CornerStudy study,
-            List<EntryResult> simple,
-            List<Tried> all,
-            List<Tried> free,
-            Optional<Finding> straight,
-            boolean complete) {
-        Map<BrakePlan, EntryResult> shapes = new LinkedHashMap<>();
-        simple.stream()
-                .filter(entry -> !entry.plan().release().shape().name().equals(IdealRelease.NAME))
-                .forEach(entry -> shapes.put(entry.plan(), entry));
-        Optional<Finding> best = Optional.empty();
+    /** The quickest of what a sweep finds, of what goes on from there, and of straight-line braking. */
+    private static Optimum answer(
+            CornerStudy study, Simple simple, List<Tried> more, List<Tried> free, boolean complete) {
+        Optional<Finding> known = quicker(simple.straightLine(), simple.best());
+        Optional<Finding> found = known;
+        for (Tried one : byTime(more.stream()).toList()) {
+            if (found.isPresent() && found.get().entry().time() <= one.time()) {
+                break;
+            }
+            found = quicker(found, checked(study, one.plan()));
+        }
+        Optional<Finding> best = found.equals(known)
+                ? known
+                : found.map(one -> study.quicker(one).orElse(one));
+        List<Family> families = simple.ofEach().stream()
+                .map(entry -> new Family(entry.plan().release().shape().name(), entry))
+                .filter(family -> !family.shape().equals(IdealRelease.NAME))
+                .toList();
         List<Restart> restarted = free.stream()
                 .map(one -> new Restart(one.seed(), one.shape().name(), one.time()))
                 .toList();
-        for (Tried one : byTime(all.stream()).toList()) {
-            if (best.isPresent() && best.get().entry().time() <= one.time()) {
-                break;
-            }
-            Optional<Finding> checked = checked(study, one.plan());
-            shapes.computeIfPresent(
-                    one.plan(), (plan, entry) -> checked.map(Finding::entry).orElse(null));
-            best = quicker(best, checked);
-        }
-        List<Family> families = shapes.values().stream()
-                .sorted(Comparator.comparingDouble(EntryResult::time))
-                .map(entry -> new Family(entry.plan().release().shape().name(), entry))
-                .toList();
-        best = quicker(straight, best.map(found -> study.quicker(found).orElse(found)));
-        return new Optimum(best, straight, study.bound().time(), families, restarted, complete);
+        return new Optimum(best, simple.straightLine(), study.bound().time(), families, restarted, complete);
     }
 
     /**

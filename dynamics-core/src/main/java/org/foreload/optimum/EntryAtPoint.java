@@ -1,11 +1,9 @@
 package org.foreload.optimum;
 
-import java.util.List;
+import java.util.Arrays;
 import org.foreload.braking.BrakePlan;
-import org.foreload.entry.EntryResult;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
-import org.foreload.strategy.Excess;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Rounds;
 
@@ -16,9 +14,10 @@ import org.foreload.study.Rounds;
  * @param made whether the car makes the corner
  * @param time s
  * @param limits how far it goes beyond drift, edge, front, rear and lock, within plus and minus one
- * @param verdict the largest of these; above zero, too, where the corner is not made or an error is not forgiven that
- *     must be
- * @param slips what the errors that must be forgiven leave, below zero where they are; empty if that was not asked
+ * @param verdict the largest of these; above zero, too, where the corner is not made or who is a metre early does not
+ *     keep them
+ * @param slips how far each error that must be forgiven goes beyond the edge of the track and a wheel that stops,
+ *     within plus and minus one; NaN where that is not known, empty if it was not asked
  */
 record EntryAtPoint(double[] x, boolean made, double time, double[] limits, double verdict, double[] slips) {
 
@@ -28,18 +27,12 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
     /** Seconds that an excess of one counts as while searching: more than it can gain. */
     static final double PRICE = 0.5;
 
-    /** Verdict on an entry that keeps its limits and does not forgive what it must. */
-    private static final double UNFORGIVING = 0.3;
-
-    /** A slip that is just forgiven is so far within: whether the car makes the corner changes at once. */
-    private static final double FORGIVEN = 0.2;
-
-    /** How fast a slip's number rises with the rear axle's and the brake's reserve. */
-    private static final double SLIP_WEIGHT = 0.8 * Excess.SHARE_WEIGHT;
+    /** Verdict on an entry that keeps its limits, but not from a metre earlier. */
+    private static final double NOT_EARLIER = 0.3;
 
     /** Whether all that is asked is kept, as far as that was looked at. */
     boolean allowed() {
-        return made && verdict <= 0;
+        return made && verdict <= 0 && Arrays.stream(slips).noneMatch(slip -> slip > 0);
     }
 
     /** The numbers to which surfaces of entries that make the corner are fitted: time, then the limits. */
@@ -81,9 +74,10 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
         double[] point(BrakePlan plan);
 
         /**
-         * The entry at a point; only one that is quicker than another time, s, is asked what it forgives.
+         * The entry at a point; only one that keeps its limits and is quicker than another time, s, is asked what it
+         * forgives.
          *
-         * @param than negative infinity not to ask, infinity to ask of each that keeps its limits
+         * @param than negative infinity not to ask, infinity to ask of each that makes the corner
          */
         EntryAtPoint at(double[] x, double than);
     }
@@ -148,34 +142,26 @@ record EntryAtPoint(double[] x, boolean made, double time, double[] limits, doub
                 limits[i] = capped(limits[i]);
             }
             double time = trial.entry().time();
-            double[] slips = {};
             if (verdict <= 0 && time < than) {
                 count();
-                if (!search.early(plan).met()) {
-                    verdict = UNFORGIVING;
-                } else {
-                    List<Trial> all = search.slips(plan);
-                    all.forEach(one -> count());
-                    slips = all.stream().mapToDouble(Driver::left).toArray();
-                    verdict = all.stream().allMatch(Trial::met) ? verdict : UNFORGIVING;
-                }
+                verdict = search.early(plan).met() ? verdict : NOT_EARLIER;
             }
-            return new EntryAtPoint(x, trial.made(), time, limits, verdict, slips);
+            boolean asked = trial.made() && (than == Double.POSITIVE_INFINITY || verdict <= 0 && time < than);
+            return new EntryAtPoint(x, trial.made(), time, limits, verdict, asked ? slips(plan) : new double[0]);
+        }
+
+        /** How far slips go beyond their limits. */
+        private double[] slips(BrakePlan plan) {
+            return search.slips(plan).stream()
+                    .peek(slip -> count())
+                    .flatMapToDouble(LockReserve::ofSlip)
+                    .map(EntryAtPoint::capped)
+                    .toArray();
         }
 
         private void count() {
             driven++;
             rounds.count();
-        }
-
-        private static double left(Trial slip) {
-            EntryResult entry = slip.entry();
-            return slip.met()
-                    ? -FORGIVEN
-                            - Math.min(
-                                    FAR - FORGIVEN,
-                                    SLIP_WEIGHT * Math.min(entry.margins().rear(), entry.lockReserve()))
-                    : UNFORGIVING;
         }
     }
 }

@@ -16,7 +16,7 @@ import org.foreload.strategy.Finding;
  *     if none makes the corner, or after a stop before anything was found
  * @param boundTime time of the ideal quasi-steady entry between the same markers, s
  * @param families the best of each simple shape, quickest first, as {@link ShapeRanking} finds it
- * @param restarts what each search over free shapes came to
+ * @param restarts what each search over free shapes came to, quickest first; the first of them have gone on
  * @param complete whether every search ran to its end; false after a stop
  */
 public record Optimum(
@@ -92,7 +92,12 @@ public record Optimum(
         return entry().map(entry -> entry.time() / boundTime - 1).orElse(Double.NaN);
     }
 
-    /** Time between the slowest and the quickest restart, s: small where they agree; NaN with fewer than two. */
+    /**
+     * Time between the slowest and the quickest of the searches over free shapes, s; NaN with fewer than two. Each of
+     * the first four sets out from another release, of a shape of its own: where they agree, one valley leads to the
+     * best; where they do not, there are several, and another may hide a quicker release. So the spread says how far a
+     * search depends on its start, and is no bound on what the best leaves open.
+     */
     public double spread() {
         if (restarts.size() < 2) {
             return Double.NaN;

@@ -3,9 +3,12 @@ package org.foreload.optimum;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.foreload.study.LinearStep;
 import org.foreload.study.ResponseSurface;
 import org.foreload.study.ResponseSurface.Points;
@@ -63,8 +66,33 @@ final class ReleaseSurfaces {
         List<ResponseSurface> surfaces = new ArrayList<>();
         surfaces.add(surface(ofMade.get(), made, EntryAtPoint::values));
         surfaces.add(surface(ofNear.get(), near, one -> new double[] {one.verdict()}));
-        points(asked).ifPresent(all -> surfaces.add(surface(all, asked, EntryAtPoint::slips)));
+        byWhoSays(asked)
+                .forEach((some, numbers) -> points(some)
+                        .ifPresent(all -> surfaces.add(surface(
+                                all,
+                                some,
+                                one -> Arrays.stream(numbers)
+                                        .mapToDouble(j -> one.slips()[j])
+                                        .toArray()))));
         return Optional.of(new ReleaseSurfaces(space, List.copyOf(surfaces)));
+    }
+
+    /** The numbers of slips by the entries that say something of them: one surface serves all that share theirs. */
+    private static Map<List<EntryAtPoint>, int[]> byWhoSays(List<EntryAtPoint> asked) {
+        Map<List<EntryAtPoint>, int[]> numbers = new LinkedHashMap<>();
+        int slips = asked.isEmpty() ? 0 : asked.get(0).slips().length;
+        for (int j = 0; j < slips; j++) {
+            int number = j;
+            List<EntryAtPoint> some = asked.stream()
+                    .filter(one -> !Double.isNaN(one.slips()[number]))
+                    .toList();
+            numbers.merge(
+                    some,
+                    new int[] {j},
+                    (a, b) ->
+                            IntStream.concat(Arrays.stream(a), Arrays.stream(b)).toArray());
+        }
+        return numbers;
     }
 
     private static Optional<Points> points(List<EntryAtPoint> entries) {

@@ -63,7 +63,7 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
     /** Most entries tried in each search from a neighbour's release. */
     private static final int EVALUATIONS = 120;
 
-    /** A search for each case that is long enough for most: one restart in each round, two hundred entries long. */
+    /** A search for each case that is long enough for most: one restart that goes on once, two hundred entries long. */
     public static final BestRelease EACH = new BestRelease(1, 1, 200, 0);
 
     /** Gap between entry and bound, s. */

@@ -92,6 +92,25 @@ public final class ShapeRanking {
         Objects.requireNonNull(releases, "releases");
         Objects.requireNonNull(grid, "grid");
         Objects.requireNonNull(sweep, "sweep");
+        Quicker quicker = quicker(releases.study(), grid, sweep);
+        return releases.refined(grid, quicker.found(), quicker.left());
+    }
+
+    /**
+     * The same, without what other plans have in hand: what the search for the best release goes on from, so that it
+     * never ends behind.
+     *
+     * @param rounds counts the entries that refine the sweep
+     */
+    static Exploration compared(ReleaseSweep releases, Exploration grid, Rounds rounds) {
+        Quicker quicker = quicker(releases.study(), grid, rounds.counting(ENTRIES));
+        return releases.compared(grid, quicker.found(), quicker.left());
+    }
+
+    /** What refines a sweep, and how many descents a stop left out. */
+    private record Quicker(List<Finding> found, int left) {}
+
+    private static Quicker quicker(CornerStudy study, Exploration grid, Sweep sweep) {
         List<EntryResult> starts = grid.complete()
                 ? starts(grid.candidates().stream()
                         .filter(Candidate::made)
@@ -99,7 +118,7 @@ public final class ShapeRanking {
                         .filter(one -> one.braked() && !StraightLine.is(one.plan()))
                         .toList())
                 : List.of();
-        List<Optional<Finding>> found = refined(releases.study(), starts, sweep);
+        List<Optional<Finding>> found = refined(study, starts, sweep);
         List<EntryResult> best =
                 bestOfEach(Stream.concat(
                                 starts.stream(),
@@ -107,12 +126,12 @@ public final class ShapeRanking {
                         .stream()
                         .limit(found.size() < starts.size() ? 0 : AGAIN)
                         .toList();
-        List<Optional<Finding>> again = refined(releases.study(), best, sweep);
+        List<Optional<Finding>> again = refined(study, best, sweep);
         List<Finding> quicker = Stream.of(found, again)
                 .flatMap(List::stream)
                 .flatMap(Optional::stream)
                 .toList();
-        return releases.refined(grid, quicker, starts.size() - found.size() + best.size() - again.size());
+        return new Quicker(quicker, starts.size() - found.size() + best.size() - again.size());
     }
 
     private static List<Optional<Finding>> refined(CornerStudy study, List<EntryResult> starts, Sweep sweep) {
@@ -130,7 +149,18 @@ public final class ShapeRanking {
      * @param rounds counts the releases and the entries that refine them
      */
     static List<EntryResult> best(CornerStudy study, List<Braking> releases, Rounds rounds) {
-        List<EntryResult> starts = starts(rounds
+        List<EntryResult> once = refined(study, starts(tried(study, releases, rounds)), rounds);
+        List<EntryResult> again = refined(study, once.stream().limit(AGAIN).toList(), rounds);
+        return bestOfEach(Stream.concat(once.stream(), again.stream()));
+    }
+
+    /** The same, without descents from other valleys, and none that goes on where one has ended. */
+    static List<EntryResult> once(CornerStudy study, List<Braking> releases, Rounds rounds) {
+        return refined(study, bestOfEach(tried(study, releases, rounds).stream()), rounds);
+    }
+
+    private static List<EntryResult> tried(CornerStudy study, List<Braking> releases, Rounds rounds) {
+        return rounds
                 .run(releases, release -> {
                     Trial trial = study.search().quickest(release);
                     rounds.count();
@@ -139,10 +169,7 @@ public final class ShapeRanking {
                 .stream()
                 .filter(Trial::met)
                 .map(Trial::entry)
-                .toList());
-        List<EntryResult> once = refined(study, starts, rounds);
-        List<EntryResult> again = refined(study, once.stream().limit(AGAIN).toList(), rounds);
-        return bestOfEach(Stream.concat(once.stream(), again.stream()));
+                .toList();
     }
 
     /** The quickest of each shape among some entries and what refines them, quickest first. */

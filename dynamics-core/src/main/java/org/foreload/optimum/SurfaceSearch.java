@@ -208,7 +208,7 @@ final class SurfaceSearch {
         return first;
     }
 
-    /** One entry along each variable. */
+    /** One entry along each variable, each asked what it forgives: a search that sees a wall too late ends there. */
     private void around(EntryAtPoint start) {
         for (int i = 0; i < low.length; i++) {
             double first =
@@ -216,7 +216,7 @@ final class SurfaceSearch {
             for (double side : SIDES) {
                 double[] x = start.x().clone();
                 x[i] = within(i, x[i] + side * first);
-                if (x[i] != start.x()[i] && !tooFar(driven(x, Double.NEGATIVE_INFINITY))) {
+                if (x[i] != start.x()[i] && !tooFar(driven(x, Double.POSITIVE_INFINITY))) {
                     break;
                 }
             }

@@ -16,7 +16,7 @@
  * <p><b>Valid when</b> some simple release makes the corner: the search starts from the best of these. <b>Neglects</b>
  * a second application of the brake, and that a driver may not repeat the optimum, which can lie on the edge of
  * sliding, where half a metre of brake point costs a tenth of a second: see the risk of a release. <b>Fails when</b>
- * only a narrow range of releases is quick and the search passes it by; then restarts disagree, and
- * {@link org.foreload.optimum.Optimum#spread()} is large.
+ * only a narrow range of releases is quick and all searches pass it by. Where they end in different valleys,
+ * {@link org.foreload.optimum.Optimum#spread()} is large; where it is small, another valley may still be quicker.
  */
 package org.foreload.optimum;

@@ -149,6 +149,18 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * @param left how many others a stop kept from being looked for, 0 or more
      */
     public Exploration refined(Exploration done, List<Finding> more, int left) {
+        return marked(compared(done, more, left));
+    }
+
+    /**
+     * The same best, but what other plans have in hand is not asked, and none is marked for it: for who goes on from
+     * the best.
+     *
+     * @param done sweep of this study
+     * @param more found with the same margin
+     * @param left how many others a stop kept from being looked for, 0 or more
+     */
+    public Exploration compared(Exploration done, List<Finding> more, int left) {
         Objects.requireNonNull(done, "done");
         Objects.requireNonNull(more, "more");
         Checks.notNegative("left", left);
@@ -176,7 +188,6 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
             candidates.add(baseline.get().withoutProfile());
             best = baseline;
         }
-        best.ifPresent(one -> marked(candidates, one));
         // Who does not brake trails nothing, wherever the foot leaves the throttle.
         Optional<Candidate> compared = best.filter(one -> !one.entry().braked()).or(() -> baseline);
         return new Exploration(candidates, best, compared, study.bound().time(), straight ? planned + 1 : planned);
@@ -225,8 +236,12 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
      * Marks the candidates that no other beats both in time and in what is in hand, and finds what these have: from the
      * quickest on, each is asked only for more than all before it.
      */
-    private void marked(List<Candidate> candidates, Candidate best) {
-        double most = best.entry().time() + BrakePointSearch.WORTH_A_CHOICE;
+    private Exploration marked(Exploration done) {
+        if (done.best().isEmpty()) {
+            return done;
+        }
+        List<Candidate> candidates = new ArrayList<>(done.candidates());
+        double most = done.best().get().entry().time() + BrakePointSearch.WORTH_A_CHOICE;
         // Compared with each other wherever they stand.
         Set<Candidate> compared = Collections.newSetFromMap(new IdentityHashMap<>());
         compared.addAll(Exploration.bestOfEachShape(candidates));
@@ -242,6 +257,7 @@ public record ReleaseSweep(CornerStudy study, SweepPlan plan) {
             last = here > last ? here : last;
         }
         candidates.replaceAll(one -> known.getOrDefault(one, one));
+        return new Exploration(candidates, done.best(), done.baseline(), done.boundTime(), done.planned());
     }
 
     /** Metres in hand; NaN where that is no more than another has; below zero for that, it is asked in any case. */

@@ -43,6 +43,21 @@ public final class Rounds {
         return threads;
     }
 
+    /** A sweep on these threads, with this stop, each case of which counts as so many evaluations. */
+    public Sweep counting(int each) {
+        return new Sweep(threads, new Sweep.Progress() {
+            @Override
+            public void update(int cases, int of) {
+                skip(each);
+            }
+
+            @Override
+            public boolean stopped() {
+                return Rounds.this.stopped();
+            }
+        });
+    }
+
     /** Runs a computation for each case; what a stop left out is missing from the results. */
     public <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
         Objects.requireNonNull(cases, "cases");

@@ -214,7 +214,7 @@ class KnownSearchTest {
             double[] expected = START.clone();
             expected[i] += offsets[i];
             assertArrayEquals(expected, entries.points().get(1 + i), 1e-9);
-            assertEquals(Double.NEGATIVE_INFINITY, entries.asked().get(1 + i));
+            assertEquals(Double.POSITIVE_INFINITY, entries.asked().get(1 + i), "each is asked what it forgives");
         }
     }
 

@@ -100,6 +100,21 @@ class ReleaseSurfacesTest {
         assertEquals(time(x) + 0.5 * 0.3, through(known).cost(x, 0), EXACT);
     }
 
+    /** Each limit of an error is read off the entries that know it; one that too few know has no price. */
+    @Test
+    void aLimitOfAnErrorIsReadOffThoseThatKnowIt() {
+        List<EntryAtPoint> known = new ArrayList<>();
+        for (int i = 0; i < POINTS.size(); i++) {
+            double[] x = POINTS.get(i);
+            double first = i % 3 == 0 ? Double.NaN : 0.3 * (x[1] - CENTRE[1]);
+            double second = i % 3 == 1 ? Double.NaN : 0.2 * (x[2] - CENTRE[2]);
+            double third = i < 4 ? 0.5 : Double.NaN;
+            known.add(entry(x, time(x), -0.5, first, second, third));
+        }
+        double[] x = moved(0, 1, 1, 0);
+        assertEquals(time(x) + 0.5 * (0.3 + 0.2), through(known).cost(x, 0), EXACT);
+    }
+
     /** Time on a plane is least in a corner of the region; the brake point may go three times as far as the others. */
     @Test
     void theLeastOfAPlaneIsInACornerOfTheRegion() {

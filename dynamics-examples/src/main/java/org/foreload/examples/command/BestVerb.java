@@ -24,8 +24,10 @@ import picocli.CommandLine.Option;
             "The best release of the brake for this car in this corner: brake point, peak, release point, brake off and "
                     + "shape.",
             "",
-            "Simple shapes are searched first, then free ones from the best of these, several times over; if the searches "
-                    + "agree, the spread is small. The answer says how much quicker the release is than straight-line braking, "
+            "Simple shapes are searched first, as explore does, then free ones, each search from another of the best of "
+                    + "these. The spread is between the slowest and the quickest of the searches: where it is large, they "
+                    + "end in different valleys, and another may hide a quicker release. The answer is never slower than that "
+                    + "of explore with the same margin and line. It says how much quicker the release is than straight-line braking, "
                     + "where along the line, and where the entry loses to perfect hands and feet, which are bound by the "
                     + "same lags; with --why, what makes up the time above the ideal bound. --restarts 0 is quicker. Ctrl-C "
                     + "stops the search and shows the best so far."

@@ -28,7 +28,7 @@ final class SearchOptions {
             paramLabel = "<n>",
             defaultValue = "4",
             description =
-                    "Searches over free release shapes in each of two rounds, 0 to 100; 0 stays with the simple shapes and "
+                    "Searches over free release shapes, 0 to 100, of which the best two go on; 0 stays with the simple shapes and "
                             + "is several times quicker. Default: ${DEFAULT-VALUE}.")
     private int restarts;
 

@@ -14,7 +14,7 @@ import org.foreload.vehicle.Car;
  * @param yawRate rad/s, positive to the left
  * @param steer angle of the front wheels, rad, positive to the left
  * @param brakeForce brake force that the pedal asks of all wheels together, N
- * @param driveForce drive force of all driven wheels together, N
+ * @param driveForce drive force of all driven wheels together, N; below zero the engine slows them
  * @param loads wheel loads
  * @param locks the wheels that are stopped
  * @param frontSlip lateral slip that the front tyres feel, tangent of the slip angle; behind the true one while the

@@ -37,27 +37,20 @@ record WheelSlope(double along, double across, double alongSlope, double acrossS
         double driveShare = wheel.front() ? driveFront : 1 - driveFront;
         double asked = (point.driveForce() * driveShare - point.brakeForce() * brakeShare) / 2;
         double slip = wheel.front() ? point.frontSlip() : point.rearSlip();
-        double most = tyre.rollingForceLimit(slip, load);
-        if (Math.abs(asked) < most) {
+        double limit = tyre.rollingForceLimit(slip, load);
+        double share = asked < 0 && car.antiLock() ? Car.ANTI_LOCK_SHARE : 1;
+        if (Math.abs(asked) < share * limit) {
             return new WheelSlope(
                     asked,
                     -tyre.lateralForce(slip, asked, load),
                     0,
                     -Derivative.of(y -> tyre.lateralForce(y, asked, load), slip, BEND));
         }
+        double held = Math.copySign(share, asked);
         return new WheelSlope(
-                along(tyre, slip, asked, load),
-                across(tyre, slip, asked, load),
-                Derivative.of(y -> along(tyre, y, asked, load), slip, BEND),
-                Derivative.of(y -> across(tyre, y, asked, load), slip, BEND));
-    }
-
-    private static double along(Tyre tyre, double slip, double asked, double load) {
-        double most = tyre.rollingForceLimit(slip, load);
-        return Math.max(-most, Math.min(most, asked));
-    }
-
-    private static double across(Tyre tyre, double slip, double asked, double load) {
-        return -tyre.lateralForce(slip, along(tyre, slip, asked, load), load);
+                held * limit,
+                -tyre.lateralForce(slip, held * limit, load),
+                Derivative.of(y -> held * tyre.rollingForceLimit(y, load), slip, BEND),
+                -Derivative.of(y -> tyre.lateralForce(y, held * tyre.rollingForceLimit(y, load), load), slip, BEND));
     }
 }

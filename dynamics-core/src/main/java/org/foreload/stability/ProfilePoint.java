@@ -22,7 +22,7 @@ final class ProfilePoint {
                 profile.column("yaw_rate_rad_per_s").at(row),
                 Math.toRadians(profile.column("steer_deg").at(row)),
                 Math.max(0, mass * profile.column("brake_mps2").at(row)),
-                Math.max(0, mass * profile.column("drive_mps2").at(row)),
+                mass * profile.column("drive_mps2").at(row),
                 new WheelLoads(
                         profile.column("front_left_load_n").at(row),
                         profile.column("front_right_load_n").at(row),

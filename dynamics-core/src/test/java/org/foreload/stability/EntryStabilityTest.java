@@ -19,7 +19,9 @@ import org.foreload.entry.EntrySimulator;
 import org.foreload.entry.Outcome;
 import org.foreload.grip.Axle;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.trace.Trace;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Driveline;
 import org.junit.jupiter.api.Test;
 
 /** What the eigenvalues along an entry tell, held against how the entry ends. */
@@ -36,6 +38,19 @@ class EntryStabilityTest {
 
     private static double station(EntryResult entry, Kind kind) {
         return entry.event(kind).map(EntryEvent::station).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** While the driver brakes the closed throttle slows the driven wheels with the force that the car has for it. */
+    @Test
+    void anOperatingPointHasTheDragOfTheEngine() {
+        Car plain = Scenes.light();
+        Car car = plain.with(new Driveline(130_000, Driveline.DrivenAxle.REAR, 300));
+        Trace profile = simulator(car).run(plan(-140, 6, 30)).profile().orElseThrow();
+        int row = 0;
+        while (profile.column("s_m").at(row) < -20) {
+            row++;
+        }
+        assertEquals(-300, ProfilePoint.at(car, profile, row).driveForce(), 0.1);
     }
 
     /**

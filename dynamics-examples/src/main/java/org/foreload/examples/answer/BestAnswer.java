@@ -149,7 +149,8 @@ public final class BestAnswer {
                 .withAll("release_table", "The release", table(plan.release().shape()))
                 .with("families", FAMILIES, families(optimum));
         if (remainder.isPresent()) {
-            people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
+            people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()))
+                    .note(PARTS);
         }
         if (!line.equals("given")) {
             people = people.note(
@@ -208,6 +209,13 @@ public final class BestAnswer {
                 .with("brakes_later_m", split.brakesLater())
                 .with("sentence", split.sentence());
     }
+
+    /** How the parts of the time above the bound are found, and why one can be below zero. */
+    static final String PARTS =
+            "What makes up the time above the bound: each part is what the best time falls by when its "
+                    + "cause is switched off, too, after those above it, and the release is searched again. A part below zero: the car "
+                    + "is slower without that cause, since load that moves late can help, or that search came short; each leaves about "
+                    + Words.seconds(ShapeRanking.TIE) + " open.";
 
     /** What the time above the bound is made of, a row per cause. */
     static List<Report> parts(Remainder remainder) {

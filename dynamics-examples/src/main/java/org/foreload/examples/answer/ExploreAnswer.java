@@ -74,7 +74,7 @@ public final class ExploreAnswer {
             return report;
         }
         return forPeople
-                ? report.withAll("above_bound_parts", ABOVE_BOUND, parts)
+                ? report.withAll("above_bound_parts", ABOVE_BOUND, parts).note(BestAnswer.PARTS)
                 : report.with("above_bound_parts", ABOVE_BOUND, parts);
     }
 

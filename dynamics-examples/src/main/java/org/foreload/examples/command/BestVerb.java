@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
             "",
             "In the answer: stations are metres along the line, 0 at turn-in, negative before it. Above bound: how much longer "
                     + "than the fastest quasi-steady entry takes. The causes of that time (--why) are found by switching them off one after another "
-                    + "and searching again; a cause below zero makes the car quicker. The limit: perfect hands and feet within "
+                    + "and searching again; a cause below zero makes the car quicker, or its search came short. The limit: perfect hands and feet within "
                     + "0.15 m of the line, as 'limit' solves for them; where no optimum is found there is no number.",
             "",
             "--no-margin asks for the quickest of all, and the middle of the road is not it: if you name no --line, the "

@@ -1,6 +1,7 @@
 package org.foreload.examples.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,6 +11,9 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Format;
+import org.foreload.examples.output.Report;
+import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -30,6 +34,33 @@ class ExploreAnswerTest {
                 true,
                 0,
                 false);
+    }
+
+    /** A time that is made up of a negative one needs a word; programs read the numbers alone. */
+    @Test
+    void aPartBelowZeroIsExplained() {
+        Remainder remainder = new Remainder(16, 16.4, List.of(new Remainder.Part("tyre lags", -0.054)), true);
+        List<Candidate> one = List.of(dropped(ReleaseShapes.LINEAR));
+        Exploration sweep = new Exploration(one, Optional.of(one.get(0)), Optional.empty(), 16, 1);
+        String people = words(sweep, remainder, Format.TABLE);
+        assertTrue(people.indexOf("-0.054") > 0, people);
+        assertTrue(people.indexOf("A part below zero") > people.indexOf("-0.054"), people);
+        String programs = words(sweep, remainder, Format.JSON);
+        assertTrue(programs.contains("-0.054"), programs);
+        assertFalse(programs.contains("below zero"), programs);
+    }
+
+    private static String words(Exploration sweep, Remainder remainder, Format format) {
+        Report report = ExploreAnswer.of(
+                STUDY,
+                sweep,
+                format == Format.TABLE,
+                false,
+                Optional.of(remainder),
+                Optional.empty(),
+                Optional.empty(),
+                Units.KMH);
+        return format.render(report).replaceAll("\\s+", " ");
     }
 
     /** A shape that a stop left unrefined may yet be the quickest. */

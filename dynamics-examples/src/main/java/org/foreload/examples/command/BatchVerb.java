@@ -65,7 +65,9 @@ final class BatchVerb extends Verb {
         studyOptions.check();
         List<GivenOptions.Given> given = GivenOptions.of(spec, BatchQuestion.OF_THE_ANSWER);
         return placeOptions.ask(console, studyOptions::study, study -> {
-            answer(new BatchQuestion(study, footOptions, studyOptions.buildUpTime(), given), console.in());
+            BatchQuestion asked =
+                    new BatchQuestion(study, footOptions, studyOptions.buildUpTime(), given, placeOptions::placed);
+            answer(asked, console.in());
             return "";
         });
     }

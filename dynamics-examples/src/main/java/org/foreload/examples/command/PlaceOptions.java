@@ -1,7 +1,10 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.foreload.examples.answer.TurnIn;
+import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;
@@ -49,6 +52,14 @@ final class PlaceOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec verb;
 
+    /** Where turn-in lies on a measured line, once the question is asked. */
+    private Optional<TurnIn> turnIn = Optional.empty();
+
+    /** An answer that says where turn-in lies, if its corner was measured. */
+    Report placed(Report answer) {
+        return turnIn.map(place -> place.on(answer)).orElse(answer);
+    }
+
     /** Takes this line where the user names none. */
     void unlessNamed(Line other) {
         if (!GivenOptions.has(verb, "--line")) {
@@ -69,6 +80,7 @@ final class PlaceOptions {
     <T> T ask(Console console, BiFunction<Car, Corner, T> question) {
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
+        turnIn = TurnIn.of(corner);
         return new Blame(carOptions, cornerOptions)
                 .compute(() -> question.apply(car, line == Line.GIVEN ? corner : found(console, car, corner)));
     }
@@ -100,6 +112,7 @@ final class PlaceOptions {
                 throw new ComputationException(
                         "no " + name + " was found for this car on this road: the search for it did not converge");
             }
+            turnIn = TurnIn.of(corner, run);
             return new Corner(
                     corner.name() + ", " + name,
                     corner.approachSpeed(),

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,6 +21,15 @@ abstract class Verb implements Callable<Integer> {
     /** Options that every verb has: format, picture, units, debugging. */
     final CommonOptions common() {
         return common;
+    }
+
+    /** The options for car and corner, where the verb has them. */
+    final Optional<PlaceOptions> place() {
+        return spec.mixins().values().stream()
+                .map(CommandSpec::userObject)
+                .filter(PlaceOptions.class::isInstance)
+                .map(PlaceOptions.class::cast)
+                .findFirst();
     }
 
     /** Sets where warnings and progress go. */

@@ -108,11 +108,11 @@ final class BestVerb extends ReportVerb implements Driving {
     private LimitBeside perfect(Console console, CornerStudy study) {
         return !why && searchOptions.threads() > 1
                 ? LimitBeside.begun(console, study.simulator(), studyOptions.buildUpTime())
-                : LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime(), searchOptions.quiet());
+                : LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime());
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             return Remainder.ofBest(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }

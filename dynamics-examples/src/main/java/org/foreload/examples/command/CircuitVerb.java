@@ -66,7 +66,7 @@ final class CircuitVerb extends ReportVerb {
         studyOptions.check();
         Car car = carOptions.car(console);
         Circuit circuit = console.warned(file == null ? Demos.circuit() : CircuitFile.read(file));
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "parts of corners")) {
+        try (ShownProgress progress = console.progress("parts of corners")) {
             Lap lap = Lap.of(
                     circuit,
                     (i, corner) -> study(car, i, corner),

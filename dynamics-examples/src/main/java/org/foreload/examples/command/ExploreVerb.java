@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -136,7 +137,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
         return placeOptions.ask(console, studyOptions::study, study -> {
             ReleaseSweep releases = new ReleaseSweep(study, plan);
             Request request = request(study, plan);
-            try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases");
+            try (ShownProgress progress = console.progress("releases");
                     Checkpoint memory = checkpoint == null ? null : Checkpoint.open(checkpoint, request)) {
                 Map<Braking, Found> found = releases.part(
                         part.number(),
@@ -181,8 +182,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
                     : Optional.empty();
             Optional<AgainstLimit> beside = limit && sweep.complete()
                     ? sweep.best()
-                            .map(best -> LimitBeside.whenAsked(
-                                            console, study.simulator(), studyOptions.buildUpTime(), run.quiet())
+                            .map(best -> LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime())
                                     .against(best.entry()))
                     : Optional.empty();
             Optional<Handover> handover = sweep.best().map(best -> handover(study, best, output, workers));
@@ -203,14 +203,14 @@ final class ExploreVerb extends ReportVerb implements Driving {
     }
 
     private static Remainder remainder(Console console, CornerStudy study, EntryResult best, SweepOptions run) {
-        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             return Remainder.of(study, best, Remainder.EACH, run.threads(), progress);
         }
     }
 
     private Exploration explore(Console console, ReleaseSweep releases, SweepOptions run, Optional<Parts> parts) {
         parts.ifPresent(all -> all.check(request(releases.study(), releases.plan()), releases.releases()));
-        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             Sweep sweep = new Sweep(run.threads(), progress);
             if (checkpoint == null || parts.isPresent()) {
                 SweepMemory memory = parts.isPresent() ? parts.get() : SweepMemory.NONE;
@@ -225,14 +225,16 @@ final class ExploreVerb extends ReportVerb implements Driving {
         }
     }
 
+    private List<String> settings(SweepPlan plan) {
+        List<String> settings =
+                new ArrayList<>(List.of("peaks=" + plan.peaks(), "starts=" + plan.starts(), "ends=" + plan.ends()));
+        settings.addAll(studyOptions.words());
+        return settings;
+    }
+
     private Request request(CornerStudy study, SweepPlan plan) {
         return Request.of(
-                Foreload.version(),
-                study.simulator().car(),
-                study.simulator().corner(),
-                plan.shapes(),
-                "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
-                        + studyOptions.words());
+                Foreload.version(), study.simulator().car(), study.simulator().corner(), plan.shapes(), settings(plan));
     }
 
     /**

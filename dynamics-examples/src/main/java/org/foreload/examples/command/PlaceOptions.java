@@ -97,9 +97,8 @@ final class PlaceOptions {
 
     /** The line of perfect hands and feet as a corner of its own, with its own stations. */
     private Corner found(Console console, Car car, Corner corner) {
-        boolean quiet = GivenOptions.has(verb, "--quiet");
         LimitOptions options = LimitOptions.STANDARD;
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+        try (ShownProgress progress = console.progress("steps")) {
             LineStudy study = new LineStudy(
                     car,
                     corner,

@@ -44,7 +44,7 @@ abstract class Verb implements Callable<Integer> {
         if (this instanceof Driving run && run.brief()) {
             console.brief();
         }
-        out().print(answer(console));
+        out().print(answer(common.quiet() ? console.quietly() : console));
         return Foreload.DONE;
     }
 

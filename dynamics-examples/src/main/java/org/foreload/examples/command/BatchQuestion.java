@@ -113,6 +113,9 @@ final class BatchQuestion {
     }
 
     private static ObjectNode read(String line) {
+        if (line.isBlank()) {
+            throw wrong(null, null, "must be a JSON object, and the line is blank");
+        }
         if (line.length() > LONGEST) {
             throw wrong(null, null, "must be shorter than " + LONGEST + " characters");
         }

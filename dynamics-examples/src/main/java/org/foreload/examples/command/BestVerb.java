@@ -95,7 +95,7 @@ final class BestVerb extends ReportVerb implements Driving {
             AgainstLimit limit =
                     optimum.complete() ? perfect.against(best) : AgainstLimit.none("the search was stopped before");
             common().picture()
-                    .draw(() -> SweepPictures.best(study, optimum, remainder, limit)
+                    .draw(() -> SweepPictures.best(study, optimum, remainder.filter(Remainder::complete), limit)
                             .plus(handover.caption(common().units())));
             return new BestAnswer(study, placeOptions.lineWord(), optimum, remainder, limit, common().units())
                     .report(handover);

@@ -144,6 +144,9 @@ final class ExploreVerb extends ReportVerb implements Driving {
                         part.of(),
                         new Sweep(sweepOptions.threads(), progress),
                         memory == null ? SweepMemory.NONE : memory);
+                if (progress.stopped()) {
+                    console.line("stopped early: part " + part.words() + " lacks releases, and 'join' will refuse it");
+                }
                 return Parts.text(request, arguments(), part.words(), found);
             } catch (UncheckedIOException e) {
                 throw new ComputationException(e.getMessage());

@@ -10,6 +10,9 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.demo.Demos;
+import org.foreload.examples.output.Format;
+import org.foreload.examples.output.Report;
+import org.foreload.optimum.Remainder;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Exploration;
 import org.foreload.strategy.Exploration.Candidate;
@@ -41,5 +44,20 @@ class ExploreAnswerTest {
         assertTrue(tie.contains("linear") && tie.contains("smooth"), tie);
         Exploration stopped = new Exploration(two, Optional.of(two.get(0)), Optional.empty(), 10, 3);
         assertEquals(Optional.empty(), ExploreAnswer.tie(stopped));
+    }
+
+    /** After a stop one part would pass for all that the others come to. */
+    @Test
+    void partsOfSearchesThatDidNotEndAreNotShown() {
+        List<Candidate> one = List.of(dropped(ReleaseShapes.LINEAR));
+        Exploration sweep = new Exploration(one, Optional.empty(), Optional.empty(), 10, 1);
+        for (boolean ended : new boolean[] {true, false}) {
+            Remainder remainder = new Remainder(16, 16.3, List.of(new Remainder.Part("driver", 0.3)), ended);
+            Report report = ExploreAnswer.of(
+                    STUDY, sweep, true, false, Optional.of(remainder), Optional.empty(), Optional.empty(), Units.KMH);
+            String words = Format.TABLE.render(report).replaceAll("\\s+", " ");
+            assertEquals(ended, words.contains("driver 0.300"), words);
+            assertEquals(!ended, words.contains("the searches for it did not end"), words);
+        }
     }
 }

@@ -100,7 +100,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
             description =
                     "Also say what makes up the time of the best release above the ideal bound: brake build-up, lags of "
                             + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
-                            + "time with a new search. Takes a minute or two.")
+                            + "time with a new search. Takes about half a minute on two cores.")
     private boolean why;
 
     @Option(

@@ -102,7 +102,7 @@ final class LimitVerb extends ReportVerb implements Driving {
             names = "--lines",
             description =
                     "Also drive a line of constant radius, one with a late apex, the given one and the quickest that is found, "
-                            + "each with the brake trailed and with straight-line braking. Takes a minute.")
+                            + "each with the brake trailed and with straight-line braking. Takes about half a minute.")
     private boolean lines;
 
     @Option(
@@ -124,7 +124,7 @@ final class LimitVerb extends ReportVerb implements Driving {
 
     @Override
     public boolean brief() {
-        return true;
+        return !lines;
     }
 
     @Override

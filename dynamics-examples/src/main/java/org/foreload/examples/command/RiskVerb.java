@@ -63,7 +63,7 @@ final class RiskVerb extends ReportVerb implements Driving {
             description = "What a failure costs, s. Default: ${DEFAULT-VALUE}.")
     private double cost;
 
-    @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes minutes.")
+    @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes some seconds.")
     private boolean curve;
 
     @Option(names = "--given", description = "Take the release of the options below instead of the best one.")

@@ -24,8 +24,10 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = {
             "Reads one question a line from standard input and answers each with one line of JSON, in order, on all "
-                    + "processors. A line that is wrong, a blank one among them, gets an error, and the rest carries on: the n-th answer is that to "
-                    + "the n-th line. Ctrl-C stops and says how many lines have their answer.",
+                    + "processors. A line that is wrong gets an error, and the rest carries on.",
+            "",
+            "A blank line is wrong, too: the n-th answer is that to the n-th line. Ctrl-C stops and says how many lines have "
+                    + "their answer.",
             "",
             "A question is a plan for the car and the corner of the command line, with the fields brake_point_m (left out: "
                     + "the latest that keeps the margin), peak_deceleration_mps2, release_shape, release_start_m, "

@@ -159,6 +159,19 @@ public final class MeasuredPath implements Path {
         return ownFrame(x - line.origin().x(), y - line.origin().y());
     }
 
+    /** A point of the frame of this path, as seen in the frame that was measured in; all in m. */
+    public Point inMeasuredFrame(double x, double y) {
+        double along = x - approachLength;
+        return new Point(
+                line.origin().x() + first.x() + cos * along - sin * y,
+                line.origin().y() + first.y() + sin * along + cos * y);
+    }
+
+    /** Station of the first point that was measured, m; zero or negative. */
+    public double firstPoint() {
+        return station[0];
+    }
+
     private Point ownFrame(double fromOriginX, double fromOriginY) {
         double x = fromOriginX - first.x();
         double y = fromOriginY - first.y();

@@ -9,7 +9,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * (1987) (from memory).
  *
  * @param shapeFactor C, above 1 and below 2
- * @param curvatureFactor E, from −20 to a millionth below 1: at 1 and with C near 1 the peak runs off to endless slip
+ * @param curvatureFactor E, −20 to 0.999999: at 1 and with C near 1 the peak runs off to endless slip
  */
 record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
 
@@ -21,7 +21,7 @@ record PlainMagicFormula(double shapeFactor, double curvatureFactor) {
 
     PlainMagicFormula {
         Checks.between("shape_factor", shapeFactor, 1, 2);
-        Checks.within("curvature_factor", curvatureFactor, -20, 1 - 1e-6);
+        Checks.within("curvature_factor", curvatureFactor, -20, 0.999999);
     }
 
     double value(double x) {

@@ -243,7 +243,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
 
         /**
          * @param shapeFactor C, above 1 and below 2: a curve with a peak that stays positive
-         * @param curvatureFactor E, from −20 to a millionth below 1, 0.999999
+         * @param curvatureFactor E, −20 to 0.999999
          * @throws org.foreload.conventions.InvalidValueException if a factor is outside
          */
         public MagicFormula(double shapeFactor, double curvatureFactor) {

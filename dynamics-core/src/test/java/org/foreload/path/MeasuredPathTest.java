@@ -94,6 +94,35 @@ class MeasuredPathTest {
         }
     }
 
+    /**
+     * Points of a straight of 80 m and a bend in a country's grid, turned by 0.7 rad: turn-in lies about 80 m from the
+     * first point in that direction, however long a straight is set before it.
+     */
+    @ParameterizedTest
+    @CsvSource({"0", "30"})
+    void turnInIsFoundInTheFrameOfTheSurvey(double approach) {
+        SamplePoints own = SamplePoints.of(TRUTH, 2, 0, 1);
+        double cos = Math.cos(0.7);
+        double sin = Math.sin(0.7);
+        double[] x = new double[own.x().length];
+        double[] y = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = 400_000 + cos * own.x()[i] - sin * own.y()[i];
+            y[i] = 5_600_000 + sin * own.x()[i] + cos * own.y()[i];
+        }
+        MeasuredPath fit = MeasuredPath.fit(MeasuredLine.of(x, y, 5), TOLERANCE, approach, 0);
+        double along = -fit.firstPoint();
+        assertEquals(80, along, 1);
+        assertEquals(approach, fit.firstPoint() - fit.start(), 1e-9);
+        Path.Point here = fit.position(0);
+        Path.Point turnIn = fit.inMeasuredFrame(here.x(), here.y());
+        assertEquals(x[0] + along * cos, turnIn.x(), 0.01);
+        assertEquals(y[0] + along * sin, turnIn.y(), 0.01);
+        Path.Point back = fit.inPathFrame(turnIn.x(), turnIn.y());
+        assertEquals(here.x(), back.x(), 1e-8);
+        assertEquals(here.y(), back.y(), 1e-8);
+    }
+
     @Test
     void deviationsAreThoseOfThePoints() {
         SamplePoints points = SamplePoints.of(TRUTH, 3, NOISE, 11);

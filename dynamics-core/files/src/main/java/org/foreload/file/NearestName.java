@@ -27,7 +27,7 @@ public final class NearestName {
     }
 
     /** The known names that are most like {@code name}, the most like first, however far away. */
-    static List<String> several(String name, Collection<String> known, int count) {
+    public static List<String> several(String name, Collection<String> known, int count) {
         String wanted = name.toLowerCase(Locale.ROOT);
         return known.stream()
                 .sorted(Comparator.comparingDouble(k -> unlikeness(wanted, k.toLowerCase(Locale.ROOT))))

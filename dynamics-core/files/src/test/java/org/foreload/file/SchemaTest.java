@@ -28,6 +28,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The schemas and the readers know the same fields and refuse the same files. */
 class SchemaTest {
@@ -204,6 +206,29 @@ class SchemaTest {
         InputException refusal = refusal(() -> CornerFile.parse(corner.toString(), "corner.json", Path.of("")));
         boolean valid = CORNER.validate(corner).isEmpty();
         assertEquals(valid, refusal == null, () -> corner + "\n" + CORNER.validate(corner) + "\n" + refusal);
+    }
+
+    /** The random changes above hardly ever come this close to an end of a range. */
+    @ParameterizedTest
+    @CsvSource({
+        "curvature_factor, 0.999999, true",
+        "curvature_factor, 0.9999995, false",
+        "curvature_factor, 1, false",
+        "curvature_factor, -20, true",
+        "curvature_factor, -20.000001, false",
+        "shape_factor, 1, false",
+        "shape_factor, 1.000001, true",
+        "shape_factor, 1.999999, true",
+        "shape_factor, 2, false"
+    })
+    void readerAndSchemaEndTheMagicFormulaAtTheSameNumbers(String field, double value, boolean allowed) {
+        ObjectNode car = demo("car-light");
+        ((ObjectNode) car.get("front_tyre"))
+                .put("model", "magic-formula")
+                .put("shape_factor", 1.5)
+                .put(field, value);
+        assertEquals(allowed, CAR.validate(car).isEmpty(), "schema");
+        assertEquals(allowed, refusal(() -> CarFile.parse(car.toString(), "car.json")) == null, "reader");
     }
 
     private static InputException refusal(Runnable reading) {

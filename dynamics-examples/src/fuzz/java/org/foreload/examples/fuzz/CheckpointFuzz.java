@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
@@ -19,7 +20,7 @@ import org.foreload.strategy.SweepMemory.Found;
  */
 public final class CheckpointFuzz {
 
-    private static final Request REQUEST = new Request("1", "car", "corner", "settings");
+    private static final Request REQUEST = new Request("1", "car", "corner", List.of("settings"));
 
     private static final byte[] HEAD =
             ("{\"foreload_checkpoint\":2,\"version\":\"1\",\"car\":\"car\",\"corner\":\"corner\",\"settings\":\"settings\"}"

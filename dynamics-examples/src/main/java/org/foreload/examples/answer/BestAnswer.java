@@ -101,7 +101,7 @@ public final class BestAnswer {
                     "Time lost to perfect hands and feet",
                     rows(limit.loss().get().curve()));
         }
-        if (remainder.isPresent()) {
+        if (remainder.filter(Remainder::complete).isPresent()) {
             programs = programs.with(
                     "above_bound_parts", "What makes up the time above the bound", parts(remainder.get()));
         }
@@ -149,8 +149,10 @@ public final class BestAnswer {
                 .withAll("release_table", "The release", table(plan.release().shape()))
                 .with("families", FAMILIES, families(optimum));
         if (remainder.isPresent()) {
-            people = people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()))
-                    .note(PARTS);
+            people = remainder.get().complete()
+                    ? people.with("above_bound_parts", "What makes up the time above the bound", parts(remainder.get()))
+                            .note(PARTS)
+                    : people.headline(PARTS_STOPPED);
         }
         if (!line.equals("given")) {
             people = people.note(
@@ -216,6 +218,10 @@ public final class BestAnswer {
                     + "cause is switched off, too, after those above it, and the release is searched again. A part below zero: the car "
                     + "is slower without that cause, since load that moves late can help, or that search came short; each leaves about "
                     + Words.seconds(ShapeRanking.TIE) + " open.";
+
+    /** Said where a stop left the searches for these parts unfinished: each would pass for what others come to. */
+    static final String PARTS_STOPPED =
+            "Stopped early: what makes up the time above the bound is not known, as the searches for it did not end.";
 
     /** What the time above the bound is made of, a row per cause. */
     static List<Report> parts(Remainder remainder) {

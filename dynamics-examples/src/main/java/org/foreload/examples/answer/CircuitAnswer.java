@@ -1,6 +1,9 @@
 package org.foreload.examples.answer;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -21,11 +24,11 @@ public final class CircuitAnswer {
                 .withCount("corners_counted", counted(lap))
                 .with("complete", lap.complete())
                 .with("corners_not_counted", String.join(", ", uncounted(lap)))
-                .with("corners", "Corner by corner", rows(lap, lap.corners()));
+                .with("corners", "Corner by corner", rows(lap, lap.corners(), placed(circuit)));
         Report people = new Report(car.name() + " on " + circuit.name())
                 .headline(gain(lap))
                 .with("lap_gain_s", lap.gain())
-                .withAll("corners", "Most to be gained first", rows(lap, lap.ranked()))
+                .withAll("corners", "Most to be gained first", rows(lap, lap.ranked(), Map.of()))
                 .note(Words.TRAIL_SHARE);
         if (!lap.uncounted().isEmpty()) {
             people = people.headline("Not counted, because no release or no straight-line braking was found that makes "
@@ -41,9 +44,24 @@ public final class CircuitAnswer {
         }
         if (!lap.complete()) {
             people = people.headline("Stopped early: " + lap.corners().size() + " of "
-                    + circuit.corners().size() + " corners were looked at.");
+                    + circuit.corners().size()
+                    + " corners were looked at, and in the last of these a longer search may find more.");
         }
-        return programs.shownAs(people);
+        for (var place : placed(circuit).entrySet()) {
+            people = people.note("Turn-in of corner " + place.getKey() + " lies "
+                    + place.getValue().words() + ".");
+        }
+        return programs.shownAs(people.note(Handover.CAUTION));
+    }
+
+    /** Where turn-in lies in the corners that were measured, by their number. */
+    private static Map<Integer, TurnIn> placed(Circuit circuit) {
+        Map<Integer, TurnIn> placed = new TreeMap<>();
+        for (int i = 0; i < circuit.corners().size(); i++) {
+            int number = i + 1;
+            TurnIn.of(circuit.corners().get(i)).ifPresent(place -> placed.put(number, place));
+        }
+        return placed;
     }
 
     /** What the lap gains; where corners are missing it says so, and where all are, that nothing is known. */
@@ -77,10 +95,18 @@ public final class CircuitAnswer {
                 .toList();
     }
 
-    private static List<Report> rows(Lap lap, List<CornerGain> corners) {
-        return corners.stream()
-                .map(corner -> row(corner, lap.corners().indexOf(corner) + 1))
-                .toList();
+    private static List<Report> rows(Lap lap, List<CornerGain> corners, Map<Integer, TurnIn> placed) {
+        List<Report> rows = new ArrayList<>();
+        for (CornerGain corner : corners) {
+            int number = lap.corners().indexOf(corner) + 1;
+            Report row = row(corner, number);
+            rows.add(placed.isEmpty() ? row : row.with("turn_in", part(placed.get(number))));
+        }
+        return rows;
+    }
+
+    private static Report part(TurnIn place) {
+        return place == null ? TurnIn.unknown() : place.part();
     }
 
     private static Report row(CornerGain corner, int number) {

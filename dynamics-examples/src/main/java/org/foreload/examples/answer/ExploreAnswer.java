@@ -68,11 +68,14 @@ public final class ExploreAnswer {
             Optional<Handover> handover,
             Units units) {
         ExploreAnswer answer = new ExploreAnswer(study, sweep, limit, handover, units);
-        List<Report> parts = remainder.map(BestAnswer::parts).orElse(List.of());
         Report report = forPeople ? answer.people(all) : answer.programs();
-        if (parts.isEmpty()) {
+        if (remainder.isEmpty()) {
             return report;
         }
+        if (!remainder.get().complete()) {
+            return report.headline(BestAnswer.PARTS_STOPPED);
+        }
+        List<Report> parts = BestAnswer.parts(remainder.get());
         return forPeople
                 ? report.withAll("above_bound_parts", ABOVE_BOUND, parts).note(BestAnswer.PARTS)
                 : report.with("above_bound_parts", ABOVE_BOUND, parts);

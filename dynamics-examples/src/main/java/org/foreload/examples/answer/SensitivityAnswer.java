@@ -54,7 +54,21 @@ public final class SensitivityAnswer {
                 .note(
                         "Minus is quicker. Not proportional by: how far twice the effect of half the change is from the effect "
                                 + "of the whole change; so much is not proportional, or lies within the accuracy of the searches.");
-        return programs.shownAs(quickerSides(sensitivity).map(people::note).orElse(people));
+        if (!sensitivity.complete()) {
+            people = people.headline(stopped(sensitivity));
+        }
+        Report explained = quickerSides(sensitivity).map(people::note).orElse(people);
+        return programs.shownAs(explained.note(Handover.CAUTION));
+    }
+
+    /** What a stop has left. */
+    static String stopped(Sensitivity sensitivity) {
+        int changed = sensitivity.rows().size();
+        return "Stopped early: "
+                + (changed == 0
+                        ? "no number was changed yet, and a longer search may find a better plan."
+                        : changed + (changed == 1 ? " number was" : " numbers were")
+                                + " changed, the others are missing.");
     }
 
     /** What it means that missing the plan is quicker, where one side is. */

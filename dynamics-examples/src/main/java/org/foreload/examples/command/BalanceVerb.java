@@ -14,6 +14,7 @@ import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.BalanceWords;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.SetupPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -154,7 +155,8 @@ final class BalanceVerb extends ReportVerb implements Driving {
         String approach = common().units().speed(study.simulator().corner().approachSpeed());
         return report.note(BalanceWords.accuracy(balance))
                 .note(BalanceWords.ONE_FOR_ALL)
-                .note(BalanceWords.decelerations(car, approach));
+                .note(BalanceWords.decelerations(car, approach))
+                .note(Handover.CAUTION);
     }
 
     private Axis wantedAxis() {

@@ -15,6 +15,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.foreload.braking.Braking;
@@ -71,6 +72,7 @@ final class BatchQuestion {
     private final FootOptions foot;
     private final double buildUpTime;
     private final List<GivenOptions.Given> given;
+    private final UnaryOperator<Report> placed;
 
     /**
      * Questions to one batch.
@@ -79,19 +81,26 @@ final class BatchQuestion {
      * @param foot of the driver of plans with a brake point
      * @param buildUpTime of plans that name none, s
      * @param given options of the batch, which hold for its verbs too
+     * @param placed adds to the answer to a plan where it lies
      */
-    BatchQuestion(CornerStudy study, FootOptions foot, double buildUpTime, List<GivenOptions.Given> given) {
+    BatchQuestion(
+            CornerStudy study,
+            FootOptions foot,
+            double buildUpTime,
+            List<GivenOptions.Given> given,
+            UnaryOperator<Report> placed) {
         this.study = study;
         this.foot = foot;
         this.buildUpTime = buildUpTime;
         this.given = List.copyOf(given);
+        this.placed = placed;
     }
 
     /** One line of JSON, whatever the question. */
     String answer(String line) {
         try {
             ObjectNode question = read(line);
-            return question.has(VERB) ? verb(question) : oneLine(Format.JSON.render(plan(question)));
+            return question.has(VERB) ? verb(question) : oneLine(Format.JSON.render(placed.apply(plan(question))));
         } catch (InputException e) {
             return error(new InputException(e.file(), field(e.field()), e.value(), e.getMessage()));
         } catch (InvalidValueException e) {
@@ -104,6 +113,9 @@ final class BatchQuestion {
     }
 
     private static ObjectNode read(String line) {
+        if (line.isBlank()) {
+            throw wrong(null, null, "must be a JSON object, and the line is blank");
+        }
         if (line.length() > LONGEST) {
             throw wrong(null, null, "must be shorter than " + LONGEST + " characters");
         }

@@ -26,6 +26,9 @@ import picocli.CommandLine.Spec;
             "Reads one question a line from standard input and answers each with one line of JSON, in order, on all "
                     + "processors. A line that is wrong gets an error, and the rest carries on.",
             "",
+            "A blank line is wrong, too: the n-th answer is that to the n-th line. Ctrl-C stops and says how many lines have "
+                    + "their answer.",
+            "",
             "A question is a plan for the car and the corner of the command line, with the fields brake_point_m (left out: "
                     + "the latest that keeps the margin), peak_deceleration_mps2, release_shape, release_start_m, "
                     + "release_end_m, pick_up_m, build_up_time_s, of which only those that differ from the defaults of "
@@ -65,35 +68,35 @@ final class BatchVerb extends Verb {
         studyOptions.check();
         List<GivenOptions.Given> given = GivenOptions.of(spec, BatchQuestion.OF_THE_ANSWER);
         return placeOptions.ask(console, studyOptions::study, study -> {
-            answer(new BatchQuestion(study, footOptions, studyOptions.buildUpTime(), given), console.in());
+            BatchQuestion asked =
+                    new BatchQuestion(study, footOptions, studyOptions.buildUpTime(), given, placeOptions::placed);
+            Answers answers = new Answers(out(), console);
+            console.lastWords(answers::stop);
+            answer(asked, console.in(), answers);
             return "";
         });
     }
 
-    private void answer(BatchQuestion asked, InputStream questions) {
+    private void answer(BatchQuestion asked, InputStream questions, Answers answers) {
         ExecutorService pool = Executors.newFixedThreadPool(sweepOptions.threads(), task -> {
             Thread thread = new Thread(task, "foreload-batch");
             thread.setDaemon(true);
             return thread;
         });
         Deque<Future<String>> pending = new ArrayDeque<>();
-        PrintWriter out = out();
         try {
             BufferedReader lines = new BufferedReader(new InputStreamReader(questions, StandardCharsets.UTF_8));
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (line.isBlank()) {
-                    continue;
-                }
                 String question = line;
                 pending.add(pool.submit(() -> asked.answer(question)));
                 boolean full = pending.size() >= AHEAD * sweepOptions.threads();
                 while (!pending.isEmpty() && (full || pending.peek().isDone() || !lines.ready())) {
-                    print(out, pending.poll());
+                    answers.print(pending.poll());
                     full = false;
                 }
             }
             while (!pending.isEmpty()) {
-                print(out, pending.poll());
+                answers.print(pending.poll());
             }
         } catch (IOException e) {
             throw new ComputationException("standard input cannot be read: " + e.getMessage());
@@ -102,15 +105,42 @@ final class BatchVerb extends Verb {
         }
     }
 
-    private static void print(PrintWriter out, Future<String> answer) {
-        try {
-            out.println(answer.get());
-            out.flush();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new ComputationException("stopped before all questions were answered");
-        } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause());
+    /** The answers that are out: whole lines, none of which comes after the last words of a stop. */
+    private static final class Answers {
+
+        private final PrintWriter out;
+        private final Console console;
+        private int printed;
+        private boolean stopped;
+
+        Answers(PrintWriter out, Console console) {
+            this.out = out;
+            this.console = console;
+        }
+
+        void print(Future<String> answer) {
+            try {
+                print(answer.get());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new ComputationException("stopped before all questions were answered");
+            } catch (ExecutionException e) {
+                throw new IllegalStateException(e.getCause());
+            }
+        }
+
+        private synchronized void print(String line) {
+            if (!stopped) {
+                out.println(line);
+                out.flush();
+                printed++;
+            }
+        }
+
+        synchronized void stop() {
+            stopped = true;
+            console.line("stopped after " + printed + (printed == 1 ? " answer" : " answers")
+                    + "; the lines that follow have none");
         }
     }
 }

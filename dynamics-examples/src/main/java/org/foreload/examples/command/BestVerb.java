@@ -97,7 +97,7 @@ final class BestVerb extends ReportVerb implements Driving {
             AgainstLimit limit =
                     optimum.complete() ? perfect.against(best) : AgainstLimit.none("the search was stopped before");
             common().picture()
-                    .draw(() -> SweepPictures.best(study, optimum, remainder, limit)
+                    .draw(() -> SweepPictures.best(study, optimum, remainder.filter(Remainder::complete), limit)
                             .plus(handover.caption(common().units())));
             return new BestAnswer(study, placeOptions.lineWord(), optimum, remainder, limit, common().units())
                     .report(handover);
@@ -110,11 +110,11 @@ final class BestVerb extends ReportVerb implements Driving {
     private LimitBeside perfect(Console console, CornerStudy study) {
         return !why && searchOptions.threads() > 1
                 ? LimitBeside.begun(console, study.simulator(), studyOptions.buildUpTime())
-                : LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime(), searchOptions.quiet());
+                : LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime());
     }
 
     private Remainder remainder(Console console, CornerStudy study, EntryResult best) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             return Remainder.ofBest(study, best, searchOptions.each(), searchOptions.threads(), progress);
         }
     }

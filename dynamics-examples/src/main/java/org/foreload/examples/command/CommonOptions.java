@@ -46,6 +46,9 @@ final class CommonOptions {
                             + "and csv are in SI. Default: ${DEFAULT-VALUE}.")
     private Units units;
 
+    @Option(names = "--quiet", order = CommonOptions.LAST, description = "Show no progress.")
+    private boolean quiet;
+
     @Option(names = "--debug", order = CommonOptions.LAST, description = "Show the stack trace when something fails.")
     private boolean debug;
 
@@ -73,6 +76,11 @@ final class CommonOptions {
         if (picture.wanted()) {
             throw new InputException(null, PictureOptions.NAME, picture.file(), "must be left out " + why);
         }
+    }
+
+    /** Whether no progress is shown. */
+    boolean quiet() {
+        return quiet;
     }
 
     /** Units of sentences. */

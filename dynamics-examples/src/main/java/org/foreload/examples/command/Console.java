@@ -21,6 +21,7 @@ public final class Console {
     private final Stop stop;
     private final InputStream in;
     private final Optional<FirstStage> stage;
+    private final boolean quiet;
 
     /**
      * A console.
@@ -31,26 +32,38 @@ public final class Console {
      * @param stop the wish to stop
      */
     public Console(OutputStream err, BooleanSupplier terminal, Stop stop) {
-        this(err, terminal, stop, InputStream.nullInputStream(), Optional.empty());
+        this(err, terminal, stop, InputStream.nullInputStream(), Optional.empty(), false);
     }
 
-    private Console(OutputStream err, BooleanSupplier terminal, Stop stop, InputStream in, Optional<FirstStage> stage) {
+    private Console(
+            OutputStream err,
+            BooleanSupplier terminal,
+            Stop stop,
+            InputStream in,
+            Optional<FirstStage> stage,
+            boolean quiet) {
         this.stream = Objects.requireNonNull(err);
         this.err = new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8));
         this.terminal = Objects.requireNonNull(terminal);
         this.stop = Objects.requireNonNull(stop);
         this.in = Objects.requireNonNull(in);
         this.stage = stage;
+        this.quiet = quiet;
     }
 
     /** The same console, from which questions are read; without this there are none. */
     public Console reading(InputStream questions) {
-        return new Console(stream, terminal, stop, questions, stage);
+        return new Console(stream, terminal, stop, questions, stage, quiet);
     }
 
     /** The same console of a process that runs one verb and no more, and may be set up for it. */
     public Console ofOneRun() {
-        return new Console(stream, terminal, stop, in, Optional.of(new FirstStage()));
+        return new Console(stream, terminal, stop, in, Optional.of(new FirstStage()), quiet);
+    }
+
+    /** The same console, which shows no progress. */
+    Console quietly() {
+        return new Console(stream, terminal, stop, in, stage, true);
     }
 
     /** Sets the process up for a run of seconds, if it is there for this run alone. */
@@ -86,7 +99,7 @@ public final class Console {
      *
      * @param cases what is counted, in the plural
      */
-    ShownProgress progress(boolean quiet, String cases) {
+    ShownProgress progress(String cases) {
         stop.listen();
         if (quiet) {
             return ShownProgress.silent(stop);
@@ -94,6 +107,11 @@ public final class Console {
         return terminal.getAsBoolean()
                 ? ShownProgress.bar(stream, stop, cases)
                 : ShownProgress.lines(this::line, stop, cases);
+    }
+
+    /** Says what is to be done when somebody stops a verb that answers as it goes. */
+    void lastWords(Runnable words) {
+        stop.lastWords(words);
     }
 
     PrintWriter writer() {

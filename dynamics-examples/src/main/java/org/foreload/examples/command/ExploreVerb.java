@@ -2,6 +2,7 @@ package org.foreload.examples.command;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -99,7 +100,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
             description =
                     "Also say what makes up the time of the best release above the ideal bound: brake build-up, lags of "
                             + "tyres, pitch and roll, release shape, exit and driver are switched off one after another, each "
-                            + "time with a new search. Takes a minute or two.")
+                            + "time with a new search. Takes about half a minute on two cores.")
     private boolean why;
 
     @Option(
@@ -136,13 +137,16 @@ final class ExploreVerb extends ReportVerb implements Driving {
         return placeOptions.ask(console, studyOptions::study, study -> {
             ReleaseSweep releases = new ReleaseSweep(study, plan);
             Request request = request(study, plan);
-            try (ShownProgress progress = console.progress(sweepOptions.quiet(), "releases");
+            try (ShownProgress progress = console.progress("releases");
                     Checkpoint memory = checkpoint == null ? null : Checkpoint.open(checkpoint, request)) {
                 Map<Braking, Found> found = releases.part(
                         part.number(),
                         part.of(),
                         new Sweep(sweepOptions.threads(), progress),
                         memory == null ? SweepMemory.NONE : memory);
+                if (progress.stopped()) {
+                    console.line("stopped early: part " + part.words() + " lacks releases, and 'join' will refuse it");
+                }
                 return Parts.text(request, arguments(), part.words(), found);
             } catch (UncheckedIOException e) {
                 throw new ComputationException(e.getMessage());
@@ -181,8 +185,7 @@ final class ExploreVerb extends ReportVerb implements Driving {
                     : Optional.empty();
             Optional<AgainstLimit> beside = limit && sweep.complete()
                     ? sweep.best()
-                            .map(best -> LimitBeside.whenAsked(
-                                            console, study.simulator(), studyOptions.buildUpTime(), run.quiet())
+                            .map(best -> LimitBeside.whenAsked(console, study.simulator(), studyOptions.buildUpTime())
                                     .against(best.entry()))
                     : Optional.empty();
             Optional<Handover> handover = sweep.best().map(best -> handover(study, best, output, workers));
@@ -203,14 +206,14 @@ final class ExploreVerb extends ReportVerb implements Driving {
     }
 
     private static Remainder remainder(Console console, CornerStudy study, EntryResult best, SweepOptions run) {
-        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             return Remainder.of(study, best, Remainder.EACH, run.threads(), progress);
         }
     }
 
     private Exploration explore(Console console, ReleaseSweep releases, SweepOptions run, Optional<Parts> parts) {
         parts.ifPresent(all -> all.check(request(releases.study(), releases.plan()), releases.releases()));
-        try (ShownProgress progress = console.progress(run.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             Sweep sweep = new Sweep(run.threads(), progress);
             if (checkpoint == null || parts.isPresent()) {
                 SweepMemory memory = parts.isPresent() ? parts.get() : SweepMemory.NONE;
@@ -225,14 +228,16 @@ final class ExploreVerb extends ReportVerb implements Driving {
         }
     }
 
+    private List<String> settings(SweepPlan plan) {
+        List<String> settings =
+                new ArrayList<>(List.of("peaks=" + plan.peaks(), "starts=" + plan.starts(), "ends=" + plan.ends()));
+        settings.addAll(studyOptions.words());
+        return settings;
+    }
+
     private Request request(CornerStudy study, SweepPlan plan) {
         return Request.of(
-                Foreload.version(),
-                study.simulator().car(),
-                study.simulator().corner(),
-                plan.shapes(),
-                "peaks=" + plan.peaks() + " starts=" + plan.starts() + " ends=" + plan.ends() + " "
-                        + studyOptions.words());
+                Foreload.version(), study.simulator().car(), study.simulator().corner(), plan.shapes(), settings(plan));
     }
 
     /**

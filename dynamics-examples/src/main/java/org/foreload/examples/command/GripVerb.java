@@ -67,6 +67,7 @@ final class GripVerb extends ReportVerb {
     @Override
     Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
+        Options.speed("--speed", speed);
         Options.positive("--step", step, "m/s²");
         Car car = carOptions.car(console);
         BrakingGrip grip = BrakingGrip.of(car, speed);

@@ -76,6 +76,9 @@ final class HandlingVerb extends ReportVerb {
     @Override
     Report report(Console console) {
         Options.positive("--speed", speed, "m/s");
+        Options.speed("--speed", speed);
+        Options.acceleration("--deceleration", deceleration);
+        Options.acceleration("--lateral", lateral);
         Car car = carOptions.car(console);
         Trim trim = new Blame(carOptions)
                 .compute(() -> Trim.find(car, speed, deceleration, lateral))

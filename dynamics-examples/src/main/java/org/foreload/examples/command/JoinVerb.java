@@ -54,6 +54,6 @@ final class JoinVerb extends ReportVerb {
             throw new org.foreload.file.InputException(
                     files.get(0).toString(), "arguments", null, "cannot be read: " + changed.getMessage());
         }
-        return sweep.report(console, common(), sweepOptions, Optional.of(parts));
+        return sweep.placed(sweep.report(console, common(), sweepOptions, Optional.of(parts)));
     }
 }

@@ -23,21 +23,21 @@ final class LimitBeside implements AutoCloseable {
     private final FutureTask<LimitResult> solving;
     private volatile boolean closed;
 
-    private LimitBeside(Console console, EntrySimulator simulator, double buildUpTime, boolean quiet) {
+    private LimitBeside(Console console, EntrySimulator simulator, double buildUpTime) {
         this.console = console;
         this.simulator = simulator;
         this.buildUpTime = buildUpTime;
-        this.solving = new FutureTask<>(() -> solved(quiet));
+        this.solving = new FutureTask<>(this::solved);
     }
 
-    /** Solves when it is asked, showing progress unless quiet. */
-    static LimitBeside whenAsked(Console console, EntrySimulator simulator, double buildUpTime, boolean quiet) {
-        return new LimitBeside(console, simulator, buildUpTime, quiet);
+    /** Solves when it is asked, showing progress. */
+    static LimitBeside whenAsked(Console console, EntrySimulator simulator, double buildUpTime) {
+        return new LimitBeside(console, simulator, buildUpTime);
     }
 
     /** Begins to solve, without progress, beside what the verb does. */
     static LimitBeside begun(Console console, EntrySimulator simulator, double buildUpTime) {
-        LimitBeside limit = new LimitBeside(console, simulator, buildUpTime, true);
+        LimitBeside limit = new LimitBeside(console.quietly(), simulator, buildUpTime);
         Thread thread = new Thread(limit.solving, "foreload-limit");
         thread.setDaemon(true);
         thread.start();
@@ -73,8 +73,8 @@ final class LimitBeside implements AutoCloseable {
         closed = true;
     }
 
-    private LimitResult solved(boolean quiet) {
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+    private LimitResult solved() {
+        try (ShownProgress progress = console.progress("steps")) {
             LimitOptions options = LimitOptions.STANDARD;
             Hands hands = LossToLimit.hands(simulator.car(), simulator.corner(), simulator.driver(), buildUpTime);
             Progress shown = watcher(progress, options);

@@ -102,7 +102,7 @@ final class LimitVerb extends ReportVerb implements Driving {
             names = "--lines",
             description =
                     "Also drive a line of constant radius, one with a late apex, the given one and the quickest that is found, "
-                            + "each with the brake trailed and with straight-line braking. Takes a minute.")
+                            + "each with the brake trailed and with straight-line braking. Takes about half a minute.")
     private boolean lines;
 
     @Option(
@@ -119,15 +119,12 @@ final class LimitVerb extends ReportVerb implements Driving {
             description = "Let the car slide no further than this, sideslip at the CG. Left out: as far as it pays.")
     private Double sideslip;
 
-    @Option(names = "--quiet", description = "Show no progress.")
-    private boolean quiet;
-
     @Mixin
     private PlaceOptions placeOptions;
 
     @Override
     public boolean brief() {
-        return true;
+        return !lines;
     }
 
     @Override
@@ -182,7 +179,7 @@ final class LimitVerb extends ReportVerb implements Driving {
 
     /** The quickest line that is found from several starts. */
     private LimitResult solved(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+        try (ShownProgress progress = console.progress("steps")) {
             return new LineStudy(car, corner, hands, options, LimitBeside.watcher(progress, options))
                     .quickest()
                     .result();
@@ -190,7 +187,7 @@ final class LimitVerb extends ReportVerb implements Driving {
     }
 
     private LinesAnswer lines(Console console, Car car, Corner corner, Hands hands, LimitOptions options) {
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+        try (ShownProgress progress = console.progress("steps")) {
             Progress watcher = LimitBeside.watcher(progress, options);
             return new LinesAnswer(
                     runs(new LineStudy(car, corner, hands, options, watcher)),
@@ -203,7 +200,7 @@ final class LimitVerb extends ReportVerb implements Driving {
     }
 
     private LimitResult solve(Console console, Car car, Corner corner, Band where, Hands hands, LimitOptions options) {
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+        try (ShownProgress progress = console.progress("steps")) {
             return Limit.solve(car, corner, where, hands, options, LimitBeside.watcher(progress, options));
         }
     }

@@ -64,7 +64,9 @@ final class LoadsVerb extends ReportVerb {
 
     @Override
     Report report(Console console) {
-        Options.notNegative("--speed", speed, "m/s");
+        Options.speed("--speed", speed);
+        Options.acceleration("--deceleration", deceleration);
+        Options.acceleration("--lateral", lateral);
         Car car = carOptions.car(console);
         GripUse use = GripLimits.of(car).use(Motion.steady(speed, deceleration, lateral));
         EnginePower.check(console, car, use.powerUtilisation() * car.driveline().power());

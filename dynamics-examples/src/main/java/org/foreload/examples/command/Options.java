@@ -8,7 +8,23 @@ import org.foreload.file.InputException;
 /** Ranges of options, refused in the words of the command line. */
 final class Options {
 
+    /** Fastest speed of which anything is computed, m/s: some three times that of the fastest car. */
+    private static final double FASTEST = 1000;
+
+    /** Hardest acceleration of which anything is computed, m/s²: no tyre gives a tenth of it. */
+    private static final double HARDEST = 1000;
+
     private Options() {}
+
+    /** Requires a speed at which a car can be, at rest or not: beyond it numbers run over. */
+    static void speed(String option, double value) {
+        within(option, value, 0, FASTEST, "m/s");
+    }
+
+    /** Requires an acceleration that can be computed, to either side. */
+    static void acceleration(String option, double value) {
+        within(option, value, -HARDEST, HARDEST, "m/s²");
+    }
 
     /** Requires zero or more. */
     static void notNegative(String option, double value, String unit) {

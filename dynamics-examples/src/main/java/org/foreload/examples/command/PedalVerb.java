@@ -6,6 +6,7 @@ import org.foreload.braking.FootError.Leg;
 import org.foreload.braking.Pedal;
 import org.foreload.entry.Outcome;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -169,7 +170,7 @@ final class PedalVerb extends ReportVerb implements Driving {
                         "rows",
                         "Each pedal with the same leg",
                         results.stream().map(result -> row(result, plan)).toList());
-        return report.note(note(results));
+        return report.note(note(results)).note(Handover.CAUTION);
     }
 
     private Report row(PedalStudy.Result result, BrakePlan plan) {

@@ -1,10 +1,13 @@
 package org.foreload.examples.command;
 
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.examples.answer.ShortApproach;
+import org.foreload.examples.answer.TurnIn;
 import org.foreload.examples.answer.WhyMissed;
+import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
 import org.foreload.limit.Hands;
 import org.foreload.limit.Limit;
@@ -52,6 +55,14 @@ final class PlaceOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec verb;
 
+    /** Where turn-in lies on a measured line, once the question is asked. */
+    private Optional<TurnIn> turnIn = Optional.empty();
+
+    /** An answer that says where turn-in lies, if its corner was measured. */
+    Report placed(Report answer) {
+        return turnIn.map(place -> place.on(answer)).orElse(answer);
+    }
+
     /** Takes this line where the user names none. */
     void unlessNamed(Line other) {
         if (!GivenOptions.has(verb, "--line")) {
@@ -72,6 +83,7 @@ final class PlaceOptions {
     <T> T ask(Console console, BiFunction<Car, Corner, T> question) {
         Car car = carOptions.car(console);
         Corner corner = cornerOptions.corner(console);
+        turnIn = TurnIn.of(corner);
         return new Blame(carOptions, cornerOptions).compute(() -> {
             try {
                 return question.apply(car, line == Line.GIVEN ? corner : found(console, car, corner));
@@ -104,9 +116,8 @@ final class PlaceOptions {
 
     /** The line of perfect hands and feet as a corner of its own, with its own stations. */
     private Corner found(Console console, Car car, Corner corner) {
-        boolean quiet = GivenOptions.has(verb, "--quiet");
         LimitOptions options = LimitOptions.STANDARD;
-        try (ShownProgress progress = console.progress(quiet, "steps")) {
+        try (ShownProgress progress = console.progress("steps")) {
             LineStudy study = new LineStudy(
                     car,
                     corner,
@@ -119,6 +130,7 @@ final class PlaceOptions {
                 throw new ComputationException(
                         "no " + name + " was found for this car on this road: the search for it did not converge");
             }
+            turnIn = TurnIn.of(corner, run);
             return new Corner(
                     corner.name() + ", " + name,
                     corner.approachSpeed(),

@@ -7,7 +7,12 @@ abstract class ReportVerb extends Verb {
 
     @Override
     String answer(Console where) {
-        return common().format().render(report(where));
+        return common().format().render(placed(report(where)));
+    }
+
+    /** The answer, with where turn-in lies if it is about a corner that was measured. */
+    final Report placed(Report answer) {
+        return place().map(options -> options.placed(answer)).orElse(answer);
     }
 
     /**

@@ -18,6 +18,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** Says in this program's one line what the parser says in its own words. */
 final class RequestErrors {
 
+    /** Options that a refusal shows where none is near: few enough to be read. */
+    private static final int NEAREST = 5;
+
     private RequestErrors() {}
 
     /** The refusal that a parser's complaint stands for. */
@@ -31,7 +34,10 @@ final class RequestErrors {
         if (e instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
             ArgSpec first = missing.getMissing().get(0);
-            return new InputException(null, name(first), null, "must have a value: " + allowed(first));
+            String what = first.isPositional()
+                    ? "must be given: one or more, each a word of its own"
+                    : "must have a value: " + allowed(first);
+            return new InputException(null, name(first), null, what);
         }
         if (e.getArgSpec() != null && e.getValue() != null) {
             return new InputException(null, name(e.getArgSpec()), e.getValue(), must(e.getArgSpec()));
@@ -48,8 +54,12 @@ final class RequestErrors {
         Collection<String> known = verb ? command.getSubcommands().keySet() : options(command);
         Optional<String> nearest = NearestName.of(name, known);
         String kind = option ? "unknown option" : verb ? "unknown verb" : "does not belong here";
+        String others = option
+                ? "; the nearest are " + String.join(", ", NearestName.several(name, known, NEAREST)) + "; '"
+                        + command.getCommandSpec().qualifiedName() + " --help' has them all"
+                : "; known are " + String.join(", ", known);
         String hint = option || verb
-                ? nearest.map(near -> "; did you mean " + near + "?").orElse("; known are " + String.join(", ", known))
+                ? nearest.map(near -> "; did you mean " + near + "?").orElse(others)
                 : "; values follow an option, as in --format json";
         return new InputException(null, name, null, kind + hint);
     }

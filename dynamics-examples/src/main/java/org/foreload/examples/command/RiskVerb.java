@@ -63,7 +63,7 @@ final class RiskVerb extends ReportVerb implements Driving {
             description = "What a failure costs, s. Default: ${DEFAULT-VALUE}.")
     private double cost;
 
-    @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes minutes.")
+    @Option(names = "--curve", description = "Compare gentler and earlier releases too; takes some seconds.")
     private boolean curve;
 
     @Option(names = "--given", description = "Take the release of the options below instead of the best one.")
@@ -159,14 +159,14 @@ final class RiskVerb extends ReportVerb implements Driving {
     }
 
     private Risk judged(Console console, RiskStudy risks, BrakePlan plan) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
+        try (ShownProgress progress = console.progress("entries")) {
             return risks.of(plan, new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException("stopped before the first entry was driven"));
         }
     }
 
     private Choice weighed(Console console, RiskStudy risks, List<BrakePlan> plans) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "plans")) {
+        try (ShownProgress progress = console.progress("plans")) {
             return SensibleRelease.among(risks, plans, new Sweep(searchOptions.threads(), progress));
         }
     }

@@ -74,8 +74,4 @@ final class SearchOptions {
     int threads() {
         return sweepOptions.threads();
     }
-
-    boolean quiet() {
-        return sweepOptions.quiet();
-    }
 }

@@ -12,7 +12,7 @@ final class Searches {
 
     /** Searches, showing progress. */
     static Optimum optimum(Console console, CornerStudy study, SearchOptions options, double buildUpTime) {
-        try (ShownProgress progress = console.progress(options.quiet(), "releases")) {
+        try (ShownProgress progress = console.progress("releases")) {
             return options.search(buildUpTime).find(study, options.threads(), progress);
         }
     }

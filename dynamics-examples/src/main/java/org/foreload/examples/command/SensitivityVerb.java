@@ -55,7 +55,7 @@ final class SensitivityVerb extends ReportVerb {
         return placeOptions.ask(console, studyOptions::study, study -> {
             EntryResult best =
                     Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
-            try (ShownProgress progress = console.progress(searchOptions.quiet(), "numbers")) {
+            try (ShownProgress progress = console.progress("numbers")) {
                 Sensitivity sensitivity = Sensitivity.of(
                         study, best, searchOptions.nearby(), new Sweep(searchOptions.threads(), progress));
                 common().picture().draw(() -> SetupPictures.tornado(study, best, sensitivity));

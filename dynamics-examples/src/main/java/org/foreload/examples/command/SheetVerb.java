@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
             "The plan is the quickest release, of a sweep and of those beside it on the page, that this driver can repeat "
                     + "within the accepted risk; the quickest of all stands beside it. Two sliders trail the brake deeper or less deep and press it harder or less hard. "
                     + "The file needs nothing else, not even a network, and prints on two pages, with a recording on three. "
-                    + "Takes a minute or two; Ctrl-C leaves no file."
+                    + "Takes some seconds; Ctrl-C leaves no file."
         },
         optionListHeading = "%nOptions:%n",
         footer = {

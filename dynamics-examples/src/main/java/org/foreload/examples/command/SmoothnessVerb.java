@@ -7,6 +7,7 @@ import org.foreload.braking.PedalDisturbance;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -177,7 +178,7 @@ final class SmoothnessVerb extends ReportVerb implements Driving {
                         "rows",
                         "The same ripple at other frequencies",
                         ripples.stream().map(one -> row(pitch, one)).toList());
-        return report.note(note(pitch));
+        return report.note(note(pitch)).note(Handover.CAUTION);
     }
 
     /** What the foot does, for the picture. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.foreload.braking.BrakePlan;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
+import org.foreload.examples.answer.Handover;
 import org.foreload.examples.gallery.PedalPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.stability.EntryStability;
@@ -61,7 +62,7 @@ final class StabilityVerb extends ReportVerb {
                 .with("profile", "Stability along the line", rows(stability))
                 .with("unstable", "Unstable stretches, the worst first", unstable(stability))
                 .with("events", "Least stable, and lost", events(stability));
-        return report.note(stability.verdict());
+        return report.note(stability.verdict()).note(Handover.CAUTION);
     }
 
     private static List<Report> unstable(EntryStability stability) {

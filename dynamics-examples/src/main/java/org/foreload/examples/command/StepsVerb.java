@@ -105,7 +105,7 @@ final class StepsVerb extends ReportVerb implements Driving {
     }
 
     private PracticeSteps plan(Console console, RiskStudy risks, BrakePlan now, BrakePlan target) {
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
+        try (ShownProgress progress = console.progress("entries")) {
             return PracticeSteps.plan(
                             risks,
                             now,
@@ -125,7 +125,7 @@ final class StepsVerb extends ReportVerb implements Driving {
         if (releaseOptions.brakePointGiven()) {
             return releaseOptions.given(braking);
         }
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
+        try (ShownProgress progress = console.progress("entries")) {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
             for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
                 Optional<BrakePlan> safe = PracticeSteps.present(

@@ -1,5 +1,7 @@
 package org.foreload.examples.command;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.foreload.driver.DriverSettings;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.examples.output.Numbers;
@@ -119,13 +121,20 @@ final class StudyOptions {
         return CornerStudy.of(car, corner, DriverSettings.practised(), settings, allowance);
     }
 
-    /** All of it that changes results, in words. */
-    String words() {
-        String margins = noMargin
-                ? " no-margin"
-                : " edge-margin=" + Numbers.shortest(edge) + " front-margin=" + Numbers.shortest(front)
-                        + " rear-margin=" + Numbers.shortest(rear) + " in-hand=" + Numbers.shortest(inHand);
-        return "build-up-time=" + Numbers.shortest(buildUpTime) + " drift=" + Numbers.shortest(drift) + margins
-                + " tolerance=" + Numbers.shortest(tolerance);
+    /** All of it that changes results, each a name or {@code name=value}. */
+    List<String> words() {
+        List<String> words = new ArrayList<>();
+        words.add("build-up-time=" + Numbers.shortest(buildUpTime));
+        words.add("drift=" + Numbers.shortest(drift));
+        if (noMargin) {
+            words.add("no-margin");
+        } else {
+            words.add("edge-margin=" + Numbers.shortest(edge));
+            words.add("front-margin=" + Numbers.shortest(front));
+            words.add("rear-margin=" + Numbers.shortest(rear));
+            words.add("in-hand=" + Numbers.shortest(inHand));
+        }
+        words.add("tolerance=" + Numbers.shortest(tolerance));
+        return words;
     }
 }

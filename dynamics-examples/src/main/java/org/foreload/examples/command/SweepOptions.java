@@ -19,9 +19,6 @@ final class SweepOptions {
             description = "Threads to use; the answer is the same with any number. Default: one for each processor.")
     private Integer threads;
 
-    @Option(names = "--quiet", description = "Show no progress.")
-    private boolean quiet;
-
     /** Refuses what cannot be, before anything is computed. */
     void check() {
         Options.within("--threads", threads(), 1, MOST_THREADS, "");
@@ -32,18 +29,13 @@ final class SweepOptions {
         return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
     }
 
-    /** Whether no progress is shown. */
-    boolean quiet() {
-        return quiet;
-    }
-
     /**
      * Runs a computation with a sweep that shows its progress.
      *
      * @param cases what is counted, in the plural
      */
     <T> T run(Console console, String cases, Function<Sweep, T> computation) {
-        try (ShownProgress progress = console.progress(quiet, cases)) {
+        try (ShownProgress progress = console.progress(cases)) {
             return computation.apply(new Sweep(threads(), progress));
         }
     }
@@ -57,7 +49,7 @@ final class SweepOptions {
      */
     <T> T whole(
             Console console, String cases, BiFunction<Sweep, Consumer<String>, Optional<T>> computation, String none) {
-        try (ShownProgress progress = console.progress(quiet, cases)) {
+        try (ShownProgress progress = console.progress(cases)) {
             Optional<T> answer = computation.apply(new Sweep(threads(), progress), progress::stage);
             if (progress.stopped()) {
                 throw new ComputationException("stopped before the end; nothing was written");

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,6 +23,15 @@ abstract class Verb implements Callable<Integer> {
         return common;
     }
 
+    /** The options for car and corner, where the verb has them. */
+    final Optional<PlaceOptions> place() {
+        return spec.mixins().values().stream()
+                .map(CommandSpec::userObject)
+                .filter(PlaceOptions.class::isInstance)
+                .map(PlaceOptions.class::cast)
+                .findFirst();
+    }
+
     /** Sets where warnings and progress go. */
     final void on(Console where) {
         this.console = where;
@@ -34,7 +44,7 @@ abstract class Verb implements Callable<Integer> {
         if (this instanceof Driving run && run.brief()) {
             console.brief();
         }
-        out().print(answer(console));
+        out().print(answer(common.quiet() ? console.quietly() : console));
         return Foreload.DONE;
     }
 

@@ -91,6 +91,15 @@ public final class Report {
         return new Report(title, values, headlines, plus(notes, sentence), shown);
     }
 
+    /** One more part for programs, which people read as a sentence before all other notes. */
+    public Report said(String name, Report part, String sentence) {
+        Report people = people();
+        List<String> more = new ArrayList<>(List.of(sentence));
+        more.addAll(people.notes);
+        Report spoken = new Report(people.title, people.values, people.headlines, List.copyOf(more), null);
+        return with(name, part).shownAs(spoken);
+    }
+
     /** The same report, for which people are shown another one: where what programs read is too much to look at. */
     public Report shownAs(Report people) {
         return new Report(title, values, headlines, notes, Objects.requireNonNull(people));

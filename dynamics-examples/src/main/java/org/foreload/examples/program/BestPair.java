@@ -106,7 +106,7 @@ public final class BestPair {
     }
 
     /**
-     * Tells the story. It takes a minute or two.
+     * Prints the story. It takes about half a minute.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

@@ -28,7 +28,7 @@ public final class FourLines {
     }
 
     /**
-     * Tells the story. It takes a minute.
+     * Prints the story. It takes about half a minute.
      *
      * @param args where to put the picture ({@code .svg} or {@code .png}); none is drawn where none is named
      */

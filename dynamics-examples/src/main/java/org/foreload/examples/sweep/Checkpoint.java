@@ -166,7 +166,7 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
                 .put("version", request.version())
                 .put("car", request.car())
                 .put("corner", request.corner())
-                .put("settings", request.settings());
+                .put("settings", request.line());
     }
 
     private static String line(ObjectNode object) {
@@ -195,7 +195,10 @@ public final class Checkpoint implements SweepMemory, AutoCloseable {
         same(found, "version", request.version(), "was begun by another version of the program");
         same(found, "car", request.car(), "was begun with another car");
         same(found, "corner", request.corner(), "was begun with another corner");
-        same(found, "settings", request.settings(), "was begun with other options, not " + request.settings());
+        String settings = found.path("settings").asText();
+        if (!settings.equals(request.line())) {
+            throw refusal("settings", null, "differ from those that it was begun with: " + request.changes(settings));
+        }
     }
 
     private void same(ObjectNode found, String field, String now, String message) {

@@ -66,7 +66,7 @@ public final class Parts implements SweepMemory {
                 .put("version", request.version())
                 .put("car", request.car())
                 .put("corner", request.corner())
-                .put("settings", request.settings());
+                .put("settings", request.line());
         ArrayNode options = head.putArray("arguments");
         arguments.forEach(options::add);
         StringBuilder text = new StringBuilder(line(head));
@@ -101,7 +101,15 @@ public final class Parts implements SweepMemory {
         compare("version", request.version(), "was computed by another version of the program");
         compare("car", request.car(), "was computed with another car than the options name now");
         compare("corner", request.corner(), "was computed with another corner than the options name now");
-        compare("settings", request.settings(), "was computed with other options");
+        String settings = head.path("settings").asText();
+        if (!settings.equals(request.line())) {
+            String changes = request.changes(settings);
+            throw new InputException(
+                    files.get(0).toString(),
+                    "settings",
+                    null,
+                    "differ from those that it was computed with: " + changes);
+        }
         long missing = releases.stream().filter(one -> recall(one).isEmpty()).count();
         if (missing > 0) {
             throw new InputException(

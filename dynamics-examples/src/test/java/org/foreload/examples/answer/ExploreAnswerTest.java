@@ -73,4 +73,19 @@ class ExploreAnswerTest {
         Exploration stopped = new Exploration(two, Optional.of(two.get(0)), Optional.empty(), 10, 3);
         assertEquals(Optional.empty(), ExploreAnswer.tie(stopped));
     }
+
+    /** After a stop one part would pass for all that the others come to. */
+    @Test
+    void partsOfSearchesThatDidNotEndAreNotShown() {
+        List<Candidate> one = List.of(dropped(ReleaseShapes.LINEAR));
+        Exploration sweep = new Exploration(one, Optional.empty(), Optional.empty(), 10, 1);
+        for (boolean ended : new boolean[] {true, false}) {
+            Remainder remainder = new Remainder(16, 16.3, List.of(new Remainder.Part("driver", 0.3)), ended);
+            Report report = ExploreAnswer.of(
+                    STUDY, sweep, true, false, Optional.of(remainder), Optional.empty(), Optional.empty(), Units.KMH);
+            String words = Format.TABLE.render(report).replaceAll("\\s+", " ");
+            assertEquals(ended, words.contains("driver 0.300"), words);
+            assertEquals(!ended, words.contains("the searches for it did not end"), words);
+        }
+    }
 }

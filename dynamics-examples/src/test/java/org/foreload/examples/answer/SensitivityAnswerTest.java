@@ -41,6 +41,17 @@ class SensitivityAnswerTest {
     }
 
     @Test
+    void aStopIsSaid() {
+        Sensitivity one = missed(Knob.Kind.WORLD, 0.04, -0.01);
+        assertEquals(
+                "Stopped early: 1 number was changed, the others are missing.",
+                SensitivityAnswer.stopped(new Sensitivity(one.rows(), false)));
+        assertEquals(
+                "Stopped early: no number was changed yet, and a longer search may find a better plan.",
+                SensitivityAnswer.stopped(new Sensitivity(List.of(), false)));
+    }
+
+    @Test
     void aQuickerSideIsExplainedAndASlowerOneIsNot() {
         assertTrue(SensitivityAnswer.quickerSides(missed(Knob.Kind.PLAN, 0.04, -0.01))
                 .orElseThrow()

@@ -7,8 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.foreload.examples.sweep.Stop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,6 +84,45 @@ class BatchTest {
                 assertEquals(-150 - i, one.get(i).get("brake_point_m").doubleValue());
             }
         }
+    }
+
+    /** The n-th answer is that to the n-th line. */
+    @Test
+    void aBlankLineKeepsItsPlace() throws JsonProcessingException {
+        List<JsonNode> answers =
+                answers("", List.of("{\"brake_point_m\": -150}", "", " \t", "{\"brake_point_m\": -151}"));
+        assertEquals(4, answers.size());
+        assertEquals(-150, answers.get(0).get("brake_point_m").doubleValue());
+        for (JsonNode blank : answers.subList(1, 3)) {
+            assertEquals(
+                    "must be a JSON object, and the line is blank",
+                    blank.at("/error/message").asText());
+        }
+        assertEquals(-151, answers.get(3).get("brake_point_m").doubleValue());
+    }
+
+    /** Somebody stops the batch when its third question is being read: two answers are out, and no more come. */
+    @Test
+    void aStopSaysHowManyLinesHaveTheirAnswer() {
+        Stop stop = new Stop();
+        byte[] question = "{\"verb\": \"loads\"}\n".getBytes(StandardCharsets.UTF_8);
+        InputStream third = new ByteArrayInputStream(question) {
+            @Override
+            public synchronized int read(byte[] into, int offset, int length) {
+                stop.request(0);
+                return super.read(into, offset, length);
+            }
+        };
+        InputStream two =
+                new SequenceInputStream(new ByteArrayInputStream(question), new ByteArrayInputStream(question));
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(err, () -> false, stop).reading(new SequenceInputStream(two, third));
+        Foreload.run(new String[] {"batch"}, out, console);
+        assertEquals(2, out.toString(StandardCharsets.UTF_8).lines().count());
+        assertEquals(
+                "stopped after 2 answers; the lines that follow have none",
+                err.toString(StandardCharsets.UTF_8).strip());
     }
 
     @Test

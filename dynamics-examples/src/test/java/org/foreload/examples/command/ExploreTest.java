@@ -311,8 +311,11 @@ class ExploreTest {
     @CsvSource(delimiter = '|', textBlock = """
             --demo-car road                   | : car:
             --demo-corner fast                | : corner:
-            --drift 0.4                       | : settings:
-            --tolerance 1e-7                  | : settings:
+            --drift 0.4                       | : settings: differ from those that it was begun with: drift was 0.5 and is 0.4
+            --tolerance 1e-7 --in-hand 3      | : settings: differ from those that it was begun with: in-hand was 4 and is 3; tolerance was 1.0E-6 and is 1.0E-7
+            --no-margin                       | : settings: differ from those that it was begun with: no-margin is new
+            --peaks 0.7                       | : settings: differ from those that it was begun with: peaks was [0.75] and is [0.75, 0.7]
+            --shapes held                     | : settings: differ from those that it was begun with: held is new
             """)
     void anotherRequestIsRefusedByTheCheckpoint(String change, String field) throws IOException {
         Path file = directory.resolve("sweep.jsonl");

@@ -80,6 +80,25 @@ class JoinTest {
         assertTrue(changed.err().contains("another car"), changed.err());
     }
 
+    /** Of all that was asked only what has changed is named, without digests that nobody can read. */
+    @Test
+    void aTableThatHasChangedIsNamed() throws IOException {
+        Path table = Files.writeString(directory.resolve("rel.csv"), "released,remaining\n0,1\n1,0\n");
+        String shape = "table:" + table;
+        Run part = run(request.replace("linear", "linear," + shape) + " --format json --shard 1/1");
+        assertEquals(0, part.status(), part.err());
+        Path file = Files.writeString(directory.resolve("part"), part.out());
+        Files.writeString(table, "released,remaining\n0,1\n0.5,0.4\n1,0\n");
+        run("join " + file)
+                .refusedWith(file + ": settings: differ from those that it was computed with: the file of " + shape
+                        + " has changed");
+    }
+
+    @Test
+    void withoutAPartItIsSaidHowTheyAreGiven() {
+        run("join").refusedWith("<part>: must be given: one or more, each a word of its own");
+    }
+
     @Test
     void whatIsNoPartIsRefusedInOneLine() throws IOException {
         for (String text :

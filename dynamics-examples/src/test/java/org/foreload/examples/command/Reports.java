@@ -61,7 +61,7 @@ final class Reports {
             line.parseArgs(words.toArray(String[]::new));
             ByteArrayOutputStream err = new ByteArrayOutputStream();
             ReportVerb verb = line.getSubcommands().get(words.get(0)).getCommand();
-            Report made = verb.report(Console.plain(err));
+            Report made = verb.report(Console.plain(err).quietly());
             assertEquals("", err.toString(StandardCharsets.UTF_8));
             report = made;
         }

@@ -36,6 +36,13 @@ class RequestTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             gripp                          | gripp: unknown verb; did you mean grip?
             grip --sped 3                  | --sped: unknown option; did you mean --speed?
+            entry --xyz                    | --xyz: unknown option; the nearest are --all, --car, --help, --line, --units; 'foreload entry --help' has them all
+            grip --speed 1e308             | --speed: 1.0E308: must be a number from 0 to 1000 in m/s
+            loads --speed 1e308            | --speed: 1.0E308: must be a number from 0 to 1000 in m/s
+            loads --deceleration -1e308    | --deceleration: -1.0E308: must be a number from -1000 to 1000 in m/s²
+            loads --lateral 1e9            | --lateral: 1.0E9: must be a number from -1000 to 1000 in m/s²
+            handling --speed 1e308         | --speed: 1.0E308: must be a number from 0 to 1000 in m/s
+            handling --lateral 1e308       | --lateral: 1.0E308: must be a number from -1000 to 1000 in m/s²
             grip --speed                   | --speed: must have a value: a finite number in m/s
             grip --speed abc               | --speed: abc: must be a finite number in m/s
             grip --speed NaN               | --speed: NaN: must be a finite number in m/s
@@ -92,6 +99,20 @@ class RequestTest {
             """)
     void whatIsAllowedIsSaidInFull(String request, String line) {
         Run.of(request.split(" ")).refusedWith(line);
+    }
+
+    /** Nobody has to find out which verbs show progress. */
+    @ParameterizedTest
+    @MethodSource("verbs")
+    void everyVerbCanBeQuiet(String verb) {
+        assertTrue(Run.of(verb, "--help").out().contains("--quiet "), verb);
+    }
+
+    @Test
+    void aQuietEntryShowsNoProgressOfTheSearchForItsLine() {
+        String entry = "entry --format json --brake-point -120 --line near";
+        assertFalse(Run.of(entry.split(" ")).err().isBlank());
+        assertEquals("", Run.of((entry + " --quiet").split(" ")).err());
     }
 
     @Test

@@ -21,7 +21,7 @@ import org.foreload.strategy.SweepMemory.Found;
 /** Checkpoints: what is kept is recalled, to the last bit. */
 class CheckpointTest {
 
-    private static final Request REQUEST = new Request("1", "car", "corner", "settings");
+    private static final Request REQUEST = new Request("1", "car", "corner", List.of("settings"));
 
     private record Kept(Braking braking, Found found) {}
 

@@ -11,6 +11,7 @@ import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryResult;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
@@ -74,14 +75,16 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * What one of several changes would have done by itself.
      *
      * @param aspect what changes
+     * @param entry what comes of it without scatter; without profile
      * @param kept whether that plan keeps margin and accepted risk
      * @param gain on the step before, without scatter, s; NaN if it does not make the corner
      */
-    public record Alone(Aspect aspect, boolean kept, double gain) {
+    public record Alone(Aspect aspect, EntryResult entry, boolean kept, double gain) {
 
         /** Refuses null. */
         public Alone {
             Objects.requireNonNull(aspect, "aspect");
+            Objects.requireNonNull(entry, "entry");
         }
     }
 

@@ -1,10 +1,14 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.Aspect;
@@ -195,28 +199,46 @@ public final class StepsAnswer {
             "A large step; none shorter keeps the margin in so few steps: go there with someone beside you. ";
 
     /**
-     * Why a step changes more than one thing, such as {@code Together: later alone leaves too little margin, harder
-     * alone is 0.08 s slower}; empty where it changes one.
+     * Why a step changes more than one thing, such as {@code Together: later alone runs wide, harder alone stops 13 m
+     * before turn-in}; empty where it changes one.
      */
-    private static String together(Step before, Step step) {
+    static String together(Step before, Step step) {
         if (step.alone().isEmpty()) {
             return "";
         }
-        List<String> narrow = new ArrayList<>();
-        List<String> reasons = new ArrayList<>();
+        Map<String, List<String>> changesByFault = new LinkedHashMap<>();
         for (Alone one : step.alone()) {
             String alone = doing(one.aspect(), before.risk().plan(), step.risk().plan());
-            if (!one.kept()) {
-                narrow.add(alone);
-            } else if (one.gain() < 0) {
-                reasons.add(alone + " alone is " + Words.seconds(-one.gain()) + " slower");
-            }
+            against(one)
+                    .ifPresent(fault -> changesByFault
+                            .computeIfAbsent(fault, any -> new ArrayList<>())
+                            .add(alone));
         }
-        if (!narrow.isEmpty()) {
-            reasons.add(0, String.join(" or ", narrow) + " alone leaves too little margin");
-        }
+        List<String> reasons = new ArrayList<>();
+        changesByFault.forEach((fault, alone) -> reasons.add(String.join(" or ", alone) + " alone " + fault));
         String lead = step.alone().size() == Aspect.values().length ? SET_UP : "Together";
         return lead + (reasons.isEmpty() ? ", to get there in so few steps" : ": " + String.join(", ", reasons));
+    }
+
+    /** What speaks against one change by itself; empty where it would do. */
+    private static Optional<String> against(Alone one) {
+        EntryResult entry = one.entry();
+        if (entry.made() && one.kept()) {
+            return one.gain() < 0 ? Optional.of("is " + Words.seconds(-one.gain()) + " slower") : Optional.empty();
+        }
+        return Optional.of(
+                switch (entry.outcome()) {
+                    case MADE_IT -> "leaves too little margin";
+                    case RAN_WIDE -> "runs wide";
+                    case SPUN -> "spins";
+                    case LOCKED_UP -> "locks up";
+                    case ROLLED_OVER -> "rolls over";
+                    case STOPPED ->
+                        "stops "
+                                + entry.event(EntryEvent.Kind.STOPPED)
+                                        .map(stop -> Words.board(stop.station()))
+                                        .orElse("before the exit");
+                });
     }
 
     /** Before the reasons of a step that changes everything: it leads to another way of braking. */

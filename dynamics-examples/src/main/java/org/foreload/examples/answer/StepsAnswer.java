@@ -31,18 +31,25 @@ public final class StepsAnswer {
     /**
      * The report of a plan for this driver.
      *
+     * @param target where its steps lead
      * @param accepted failure probability that was accepted
-     * @param marginCost time that the margin of the best release costs, s, to which the steps lead
      */
     public static Report of(
-            CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, double marginCost, Units units) {
+            CornerStudy study,
+            Scatter scatter,
+            PracticeSteps plan,
+            PracticeTarget target,
+            double accepted,
+            Units units) {
         List<Driven> driven =
                 plan.steps().stream().map(step -> Driven.of(study, step)).toList();
         Report programs = new Report(EntryAnswer.title(study))
                 .with("reached", plan.reached())
                 .with("accepted", accepted)
                 .with("driver", scatter.name())
-                .with("margin_cost_s", marginCost)
+                .with("margin_cost_s", study.marginCost(target.entry()))
+                .with("best_time_s", target.best().time())
+                .with("best_failure_probability", target.bestRisk().failed().value())
                 .with("steps", "", rows(driven));
         StepChanges changes = new StepChanges(plan.steps(), scatter, units);
         List<Step> steps = changes.drivable();
@@ -50,8 +57,11 @@ public final class StepsAnswer {
         if (plan.reached() < 1) {
             people = people.headline(shortOf(scatter, plan, accepted));
         }
+        if (!target.isBest()) {
+            people = people.headline(target.instead(accepted));
+        }
         people = people.with("driver", scatter.name())
-                .with("of_the_way_to_the_best_percent", PERCENT * plan.reached())
+                .with(target.isBest() ? TO_THE_BEST : "of_the_way_percent", PERCENT * plan.reached())
                 .with("accepted_failures_percent", PERCENT * accepted)
                 .withAll(
                         "steps",
@@ -59,6 +69,9 @@ public final class StepsAnswer {
                         shown(driven, steps));
         for (int i = 1; i < steps.size(); i++) {
             people = people.note(words(i, steps, changes));
+        }
+        if (plan.reached() < 1) {
+            people = people.note(OTHER_PLANS);
         }
         if (changes.leavesOut()) {
             people = people.note(StepChanges.LEFT_OUT);
@@ -76,6 +89,12 @@ public final class StepsAnswer {
     }
 
     private static final double PERCENT = 100;
+
+    private static final String TO_THE_BEST = "of_the_way_to_the_best_percent";
+
+    /** Said where the steps end before the best release. */
+    private static final String OTHER_PLANS =
+            "Among more releases than these the verb sheet looks for a plan that this driver repeats: --driver.";
 
     /** What stands below every practice plan. */
     public static final String CAUTION =

@@ -188,8 +188,7 @@ public final class RiskPictures {
                         "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
-                        "%d %s %.0f %% of the way to the best release and %s %.2f s. Now: %s. "
-                                + "After the last: %s. %s",
+                        "%d %s %.0f %% of the way and %s %.2f s. Now: %s. " + "After the last: %s. %s",
                         steps.size() - 1,
                         steps.size() == 2 ? "step goes" : "steps go",
                         PERCENT * plan.reached(),

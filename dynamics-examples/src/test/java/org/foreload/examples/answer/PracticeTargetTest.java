@@ -18,7 +18,7 @@ import org.foreload.strategy.StraightLine;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 
-/** Where practice leads a driver who always comes a metre or more late for a plan with nothing in hand. */
+/** Where practice leads a driver who does exactly what was planned, and so repeats each plan always or never. */
 class PracticeTargetTest {
 
     private static final CornerStudy STUDY = CornerStudy.of(
@@ -39,7 +39,6 @@ class PracticeTargetTest {
         return STUDY.simulator().run(entry.plan().withBrakePoint(entry.plan().brakePoint() + by));
     }
 
-    /** Does exactly what was planned, and mends nothing: a plan fails always or never. */
     private static final RiskStudy EXACT = new RiskStudy(STUDY, Scatter.NONE, Reaction.NONE, 1, 1);
 
     private static Optimum optimum(EntryResult best, EntryResult... families) {

@@ -11,6 +11,8 @@ import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.SplineRelease;
 import org.foreload.conventions.Checks;
+import org.foreload.entry.EntryResult;
+import org.foreload.strategy.StraightLine;
 import org.foreload.strategy.Trial;
 import org.foreload.study.Sweep;
 
@@ -74,14 +76,16 @@ public record PracticeSteps(List<Step> steps, double reached) {
      * What one of several changes would have done by itself.
      *
      * @param aspect what changes
+     * @param entry what comes of it without scatter; without profile
      * @param kept whether that plan keeps margin and accepted risk
      * @param gain on the step before, without scatter, s; NaN if it does not make the corner
      */
-    public record Alone(Aspect aspect, boolean kept, double gain) {
+    public record Alone(Aspect aspect, EntryResult entry, boolean kept, double gain) {
 
         /** Refuses null. */
         public Alone {
             Objects.requireNonNull(aspect, "aspect");
+            Objects.requireNonNull(entry, "entry");
         }
     }
 
@@ -117,6 +121,50 @@ public record PracticeSteps(List<Step> steps, double reached) {
         }
         return Optional.empty();
     }
+
+    /**
+     * The same for a driver who presses less hard where that is what it takes: with the hardest of four peaks, the
+     * given one and down to seven tenths of it, with which that driver stays within the accepted risk at all. A foot
+     * that scatters near the peak that locks a wheel fails wherever it comes down.
+     *
+     * @param risks driver and number of entries for each plan
+     * @param hardest how the driver brakes, with the hardest peak that is tried
+     * @param accepted failure probability, 0 to 1
+     * @param sweep on how many threads, and who watches the progress
+     * @return empty if there is none, or after a stop
+     */
+    public static Optional<BrakePlan> presentAtMost(RiskStudy risks, Braking hardest, double accepted, Sweep sweep) {
+        Objects.requireNonNull(hardest, "hardest");
+        for (double share : PEAKS) {
+            Braking softer = hardest.withPeakDeceleration(share * hardest.peakDeceleration());
+            Optional<BrakePlan> now = present(risks, softer, accepted, sweep);
+            if (now.isPresent()) {
+                return now;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Shares of the hardest peak that are tried, hardest first. */
+    private static final double[] PEAKS = {1, 0.9, 0.8, 0.7};
+
+    /**
+     * What a driver does now of whom nothing is known: firm braking in a straight line, off the brake at turn-in.
+     *
+     * @param risks driver and number of entries for each plan
+     * @param buildUpTime time in which the foot reaches the peak, s
+     * @param accepted failure probability, 0 to 1
+     * @param sweep on how many threads, and who watches the progress
+     * @return empty if no brake point keeps this driver within the accepted risk, or after a stop
+     */
+    public static Optional<BrakePlan> straightLine(RiskStudy risks, double buildUpTime, double accepted, Sweep sweep) {
+        Objects.requireNonNull(risks, "risks");
+        double firm = FIRM * risks.study().lockLimit();
+        return presentAtMost(risks, StraightLine.braking(firm, buildUpTime), accepted, sweep);
+    }
+
+    /** Firm braking, as a share of what locks a wheel in a straight line: hard, with something in reserve. */
+    private static final double FIRM = 0.75;
 
     /** How far back, m at a time and at most, a brake point within the accepted risk is looked for. */
     private static final double BACK_STEP = 2;

@@ -52,6 +52,7 @@ final class PracticeWay {
     private final double[][] shares;
     private final Map<Integer, Driven> driven = new HashMap<>();
     private final Map<Integer, TooLate> late = new HashMap<>();
+    private final EntryResult[] entries;
     private final double[] times;
     private final boolean[] open;
 
@@ -86,6 +87,7 @@ final class PracticeWay {
             strides[i] = plans;
             plans *= parts[i] + 1;
         }
+        this.entries = new EntryResult[plans];
         this.times = new double[plans];
         this.open = new boolean[plans];
         this.room = new double[plans];
@@ -165,13 +167,14 @@ final class PracticeWay {
     /** Drives each plan once without scatter; false after a stop. */
     private boolean probe() {
         List<Integer> all = IntStream.range(0, times.length).boxed().toList();
-        List<Optional<EntryResult>> entries =
+        List<Optional<EntryResult>> probed =
                 sweep.run(all, one -> risks.study().simulator().probe(plan(one)));
         for (int i = 0; i < times.length; i++) {
-            if (entries.get(i).isEmpty()) {
+            if (probed.get(i).isEmpty()) {
                 return false;
             }
-            EntryResult entry = entries.get(i).get();
+            EntryResult entry = probed.get(i).get();
+            entries[i] = entry;
             BrakePlan plan = entry.plan();
             times[i] = entry.time();
             open[i] = i == 0
@@ -253,7 +256,7 @@ final class PracticeWay {
             if (open[one] && driven(one).isEmpty()) {
                 return Optional.empty();
             }
-            alone.add(new PracticeSteps.Alone(aspect, open[one], times[from] - times[one]));
+            alone.add(new PracticeSteps.Alone(aspect, entries[one], open[one], times[from] - times[one]));
         }
         return Optional.of(new Leg(driven.get(to).risk(), late.get(to), tooFar(from, to), changed, alone));
     }

@@ -13,7 +13,9 @@ import org.foreload.braking.Braking;
 import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.Outcome;
 import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
@@ -75,6 +77,33 @@ class PracticeStepsTest {
                 assertTrue(!alone.kept() || alone.gain() < 0, alone.toString());
             }
         }
+    }
+
+    /**
+     * What each change does by itself is what that very plan does in a run of its own. In one step from gentle to hard
+     * braking the harder foot alone does not leave too little margin, it stops the car on the straight: 26 m/s are gone
+     * after v² / 2a = 38 m at 9 m/s², and the 3 m of a foot that comes down.
+     */
+    @Test
+    void aChangeByItselfIsDrivenAndSaysHowItEnds() {
+        Braking gentle = Braking.of(4.5, 0.25, SampleRisks.BRAKING.release());
+        BrakePlan now = gentle.from(latest(gentle) - 16);
+        assertTrue(now.brakePoint() < -41 - 1, now.toString());
+        Braking hard = SampleRisks.BRAKING.withPeakDeceleration(9);
+        BrakePlan target = hard.from(latest(hard) - 3);
+        PracticeSteps.Step step =
+                exactly(now, target, 1, 0).orElseThrow().steps().get(1);
+        assertEquals(List.of(Aspect.BRAKE_POINT, Aspect.PEAK), step.changed());
+        EntryResult later = step.alone().get(0).entry();
+        EntryResult harder = step.alone().get(1).entry();
+        assertEquals(now.withBrakePoint(target.brakePoint()), later.plan());
+        assertEquals(now.withPeakDeceleration(9), harder.plan());
+        assertEquals(Outcome.RAN_WIDE, later.outcome());
+        assertEquals(Outcome.STOPPED, harder.outcome());
+        assertEquals(
+                SampleRisks.STUDY.simulator().probe(harder.plan()).event(EntryEvent.Kind.STOPPED),
+                harder.event(EntryEvent.Kind.STOPPED));
+        assertTrue(harder.event(EntryEvent.Kind.STOPPED).orElseThrow().station() < 0, "before turn-in");
     }
 
     private static double latest(Braking braking) {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.strategy.StraightLine;
 import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
@@ -63,6 +65,31 @@ class PresentPlanTest {
                 Optional.empty(),
                 PracticeSteps.present(
                         SampleRisks.exact(), SampleRisks.BRAKING.withPeakDeceleration(0.05), 0, SampleRisks.QUIET));
+    }
+
+    /** Twice as hard as what locks a wheel fails from everywhere; so does 1.4 times as hard, seven tenths of that. */
+    @Test
+    void whoBrakesTooHardBrakesLessHard() {
+        double lock = SampleRisks.STUDY.lockLimit();
+        Braking hard = StraightLine.braking(1.2 * lock, 0.25);
+        assertEquals(Optional.empty(), PracticeSteps.present(SampleRisks.exact(), hard, 0, SampleRisks.QUIET));
+        BrakePlan softer = PracticeSteps.presentAtMost(SampleRisks.exact(), hard, 0, SampleRisks.QUIET)
+                .orElseThrow();
+        assertTrue(softer.peakDeceleration() < lock, softer.toString());
+        Braking harder = hard.withPeakDeceleration(softer.peakDeceleration() + 0.1 * hard.peakDeceleration());
+        assertEquals(Optional.empty(), PracticeSteps.present(SampleRisks.exact(), harder, 0, SampleRisks.QUIET));
+        Braking far = StraightLine.braking(2 * lock, 0.25);
+        assertEquals(Optional.empty(), PracticeSteps.presentAtMost(SampleRisks.exact(), far, 0, SampleRisks.QUIET));
+    }
+
+    /** Three quarters of what locks a wheel, off at turn-in, from the latest point: nothing strays. */
+    @Test
+    void ofWhomNothingIsKnownBrakesInAStraightLine() {
+        Braking firm = StraightLine.braking(0.75 * SampleRisks.STUDY.lockLimit(), 0.25);
+        double latest = SampleRisks.STUDY.search().latest(firm).point();
+        assertEquals(
+                Optional.of(firm.from(latest)),
+                PracticeSteps.straightLine(SampleRisks.exact(), 0.25, 0, SampleRisks.QUIET));
     }
 
     @Test

@@ -116,8 +116,10 @@ public final class StepChanges {
                     + (harder > 0 ? "harder" : "less hard") + " ("
                     + Words.press(plan, units).replace(" (", ", ").replace(")", "") + ")");
         }
-        if (eases) {
+        if (eases && !Words.atOnce(plan)) {
             place(phrases, "release point", Words.eases(before), Words.eases(plan));
+        } else if (eases && !Words.atOnce(before)) {
+            phrases.add("release all at once");
         }
         if (off) {
             place(phrases, "brake off", off(before), off(plan));

@@ -1,10 +1,14 @@
 package org.foreload.examples.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.foreload.braking.BrakePlan;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.Aspect;
@@ -27,18 +31,25 @@ public final class StepsAnswer {
     /**
      * The report of a plan for this driver.
      *
+     * @param target where its steps lead
      * @param accepted failure probability that was accepted
-     * @param marginCost time that the margin of the best release costs, s, to which the steps lead
      */
     public static Report of(
-            CornerStudy study, Scatter scatter, PracticeSteps plan, double accepted, double marginCost, Units units) {
+            CornerStudy study,
+            Scatter scatter,
+            PracticeSteps plan,
+            PracticeTarget target,
+            double accepted,
+            Units units) {
         List<Driven> driven =
                 plan.steps().stream().map(step -> Driven.of(study, step)).toList();
         Report programs = new Report(EntryAnswer.title(study))
                 .with("reached", plan.reached())
                 .with("accepted", accepted)
                 .with("driver", scatter.name())
-                .with("margin_cost_s", marginCost)
+                .with("margin_cost_s", study.marginCost(target.entry()))
+                .with("best_time_s", target.best().time())
+                .with("best_failure_probability", target.bestRisk().failed().value())
                 .with("steps", "", rows(driven));
         StepChanges changes = new StepChanges(plan.steps(), scatter, units);
         List<Step> steps = changes.drivable();
@@ -46,8 +57,11 @@ public final class StepsAnswer {
         if (plan.reached() < 1) {
             people = people.headline(shortOf(scatter, plan, accepted));
         }
+        if (!target.isBest()) {
+            people = people.headline(target.instead(accepted));
+        }
         people = people.with("driver", scatter.name())
-                .with("of_the_way_to_the_best_percent", PERCENT * plan.reached())
+                .with(target.isBest() ? TO_THE_BEST : "of_the_way_percent", PERCENT * plan.reached())
                 .with("accepted_failures_percent", PERCENT * accepted)
                 .withAll(
                         "steps",
@@ -55,6 +69,9 @@ public final class StepsAnswer {
                         shown(driven, steps));
         for (int i = 1; i < steps.size(); i++) {
             people = people.note(words(i, steps, changes));
+        }
+        if (plan.reached() < 1) {
+            people = people.note(OTHER_PLANS);
         }
         if (changes.leavesOut()) {
             people = people.note(StepChanges.LEFT_OUT);
@@ -72,6 +89,12 @@ public final class StepsAnswer {
     }
 
     private static final double PERCENT = 100;
+
+    private static final String TO_THE_BEST = "of_the_way_to_the_best_percent";
+
+    /** Said where the steps end before the best release. */
+    private static final String OTHER_PLANS =
+            "Among more releases than these the verb sheet looks for a plan that this driver repeats: --driver.";
 
     /** What stands below every practice plan. */
     public static final String CAUTION =
@@ -195,28 +218,46 @@ public final class StepsAnswer {
             "A large step; none shorter keeps the margin in so few steps: go there with someone beside you. ";
 
     /**
-     * Why a step changes more than one thing, such as {@code Together: later alone leaves too little margin, harder
-     * alone is 0.08 s slower}; empty where it changes one.
+     * Why a step changes more than one thing, such as {@code Together: later alone runs wide, harder alone stops 13 m
+     * before turn-in}; empty where it changes one.
      */
-    private static String together(Step before, Step step) {
+    static String together(Step before, Step step) {
         if (step.alone().isEmpty()) {
             return "";
         }
-        List<String> narrow = new ArrayList<>();
-        List<String> reasons = new ArrayList<>();
+        Map<String, List<String>> changesByFault = new LinkedHashMap<>();
         for (Alone one : step.alone()) {
             String alone = doing(one.aspect(), before.risk().plan(), step.risk().plan());
-            if (!one.kept()) {
-                narrow.add(alone);
-            } else if (one.gain() < 0) {
-                reasons.add(alone + " alone is " + Words.seconds(-one.gain()) + " slower");
-            }
+            against(one)
+                    .ifPresent(fault -> changesByFault
+                            .computeIfAbsent(fault, any -> new ArrayList<>())
+                            .add(alone));
         }
-        if (!narrow.isEmpty()) {
-            reasons.add(0, String.join(" or ", narrow) + " alone leaves too little margin");
-        }
+        List<String> reasons = new ArrayList<>();
+        changesByFault.forEach((fault, alone) -> reasons.add(String.join(" or ", alone) + " alone " + fault));
         String lead = step.alone().size() == Aspect.values().length ? SET_UP : "Together";
         return lead + (reasons.isEmpty() ? ", to get there in so few steps" : ": " + String.join(", ", reasons));
+    }
+
+    /** What speaks against one change by itself; empty where it would do. */
+    private static Optional<String> against(Alone one) {
+        EntryResult entry = one.entry();
+        if (entry.made() && one.kept()) {
+            return one.gain() < 0 ? Optional.of("is " + Words.seconds(-one.gain()) + " slower") : Optional.empty();
+        }
+        return Optional.of(
+                switch (entry.outcome()) {
+                    case MADE_IT -> "leaves too little margin";
+                    case RAN_WIDE -> "runs wide";
+                    case SPUN -> "spins";
+                    case LOCKED_UP -> "locks up";
+                    case ROLLED_OVER -> "rolls over";
+                    case STOPPED ->
+                        "stops "
+                                + entry.event(EntryEvent.Kind.STOPPED)
+                                        .map(stop -> Words.board(stop.station()))
+                                        .orElse("before the exit");
+                });
     }
 
     /** Before the reasons of a step that changes everything: it leads to another way of braking. */

@@ -1,8 +1,12 @@
 package org.foreload.examples.answer;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Release;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.output.Numbers;
 import org.foreload.examples.output.Report;
@@ -105,9 +109,14 @@ public final class Words {
     /**
      * {@code brake 118 m before turn-in, peak 9.24 m/s² (0.94 g), release point 5 m before turn-in, brake off 28 m
      * after turn-in (held release)}. Where the brake point lies inside the release, the peak is never reached, and the
-     * words say so; where it lies behind it, nobody brakes.
+     * words say so; where it lies behind it, nobody brakes. A release all at once has one place, where the brake is
+     * off.
      */
     public static String brake(BrakePlan plan, Units units) {
+        return brake(plan, "", units);
+    }
+
+    private static String brake(BrakePlan plan, String reached, Units units) {
         var release = plan.release();
         if (plan.brakePoint() >= release.end()) {
             return NO_BRAKING;
@@ -119,8 +128,8 @@ public final class Words {
             return brake + press(plan, units) + ", easing at once, " + off + " (" + shape + " of "
                     + units.deceleration(plan.peakDeceleration()) + " that starts " + board(release.start()) + ")";
         }
-        String peak = brake + press(plan, units) + ", ";
-        return release.start() == release.end()
+        String peak = brake + press(plan, units) + reached + ", ";
+        return atOnce(plan)
                 ? peak + off + ", all at once"
                 : peak + "release point " + board(release.start()) + ", " + off + " (" + shape + ")";
     }
@@ -135,10 +144,37 @@ public final class Words {
         return plan.peakDeceleration() * plan.release().remaining(plan.brakePoint());
     }
 
-    /** Where the foot begins to ease, m: at the release point, or as it comes down where that lies behind it. */
-    static double eases(BrakePlan plan) {
-        return Math.max(plan.release().start(), plan.brakePoint());
+    /**
+     * Where the foot begins to ease, m: at the release point, or as it comes down where that lies behind it; where the
+     * brake is off if that is all at once.
+     */
+    public static double eases(BrakePlan plan) {
+        return atOnce(plan) ? plan.release().end() : Math.max(plan.release().start(), plan.brakePoint());
     }
+
+    /** Whether the brake comes off all at once, so that there is no easing to start. */
+    public static boolean atOnce(BrakePlan plan) {
+        Release release = plan.release();
+        return release.start() == release.end() || release.shape() == ReleaseShapes.ABRUPT;
+    }
+
+    /**
+     * The most that was asked of the brakes alone in an entry whose foot begins to ease before it has reached the peak,
+     * m/s²; empty where it reaches it, where it comes down inside the release, or without a profile.
+     */
+    public static OptionalDouble shortOfPeak(EntryResult entry) {
+        double most = entry.profile().stream()
+                .flatMapToDouble(
+                        profile -> Arrays.stream(profile.column("brake_mps2").values()))
+                .max()
+                .orElse(Double.NaN);
+        return most < REACHED * entry.plan().peakDeceleration() && !intoRelease(entry.plan())
+                ? OptionalDouble.of(most)
+                : OptionalDouble.empty();
+    }
+
+    /** Share of a peak from which on it counts as reached: rows of a profile need not meet a short one. */
+    private static final double REACHED = 0.99;
 
     /** Whether the brake point lies inside the release. */
     public static boolean intoRelease(BrakePlan plan) {
@@ -147,7 +183,11 @@ public final class Words {
 
     /** How an entry was braked, in one phrase. */
     public static String brake(EntryResult entry, Units units) {
-        return entry.braked() ? brake(entry.plan(), units) + pickUp(entry) : NO_BRAKING;
+        String reached = shortOfPeak(entry).stream()
+                .mapToObj(most -> ", of which " + units.deceleration(most) + " is reached")
+                .findFirst()
+                .orElse("");
+        return entry.braked() ? brake(entry.plan(), reached, units) + pickUp(entry) : NO_BRAKING;
     }
 
     private static String pickUp(EntryResult entry) {

@@ -1,9 +1,11 @@
 package org.foreload.examples.command;
 
+import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.braking.ReleaseShapes;
 import org.foreload.examples.output.Numbers;
 import org.foreload.file.InputException;
 import org.foreload.path.Path;
@@ -113,6 +115,14 @@ final class ReleaseOptions {
     /** Whether the peak deceleration was given. */
     boolean peakGiven() {
         return peak != null;
+    }
+
+    /** These options, with straight-line braking as the default release: where none is described, off at turn-in. */
+    ReleaseOptions straightByDefault() {
+        return Stream.of("--release-shape", "--release-start", "--release-end")
+                        .anyMatch(option -> GivenOptions.has(verb, option))
+                ? this
+                : new ReleaseOptions(brakePoint, peak, ReleaseShapes.ABRUPT.name(), 0.0, 0.0, pickUp);
     }
 
     /** The shape; read before anything is computed. */

@@ -4,12 +4,13 @@ import java.util.Optional;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
-import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.PracticeTarget;
 import org.foreload.examples.answer.StepsAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.examples.sweep.ShownProgress;
+import org.foreload.optimum.Optimum;
 import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
@@ -28,10 +29,14 @@ import picocli.CommandLine.Option;
                     + "repeat. A step changes one thing, brake point, peak or release; more where fewer would lose time, gain nothing "
                     + "or leave too little margin, and it says so. No step is smaller than what this driver strays by.",
             "",
-            "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without a brake point it is "
-                    + "the latest, and without a peak the hardest, with which this driver stays within the accepted risk. The "
-                    + "steps end where the rest would be too risky for this driver: then a steadier foot is the next thing to "
-                    + "practise."
+            "Describe the present release with --brake-point, --peak-deceleration and --release-…. Without --release-shape, "
+                    + "--release-start and --release-end it is straight-line braking, off the brake at turn-in, as on the "
+                    + "sheet. Without a brake point it is the latest, and without a peak the hardest, with which this driver "
+                    + "stays within the accepted risk.",
+            "",
+            "Where this driver fails too often with the best release, the steps lead to the quickest of the simple shapes "
+                    + "that stays within the accepted risk. Where none does, they end where the rest would be too risky for "
+                    + "this driver: then a steadier foot is the next thing to practise."
         },
         optionListHeading = "%nOptions:%n",
         footer = {
@@ -49,9 +54,6 @@ final class StepsVerb extends ReportVerb implements Driving {
     private static final int MOST_STEPS = 50;
 
     private static final String STOPPED = "stopped before the plan was made";
-
-    /** Shares of the usual peak that are tried, hardest first, where none is given. */
-    private static final double[] PEAKS = {1, 0.9, 0.8, 0.7};
 
     @Option(
             names = "--steps",
@@ -89,19 +91,28 @@ final class StepsVerb extends ReportVerb implements Driving {
         Scatter scatter = scatterOptions.scatter();
         searchOptions.check();
         studyOptions.check();
-        ReleaseShape shape = releaseOptions.shape();
+        ReleaseOptions described = releaseOptions.straightByDefault();
+        ReleaseShape shape = described.shape();
         return placeOptions.ask(console, studyOptions::study, study -> {
             RiskStudy risks = scatterOptions.risks(study, scatter, footOptions.reaction(), searchOptions.seed());
-            BrakePlan now = present(console, study, risks, shape);
-            EntryResult best =
-                    Searches.best(Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
-            PracticeSteps steps = plan(console, risks, now, best.plan());
+            BrakePlan now = present(console, study, risks, described, shape);
+            PracticeTarget target =
+                    target(console, risks, Searches.optimum(console, study, searchOptions, studyOptions.buildUpTime()));
+            PracticeSteps steps = plan(console, risks, now, target.entry().plan());
             common().picture()
                     .draw(() -> RiskPictures.steps(study, steps, scatterOptions.accepted())
                             .plus(Handover.CAUTION));
-            return StepsAnswer.of(
-                    study, scatter, steps, scatterOptions.accepted(), study.marginCost(best), common().units());
+            return StepsAnswer.of(study, scatter, steps, target, scatterOptions.accepted(), common().units());
         });
+    }
+
+    private PracticeTarget target(Console console, RiskStudy risks, Optimum optimum) {
+        Searches.best(optimum);
+        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
+            return PracticeTarget.of(
+                            risks, optimum, scatterOptions.accepted(), new Sweep(searchOptions.threads(), progress))
+                    .orElseThrow(() -> new ComputationException(STOPPED));
+        }
     }
 
     private PracticeSteps plan(Console console, RiskStudy risks, BrakePlan now, BrakePlan target) {
@@ -120,27 +131,22 @@ final class StepsVerb extends ReportVerb implements Driving {
         }
     }
 
-    private BrakePlan present(Console console, CornerStudy study, RiskStudy risks, ReleaseShape shape) {
-        Braking braking = releaseOptions.braking(study, shape, studyOptions.buildUpTime());
-        if (releaseOptions.brakePointGiven()) {
-            return releaseOptions.given(braking);
+    private BrakePlan present(
+            Console console, CornerStudy study, RiskStudy risks, ReleaseOptions described, ReleaseShape shape) {
+        Braking braking = described.braking(study, shape, studyOptions.buildUpTime());
+        if (described.brakePointGiven()) {
+            return described.given(braking);
         }
         try (ShownProgress progress = console.progress("entries")) {
             Sweep sweep = new Sweep(searchOptions.threads(), progress);
-            for (double share : releaseOptions.peakGiven() ? new double[] {1} : PEAKS) {
-                Optional<BrakePlan> safe = PracticeSteps.present(
-                        risks,
-                        braking.withPeakDeceleration(share * braking.peakDeceleration()),
-                        scatterOptions.accepted(),
-                        sweep);
-                if (safe.isPresent()) {
-                    return safe.get();
-                }
-            }
-            throw progress.stopped()
+            double accepted = scatterOptions.accepted();
+            Optional<BrakePlan> safe = described.peakGiven()
+                    ? PracticeSteps.present(risks, braking, accepted, sweep)
+                    : PracticeSteps.presentAtMost(risks, braking, accepted, sweep);
+            return safe.orElseThrow(() -> progress.stopped()
                     ? new ComputationException(STOPPED)
                     : ComputationException.missed(
-                            "no brake point of the present release keeps this driver within the accepted risk");
+                            "no brake point of the present release keeps this driver within the accepted risk"));
         }
     }
 }

@@ -131,9 +131,7 @@ public final class EntryPictures {
         XyChart more = chart;
         if (entry.braked()) {
             more = more.markX(entry.plan().brakePoint(), "brake point");
-            boolean atOnce =
-                    entry.plan().release().start() == entry.plan().release().end();
-            if (!atOnce && !Words.intoRelease(entry.plan())) {
+            if (!Words.atOnce(entry.plan()) && !Words.intoRelease(entry.plan())) {
                 more = more.markX(entry.plan().release().start(), "release point");
             }
             more = more.markX(entry.plan().release().end(), "brake off");

@@ -21,6 +21,9 @@ final class Marks {
     static final Style TOO_LITTLE_MARGIN = Style.points(Ink.GREY, Marker.VEE);
     static final Style TOO_SLOW = Style.points(Ink.GREY, Marker.DISC);
 
+    /** What a release is called that makes the corner, but not with the margin asked for. */
+    static final String NARROW = "made it, too little margin";
+
     private Marks() {}
 
     /** Blue in front and vermilion behind, as the axles; each wheel with a line of its own. */

@@ -124,7 +124,7 @@ final class PlanView {
         if (entry.braked()) {
             var release = entry.plan().release();
             more = point(more, "brake point", entry.plan().brakePoint(), s, offsets, Marks.BRAKE_POINT);
-            if (!Words.intoRelease(entry.plan())) {
+            if (!Words.atOnce(entry.plan()) && !Words.intoRelease(entry.plan())) {
                 more = point(more, "release point", release.start(), s, offsets, Marks.RELEASE_POINT);
             }
             more = point(more, "brake off", release.end(), s, offsets, Marks.BRAKE_OFF);

@@ -18,6 +18,7 @@ import org.foreload.examples.picture.Style.Marker;
 import org.foreload.examples.picture.XyChart;
 import org.foreload.path.Path;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Finding;
 
 /**
  * Entries that are looked at one after another: all their panels have the same axes, so that the eye can compare, and
@@ -40,6 +41,7 @@ public final class ReleasePanels {
     private static final double AFTER = 15;
 
     private final CornerStudy study;
+    private final List<Finding> findings;
     private final List<EntryResult> entries;
     private final int planned;
     private final Units units;
@@ -49,13 +51,14 @@ public final class ReleasePanels {
 
     /**
      * @param study car and corner
-     * @param entries with their profiles
+     * @param findings with the profiles of their entries
      * @param planned index of the plan, which made the corner
      * @param units of the speeds
      */
-    public ReleasePanels(CornerStudy study, List<EntryResult> entries, int planned, Units units) {
+    public ReleasePanels(CornerStudy study, List<Finding> findings, int planned, Units units) {
         this.study = study;
-        this.entries = List.copyOf(entries);
+        this.findings = List.copyOf(findings);
+        this.entries = findings.stream().map(Finding::entry).toList();
         this.planned = planned;
         this.units = units;
         this.apex = study.simulator().apex();
@@ -176,7 +179,8 @@ public final class ReleasePanels {
     }
 
     /**
-     * Time lost on the plan by all releases of the same peak over where their brake is off; this one marked.
+     * Time lost on the plan by all releases of the same peak over where their brake is off; those with too little
+     * margin have a mark of their own, and so has this one.
      *
      * @param rungs how many entries in a row have the same peak
      */
@@ -186,6 +190,7 @@ public final class ReleasePanels {
         int[] made = IntStream.range(first, first + rungs)
                 .filter(i -> entries.get(i).made())
                 .toArray();
+        int[] kept = IntStream.of(made).filter(i -> findings.get(i).found()).toArray();
         int[] failed = IntStream.range(first, first + rungs)
                 .filter(i -> !entries.get(i).made())
                 .toArray();
@@ -208,7 +213,12 @@ public final class ReleasePanels {
                                         least(entry -> entry.made() ? Math.min(0, entry.time() - best) : 0)
                                                 - 0.08 * worst,
                                         top * worst))
-                .line("made it", ends(made), lost(made, lost), Style.FIRST.with(Marker.DISC));
+                .line("made it", ends(kept), lost(kept, lost), Style.FIRST.with(Marker.DISC));
+        if (kept.length < made.length) {
+            int[] narrow =
+                    IntStream.of(made).filter(i -> !findings.get(i).found()).toArray();
+            chart = chart.line(Marks.NARROW, ends(narrow), lost(narrow, lost), Marks.TOO_LITTLE_MARGIN);
+        }
         if (failed.length > 0) {
             for (Outcome outcome : Outcome.values()) {
                 int[] some = IntStream.of(failed)
@@ -227,7 +237,7 @@ public final class ReleasePanels {
                         "this release",
                         new double[] {chosen.plan().release().end()},
                         new double[] {lost.applyAsDouble(chosen)},
-                        new Style(Ink.BLACK, Dash.NONE, Marker.SQUARE))
+                        new Style(Ink.BLACK, Dash.NONE, Marker.BOX))
                 .markX(0, "turn-in")
                 .markX(apex, "apex")
                 .tall(200);

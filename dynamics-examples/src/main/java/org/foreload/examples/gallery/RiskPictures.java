@@ -144,10 +144,7 @@ public final class RiskPictures {
                 .line(
                         "release point",
                         numbers(steps),
-                        of(
-                                steps,
-                                s -> s.risk().plan().release().start()
-                                        - now.release().start()),
+                        of(steps, s -> Words.eases(s.risk().plan()) - Words.eases(now)),
                         Marks.joined(Marks.RELEASE_POINT, Dash.DOTTED))
                 .line(
                         "brake off",
@@ -191,16 +188,13 @@ public final class RiskPictures {
                         "Every step from what the driver does now fails more often than the %.1f %% accepted. Now: %s.",
                         PERCENT * accepted, Say.plan(last.risk().plan()))
                 : Say.of(
-                        "%d %s %.0f %% of the way to the best release and %s %.2f s. Now: brake point %s, release point %s, "
-                                + "brake off %s. After the last: %s. %s",
+                        "%d %s %.0f %% of the way and %s %.2f s. Now: %s. " + "After the last: %s. %s",
                         steps.size() - 1,
                         steps.size() == 2 ? "step goes" : "steps go",
                         PERCENT * plan.reached(),
                         steps.size() == 2 ? "gains" : "gain",
                         steps.get(0).risk().meanTime() - last.risk().meanTime(),
-                        Words.brakeBoard(now.brakePoint()),
-                        Words.board(now.release().start()),
-                        Words.board(now.release().end()),
+                        Words.brake(now, Units.KMH),
                         Words.brake(last.risk().plan(), Units.KMH),
                         StepsAnswer.tooLate(last, false));
         return Picture.of(

@@ -200,7 +200,7 @@ public final class SweepPictures {
         double right = step * (groups.size() + 1) / 2.0;
         chart = marks(
                 chart,
-                "made it, too little margin",
+                Marks.NARROW,
                 candidates,
                 one -> !one.made() && shown.test(one),
                 one -> place.applyAsDouble(one) + right,

@@ -87,6 +87,11 @@ record DriverPlan(Finding plan, Risk risk, boolean accepted, Finding quickest, R
         return new DriverPlan(other, otherRisk, true, quickest, quickestRisk);
     }
 
+    /** Whether the driver fails with the quickest of all no more often than accepted. */
+    boolean quickestAccepted(double accepted) {
+        return quickestRisk.failed().value() <= accepted;
+    }
+
     /** Whether the plan is the quickest of all. */
     boolean isQuickest() {
         return plan.entry().plan().equals(quickest.entry().plan());

@@ -173,7 +173,7 @@ record ReleaseView(
         if (into) {
             phases.add(new Phase(
                     foot, "Release point", "at once, " + shape(release.shape().name())));
-        } else if (release.start() < release.end()) {
+        } else if (!Words.atOnce(plan)) {
             String from = Words.board(release.start()) + speeds.at(release.start());
             phases.add(new Phase(
                     release.start(),
@@ -181,7 +181,9 @@ record ReleaseView(
                     from + ", " + shape(release.shape().name())));
         }
         phases.add(new Phase(0, "Turn in", speeds.at(0).replace(", ", "") + ", " + pedal(plan)));
-        phases.add(new Phase(release.end(), "Brake off", Words.board(release.end()) + speeds.at(release.end())));
+        String atOnce = Words.atOnce(plan) ? ", all at once" : "";
+        phases.add(
+                new Phase(release.end(), "Brake off", Words.board(release.end()) + speeds.at(release.end()) + atOnce));
         if (entry.made()) {
             double slowest = entry.minimumSpeedAt();
             String apex = Words.board(sheet.study().simulator().apex());
@@ -216,10 +218,20 @@ record ReleaseView(
                 : "in a straight line at the approach speed a wheel locks at " + limit;
     }
 
-    private static String press(EntryResult entry, boolean into, Units units) {
-        double most = into ? Speeds.hardest(entry) : entry.plan().peakDeceleration();
-        return "to " + units.deceleration(most) + " from the brakes alone within "
-                + Numbers.shortest(entry.plan().buildUpTime()) + " s";
+    private static final String FROM_THE_BRAKES = " from the brakes alone";
+
+    /** {@code to 9.24 m/s² (0.94 g) from the brakes alone within 0.25 s}, and what is reached where that is less. */
+    static String press(EntryResult entry, boolean into, Units units) {
+        String within = " within " + Numbers.shortest(entry.plan().buildUpTime()) + " s";
+        String peak = units.deceleration(entry.plan().peakDeceleration());
+        if (into) {
+            return "to " + units.deceleration(Speeds.hardest(entry)) + FROM_THE_BRAKES + within;
+        }
+        return Words.shortOfPeak(entry).stream()
+                .mapToObj(most -> "as if to " + peak + within + "; easing begins sooner, so that no more than "
+                        + units.deceleration(most) + FROM_THE_BRAKES + " is reached")
+                .findFirst()
+                .orElse("to " + peak + FROM_THE_BRAKES + within);
     }
 
     private static String shape(String name) {
@@ -230,7 +242,6 @@ record ReleaseView(
             case "circle" -> "slowly at first, the last of it at once (circle)";
             case "smooth" -> "gently at both ends (smooth)";
             case "two-stage" -> "with a quick drop, a hold, and the rest (two-stage)";
-            case "abrupt" -> "held to the end, then off at once (abrupt)";
             default -> "in the shape " + name;
         };
     }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.Handover;
 import org.foreload.optimum.ShapeRanking;
@@ -87,7 +86,7 @@ public final class Sheet {
         Optional<List<Overdone>> overdone = Overdone.all(risks, plan.plan(), sweep);
         Optional<Candidate> straight = exploration.baseline();
         stages.accept("5 of 5: practice steps");
-        Optional<Practice> practice = practice(risks, request, near.get().chosen(), straight, sweep);
+        Optional<Practice> practice = practice(risks, request, near.get().chosen(), sweep);
         if (overdone.isEmpty() || practice.isEmpty()) {
             return Optional.empty();
         }
@@ -95,32 +94,13 @@ public final class Sheet {
         return Optional.of(new Sheet(study, request, tried, near.get(), straight, overdone.get(), practice.get()));
     }
 
-    private static Optional<Practice> practice(
-            RiskStudy risks, SheetRequest request, DriverPlan chosen, Optional<Candidate> straight, Sweep sweep) {
+    private static Optional<Practice> practice(RiskStudy risks, SheetRequest request, DriverPlan chosen, Sweep sweep) {
         BrakePlan plan = chosen.plan().entry().plan();
-        Optional<PracticeSteps> steps = straight.flatMap(
-                        one -> now(risks, one.entry().plan(), request.accepted(), sweep))
+        Optional<PracticeSteps> steps = PracticeSteps.straightLine(
+                        risks, request.releases().buildUpTime(), request.accepted(), sweep)
                 .flatMap(now -> PracticeSteps.plan(risks, now, plan, request.steps(), request.accepted(), sweep));
         return Optional.of(new Practice(chosen.risk(), steps));
     }
-
-    /**
-     * Straight-line braking that the driver can repeat: gentler than the quickest, since a foot that scatters near the
-     * peak that locks a wheel fails wherever it comes down.
-     */
-    private static Optional<BrakePlan> now(RiskStudy risks, BrakePlan quickest, double accepted, Sweep sweep) {
-        for (double share : GENTLER) {
-            Braking gentler = quickest.braking().withPeakDeceleration(share * quickest.peakDeceleration());
-            Optional<BrakePlan> now = PracticeSteps.present(risks, gentler, accepted, sweep);
-            if (now.isPresent()) {
-                return now;
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Shares of the quickest straight-line peak from which practice may begin. */
-    private static final double[] GENTLER = {0.7, 0.5};
 
     /** Car, corner and margin. */
     public CornerStudy study() {

@@ -32,7 +32,6 @@ import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.Risk;
 import org.foreload.risk.Scatter;
 import org.foreload.risk.TellTale;
-import org.foreload.strategy.Finding;
 
 /**
  * What the template shows. The same sheet gives the same page, byte for byte.
@@ -122,11 +121,12 @@ public record SheetPage(
      * @param version of the program
      */
     public static SheetPage of(Sheet sheet, Optional<OwnView> own, String caution, String version) {
-        List<EntryResult> entries =
-                sheet.releases().stream().map(Finding::entry).toList();
         ReleasePanels panels = new ReleasePanels(
-                sheet.study(), entries, sheet.planned(), sheet.request().units());
-        List<ReleaseView> releases = IntStream.range(0, entries.size())
+                sheet.study(),
+                sheet.releases(),
+                sheet.planned(),
+                sheet.request().units());
+        List<ReleaseView> releases = IntStream.range(0, sheet.releases().size())
                 .mapToObj(i -> ReleaseView.of(sheet, panels, i))
                 .toList();
         String script = resource("sheet.js");
@@ -142,7 +142,7 @@ public record SheetPage(
                 peaks(sheet, releases),
                 sheet.rungs(),
                 sheet.rungs() - 1,
-                entries.size() / sheet.rungs() - 1,
+                releases.size() / sheet.rungs() - 1,
                 sheet.planned() % sheet.rungs(),
                 sheet.planned() / sheet.rungs(),
                 releases.get(sheet.planned()).said(),
@@ -205,7 +205,8 @@ public record SheetPage(
 
     private static final String PEAK =
             "Peak: the most that the plan asks of the brakes alone. The greatest deceleration is "
-                    + "what the car does, drag included; a brake that comes down inside the release stays below its peak.";
+                    + "what the car does, drag included; a brake that comes down inside the release, or eases before the foot "
+                    + "has reached the peak, stays below it.";
 
     /** The page as HTML. */
     public String html() {
@@ -241,29 +242,33 @@ public record SheetPage(
         summary.add(
                 "It takes " + Words.seconds(plan.time()) + gain + "; the ideal bound is " + Words.seconds(bound) + ".");
         summary.addAll(sheet.handover().sentences(sheet.request().units()));
-        summary.add(compared(sheet, chosen));
+        summary.add(compared(sheet.tried(), sheet.request(), chosen));
         return summary;
     }
 
     /** The plan beside the quickest of all. */
-    private static String compared(Sheet sheet, DriverPlan chosen) {
-        String accepted = Words.percent(sheet.request().accepted());
+    static String compared(int tried, SheetRequest request, DriverPlan chosen) {
+        String accepted = Words.percent(request.accepted());
         if (chosen.isQuickest() && chosen.accepted()) {
-            return "It is also the quickest of the " + sheet.tried() + " releases that were tried.";
+            return "It is also the quickest of the " + tried + " releases that were tried.";
         }
         EntryResult quickest = chosen.quickest().entry();
         String fails = Words.percent(chosen.quickestRisk().failed().value());
         if (chosen.isQuickest()) {
-            return "None of the " + sheet.tried() + " releases that were tried keeps this driver within " + accepted
+            return "None of the " + tried + " releases that were tried keeps this driver within " + accepted
                     + " failures; this one, the quickest, fails least often. Begin with the practice steps.";
         }
         String plan = chosen.accepted()
                 ? "This driver accepts " + accepted + " failures."
                 : "No release that was tried keeps this driver within " + accepted
                         + " failures; the plan fails least often. Begin with the practice steps.";
-        return "Not for this driver: the quickest of the " + sheet.tried() + " releases that were tried takes "
+        if (chosen.quickestAccepted(request.accepted())) {
+            return "The quickest of the " + tried + " releases that were tried is less than "
+                    + Words.seconds(Surroundings.QUICKER) + " quicker: no reason to change the plan.";
+        }
+        return "Not for this driver: the quickest of the " + tried + " releases that were tried takes "
                 + Words.seconds(quickest.time()) + " and fails in " + fails + " of the entries ("
-                + Words.brake(quickest, sheet.request().units()) + "). " + plan;
+                + Words.brake(quickest, request.units()) + "). " + plan;
     }
 
     private static OverdoneRow row(Sheet sheet, Overdone one) {

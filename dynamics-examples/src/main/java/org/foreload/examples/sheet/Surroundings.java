@@ -24,7 +24,7 @@ import org.foreload.study.Sweep;
 record Surroundings(DriverPlan chosen, Ladder ladder, Map<Integer, Risk> risks, int tried) {
 
     /** A release that is quicker by less, s, is no reason to plan anew: the page shows hundredths. */
-    private static final double QUICKER = 0.01;
+    static final double QUICKER = 0.01;
 
     Surroundings {
         risks = Map.copyOf(risks);

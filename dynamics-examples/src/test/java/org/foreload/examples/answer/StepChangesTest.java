@@ -71,6 +71,22 @@ class StepChangesTest {
                 "an expert strays by less: the release point is named, a peak that goes along is not");
     }
 
+    /** A brake that comes off all at once has one place, not two. */
+    @Test
+    void aReleaseAllAtOnceMovesOnePlace() {
+        Step straight = step(abrupt(0, 0));
+        Step held = step(abrupt(0, 9), Aspect.RELEASE);
+        Step eased = step(plan(-80, 7, 0, 9), Aspect.RELEASE);
+        assertEquals(List.of("brake off 9 m later (9 m after turn-in)"), only(Scatter.NONE, straight, held));
+        assertEquals(List.of("release point 9 m earlier (at turn-in)"), only(Scatter.NONE, held, eased));
+        assertEquals(List.of("release all at once"), only(Scatter.NONE, eased, held));
+    }
+
+    private static BrakePlan abrupt(double start, double end) {
+        return Braking.of(7, 0.25, new Release(ReleaseShapes.ABRUPT, start, end))
+                .from(-80);
+    }
+
     /** Three metres and three metres more are six, which a novice who strays by four can tell. */
     @Test
     void whatAddsUpOverTheWholeWayIsNamedInEachStep() {

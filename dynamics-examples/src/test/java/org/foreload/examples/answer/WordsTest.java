@@ -1,6 +1,7 @@
 package org.foreload.examples.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -8,7 +9,10 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
+import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.demo.Demos;
+import org.foreload.strategy.CornerStudy;
 import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
@@ -75,6 +79,43 @@ class WordsTest {
         assertEquals("44.7 m/s (100 mph)", Units.MPH.speed(44.704));
         assertEquals("44.7 m/s", Units.SI.speed(44.704));
         assertEquals("9.81 m/s² (1.00 g)", Units.KMH.deceleration(9.80665));
+    }
+
+    /** An abrupt release has no easing to start: the driver is given one place for one act. */
+    @Test
+    void anAbruptReleaseHasOnePlace() {
+        BrakePlan abrupt = plan(-80, 0, 9).with(new Release(ReleaseShapes.ABRUPT, 0, 9));
+        assertEquals(
+                "brake 80 m before turn-in, peak 10.00 m/s², brake off 9 m after turn-in, all at once",
+                Words.brake(abrupt, Units.SI));
+        assertEquals(9, Words.eases(abrupt));
+        assertTrue(Words.atOnce(abrupt) && Words.atOnce(plan(-80, 0, 0)) && !Words.atOnce(plan(-80, 0, 9)));
+    }
+
+    /**
+     * A foot is asked to come down along half a cosine in 0.25 s: after half of that half of the peak is asked of it. A
+     * brake that is off where the car is then reaches no more, and a foot that lags less; one that is off after a
+     * second reaches the peak.
+     */
+    @Test
+    void aFootThatIsOffTheBrakeBeforeItHasReachedThePeakSaysWhatItReached() {
+        EntrySimulator simulator = CornerStudy.of(
+                        Demos.car("", Demos.DEFAULT_CAR).value(),
+                        Demos.corner("", Demos.DEFAULT_CORNER).value())
+                .simulator();
+        double from = -150;
+        double second = Handover.speedAt(simulator.run(plan(from, from + 20, from + 20)), from);
+        EntryResult half = simulator.run(plan(from, from + 0.125 * second, from + 0.125 * second));
+        double most = Words.shortOfPeak(half).orElseThrow();
+        assertTrue(most > 1 && most < 5, "of 10 m/s²: " + most);
+        String words = Words.brake(half, Units.SI);
+        assertTrue(
+                words.matches("brake 150 m before turn-in, peak 10.00 m/s², of which [1-4].\\d\\d m/s² is reached, .*"),
+                words);
+        EntryResult whole = simulator.run(plan(from, from + second, from + second));
+        assertTrue(Words.shortOfPeak(whole).isEmpty());
+        assertFalse(Words.brake(whole, Units.SI).contains("reached"));
+        assertTrue(Words.shortOfPeak(half.withoutProfile()).isEmpty(), "not known");
     }
 
     /** A linear release from −20 m to 80 m leaves 60 % of the peak at 20 m. */

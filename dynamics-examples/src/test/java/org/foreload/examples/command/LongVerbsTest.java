@@ -10,6 +10,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
+import org.foreload.braking.BrakePlan;
+import org.foreload.examples.demo.Demos;
+import org.foreload.file.CornerFile;
+import org.foreload.risk.PracticeSteps;
+import org.foreload.risk.RiskStudy;
+import org.foreload.risk.Scatter;
+import org.foreload.strategy.CornerStudy;
+import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -53,24 +61,14 @@ class LongVerbsTest {
 
     @Test
     void stepsKeepWithinTheAcceptedRisk() throws IOException {
-        JsonNode answer = answer(
-                "steps",
-                CORNER,
-                "--samples",
-                "16",
-                "--driver",
-                "novice",
-                "--release-shape",
-                "abrupt",
-                "--release-end",
-                "0",
-                "--steps",
-                "2",
-                "--accept",
-                "0.1");
+        JsonNode answer =
+                answer("steps", CORNER, "--samples", "16", "--driver", "novice", "--steps", "2", "--accept", "0.1");
         assertTrue(answer.get("margin_cost_s").asDouble() >= 0);
         List<JsonNode> steps = rows(answer, "steps");
         assertTrue(steps.size() >= 1);
+        startsAsTheSheetDoes(steps.get(0));
+        assertTrue(answer.get("best_time_s").asDouble() > 0);
+        assertTrue(answer.get("best_failure_probability").isNumber());
         for (JsonNode step : steps) {
             assertTrue(step.get("failure_probability").asDouble() <= 0.1, step.toString());
             assertTrue(!step.get("goes_first").asText().isBlank());
@@ -79,6 +77,24 @@ class LongVerbsTest {
             }
         }
     }
+
+    /** Where no release is described: straight-line braking, as hard and as late as {@code SheetTest} holds it to. */
+    private static void startsAsTheSheetDoes(JsonNode now) {
+        CornerStudy study = CornerStudy.of(
+                Demos.car("", Demos.DEFAULT_CAR).value(),
+                CornerFile.parse(CORNER, "short.json", Path.of(".")).value());
+        BrakePlan straight = PracticeSteps.straightLine(
+                        new RiskStudy(study, Scatter.NOVICE, 16, 1), 0.25, 0.1, Sweep.quiet())
+                .orElseThrow();
+        assertEquals(straight.release().start(), now.get("release_start_m").asDouble());
+        assertEquals(straight.release().end(), now.get("release_end_m").asDouble());
+        assertEquals(straight.peakDeceleration(), now.get("peak_mps2").asDouble(), 1e-9);
+        double apart = straight.brakePoint() - now.get("brake_point_m").asDouble();
+        assertEquals(0, apart, STEP, "m, with another tolerance of the integrator");
+    }
+
+    /** In which a brake point within the risk is looked for, m. */
+    private static final double STEP = 2;
 
     @Test
     void aLapIsTheSumOfItsCorners() throws IOException {

@@ -13,6 +13,7 @@ import org.foreload.entry.EntrySimulator;
 import org.foreload.examples.answer.Units;
 import org.foreload.examples.answer.Words;
 import org.foreload.examples.demo.Demos;
+import org.foreload.risk.PracticeSteps;
 import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
@@ -100,6 +101,19 @@ class SheetTest {
         for (int i = 0; i < 5; i++) {
             assertTrue(STAGES.get(i).startsWith(i + 1 + " of 5: "), STAGES.toString());
         }
+    }
+
+    /**
+     * Practice begins where {@code steps} begins: with straight-line braking as hard and late as this driver repeats.
+     */
+    @Test
+    void practiceBeginsWithStraightLineBraking() {
+        RiskStudy risks = new RiskStudy(sheet().study(), Scatter.NOVICE, SAMPLES, 1);
+        BrakePlan straight =
+                PracticeSteps.straightLine(risks, 0.25, ACCEPTED, Sweep.quiet()).orElseThrow();
+        List<PracticeSteps.Step> steps =
+                sheet().practice().steps().orElseThrow().steps();
+        assertEquals(straight, steps.get(0).risk().plan());
     }
 
     /**

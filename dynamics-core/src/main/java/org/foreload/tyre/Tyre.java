@@ -61,7 +61,7 @@ public interface Tyre {
      */
     default double peakForceYBeside(double longitudinalForce, double load) {
         double used = longitudinalForce == 0 ? 0 : longitudinalForce / peakForceX(load);
-        return Math.abs(used) < 1 ? peakForceY(load) * Math.sqrt(1 - used * used) : 0;
+        return Math.abs(used) >= 1 ? 0 : peakForceY(load) * Math.sqrt(1 - used * used);
     }
 
     /**

@@ -108,7 +108,7 @@ final class StepsVerb extends ReportVerb implements Driving {
 
     private PracticeTarget target(Console console, RiskStudy risks, Optimum optimum) {
         Searches.best(optimum);
-        try (ShownProgress progress = console.progress(searchOptions.quiet(), "entries")) {
+        try (ShownProgress progress = console.progress("entries")) {
             return PracticeTarget.of(
                             risks, optimum, scatterOptions.accepted(), new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException(STOPPED));

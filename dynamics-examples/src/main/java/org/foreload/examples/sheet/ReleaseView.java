@@ -228,8 +228,8 @@ record ReleaseView(
             return "to " + units.deceleration(Speeds.hardest(entry)) + FROM_THE_BRAKES + within;
         }
         return Words.shortOfPeak(entry).stream()
-                .mapToObj(most -> "as if to " + peak + within + "; easing begins sooner, so that no more than "
-                        + units.deceleration(most) + FROM_THE_BRAKES + " is reached")
+                .mapToObj(most -> "as if to " + peak + within + "; the foot eases before it gets there, and reaches "
+                        + units.deceleration(most) + FROM_THE_BRAKES)
                 .findFirst()
                 .orElse("to " + peak + FROM_THE_BRAKES + within);
     }

@@ -99,18 +99,23 @@ class BestReleaseTest {
         return ShapeRanking.explore(new ReleaseSweep(study, SweepPlan.standard()), new Sweep(2, Sweep.Progress.SILENT));
     }
 
-    /** What is in hand, or a fast corner where the last look gains on the searches: exploring never gets ahead. */
+    /** What must be in hand stops searches short of what exploring finds: it never gets ahead all the same. */
     @Test
     void isNeverSlowerThanExploring() {
-        for (CornerStudy study : List.of(
-                STUDY.with(new Allowance(0.5, 0.5, 0.01, 0.05, 4)),
-                STUDY.with(new Allowance(0.5, 0, 0, 0, 1)),
-                SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.fastCorner()))) {
-            Exploration explored = explored(study);
-            Optimum best = BestRelease.SIMPLE_SHAPES.find(study);
-            assertTrue(best.entry().orElseThrow().time()
-                    <= explored.best().orElseThrow().entry().time());
-        }
+        neverSlower(STUDY.with(new Allowance(0.5, 0.5, 0.01, 0.05, 4)));
+    }
+
+    /** The same with a metre in hand, and in a fast corner, where the last look gains on the searches. */
+    @Test
+    @Tag("long")
+    void isNeverSlowerThanExploringElsewhere() {
+        neverSlower(STUDY.with(new Allowance(0.5, 0, 0, 0, 1)));
+        neverSlower(SampleStudies.coarse(SampleCars.ROAD_CAR, SampleStudies.fastCorner()));
+    }
+
+    private static void neverSlower(CornerStudy study) {
+        double explored = explored(study).best().orElseThrow().entry().time();
+        assertTrue(BestRelease.SIMPLE_SHAPES.find(study).entry().orElseThrow().time() <= explored);
     }
 
     /**

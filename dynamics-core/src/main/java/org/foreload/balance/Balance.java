@@ -182,20 +182,19 @@ public record Balance(
 
     /** Says what the rows show of a value at the end of the sweep. */
     private static String edge(BalanceAxis axis, double own, List<BalanceRow> rows, BalanceRow chosen) {
-        String edge = String.format(
-                ". It is the %s end of the sweep, which shows no optimum inside",
-                rows.get(0) == chosen ? "lower" : "upper");
+        String edge = ". It is the " + (rows.get(0) == chosen ? "lower" : "upper") + " end of the sweep";
+        String nothing = edge + ", which shows no optimum inside";
         Optional<BalanceRow> quicker = quickest(rows, row -> row.time() < chosen.time());
         if (quicker.isEmpty()) {
-            return edge + ": none there is quicker.";
+            return nothing + ": none there is quicker.";
         }
         BalanceRow row = quicker.get();
         double gain = chosen.time() - row.time();
         return gain > ACCURACY
-                ? edge + "."
+                ? nothing + "."
                 : String.format(
                         Locale.ROOT,
-                        "%s: %s is %.3f s quicker, less than the search shows%s.",
+                        "%s; %s is %.3f s quicker, less than the search shows%s, so that an optimum inside stays open.",
                         edge,
                         value(axis, own, row.value()),
                         gain,

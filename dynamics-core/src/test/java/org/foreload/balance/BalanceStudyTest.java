@@ -305,14 +305,16 @@ class BalanceStudyTest {
         assertFalse(kept.interior());
         assertTrue(
                 kept.reason()
-                        .endsWith("It is the lower end of the sweep, which shows no optimum inside: 0.80 is 0.050 s"
-                                + " quicker, less than the search shows."),
+                        .endsWith(
+                                "It is the lower end of the sweep; 0.80 is 0.050 s quicker, less than the search shows,"
+                                        + " so that an optimum inside stays open."),
                 kept.reason());
         Balance near = balance(row(0.6, 17.02, Axle.REAR, 0), row(0.7, 17.1, Axle.FRONT, 0));
         assertTrue(
                 near.reason()
                         .endsWith(
-                                "0.60 is 0.080 s quicker, less than the search shows, and its rear axle locks first."),
+                                "0.60 is 0.080 s quicker, less than the search shows, and its rear axle locks first, so"
+                                        + " that an optimum inside stays open."),
                 near.reason());
         Balance loose = balance(row(0.6, 16.8, Axle.REAR, 0), row(0.7, 17.1, Axle.FRONT, 0));
         assertTrue(loose.reason().contains("0.60 would be 0.3 s quicker, but its rear axle"), loose.reason());

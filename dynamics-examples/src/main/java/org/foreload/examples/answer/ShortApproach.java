@@ -113,14 +113,14 @@ public final class ShortApproach {
         return new Corner(corner.name(), corner.approachSpeed(), new LongerApproach(corner.path(), by));
     }
 
-    /** Least number of tens of metres that will do, doubled and then halved; empty if none does. */
+    /** Least number of tens of metres that will do, doubled and then halved; empty if not even the most does. */
     private static OptionalDouble least(DoublePredicate enough) {
+        if (!enough.test(MOST)) {
+            return OptionalDouble.empty();
+        }
         double high = FINENESS;
-        while (!enough.test(high)) {
+        while (high < MOST && !enough.test(high)) {
             high *= 2;
-            if (high > MOST) {
-                return OptionalDouble.empty();
-            }
         }
         double low = high == FINENESS ? 0 : high / 2;
         while (high - low > FINENESS) {

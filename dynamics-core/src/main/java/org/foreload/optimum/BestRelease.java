@@ -228,9 +228,7 @@ public record BestRelease(long seed, int restarts, int evaluations, double build
                 .toList();
         List<Tried> free = restarted(study, starts, hardest, rounds);
         List<Tried> all = new ArrayList<>(free);
-        starts.stream()
-                .filter(one -> one.shape().name().equals(IdealRelease.NAME))
-                .forEach(all::add);
+        all.addAll(starts); // Those of ideal entries, and of a slower foot, are not among what explore answers.
         if (restarts > 0 && !(study.allowance().inHand() > 0)) {
             List<Tried> best = byTime(Stream.of(starts, free).flatMap(List::stream))
                     .limit(KEPT)

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Bounds;
+import org.foreload.vehicle.Car;
 
 /**
  * The driver's left foot: the brake that the plan asks for, and how the foot departs from it. What it remembers is two
@@ -11,7 +12,8 @@ import org.foreload.conventions.Bounds;
  * how much faster than planned the driver perceives the car to be, m/s, late by the delay.
  *
  * <p>The foot feels how near the wheels are to stopping and the axles to their full use. What it adds to a plan fades
- * out towards both, so that it never adds its way into a lock.
+ * out towards both, so that it never adds its way into a lock. With anti-lock brakes no wheel stops, and what slows one
+ * is given back as soon as its tyre needs the grip across: there it fades out towards a full lateral force alone.
  *
  * <p>Everything is smooth in state and time; one instance serves one run at a time.
  */
@@ -42,14 +44,17 @@ public final class BrakeFoot {
     private final Reaction reaction;
     private final double slowestBraking;
     private final double opening;
+    private final boolean antiLock;
     private final Optional<SpeedPlan> expected;
 
     /**
+     * @param car whose brake it is
      * @param foot how the driver works the brake
      * @param opening speed at which the throttle opens, m/s
      * @param expected the speeds that the plan leads to expect; empty for a driver who expects none
      */
-    public BrakeFoot(LeftFoot foot, double opening, Optional<SpeedPlan> expected) {
+    public BrakeFoot(Car car, LeftFoot foot, double opening, Optional<SpeedPlan> expected) {
+        this.antiLock = Objects.requireNonNull(car, "car").antiLock();
         this.foot = Objects.requireNonNull(foot, "foot");
         this.reaction = foot.reaction();
         this.opening = opening;
@@ -136,13 +141,16 @@ public final class BrakeFoot {
     }
 
     /** What the grip leaves for more brake: 1 where there is plenty, 0 where the foot feels the limit. */
-    private static double room(WheelForces wheels) {
+    private double room(WheelForces wheels) {
         double fullest = Bounds.larger(use(wheels, 0), use(wheels, 2));
         return lockRoom(wheels) * left(fullest, USE_NEAR, USE_FELT);
     }
 
-    /** The same as far as stopping wheels are concerned. */
-    private static double lockRoom(WheelForces wheels) {
+    /** The same as far as stopping wheels are concerned; with anti-lock brakes none is. */
+    private double lockRoom(WheelForces wheels) {
+        if (antiLock) {
+            return 1;
+        }
         double room = 1;
         for (int wheel = 0; wheel < 4; wheel++) {
             double carried = -wheels.longitudinal(wheel);
@@ -154,15 +162,15 @@ public final class BrakeFoot {
         return room;
     }
 
-    /** Share of an axle's friction that is used, its wheels weighed by what they have. */
-    private static double use(WheelForces wheels, int left) {
+    /** Share of an axle's friction that is used and not given back, its wheels weighed by what they have. */
+    private double use(WheelForces wheels, int left) {
         double used = 0;
         double most = 0;
         for (int wheel = left; wheel < left + 2; wheel++) {
             double peak = wheels.peakY(wheel);
             if (peak > 0) {
-                used += peak
-                        * Math.hypot(wheels.longitudinal(wheel) / wheels.peakX(wheel), wheels.lateral(wheel) / peak);
+                double along = antiLock ? 0 : wheels.longitudinal(wheel) / wheels.peakX(wheel);
+                used += peak * Math.hypot(along, wheels.lateral(wheel) / peak);
                 most += peak;
             }
         }

@@ -276,7 +276,7 @@ public final class EntrySimulator {
     }
 
     BrakeFoot foot(Optional<SpeedPlan> expected) {
-        return new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), expected);
+        return new BrakeFoot(car, driver.leftFoot(), exit.speed(exit.opening()), expected);
     }
 
     EntryEquations equations(BrakePlan plan, BrakeFoot brake) {

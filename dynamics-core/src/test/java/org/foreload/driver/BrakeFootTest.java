@@ -13,6 +13,7 @@ import org.foreload.bicycle.WheelForces;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.entry.SampleEntries;
+import org.foreload.vehicle.Car;
 import org.junit.jupiter.api.Test;
 
 /** The left foot, moment by moment, against its law written out. */
@@ -20,16 +21,25 @@ class BrakeFootTest {
 
     private static final Reaction REACTION = new Reaction(0.2, 0.3, 0.1, 0.5, 0.4, 2, 3, 0.3);
     private static final SpeedPlan EXPECTED = new SpeedPlan(new double[] {-100, 0}, new double[] {50, 30});
+    private static final Car CAR = SampleEntries.LIGHT;
+    private static final Car ANTI_LOCK = CAR.withAntiLock(true);
     private static final BrakeFoot FOOT =
-            new BrakeFoot(LeftFoot.practised().withSlowestBraking(0.4).with(REACTION), 20, Optional.of(EXPECTED));
+            new BrakeFoot(CAR, LeftFoot.practised().withSlowestBraking(0.4).with(REACTION), 20, Optional.of(EXPECTED));
 
     /** Straight ahead at 40 m/s with this brake, m/s². */
     private static WheelForces braked(double brake) {
+        return wheels(CAR, brake, 0);
+    }
+
+    /** At 40 m/s with this brake, m/s², and with this slip across at both axles. */
+    private static WheelForces wheels(Car car, double brake, double slip) {
         double[] x = new double[BicycleState.SIZE];
         x[BicycleState.VX] = 40;
         x[BicycleState.PITCH_TRANSFER] = 780 * brake * 0.44 / 2.35;
+        x[BicycleState.FRONT_SLIP] = slip;
+        x[BicycleState.REAR_SLIP] = slip;
         WheelForces wheels = new WheelForces();
-        new BicycleModel(SampleEntries.LIGHT)
+        new BicycleModel(car)
                 .rates(
                         x,
                         0,
@@ -48,7 +58,7 @@ class BrakeFootTest {
         assertEquals(6, FOOT.demand(6, 40, 0, 0, braked(6)));
         assertEquals(6, FOOT.asTold(6, 40));
         assertTrue(FOOT.reacts());
-        assertFalse(new BrakeFoot(LeftFoot.practised(), 20, Optional.empty()).reacts());
+        assertFalse(new BrakeFoot(CAR, LeftFoot.practised(), 20, Optional.empty()).reacts());
     }
 
     /** With plenty of grip left a tenth too fast is not noticed, and a lot too fast adds no more than allowed. */
@@ -65,7 +75,7 @@ class BrakeFootTest {
      */
     @Test
     void nobodyBrakesMoreThanPlannedToAStop() {
-        BrakeFoot foot = new BrakeFoot(LeftFoot.practised().with(REACTION), 20, Optional.of(EXPECTED));
+        BrakeFoot foot = new BrakeFoot(CAR, LeftFoot.practised().with(REACTION), 20, Optional.of(EXPECTED));
         assertEquals(7, foot.demand(4, 19, 0, 20, braked(4)), 1e-6);
         assertEquals(5.5, foot.demand(4, 17, 0, 20, braked(4)), 1e-6);
         assertEquals(4, foot.demand(4, 15, 0, 20, braked(4)), 1e-6);
@@ -86,6 +96,41 @@ class BrakeFootTest {
             before = added;
         }
         assertEquals(0, before, 1e-12);
+    }
+
+    /**
+     * With anti-lock brakes who is too fast presses on, held back or not: so drivers of such cars are taught (common
+     * practice, no source). Only what the tyres give across takes from that: an axle that is full across leaves the
+     * foot nothing to add.
+     */
+    @Test
+    void withAntiLockBrakesOnlyTheLateralForceLimitsWhatIsAdded() {
+        BrakeFoot foot = new BrakeFoot(ANTI_LOCK, LeftFoot.practised().with(REACTION), 20, Optional.of(EXPECTED));
+        WheelForces heldBack = wheels(ANTI_LOCK, 20, 0);
+        assertTrue(-heldBack.longitudinal(0) < 780 * 20 * CAR.frontBrakeShare() / 2, "front wheels are held back");
+        assertEquals(20 + 3 * Math.tanh(asked(1) / 3), foot.demand(20, 40, 0, 1, heldBack), 1e-9);
+        double before = 3;
+        for (double slip : new double[] {0.02, 0.06, 0.1, 0.15, 0.2}) {
+            WheelForces turning = wheels(ANTI_LOCK, 4, slip);
+            double added = foot.demand(4, 40, 0, 20, turning) - 4;
+            double across = Math.max(across(turning, 0), across(turning, 2));
+            assertEquals(3 * (1 - risen((across - 0.86) / (0.97 - 0.86))), added, 1e-6, "slip " + slip);
+            assertTrue(added <= before, "at " + slip);
+            before = added;
+        }
+        assertEquals(0, before, 1e-12, "full across");
+    }
+
+    /** Lateral force of an axle over the sum of its wheels' peaks. */
+    private static double across(WheelForces wheels, int left) {
+        return (Math.abs(wheels.lateral(left)) + Math.abs(wheels.lateral(left + 1)))
+                / (wheels.peakY(left) + wheels.peakY(left + 1));
+    }
+
+    /** The smooth step 3x² − 2x³ between 0 and 1. */
+    private static double risen(double x) {
+        double inside = Math.min(1, Math.max(0, x));
+        return inside * inside * (3 - 2 * inside);
     }
 
     /** Too slow leaves out a share of the plan, at most the one stated, and of nothing it leaves out nothing. */

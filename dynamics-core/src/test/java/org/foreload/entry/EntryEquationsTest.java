@@ -80,7 +80,7 @@ class EntryEquationsTest {
                 path,
                 new Steering(CAR, path, driver.hands()),
                 new Throttle(CAR, exit, driver.rightFoot()),
-                new BrakeFoot(driver.leftFoot(), exit.speed(exit.opening()), Optional.empty()),
+                new BrakeFoot(CAR, driver.leftFoot(), exit.speed(exit.opening()), Optional.empty()),
                 driver,
                 plan);
         equations.enterPiece(50, 70);

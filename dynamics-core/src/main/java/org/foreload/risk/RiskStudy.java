@@ -116,9 +116,21 @@ public final class RiskStudy {
      *
      * @param plan with its brake point
      * @param sweep on how many threads, and who watches the progress
-     * @return empty if a stop left no entry at all
+     * @return empty if a stop came before all entries were driven: what fewer show is no answer to how often
      */
     public Optional<Risk> of(BrakePlan plan, Sweep sweep) {
+        return soFar(plan, sweep).filter(risk -> risk.failed().of() == samples());
+    }
+
+    /**
+     * The same, but after a stop the risk by the entries that were driven until then: {@link Proportion#of} says how
+     * many.
+     *
+     * @param plan with its brake point
+     * @param sweep on how many threads, and who watches the progress
+     * @return empty if a stop left no entry at all
+     */
+    public Optional<Risk> soFar(BrakePlan plan, Sweep sweep) {
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(sweep, "sweep");
         SpeedPlan expected = expected(plan);
@@ -224,8 +236,8 @@ public final class RiskStudy {
                 planned.driver().with(foot.withSlowestBraking(SLOWEST_BRAKING).with(reaction)));
     }
 
-    /** The plan as the driver happens to carry it out. */
-    private BrakePlan missed(BrakePlan plan, double[] point) {
+    /** The plan as the driver happens to carry it out, by a point of the unit cube. */
+    BrakePlan missed(BrakePlan plan, double[] point) {
         double timing = deviation(scatter.releaseTiming(), point[TIMING]);
         Release release = plan.release();
         return new Braking(
@@ -237,9 +249,9 @@ public final class RiskStudy {
                 .from(plan.brakePoint() + deviation(scatter.brakePoint(), point[BRAKE_POINT]));
     }
 
-    /** Each entry has a swing of its own size and frequency. */
+    /** Each entry has a swing of its own size and frequency; a sine deviates by its amplitude over the root of two. */
     private Ripple ripple(double[] point) {
-        double size = Math.min(1, Math.abs(deviation(scatter.ripple(), point[RIPPLE])));
+        double size = Math.min(1, Math.sqrt(2) * Math.abs(deviation(scatter.ripple(), point[RIPPLE])));
         return new Ripple(size, SLOWEST_RIPPLE + (QUICKEST_RIPPLE - SLOWEST_RIPPLE) * point[FREQUENCY]);
     }
 

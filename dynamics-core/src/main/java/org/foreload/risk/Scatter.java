@@ -13,8 +13,8 @@ import org.foreload.conventions.InvalidValueException;
  * @param brakePoint standard deviation of the brake point, m
  * @param peak standard deviation of the peak deceleration, as a share of it
  * @param releaseTiming standard deviation of the whole release along the line, m
- * @param ripple how unsteadily the foot presses: standard deviation of the swing of the demand, as a share of it; for
- *     scale, a leg that pushes wanders by 0.027 (P. Kudzia et al., Scientific Reports 12, 4935, 2022)
+ * @param ripple how unsteadily the foot presses: standard deviation of the demand over entries and time, as a share of
+ *     it; for scale, a leg that pushes wanders by 0.027 (P. Kudzia et al., Scientific Reports 12, 4935, 2022)
  * @param grip standard deviation of the friction of all tyres, as a share of it
  */
 public record Scatter(String name, double brakePoint, double peak, double releaseTiming, double ripple, double grip) {

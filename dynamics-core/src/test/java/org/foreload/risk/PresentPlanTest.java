@@ -97,4 +97,12 @@ class PresentPlanTest {
         Sweep stopped = new Sweep(1, new StopAfter(0));
         assertEquals(Optional.empty(), PracticeSteps.present(SampleRisks.exact(), SampleRisks.BRAKING, 0, stopped));
     }
+
+    /** Two entries that make it are no proof that one in twenty fails: a stop among them leaves no plan either. */
+    @Test
+    void aStopAmongTheEntriesOfAPlanLeavesNoPlan() {
+        RiskStudy risks = SampleRisks.risks(Scatter.NOVICE, 16, 1);
+        Sweep stopped = new Sweep(1, new StopAfter(2));
+        assertEquals(Optional.empty(), PracticeSteps.present(risks, SampleRisks.BRAKING, 1, stopped));
+    }
 }

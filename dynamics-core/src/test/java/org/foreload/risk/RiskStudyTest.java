@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
+import org.foreload.braking.PedalDisturbance;
 import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.driver.Reaction;
@@ -16,7 +17,9 @@ import org.foreload.entry.Outcome;
 import org.foreload.load.SampleCars;
 import org.foreload.optimum.SampleStudies;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.study.LowDiscrepancy;
 import org.foreload.study.Proportion;
+import org.foreload.study.StopAfter;
 import org.foreload.study.Sweep;
 import org.foreload.tyre.BareTyre;
 import org.junit.jupiter.api.Test;
@@ -62,6 +65,41 @@ class RiskStudyTest {
     }
 
     /** Seeing that one arrives too fast, and braking more, saves entries that fail otherwise. */
+    /** Two entries of thirty-two say nothing of one in twenty: after a stop there is no answer, or one by name. */
+    @Test
+    void afterAStopThereIsNoAnswerButWhatIsAskedForByName() {
+        RiskStudy risks = new RiskStudy(STUDY, Scatter.NOVICE, 32, 3);
+        assertEquals(Optional.empty(), risks.of(LATEST, new Sweep(1, new StopAfter(2))));
+        assertEquals(
+                2,
+                risks.soFar(LATEST, new Sweep(1, new StopAfter(2)))
+                        .orElseThrow()
+                        .failed()
+                        .of());
+        assertEquals(Optional.empty(), risks.soFar(LATEST, new Sweep(1, new StopAfter(0))));
+    }
+
+    /**
+     * What scatters is the demand itself: over entries and time it deviates by the standard deviation asked for, which
+     * of a sine is its amplitude over √2 (closed form).
+     */
+    @Test
+    void thePedalDeviatesByItsStandardDeviation() {
+        Scatter unsteady = new Scatter("unsteady", 0, 0, 0, 0.05, 0);
+        RiskStudy risks = new RiskStudy(STUDY, unsteady, 1, 1);
+        double sum = 0;
+        int count = 0;
+        for (double[] point : LowDiscrepancy.points(6, 1024, 1)) {
+            PedalDisturbance foot = risks.missed(LATEST, point).disturbance();
+            for (int i = 0; i < 200; i++) {
+                double off = foot.delivered(1, i / 200.0 * 10 * foot.shortestPeriod()) - 1;
+                sum += off * off;
+                count++;
+            }
+        }
+        assertEquals(0.05, Math.sqrt(sum / count), 0.0005);
+    }
+
     @Test
     void aFootThatReactsFailsLess() {
         int reacting = risk(Scatter.NOVICE, 64, 2, LATEST).failed().count();

@@ -160,7 +160,7 @@ final class RiskVerb extends ReportVerb implements Driving {
 
     private Risk judged(Console console, RiskStudy risks, BrakePlan plan) {
         try (ShownProgress progress = console.progress("entries")) {
-            return risks.of(plan, new Sweep(searchOptions.threads(), progress))
+            return risks.soFar(plan, new Sweep(searchOptions.threads(), progress))
                     .orElseThrow(() -> new ComputationException("stopped before the first entry was driven"));
         }
     }

@@ -185,7 +185,7 @@ final class EntryMotion implements DecayingSystem {
                 return "its " + EntryState.words(i) + " is not a finite number from there on";
             }
         }
-        return "its numbers make a motion too quick or too stiff; look for one that is far from usual, or use a smaller"
+        return "its numbers make a motion too quick or too stiff; look for one that is far from usual, or use a larger"
                 + " tolerance";
     }
 

@@ -277,7 +277,7 @@ public final class StepsAnswer {
 
     /**
      * {@code If you brake 8 m too late and no harder than planned: front wheel locks at 15.5 m, …}, and up to where
-     * braking harder saves it.
+     * more brake on the straight saves it: never after a wheel has locked.
      *
      * @param felt whether it says how that feels
      */
@@ -298,7 +298,8 @@ public final class StepsAnswer {
         int saved = reacting.by().isPresent() ? reacting.by().getAsInt() - 1 : TooLate.MOST;
         return late + " and no harder than planned: " + planned.goesFirst() + feel
                 + (saved >= by
-                        ? " Braking harder once you notice saves up to " + saved + " m."
-                        : " Braking harder once you notice does not save it.");
+                        ? " Noticed on the straight and answered with more brake there, up to " + saved
+                                + " m too late still makes the corner."
+                        : " More brake on the straight, once you notice, does not save it.");
     }
 }

@@ -42,7 +42,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "In the answer: for each step the brake point, release point, brake off and peak, how much quicker it is than the "
-                    + "step before, how often this driver fails with it, what goes first when braking too late as planned, how that feels, and how far braking harder saves it.",
+                    + "step before, how often this driver fails with it, what goes first when braking too late as planned, how that feels, and how far more brake on the straight saves it.",
             "",
             "Example:  foreload steps --driver novice --release-shape abrupt --release-end 0 --restarts 0",
             "",

@@ -33,7 +33,7 @@ class BeyondFollowingTest {
     @Test
     void aMotionMuchTooQuickIsSaidToBeThat() {
         String quick =
-                "its numbers make a motion too quick or too stiff; look for one that is far from usual, or use a smaller"
+                "its numbers make a motion too quick or too stiff; look for one that is far from usual, or use a larger"
                         + " tolerance";
         Car car = SampleRun.CAR;
         Chassis chassis = car.chassis();

@@ -157,6 +157,6 @@ class HostileTest {
         assertEquals(1, run.status());
         String said = run.err().lines().reduce((first, last) -> last).orElseThrow();
         assertTrue(said.startsWith("the entry cannot be followed beyond"), said);
-        assertTrue(said.contains("use a smaller tolerance") && !said.contains("Exception"), said);
+        assertTrue(said.contains("use a larger tolerance") && !said.contains("Exception"), said);
     }
 }

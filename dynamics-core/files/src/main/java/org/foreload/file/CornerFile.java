@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.foreload.path.Corner;
 import org.foreload.path.Segment;
 import org.foreload.path.Turn;
@@ -143,14 +144,12 @@ public final class CornerFile {
         if (segments.stream().noneMatch(segment -> segment.has(ANGLE))) {
             return List.of();
         }
-        double degrees = Math.toDegrees(drawn.angle());
-        return List.of(String.format(
-                Locale.ROOT,
-                "%s: turns %.1f° to the %s in all, over %.1f m",
-                OneLine.of(file),
-                Math.abs(degrees),
-                degrees < 0 ? "right" : "left",
-                drawn.length()));
+        String turns = drawn.bends().stream()
+                .map(bend -> String.format(
+                        Locale.ROOT, "%.1f° to the %s", Math.toDegrees(Math.abs(bend)), bend < 0 ? "right" : "left"))
+                .collect(Collectors.joining(", then "));
+        return List.of(
+                String.format(Locale.ROOT, "%s: turns %s, over %.1f m", OneLine.of(file), turns, drawn.length()));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.foreload.file;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.foreload.path.Corner;
@@ -48,6 +49,21 @@ public record DrawnCorner(
     /** Angle, rad, through which the segments turn in all, positive to the left. */
     public double angle() {
         return segments.stream().mapToDouble(DrawnCorner::angle).sum();
+    }
+
+    /** Angles, rad, of the bends one after the other, each positive to the left; straights part none. */
+    public List<Double> bends() {
+        List<Double> bends = new ArrayList<>();
+        for (Segment segment : segments) {
+            double angle = angle(segment);
+            int last = bends.size() - 1;
+            if (last >= 0 && bends.get(last) * angle > 0) {
+                bends.set(last, bends.get(last) + angle);
+            } else if (angle != 0) {
+                bends.add(angle);
+            }
+        }
+        return bends;
     }
 
     private static double angle(Segment segment) {

@@ -208,10 +208,27 @@ class CornerFileTest {
         assertEquals(-Math.toRadians(120), corner.angle(), 1e-12);
         double whole = lengths[0] + lengths[1] + lengths[2] + lengths[3];
         assertEquals(
-                List.of(String.format(
-                        Locale.ROOT, "corner.json: turns 120.0° to the right in all, over %.1f m", whole)),
+                List.of(String.format(Locale.ROOT, "corner.json: turns 120.0° to the right, over %.1f m", whole)),
                 parse(START + bend + "]}").notes());
         assertEquals(List.of(), parse(START + BEND + "]}").notes());
+    }
+
+    /** Right and left do not cancel: each bend by itself, with a straight between two of one direction or none. */
+    @Test
+    void eachBendIsNamed() {
+        String bends = """
+                {"type": "spiral", "angle_deg": 10, "end_radius_m": 60, "turn": "right"},
+                {"type": "spiral", "angle_deg": 10, "start_radius_m": 60, "turn": "right"},
+                {"type": "straight", "length_m": 10},
+                {"type": "spiral", "angle_deg": 12, "end_radius_m": 60, "turn": "right"},
+                {"type": "spiral", "angle_deg": 12, "start_radius_m": 60, "turn": "right"},
+                {"type": "spiral", "angle_deg": 15, "end_radius_m": 60, "turn": "left"},
+                {"type": "spiral", "angle_deg": 15, "start_radius_m": 60, "turn": "left"}
+                """;
+        List<String> notes = parse(START + bends + "]}").notes();
+        assertTrue(
+                notes.get(0).startsWith("corner.json: turns 44.0° to the right, then 30.0° to the left, over "),
+                notes.toString());
     }
 
     private static List<String> warnings(String segments) {

@@ -35,6 +35,7 @@ public final class CircuitFile {
      */
     public static Loaded<Circuit> parse(String text, String file, Path directory) {
         List<Warning> warnings = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
         JsonNode json = JsonText.read(text, file);
         JsonFields fields = JsonFields.of(file, json, NAMES, warnings);
         String name = fields.text("name");
@@ -43,9 +44,10 @@ public final class CircuitFile {
         for (int i = 0; i < count; i++) {
             Loaded<Corner> corner = CornerFile.parse(json.get("corners").get(i).toString(), place(file, i), directory);
             warnings.addAll(corner.warnings());
+            notes.addAll(corner.notes());
             corners.add(corner.value());
         }
-        return new Loaded<>(fields.build(() -> new Circuit(name, corners)), warnings);
+        return new Loaded<>(fields.build(() -> new Circuit(name, corners)), warnings, notes);
     }
 
     /** The name that errors give to one corner of a circuit, counted from 0. */

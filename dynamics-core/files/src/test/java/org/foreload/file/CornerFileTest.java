@@ -213,6 +213,20 @@ class CornerFileTest {
         assertEquals(List.of(), parse(START + BEND + "]}").notes());
     }
 
+    /** Where the angles of a drawn corner lead is said of the corners of a circuit, too, each by its number. */
+    @Test
+    void aCircuitSaysWhereTheAnglesOfItsCornersLead() {
+        String bend = """
+                {"type": "spiral", "angle_deg": 15, "end_radius_m": 60, "turn": "left"},
+                {"type": "spiral", "angle_deg": 15, "start_radius_m": 60, "turn": "left"}]}
+                """;
+        String circuit = "{\"name\": \"c\", \"corners\": [" + START + BEND + "]}, " + START + bend + "]}";
+        List<String> notes =
+                CircuitFile.parse(circuit, "circuit.json", Path.of("")).notes();
+        assertEquals(1, notes.size());
+        assertTrue(notes.get(0).startsWith("circuit.json, corner 2: turns 30.0° to the left"), notes.toString());
+    }
+
     /** Right and left do not cancel: each bend by itself, with a straight between two of one direction or none. */
     @Test
     void eachBendIsNamed() {

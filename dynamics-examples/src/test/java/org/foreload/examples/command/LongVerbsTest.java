@@ -31,7 +31,7 @@ class LongVerbsTest {
 
     private JsonNode answer(String verb, String file, String... more) throws IOException {
         List<String> words = new ArrayList<>(List.of(verb));
-        words.add(verb.equals("circuit") ? "--circuit" : "--corner");
+        words.add("--corner");
         words.add(Files.writeString(directory.resolve("file.json"), file).toString());
         words.addAll(List.of("--restarts", "0", "--quiet", "--tolerance", "1e-4", "--format", "json"));
         words.addAll(List.of(more));
@@ -98,9 +98,8 @@ class LongVerbsTest {
 
     @Test
     void aLapIsTheSumOfItsCorners() throws IOException {
-        String other = CORNER.replace("short", "other").replace("left", "right");
-        String ring = "{\"name\": \"ring\", \"corners\": [" + CORNER + ", " + other + "]}";
-        JsonNode lap = answer("circuit", ring, "--evaluations", "60");
+        String words = EveryVerbTest.CIRCUIT + ShortCorner.ring();
+        JsonNode lap = Reports.of(words.split(" ")).json();
         List<JsonNode> corners = rows(lap, "corners");
         assertEquals(2, corners.size());
         double sum = corners.stream()

@@ -272,7 +272,8 @@ class CompareVerbTest {
     @Test
     void everyFormatIsWritten() {
         String table = pair().table().out();
-        assertTrue(table.replaceAll("\\s+", " ").contains(" s slower than the reference; most is lost in corner"), table);
+        assertTrue(
+                table.replaceAll("\\s+", " ").contains(" s slower than the reference; most is lost in corner"), table);
         assertTrue(pair().csv().lines().count() > 3, pair().csv());
     }
 

@@ -53,8 +53,7 @@ class LongVerbsTest {
 
     @Test
     void stepsKeepWithinTheAcceptedRisk() throws IOException {
-        JsonNode answer =
-                answer("steps", "--samples", "16", "--driver", "novice", "--steps", "2", "--accept", "0.1");
+        JsonNode answer = answer("steps", "--samples", "16", "--driver", "novice", "--steps", "2", "--accept", "0.1");
         assertTrue(answer.get("margin_cost_s").asDouble() >= 0);
         List<JsonNode> steps = rows(answer, "steps");
         assertTrue(steps.size() >= 1);
@@ -105,8 +104,8 @@ class LongVerbsTest {
 
     @Test
     void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
-        JsonNode risk = answer(
-                "risk", "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
+        JsonNode risk =
+                answer("risk", "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
         for (String field : List.of("pick_up_m", "in_hand_m", "margins", "margin_cost_s")) {
             assertTrue(risk.has(field), field);
         }

@@ -35,7 +35,7 @@ class JarIT {
         return call(QUICK, args);
     }
 
-    private Call call(List<String> machine, String... args) throws IOException, InterruptedException {
+    private static List<String> command(List<String> machine, String... args) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(machine);
@@ -45,10 +45,15 @@ class JarIT {
         command.add("-jar");
         command.add(Path.of("target", "foreload.jar").toAbsolutePath().toString());
         command.addAll(List.of(args));
+        return command;
+    }
+
+    private Call call(List<String> machine, String... args) throws IOException, InterruptedException {
         Path out = directory.resolve("out");
         Path err = directory.resolve("err");
-        ProcessBuilder builder =
-                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        ProcessBuilder builder = new ProcessBuilder(command(machine, args))
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
         builder.environment().putAll(environment);
         Process process = builder.start();
         int status = process.waitFor();
@@ -123,17 +128,9 @@ class JarIT {
         Path out = directory.resolve("out");
         Path err = directory.resolve("err");
         Path checkpoint = directory.resolve("sweep.jsonl");
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-jar",
-                        Path.of("target", "foreload.jar").toString(),
-                        "explore",
-                        "--shapes",
-                        "linear",
-                        "--resolution",
-                        "3",
-                        "--checkpoint",
-                        checkpoint.toString())
+        List<String> command = command(
+                QUICK, "explore", "--shapes", "linear", "--resolution", "3", "--checkpoint", checkpoint.toString());
+        Process process = new ProcessBuilder(command)
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();

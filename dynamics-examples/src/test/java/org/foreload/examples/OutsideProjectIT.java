@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -43,12 +42,13 @@ class OutsideProjectIT {
 
     private static final Path OUTSIDE = Path.of("src", "test", "outside");
 
-    /** One for all: what the first project fetches, the second finds. */
     @TempDir
     private static Path directory;
 
+    /** Copies of the projects, built in one run of Maven: what one fetches, the next finds. */
     @BeforeAll
-    static void settings() throws IOException {
+    static void build() throws IOException, InterruptedException {
+        copy();
         Files.writeString(directory.resolve("settings.xml"), """
                 <settings>
                   <localRepository>%s</localRepository>
@@ -63,9 +63,21 @@ class OutsideProjectIT {
                 """.formatted(
                         directory.resolve("repository"),
                         Path.of(System.getProperty("maven.local")).toUri()));
+        run(
+                directory,
+                System.getProperty("maven.program"),
+                "-q",
+                "-B",
+                "-s",
+                "settings.xml",
+                "-Dforeload.version=" + System.getProperty("project.version"),
+                "-Dstaging.url=" + Path.of(System.getProperty("staging.folder")).toUri(),
+                "compile",
+                "dependency:build-classpath",
+                "-Dmdep.outputFile=class-path.txt");
     }
 
-    /** Maven compiles one file here: without the second compiler it is done sooner. */
+    /** Maven compiles a file for each project: without the second compiler it is done sooner. */
     private static final String SHORT_RUN = "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC";
 
     private static final String JAVA =
@@ -84,38 +96,19 @@ class OutsideProjectIT {
         return text;
     }
 
-    /** Builds a copy of the project; its class path. */
-    private static List<Path> build(Path project) throws IOException, InterruptedException {
-        run(
-                project,
-                System.getProperty("maven.program"),
-                "-q",
-                "-B",
-                "-s",
-                directory.resolve("settings.xml").toString(),
-                "-Dforeload.version=" + System.getProperty("project.version"),
-                "-Dstaging.url=" + Path.of(System.getProperty("staging.folder")).toUri(),
-                "compile",
-                "dependency:build-classpath",
-                "-Dmdep.outputFile=class-path.txt");
+    private static void copy() throws IOException {
+        try (Stream<Path> files = Files.walk(OUTSIDE)) {
+            for (Path file : files.skip(1).toList()) {
+                Files.copy(file, directory.resolve(OUTSIDE.relativize(file)));
+            }
+        }
+    }
+
+    /** What Maven puts on the class path of a project. */
+    private static List<Path> libraries(Path project) throws IOException {
         return Arrays.stream(Files.readString(project.resolve("class-path.txt")).split(File.pathSeparator))
                 .map(Path::of)
                 .toList();
-    }
-
-    private static Path copy(String name) throws IOException {
-        Path from = OUTSIDE.resolve(name);
-        Path to = directory.resolve(name);
-        try (Stream<Path> files = Files.walk(from)) {
-            files.forEach(file -> {
-                try {
-                    Files.copy(file, to.resolve(from.relativize(file).toString()));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        }
-        return to;
     }
 
     private static List<String> answer(Path project, List<Path> libraries, String... args)
@@ -156,16 +149,16 @@ class OutsideProjectIT {
 
     @Test
     void theCoreAloneBringsHipparchusAndEjml() throws IOException, InterruptedException {
-        Path project = copy("core-alone");
-        List<Path> libraries = build(project);
+        Path project = directory.resolve("core-alone");
+        List<Path> libraries = libraries(project);
         assertEquals(OF_THE_CORE, artifacts(libraries));
         assertEquals(FRONT_LOAD, Double.parseDouble(answer(project, libraries).get(0)), 1e-9 * FRONT_LOAD);
     }
 
     @Test
     void theFileReadersBringJacksonBesides() throws IOException, InterruptedException {
-        Path project = copy("core-and-files");
-        List<Path> libraries = build(project);
+        Path project = directory.resolve("core-and-files");
+        List<Path> libraries = libraries(project);
         Set<String> both = new TreeSet<>(OF_THE_CORE);
         both.addAll(OF_THE_FILES);
         assertEquals(both, artifacts(libraries));
@@ -178,8 +171,8 @@ class OutsideProjectIT {
     /** On the module path the same numbers come out as in this virtual machine, on its class path. */
     @Test
     void aModuleCanRequireThem() throws IOException, InterruptedException {
-        Path project = copy("from-a-module");
-        List<Path> libraries = build(project);
+        Path project = directory.resolve("from-a-module");
+        List<Path> libraries = libraries(project);
         Path car = OUTSIDE.resolve("core-and-files/car.json").toAbsolutePath();
         Path corner = OUTSIDE.resolve("from-a-module/corner.json").toAbsolutePath();
         Car read = CarFile.read(car).value();

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.foreload.examples.demo.Demos;
@@ -23,11 +24,21 @@ class BalanceAndPedalTest {
     /** The demo cars. */
     static final List<String> CARS = Demos.CARS;
 
+    /** In the short corner: the balance is the car's. */
+    private static Reports balance(String... more) throws IOException {
+        List<String> words = new ArrayList<>(List.of(BALANCE.split(" ")));
+        words.add(ShortCorner.file());
+        words.addAll(List.of(more));
+        return Reports.of(words.toArray(String[]::new));
+    }
+
+    static final String BALANCE = "balance --quiet --tolerance 1e-4 --corner";
+
     /** An optimum inside the sweep, or a plain word why there is none. */
     @ParameterizedTest
     @FieldSource("CARS")
-    void theBalanceOfEachDemoCarHasAnOptimumOrSaysWhyNot(String car) {
-        JsonNode balance = Run.json("balance", "--demo-car", car, "--values", "3", "--quiet", "--format", "json");
+    void theBalanceOfEachDemoCarHasAnOptimumOrSaysWhyNot(String car) throws IOException {
+        JsonNode balance = balance("--values", "3", "--demo-car", car).json();
         JsonNode rows = balance.get("rows");
         assertEquals(4, rows.size(), "three, and the car's own");
         double own = balance.get("own_front_brake_share").doubleValue();
@@ -64,7 +75,7 @@ class BalanceAndPedalTest {
                         Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
                 .replaceFirst("\\{", "{\"anti_lock\": true,");
         String car = Files.writeString(directory.resolve("car.json"), held).toString();
-        Reports balance = Reports.of("balance", "--car", car, "--values", "2", "--quiet");
+        Reports balance = balance("--values", "2", "--car", car);
         for (JsonNode row : balance.json().get("rows")) {
             assertTrue(row.get("first_to_lock").isNull(), row.toString());
             double most = row.get("most_on_road_mps2").doubleValue();
@@ -79,8 +90,8 @@ class BalanceAndPedalTest {
 
     /** A deceleration says whose it is, and a rate its unit; the glossary's words for both. */
     @Test
-    void decelerationsAreToldApart() {
-        Reports balance = Reports.of("balance", "--values", "2", "--quiet");
+    void decelerationsAreToldApart() throws IOException {
+        Reports balance = balance("--values", "2");
         String table = balance.table().out().replaceAll("\\s+", " ");
         assertTrue(table.contains("Peak deceleration: what the foot asks of the brakes alone."), table);
         assertTrue(table.contains("Locks at: deceleration of the whole car, drag included"), table);
@@ -88,20 +99,9 @@ class BalanceAndPedalTest {
     }
 
     @Test
-    void otherAxesAreSweptTheSameWay() {
-        JsonNode balance = Run.json(
-                "balance",
-                "--axis",
-                "cg-height",
-                "--from",
-                "0.4",
-                "--to",
-                "0.5",
-                "--values",
-                "2",
-                "--quiet",
-                "--format",
-                "json");
+    void otherAxesAreSweptTheSameWay() throws IOException {
+        JsonNode balance = balance("--values", "2", "--axis", "cg-height", "--from", "0.4", "--to", "0.5")
+                .json();
         assertEquals(0.45, balance.get("own_cg_height_m").doubleValue());
         assertEquals(0.45, balance.get("rows").get(1).get("cg_height_m").doubleValue());
         assertEquals(0.5, balance.get("rows").get(2).get("cg_height_m").doubleValue());

@@ -64,19 +64,8 @@ class BeyondTheSweepTest {
 
     @Test
     void bestHasTheFieldsThatScriptsRead() throws IOException {
-        JsonNode best = Run.json(
-                "best",
-                "--corner",
-                file("corner.json", CORNER),
-                "--restarts",
-                "0",
-                "--evaluations",
-                "60",
-                "--quiet",
-                "--tolerance",
-                "1e-4",
-                "--format",
-                "json");
+        String words = EveryVerbTest.BEST + ShortCorner.file();
+        JsonNode best = Reports.of(words.split(" ")).json();
         assertFalse(best.has("above_bound_parts"), "causes cost half a minute, and are named when asked for");
         for (String field : new String[] {"brake_point_m", "time_s", "bound_time_s", "above_bound", "trail_share"}) {
             assertTrue(best.get(field).isNumber(), field);

@@ -25,12 +25,6 @@ import picocli.CommandLine.Command;
  */
 class EveryVerbTest {
 
-    private static final String ONE_CORNER = """
-            {"name": "one", "corners": [{"name": "bend", "approach_speed_mps": 40, "approach_length_m": 200,
-             "exit_length_m": 100, "half_width_m": 5,
-             "segments": [{"type": "arc", "length_m": 60, "radius_m": 40, "turn": "left"}]}]}
-            """;
-
     @TempDir
     private Path directory;
 
@@ -44,21 +38,16 @@ class EveryVerbTest {
                 "entry",
                 "entry --brake-point -118 --release-start 20 --release-end 75 --peak-deceleration 8",
                 "explore --quiet --shapes linear --peaks 0.75 --starts -0.1 --ends 0,0.7,1.4 --all",
-                "best --quiet --corner short.json --tolerance 1e-4 --restarts 0 --evaluations 20 --no-why",
                 "risk --quiet --corner short.json --tolerance 1e-4 --given --samples 2",
                 "steps --quiet --corner short.json --tolerance 1e-4 --restarts 0 --evaluations 20 --samples 2 --steps 2",
-                "circuit --quiet --restarts 0 --evaluations 20 --circuit one.json",
                 "handling",
                 "stability",
-                "balance --quiet --corner short.json --tolerance 1e-4 --values 2",
                 "smoothness --quiet --corner short.json --tolerance 1e-4 --frequencies 2",
                 "pedal --quiet --corner short.json --tolerance 1e-4 --attempts 2",
                 "validate --check 2.4"
             })
     void whatItPrintsFitsAndSpeaksOurWords(String words) throws IOException {
-        Files.writeString(directory.resolve("one.json"), ONE_CORNER);
-        Run run = Run.of(words.replace("one.json", directory.resolve("one.json").toString())
-                .replace("short.json", ShortCorner.in(directory).toString())
+        Run run = Run.of(words.replace("short.json", ShortCorner.in(directory).toString())
                 .split(" "));
         assertEquals(0, run.status(), run.err());
         assertTrue(run.out().lines().count() > 3, run.out());
@@ -79,12 +68,24 @@ class EveryVerbTest {
 
     /** Verbs that take seconds however little they are asked: other tests read the same answer. */
     static List<String> longest() throws IOException {
-        return List.of(SENSITIVITY + ShortCorner.file(), "recording", "compare --quiet");
+        return List.of(
+                SENSITIVITY + ShortCorner.file(),
+                BEST + ShortCorner.file(),
+                CIRCUIT + ShortCorner.ring(),
+                BalanceAndPedalTest.BALANCE + " " + ShortCorner.file() + " --values 2",
+                "recording",
+                "compare --quiet");
     }
 
     /** As few entries in each search as there may be. */
     static final String SENSITIVITY =
             "sensitivity --quiet --demo-car road --tolerance 1e-4 --restarts 0 --evaluations 20 --corner ";
+
+    /** One search without a second start. */
+    static final String BEST = "best --quiet --tolerance 1e-4 --restarts 0 --evaluations 60 --corner ";
+
+    /** The same in each of two corners. */
+    static final String CIRCUIT = "circuit --quiet --tolerance 1e-4 --restarts 0 --evaluations 60 --circuit ";
 
     @ParameterizedTest
     @MethodSource("longest")

@@ -24,7 +24,7 @@ class LimitVerbTest {
     @Test
     void itAnswersAProgram() {
         JsonNode limit =
-                Run.json("limit", "--quiet", "--intervals", "100", "--peak-deceleration", "10.15", "--format", "json");
+                Run.json("limit", "--quiet", "--intervals", "60", "--peak-deceleration", "10.15", "--format", "json");
         assertTrue(limit.get("converged").booleanValue());
         assertEquals("made it", limit.get("outcome").textValue());
         assertEquals(0.15, limit.get("band_m").doubleValue());

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,20 +18,13 @@ import org.foreload.risk.Scatter;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.study.Sweep;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The verbs that take longest, each run to its end on a short corner with the simple shapes only. */
 class LongVerbsTest {
 
-    private static final String CORNER = ShortCorner.JSON;
-
-    @TempDir
-    private Path directory;
-
-    private JsonNode answer(String verb, String file, String... more) throws IOException {
+    private static JsonNode answer(String verb, String... more) throws IOException {
         List<String> words = new ArrayList<>(List.of(verb));
-        words.add(verb.equals("circuit") ? "--circuit" : "--corner");
-        words.add(Files.writeString(directory.resolve("file.json"), file).toString());
+        words.addAll(List.of("--corner", ShortCorner.file()));
         words.addAll(List.of("--restarts", "0", "--quiet", "--tolerance", "1e-4", "--format", "json"));
         words.addAll(List.of(more));
         return Run.json(words.toArray(String[]::new));
@@ -61,8 +53,7 @@ class LongVerbsTest {
 
     @Test
     void stepsKeepWithinTheAcceptedRisk() throws IOException {
-        JsonNode answer =
-                answer("steps", CORNER, "--samples", "16", "--driver", "novice", "--steps", "2", "--accept", "0.1");
+        JsonNode answer = answer("steps", "--samples", "16", "--driver", "novice", "--steps", "2", "--accept", "0.1");
         assertTrue(answer.get("margin_cost_s").asDouble() >= 0);
         List<JsonNode> steps = rows(answer, "steps");
         assertTrue(steps.size() >= 1);
@@ -82,7 +73,7 @@ class LongVerbsTest {
     private static void startsAsTheSheetDoes(JsonNode now) {
         CornerStudy study = CornerStudy.of(
                 Demos.car("", Demos.DEFAULT_CAR).value(),
-                CornerFile.parse(CORNER, "short.json", Path.of(".")).value());
+                CornerFile.parse(ShortCorner.JSON, "short.json", Path.of(".")).value());
         BrakePlan straight = PracticeSteps.straightLine(
                         new RiskStudy(study, Scatter.NOVICE, 16, 1), 0.25, 0.1, Sweep.quiet())
                 .orElseThrow();
@@ -98,9 +89,8 @@ class LongVerbsTest {
 
     @Test
     void aLapIsTheSumOfItsCorners() throws IOException {
-        String other = CORNER.replace("short", "other").replace("left", "right");
-        String ring = "{\"name\": \"ring\", \"corners\": [" + CORNER + ", " + other + "]}";
-        JsonNode lap = answer("circuit", ring, "--evaluations", "60");
+        String words = EveryVerbTest.CIRCUIT + ShortCorner.ring();
+        JsonNode lap = Reports.of(words.split(" ")).json();
         List<JsonNode> corners = rows(lap, "corners");
         assertEquals(2, corners.size());
         double sum = corners.stream()
@@ -114,8 +104,8 @@ class LongVerbsTest {
 
     @Test
     void theSensiblePlanOfTheCurveIsSlowerThanTheRecklessOne() throws IOException {
-        JsonNode risk = answer(
-                "risk", CORNER, "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
+        JsonNode risk =
+                answer("risk", "--curve", "--no-margin", "--samples", "8", "--driver", "novice", "--accept", "0.2");
         for (String field : List.of("pick_up_m", "in_hand_m", "margins", "margin_cost_s")) {
             assertTrue(risk.has(field), field);
         }

@@ -108,7 +108,7 @@ class NoBrakeNeededTest {
 
     @Test
     void aDabOfTheBrakeIsNotSoldForARelease() throws IOException {
-        String said = said("explore", "--quiet");
+        String said = said("explore", "--quiet", "--shapes", "linear");
         assertTrue(said.contains("quicker than not braking ("), said);
         assertTrue(said.contains("This corner needs no brake: the best hardly slows with it"), said);
     }

@@ -53,6 +53,11 @@ final class Reports {
         }
     }
 
+    /** As tables are read. */
+    String csv() {
+        return Format.CSV.render(report());
+    }
+
     /** Others who want the same wait here until it is there. */
     private synchronized Report report() {
         if (report == null) {

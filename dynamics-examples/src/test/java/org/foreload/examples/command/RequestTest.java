@@ -109,10 +109,10 @@ class RequestTest {
     }
 
     @Test
-    void aQuietEntryShowsNoProgressOfTheSearchForItsLine() {
-        String entry = "entry --format json --brake-point -120 --line near";
-        assertFalse(Run.of(entry.split(" ")).err().isBlank());
-        assertEquals("", Run.of((entry + " --quiet").split(" ")).err());
+    void aQuietVerbShowsNoProgressOfTheSearchForItsLine() throws IOException {
+        String ideal = "ideal --format json --line near --corner " + ShortCorner.file();
+        assertFalse(Run.of(ideal.split(" ")).err().isBlank());
+        assertEquals("", Run.of((ideal + " --quiet").split(" ")).err());
     }
 
     @Test

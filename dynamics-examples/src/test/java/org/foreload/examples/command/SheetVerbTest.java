@@ -84,23 +84,38 @@ class SheetVerbTest {
         assertTrue(page.length() < 4_500_000, "as long as " + page.length());
     }
 
+    @TempDir
+    private static Path shared;
+
+    private static Path page() {
+        return shared.resolve("own.html");
+    }
+
+    /** A page in miles an hour about a car with anti-lock brakes, with a made driver's own release. */
+    private static Reports own() throws IOException {
+        String held = new String(
+                        Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
+                .replaceFirst("\\{", "{\"anti_lock\": true,");
+        Path car = Files.writeString(shared.resolve("car.json"), held);
+        String words = "sheet --out " + page() + " --demo-corner medium " + SMALL + " --demo-recording --units mph";
+        return Reports.of((words + " --car " + car).split(" "));
+    }
+
     /**
      * A made driver's own release beside the plan: its brake point and brake off as the driver meant them, but for its
      * scatter of 1 and 2.5 m, on the corner's axis.
      */
     @Test
     void theDriversOwnReleaseStandsBesideThePlan() throws IOException {
-        Path page = directory.resolve("own.html");
-        String words = "sheet --out " + page + " --demo-corner medium " + SMALL + " --demo-recording --format json";
-        JsonNode own = Run.json(words.split(" ")).get("own");
+        JsonNode own = own().json().get("own");
         assertEquals(1, own.get("corner").asInt());
         assertTrue(own.get("unlike_share").asDouble() < 0.1, own.toString());
         MadeRun.Stage meant = MadeDrivers.plan(DemoRuns.Driver.STRAIGHT).get(0);
         assertEquals(meant.plan().brakePoint(), row(own, "brake_on_m"), 4);
         assertEquals(meant.plan().release().end(), row(own, "release_end_m"), 8);
-        String text = Files.readString(page);
+        String text = Files.readString(page()).replace('\u00a0', ' ');
         assertTrue(text.contains("Your own release beside the plan"), "section");
-        assertTrue(text.contains("you brake"), "sentence");
+        assertTrue(text.contains("Compared with the plan, you brake "), "sentence");
     }
 
     /**
@@ -108,14 +123,8 @@ class SheetVerbTest {
      */
     @Test
     void thePageSpeaksInTheUnitsAskedForAndOfNoLockThatCannotBe() throws IOException {
-        String held = new String(
-                        Demos.class.getResourceAsStream("car-light.json").readAllBytes(), StandardCharsets.UTF_8)
-                .replaceFirst("\\{", "{\"anti_lock\": true,");
-        Path car = Files.writeString(directory.resolve("car.json"), held);
-        Path page = directory.resolve("mph.html");
-        String words = "sheet --out " + page + " --demo-corner medium " + SMALL + " --demo-recording --units mph";
-        Run.json((words + " --format json --car " + car).split(" "));
-        String text = Files.readString(page).replace('\u00a0', ' ');
+        own().json();
+        String text = Files.readString(page()).replace('\u00a0', ' ');
         assertTrue(text.contains(" mph) at turn-in"), "sentence");
         assertTrue(text.contains(">turn-in, mph (m/s)<"), "row");
         assertTrue(text.contains("speed, mph"), "axis");

@@ -15,20 +15,32 @@ final class ShortCorner {
                           {"type": "spiral", "length_m": 15, "start_radius_m": 35, "turn": "left"}]}
             """;
 
-    private static Path shared;
+    private static Path folder;
 
     private ShortCorner() {}
 
     /** One file of it for all tests that ask the same of it. */
-    static synchronized String file() throws IOException {
-        if (shared == null) {
-            Path folder = Files.createTempDirectory("short-corner");
-            shared = in(folder);
-            // What is named last goes first: the file, and then its folder.
+    static String file() throws IOException {
+        return shared("short.json", JSON);
+    }
+
+    /** One circuit of it and of its mirror image, which has another name. */
+    static String ring() throws IOException {
+        String other = JSON.replace("short", "other").replace("left", "right");
+        return shared("ring.json", "{\"name\": \"ring\", \"corners\": [" + JSON + ", " + other + "]}");
+    }
+
+    private static synchronized String shared(String name, String text) throws IOException {
+        if (folder == null) {
+            folder = Files.createTempDirectory("short-corner");
+            // What is named last goes first: the files, and then their folder.
             folder.toFile().deleteOnExit();
-            shared.toFile().deleteOnExit();
         }
-        return shared.toString();
+        Path file = folder.resolve(name);
+        if (!Files.exists(file)) {
+            Files.writeString(file, text).toFile().deleteOnExit();
+        }
+        return file.toString();
     }
 
     /** Writes it into a folder. */

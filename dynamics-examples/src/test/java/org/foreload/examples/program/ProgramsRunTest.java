@@ -159,7 +159,7 @@ class ProgramsRunTest {
     @Test
     void brakeBalanceTellsEachTime() throws IOException {
         String told = told(BrakeBalance::main);
-        for (BalanceRow row : BrakeBalance.balance().rows()) {
+        for (BalanceRow row : ProgramsTest.balance().rows()) {
             says(told, number("%11.2f  ", row.value()));
             says(told, number("  %12.2f  ", row.time()));
         }

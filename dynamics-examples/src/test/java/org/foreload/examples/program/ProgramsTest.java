@@ -200,9 +200,19 @@ class ProgramsTest {
         }
     }
 
+    private static Balance made;
+
+    /** What the program computes of brake balance, once for all tests that read it. */
+    static synchronized Balance balance() {
+        if (made == null) {
+            made = BrakeBalance.balance();
+        }
+        return made;
+    }
+
     @Test
     void eachBalanceLocksAsTheClosedFormSays() {
-        Balance balance = BrakeBalance.balance();
+        Balance balance = balance();
         double ideal = BrakeBalance.ideal(Demos.car("car", "light").value());
         for (BalanceRow row : balance.rows()) {
             // Load-sensitive friction and the air move the change by a hundredth or so.

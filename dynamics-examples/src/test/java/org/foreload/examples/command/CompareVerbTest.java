@@ -13,67 +13,34 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.TreeSet;
 import org.foreload.examples.demo.Demos;
-import org.foreload.examples.recording.DemoRuns;
-import org.foreload.examples.recording.RecordedFile;
-import org.foreload.examples.recording.RunTable;
-import org.foreload.recording.Measure;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
-/** The verbs {@code recording} and {@code compare} on files of the demo pair. */
-class RecordingVerbsTest {
+/** The verb {@code compare} on the files of the demo pair. */
+class CompareVerbTest {
 
     @TempDir
-    private static Path directory;
+    private Path directory;
 
-    private static Path trailing;
-    private static Path straight;
-    private static RecordedFile made;
+    private final Path trailing = RecordedPair.trailing();
+    private final Path straight = RecordedPair.straight();
 
-    @BeforeAll
-    static void write() throws IOException {
-        DemoRuns demo = new DemoRuns();
-        made = demo.file(DemoRuns.Driver.TRAILING);
-        trailing = directory.resolve("trailing.csv");
-        straight = directory.resolve("straight.csv");
-        Files.writeString(trailing, RunTable.csv(made.laps()));
-        Files.writeString(
-                straight, RunTable.csv(demo.file(DemoRuns.Driver.STRAIGHT).laps()));
+    /** The pair, without advice. */
+    private Reports pair() {
+        return Reports.of("compare", straight.toString(), trailing.toString(), "--no-advice");
     }
 
-    @Test
-    void aRecordingTellsItsChannelsAndCorners() {
-        JsonNode json = Run.json("recording", trailing.toString(), "--lap", "2", "--format", "json");
-        assertEquals(3, json.get("corners").size());
-        assertEquals(50, json.get("rate_hz").asDouble(), 0.1);
-        assertEquals(made.rows(), json.get("rows_read").asLong());
-        assertEquals(0, json.get("rows_left_out").size());
-        JsonNode channel = json.get("channels").get(0);
-        for (String field : List.of("name", "column", "unit", "guessed")) {
-            assertTrue(channel.has(field), field);
-        }
-        for (JsonNode corner : json.get("corners")) {
-            assertEquals(2, corner.get("lap").asLong());
-            JsonNode measures = corner.get("measures");
-            for (Measure measure : Measure.values()) {
-                double value = measures.get(measure.field()).asDouble(Double.NaN);
-                assertTrue(measures.get(measure.field() + "_low").asDouble() <= value, measure.field());
-                assertTrue(measures.get(measure.field() + "_high").asDouble() >= value, measure.field());
-            }
-            assertEquals("linear", measures.get("shape").asText());
-        }
+    /** A lap and itself. */
+    private Reports alike() {
+        return Reports.of("compare", trailing.toString(), trailing.toString(), "--no-advice");
     }
 
+    /** Bare, it compares the demo pair. */
     @Test
     void aComparisonTellsGapCornersAndPhases() {
-        JsonNode json = Run.json("compare", straight.toString(), trailing.toString(), "--quiet", "--format", "json");
+        JsonNode json = Reports.of("compare", "--quiet").json();
+        assertEquals(3, json.get("corners").size());
         assertTrue(json.get("gap_s").asDouble() > 0, "braking in a straight line is slower");
         double sum = 0;
         int items = 0;
@@ -131,8 +98,7 @@ class RecordingVerbsTest {
 
     @Test
     void aFileAgainstItselfHasNoGap() {
-        String file = trailing.toString();
-        JsonNode json = Run.json("compare", file, file, "--no-advice", "--format", "json");
+        JsonNode json = alike().json();
         for (JsonNode corner : json.get("corners")) {
             assertEquals(0, corner.get("advice").size());
             assertFalse(corner.get("advice_withheld").asText().isBlank());
@@ -143,11 +109,10 @@ class RecordingVerbsTest {
     /** A lap compared with itself is called that, and nobody is called slower. */
     @Test
     void aLapAgainstItselfClaimsNoDifference() {
-        String file = trailing.toString();
-        Run people = Run.of("compare", file, file, "--no-advice");
-        assertTrue(people.out().contains("Both are the same lap, so there is no gap."), people.out());
-        assertFalse(people.out().contains("slower"), people.out());
-        assertFalse(people.out().contains("reference"), people.out());
+        String people = alike().table().out();
+        assertTrue(people.contains("Both are the same lap, so there is no gap."), people);
+        assertFalse(people.contains("slower"), people);
+        assertFalse(people.contains("reference"), people);
     }
 
     /** What was guessed and what could not be used is shown, in a comparison too. */
@@ -158,11 +123,11 @@ class RecordingVerbsTest {
         cells[List.of(lines.get(0).split(",")).indexOf("speed_mps")] = "fast";
         lines.set(200, String.join(",", cells));
         Path spoiled = Files.write(directory.resolve("spoiled.csv"), lines);
-        Run people = Run.of("compare", spoiled.toString(), trailing.toString(), "--no-advice");
-        String out = people.out().replaceAll("\\s+", " ");
+        Reports compared = Reports.of("compare", spoiled.toString(), trailing.toString(), "--no-advice");
+        String out = compared.table().out().replaceAll("\\s+", " ");
         assertTrue(out.contains("as guessed from names and units: time is time_s, speed is speed_mps in m/s"), out);
         assertTrue(out.contains("not used: line 201, speed that is no number, \"fast\" in column speed_mps."), out);
-        JsonNode json = Run.json("compare", spoiled.toString(), trailing.toString(), "--no-advice", "--format", "json");
+        JsonNode json = compared.json();
         assertEquals(
                 201,
                 json.get("first_file")
@@ -221,10 +186,8 @@ class RecordingVerbsTest {
     /** Who asks for no advice need not be told so for each corner. */
     @Test
     void adviceThatNobodyAskedForIsNotMissed() {
-        String file = trailing.toString();
-        Run people = Run.of("compare", file, file, "--no-advice");
-        assertEquals(0, people.status(), people.err());
-        assertFalse(people.out().contains("no advice"), people.out());
+        String people = alike().table().out();
+        assertFalse(people.contains("no advice"), people);
     }
 
     /**
@@ -248,7 +211,7 @@ class RecordingVerbsTest {
         assertNotEquals(expected, advice(plain, "0.5"));
     }
 
-    private static JsonNode advice(Path car, String friction) {
+    private JsonNode advice(Path car, String friction) {
         return Run.of(
                         "compare",
                         straight.toString(),
@@ -280,8 +243,7 @@ class RecordingVerbsTest {
     void timeAndSpeedAloneAreCompared() throws IOException {
         Path mine = speedOnly(straight);
         Path theirs = speedOnly(trailing);
-        JsonNode whole =
-                Run.json("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", "json");
+        JsonNode whole = pair().json();
         JsonNode answer = Run.json("compare", mine.toString(), theirs.toString(), "--format", "json");
         assertEquals("speed", answer.get("aligned_by").asText());
         assertEquals(0, answer.get("corners").size());
@@ -295,7 +257,7 @@ class RecordingVerbsTest {
                         + "name one by --columns; the columns are lap, time_s, speed_mps");
     }
 
-    private static Path speedOnly(Path file) throws IOException {
+    private Path speedOnly(Path file) throws IOException {
         List<String> lines = Files.readAllLines(file);
         List<String> headers = List.of(lines.get(0).split(","));
         int[] kept = {headers.indexOf("lap"), headers.indexOf("time_s"), headers.indexOf("speed_mps")};
@@ -304,95 +266,24 @@ class RecordingVerbsTest {
             String[] cells = line.split(",");
             text.append(cells[kept[0]] + "," + cells[kept[1]] + "," + cells[kept[2]] + "\n");
         }
-        return Files.writeString(file.resolveSibling("speed-" + file.getFileName()), text);
-    }
-
-    /** A simulated entry is written out and read back as a recording. */
-    @Test
-    void aSimulatedEntryIsARecordingToo() throws IOException {
-        JsonNode entry = Run.json("entry", "--format", "json");
-        Path file = Files.writeString(
-                directory.resolve("entry.csv"),
-                Run.of("entry", "--format", "csv").out());
-        JsonNode measures = Run.json("recording", file.toString(), "--format", "json")
-                .get("corners")
-                .get(0)
-                .get("measures");
-        // The table holds the brake force, which follows the foot with a lag of some hundredths of a second.
-        assertEquals(
-                entry.get("brake_point_m").asDouble(),
-                measures.get("brake_on_m").asDouble(),
-                4);
-        assertEquals(
-                entry.get("release_end_m").asDouble(),
-                measures.get("release_end_m").asDouble(),
-                4);
-        assertEquals(0, measures.get("turn_in_m").asDouble(), 2);
-        assertEquals(
-                entry.get("trail_share").asDouble(), measures.get("trail_share").asDouble(), 0.03);
-        assertEquals(
-                entry.get("minimum_speed_mps").asDouble(),
-                measures.get("minimum_speed_mps").asDouble(),
-                0.1);
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"table", "csv"})
-    void everyFormatIsWritten(String format) {
-        Run recorded = Run.of("recording", trailing.toString(), "--format", format);
-        assertEquals(0, recorded.status(), recorded.err());
-        assertTrue(recorded.out().contains("linear"), recorded.out());
-        Run compared = Run.of("compare", straight.toString(), trailing.toString(), "--no-advice", "--format", format);
-        assertEquals(0, compared.status(), compared.err());
+        return Files.writeString(directory.resolve("speed-" + file.getFileName()), text);
     }
 
     @Test
-    void picturesAreDrawn() throws IOException {
-        for (String verb : List.of("recording", "compare")) {
-            Path picture = directory.resolve(verb + ".svg");
-            Run run = verb.equals("recording")
-                    ? Run.of(verb, trailing.toString(), "--picture", picture.toString())
-                    : Run.of(
-                            verb,
-                            straight.toString(),
-                            trailing.toString(),
-                            "--no-advice",
-                            "--picture",
-                            picture.toString());
-            assertEquals(0, run.status(), run.err());
-            assertTrue(Files.readString(picture).contains("turn-in"));
-            if (verb.equals("recording")) {
-                assertTrue(Files.readString(picture).contains("release point"));
-                assertTrue(Files.readString(picture).contains("The first of 5 laps is drawn"));
-            }
-        }
-    }
-
-    /** Distances to the metre repeat all over a file: that stands once, with how often. */
-    @Test
-    void aReasonThatRecursStandsOnce() throws IOException {
-        StringBuilder text = new StringBuilder("distance_m,speed_mps,lateral_acceleration_mps2\n");
-        int repeated = 0;
-        for (int i = 0; i < 400; i++) {
-            boolean again = i % 20 == 19;
-            repeated += again ? 1 : 0;
-            double across = i > 200 && i < 300 ? 6 * Math.sin(Math.PI * (i - 200) / 100) : 0;
-            text.append(String.format(Locale.ROOT, "%d,%.3f,%.4f%n", again ? i - 1 : i, 20 + 0.001 * i, across));
-        }
-        Path file = Files.writeString(directory.resolve("metres.csv"), text);
-        String out = Run.of("recording", file.toString()).out();
-        assertEquals(2, out.split("same distance as the row before", -1).length, out);
-        assertTrue(out.contains(repeated + " of these lines"), out);
+    void everyFormatIsWritten() {
+        String table = pair().table().out();
+        assertTrue(
+                table.replaceAll("\\s+", " ").contains(" s slower than the reference; most is lost in corner"), table);
+        assertTrue(pair().csv().lines().count() > 3, pair().csv());
     }
 
     @Test
-    void bothRunBare() {
-        JsonNode recording = Reports.of("recording").json();
-        Set<Long> laps = new TreeSet<>();
-        recording.get("corners").forEach(corner -> laps.add(corner.get("lap").asLong()));
-        assertEquals(Set.of(1L, 2L, 3L, 4L, 5L), laps);
-        assertEquals(3 * laps.size(), recording.get("corners").size());
-        assertEquals(3, Reports.of("compare", "--quiet").json().get("corners").size());
+    void aPictureIsDrawn() throws IOException {
+        Path picture = directory.resolve("compare.svg");
+        Run run = Run.of(
+                "compare", straight.toString(), trailing.toString(), "--no-advice", "--picture", picture.toString());
+        assertEquals(0, run.status(), run.err());
+        assertTrue(Files.readString(picture).contains("turn-in"));
     }
 
     /** Either lap may be named, and is the one that is compared. */
@@ -406,16 +297,7 @@ class RecordingVerbsTest {
     }
 
     @Test
-    void wrongRequestsAreRefusedInOneLine() throws IOException {
-        String file = trailing.toString();
-        Run.of("recording", "nowhere.csv").refusedWith("nowhere.csv: no such file");
-        Run.of("recording", file, "--from", "5", "--to", "3").refusedWith("--to: 3.0: must be more than --from (5.0)");
-        Run.of("recording", file, "--lap", "99").refusedNaming("--lap: 99: no such lap; there are 1 to 5");
-        Run.of("recording", "--lap", "99").refusedNaming("no such lap; there are 1, 2, 3, 4, 5");
-        Run.of("compare", file).refusedNaming("must be two files");
-        Path text = Files.writeString(directory.resolve("poem.txt"), "no\nnumbers\nhere\n");
-        Run.of("recording", text.toString()).refusedNaming("no line of column names with numbers below it");
-        Path flat = Files.writeString(directory.resolve("flat.csv"), "time_s,speed_mps\n0,1\n1,1\n2,1\n");
-        Run.of("recording", flat.toString()).refusedNaming("without lateral acceleration, yaw rate or position");
+    void oneFileIsRefused() {
+        Run.of("compare", trailing.toString()).refusedNaming("must be two files");
     }
 }

@@ -182,11 +182,7 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return 3;
         }
 
-        /**
-         * {@inheritDoc}
-         *
-         * <p>Sliding wholly, from a length of 3 on, the force lies on the friction circle.
-         */
+        /** {@inheritDoc} Sliding wholly, from a length of 3 on, the force lies on the friction circle. */
         @Override
         public double lateralShare(double y, double along) {
             return CombinedSlip.ofBrush(y, along, secant(y), CombinedSlip.perMostOfBrush(y));

@@ -108,7 +108,7 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
             // Out of evaluations: what was best so far is near enough, and its error is reported.
         }
         double[] found = misfit.best;
-        double level = level(fitted, station, brake, found[0], found[1]);
+        double level = misfit.bestLevel;
         double error = Math.sqrt(misfit.least / station.length) / Math.abs(level);
         return new ReleaseFit(shape, found[0], found[1], level, error);
     }
@@ -119,13 +119,16 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
         private final ReleaseShape shape;
         private final double[] station;
         private final double[] brake;
+        private final double[] remaining;
         private double[] best;
+        private double bestLevel;
         private double least;
 
         Misfit(ReleaseShape shape, double[] station, double[] brake, double[] guess) {
             this.shape = shape;
             this.station = station;
             this.brake = brake;
+            this.remaining = new double[station.length];
             this.best = guess;
             this.least = Double.POSITIVE_INFINITY;
             value(guess);
@@ -136,25 +139,30 @@ record ReleaseFit(ReleaseShape shape, double start, double end, double level, do
             if (!(place[1] > place[0] && place[0] >= station[0])) {
                 return Double.MAX_VALUE;
             }
-            double level = level(shape, station, brake, place[0], place[1]);
+            for (int i = 0; i < station.length; i++) {
+                remaining[i] = remaining(shape, station[i], place[0], place[1]);
+            }
+            double level = level(remaining, brake);
             double sum = 0;
             for (int i = 0; i < station.length; i++) {
-                double left = brake[i] - level * remaining(shape, station[i], place[0], place[1]);
+                double left = brake[i] - level * remaining[i];
                 sum += left * left;
             }
             if (sum < least) {
                 least = sum;
+                bestLevel = level;
                 best = place.clone();
             }
             return sum;
         }
     }
 
-    private static double level(ReleaseShape shape, double[] station, double[] brake, double start, double end) {
+    /** The level with which what remains of it at each station comes nearest to a brake. */
+    private static double level(double[] remaining, double[] brake) {
         double ff = 0;
         double fb = 0;
-        for (int i = 0; i < station.length; i++) {
-            double f = remaining(shape, station[i], start, end);
+        for (int i = 0; i < remaining.length; i++) {
+            double f = remaining[i];
             ff += f * f;
             fb += f * brake[i];
         }

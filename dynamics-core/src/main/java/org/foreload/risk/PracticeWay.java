@@ -113,8 +113,9 @@ final class PracticeWay {
             RiskStudy risks, Risk first, TooLate firstLate, BrakePlan target, int most, double accepted, Sweep sweep) {
         BrakePlan now = first.plan();
         var simulator = risks.study().simulator();
-        double ends = Math.min(InHand.of(simulator, now), InHand.of(simulator, target));
-        double inHand = Math.min(risks.study().allowance().inHand(), ends);
+        double asked = risks.study().allowance().inHand();
+        double inHand =
+                asked > 0 ? Math.min(asked, Math.min(InHand.of(simulator, now), InHand.of(simulator, target))) : 0;
         PracticeWay way = new PracticeWay(risks, now, target, most, accepted, sweep, inHand);
         way.driven.put(0, new Driven(first, true));
         way.late(0, firstLate);
@@ -220,7 +221,7 @@ final class PracticeWay {
             Risk risk = found.get();
             boolean kept = plan == last()
                     || risk.failed().value() <= accepted
-                            && InHand.of(risks.study().simulator(), risk.plan()) >= inHand;
+                            && InHand.forgives(risks.study().simulator(), risk.plan(), inHand);
             driven.put(plan, new Driven(risk, kept));
             open[plan] &= kept;
         }

@@ -2,6 +2,7 @@ package org.foreload.strategy;
 
 import java.util.Objects;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Checks;
 import org.foreload.entry.EntrySimulator;
 
 /**
@@ -46,8 +47,18 @@ public final class InHand {
         return next < ERRORS.length && forgives(simulator, plan, ERRORS[next]);
     }
 
-    /** Whether the plan forgives each of the three errors. */
-    static boolean forgives(EntrySimulator simulator, BrakePlan plan, double error) {
+    /**
+     * Whether a plan forgives each of the three errors: three entries at most, where {@link #of} drives a dozen.
+     *
+     * @param error m; a plan forgives an error of 0, whatever comes of it
+     */
+    public static boolean forgives(EntrySimulator simulator, BrakePlan plan, double error) {
+        Objects.requireNonNull(simulator, "simulator");
+        Objects.requireNonNull(plan, "plan");
+        Checks.notNegative("error", error);
+        if (error == 0) {
+            return true;
+        }
         for (Slip slip : Slip.values()) {
             if (!slip.forgiven(simulator, plan, error)) {
                 return false;

@@ -113,4 +113,58 @@ record CombinedSlip(SlipCurve curve, double lateral) {
         }
         return y * curve.secant(x);
     }
+
+    /** One over the longitudinal share with which a brush that slips sideways by y begins to slide wholly. */
+    static double perMostOfBrush(double y) {
+        double sliding = y * (1.0 / 3);
+        return 1 / Math.sqrt(1 - sliding * sliding);
+    }
+
+    /**
+     * {@link SlipCurve.Brush#lateralShare}, by the steps of {@link #quickly}, with the secant of the brush and its
+     * slopes written out: every evaluation of a car on such tyres asks four times.
+     *
+     * @param y normalised lateral slip, above zero
+     * @param along longitudinal share, zero or above
+     * @param free secant of the brush at y
+     * @param perMost what {@link #perMostOfBrush} is at y
+     */
+    static double ofBrush(double y, double along, double free, double perMost) {
+        double square = along * along;
+        double sliding = y * (1.0 / 3);
+        if (!(sliding * sliding < 1 - square)) {
+            return Double.isNaN(y) ? y : Math.sqrt(Bounds.larger(1 - square, 0));
+        }
+        if (along < NONE) {
+            return y * free;
+        }
+        double ratio = along * perMost;
+        double left = 1 / 3.0;
+        double reach = along / (left + (free - left) * Math.sqrt(Bounds.larger(1 - ratio * ratio, 0)));
+        double ySquare = y * y;
+        double x = Math.sqrt(ySquare + reach * reach);
+        double bend = 2.0 / 27;
+        double bottom = y;
+        double top = 3;
+        for (int round = 0; round < ROUNDS; round++) {
+            double secant = 1 + x * (x * (1.0 / 27) - 1.0 / 3);
+            double slope = x * bend - 1.0 / 3;
+            double rest = x * x - ySquare;
+            double excess = secant * secant * rest - square;
+            if (excess > 0) {
+                top = x;
+            } else {
+                bottom = x;
+            }
+            double rise = secant * (slope * rest + secant * x);
+            double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
+            double step = -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
+            if (Math.abs(step) <= CLOSE * x) {
+                return y * (secant + step * (slope + 0.5 * step * bend));
+            }
+            double next = x + step;
+            x = next > bottom && next < top ? next : (bottom + top) / 2;
+        }
+        return y * (1 + x * (x * (1.0 / 27) - 1.0 / 3));
+    }
 }

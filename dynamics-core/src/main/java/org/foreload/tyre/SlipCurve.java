@@ -182,18 +182,20 @@ public sealed interface SlipCurve permits SlipCurve.Linear, SlipCurve.Brush, Sli
             return 3;
         }
 
-        /**
-         * {@inheritDoc}
-         *
-         * <p>Sliding wholly, from a length of 3 on, the force lies on the friction circle.
-         */
+        /** {@inheritDoc} Sliding wholly, from a length of 3 on, the force lies on the friction circle. */
         @Override
         public double lateralShare(double y, double along) {
-            double circle = 1 - along * along;
-            double sliding = y * (1.0 / 3);
-            return sliding * sliding < circle
-                    ? CombinedSlip.quickly(this, y, along, secant(y), 1 / Math.sqrt(1 - sliding * sliding), 3, 1 / 3.0)
-                    : Double.isNaN(y) ? y : Math.sqrt(Bounds.larger(circle, 0));
+            return CombinedSlip.ofBrush(y, along, secant(y), CombinedSlip.perMostOfBrush(y));
+        }
+
+        /** {@inheritDoc} What hangs on the lateral slip alone is reckoned once for both wheels. */
+        @Override
+        public void shares(double y, double first, double second, Shares shares) {
+            double free = secant(y);
+            double perMost = CombinedSlip.perMostOfBrush(y);
+            shares.most = largestShare(y);
+            shares.first = CombinedSlip.ofBrush(y, first, free, perMost);
+            shares.second = CombinedSlip.ofBrush(y, second, free, perMost);
         }
     }
 

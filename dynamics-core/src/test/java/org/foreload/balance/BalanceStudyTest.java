@@ -103,9 +103,10 @@ class BalanceStudyTest {
     /** A release with which the car makes the corner is no quicker than the best: so no neighbour's is. */
     @Test
     void noValueIsSlowerThanWithTheReleaseOfItsNeighbour() {
+        CornerStudy study = SampleStudies.coarse(Scenes.frontHeavy(), SampleStudies.shortCorner());
         List<BalanceRow> rows = BalanceStudy.standard()
                 .run(
-                        STUDY,
+                        study,
                         new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.78, 0.8, 0.82)),
                         new Sweep(2, Sweep.Progress.SILENT))
                 .rows();
@@ -114,7 +115,7 @@ class BalanceStudyTest {
             for (BalanceRow other : rows.subList(Math.max(0, i - 1), Math.min(rows.size(), i + 2))) {
                 BrakePlan plan = other.best().plan();
                 Finding same =
-                        STUDY.with(row.car(), STUDY.simulator().driver()).latest(plan.braking(), plan.brakePoint());
+                        study.with(row.car(), study.simulator().driver()).latest(plan.braking(), plan.brakePoint());
                 assertTrue(
                         !same.found() || row.time() <= same.entry().time() + 1e-9,
                         row.value() + " takes " + row.time() + ", with the release of " + other.value() + " "

@@ -29,7 +29,7 @@ class BicycleTwinTest {
     private static final int SCENES = 1500;
 
     /** The same for a tyre whose peaks have to be searched: a hundred times slower. */
-    private static final int BARE_SCENES = 300;
+    private static final int BARE_SCENES = 100;
 
     /** Part by which sums of a dozen terms may round apart. */
     private static final double ROUNDING = 1e-11;

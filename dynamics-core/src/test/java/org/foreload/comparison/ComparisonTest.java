@@ -65,7 +65,7 @@ class ComparisonTest {
         return Measured.of(new KnownRun(plan).recording(rate, 0.3, 1, seed, position));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 20)
     void aRunHasNoGapToItself(@ForAll("plans") BrakePlan plan, @ForAll boolean position) {
         Measured run = noisy(plan, 50, 1, position);
         Comparison comparison = run.against(run);
@@ -79,7 +79,7 @@ class ComparisonTest {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 20)
     void exchangingTheTwoTurnsEverySign(
             @ForAll("plans") BrakePlan one, @ForAll("plans") BrakePlan other, @ForAll boolean position) {
         Measured a = noisy(one, 50, 1, position);
@@ -120,7 +120,7 @@ class ComparisonTest {
     }
 
     /** The gap is that of the two point masses, at 10, 50 and 100 Hz, within the interval that is told. */
-    @Property(tries = 40)
+    @Property(tries = 20)
     void theGapIsTheTrueOne(
             @ForAll("plans") BrakePlan one, @ForAll("plans") BrakePlan other, @ForAll("rates") int rate) {
         KnownRun mine = new KnownRun(one);

@@ -32,7 +32,7 @@ class LimitTest {
     @Test
     void theLightCarInTheMediumCornerTakesWhatAnIndependentSolutionTakes() {
         LimitResult result = solve(
-                LimitCases.LIGHT, LimitCases.medium(), Band.within(0.15), 10.150, new LimitOptions(90, 1e-5, 300));
+                LimitCases.LIGHT, LimitCases.medium(), Band.within(0.15), 10.150, new LimitOptions(60, 1e-5, 300));
         assertTrue(result.converged(), "residual " + result.optimality());
         assertEquals(16.050, result.time(), 0.001 * 16.050);
         // The same source: brake on between 105 m and 98 m before turn-in, 33.3 m/s at turn-in, slowest 23.85 m/s at 74

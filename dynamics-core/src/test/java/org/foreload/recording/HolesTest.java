@@ -78,7 +78,7 @@ class HolesTest {
     }
 
     /** Anywhere from well before the brake point to the end of the bend. */
-    @Property(tries = 50)
+    @Property(tries = 25)
     void whatIsGivenIsTrueWhereverRowsAreMissing(
             @ForAll @DoubleRange(min = 130, max = 420) double from,
             @ForAll @DoubleRange(min = 1, max = 60) double length) {
@@ -100,7 +100,7 @@ class HolesTest {
         assertHonest(without(178.51, 187.5), "rows over the brake point");
     }
 
-    @Property(tries = 50)
+    @Property(tries = 25)
     void whatIsGivenIsTrueWhereverAChannelIsMissing(
             @ForAll @DoubleRange(min = 130, max = 420) double from,
             @ForAll @DoubleRange(min = 1, max = 60) double length) {

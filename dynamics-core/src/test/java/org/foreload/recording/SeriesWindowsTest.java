@@ -15,7 +15,7 @@ import org.hipparchus.linear.RealVector;
 /** The straight lines through the samples around each row are those of a library, by QR decomposition. */
 class SeriesWindowsTest {
 
-    @Property(tries = 2000)
+    @Property(tries = 500)
     void linesAreThoseOfALibrary(
             @ForAll @IntRange(min = 3, max = 400) int rows,
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double half,

@@ -64,11 +64,13 @@ class PracticeStepsTest {
     @Test
     void aStepChangesOneThingUnlessThatWouldLose() {
         Release carried = new Release(ReleaseShapes.LINEAR, -3, 9);
-        BrakePlan now = Braking.of(6, 0.25, carried).from(latest(Braking.of(6, 0.25, carried)) - 6);
-        List<PracticeSteps.Step> steps =
-                exactly(now, LATEST, 6, 0).orElseThrow().steps();
+        Braking gentle = Braking.of(6.8, 0.25, carried);
+        List<PracticeSteps.Step> steps = exactly(gentle.from(latest(gentle) - 3), LATEST, 5, 0)
+                .orElseThrow()
+                .steps();
         assertEquals(LATEST, steps.get(steps.size() - 1).risk().plan());
         assertTrue(steps.stream().anyMatch(step -> step.changed().size() == 1), "one thing at a time");
+        assertTrue(steps.stream().anyMatch(step -> step.changed().size() == 2), "two where neither gains alone");
         for (PracticeSteps.Step step : steps.subList(1, steps.size())) {
             assertTrue(step.gain() > -0.005, "no step is slower: " + step);
             assertTrue(step.changed().size() < 3, "never all at once: " + step);

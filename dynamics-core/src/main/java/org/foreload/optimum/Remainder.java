@@ -125,12 +125,17 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
         int total = variants.size() * (each.total() + most) + 2 * (variants.size() - 1) * most;
         Rounds rounds = new Rounds(threads, progress, total);
         Neighbourhood.Best known = new Neighbourhood.Best(entry.plan(), entry.time());
-        List<Neighbourhood.Best> own = rounds.run(variants, variant -> own(variant, each, known, rounds.within()));
-        List<Neighbourhood.Best> first = rounds.run(
-                numbers(own),
-                i -> better(variants.get(i), own.get(i), List.of(i == 0 ? known : own.get(i)), most, rounds));
-        List<Neighbourhood.Best> found = rounds.run(
-                numbers(first), i -> better(variants.get(i), first.get(i), neighbours(first, i), most, rounds));
+        List<Neighbourhood.Best> own =
+                first(rounds.each(variants, variant -> own(variant, each, known, rounds.within())));
+        List<Integer> cases = IntStream.range(0, own.size()).boxed().toList();
+        List<Neighbourhood.Best> again = or(
+                rounds.each(
+                        cases,
+                        i -> better(variants.get(i), own.get(i), List.of(i == 0 ? known : own.get(i)), most, rounds)),
+                own);
+        List<Neighbourhood.Best> found = or(
+                rounds.each(cases, i -> better(variants.get(i), again.get(i), neighbours(again, i), most, rounds)),
+                again);
         List<Part> parts = new ArrayList<>();
         double last = entry.time();
         for (int i = 0; i < found.size(); i++) {
@@ -139,12 +144,29 @@ public record Remainder(double boundTime, double entryTime, List<Part> parts, bo
             last = here;
         }
         parts.add(new Part(
-                "driver, sideslip and cornering drag", last - study.bound().time()));
+                found.size() < variants.size() ? NOT_SEARCHED : DRIVER,
+                last - study.bound().time()));
         return new Remainder(study.bound().time(), entry.time(), parts, rounds.complete());
     }
 
-    private static List<Integer> numbers(List<Neighbourhood.Best> found) {
-        return IntStream.range(0, found.size()).boxed().toList();
+    private static final String DRIVER = "driver, sideslip and cornering drag";
+
+    /** After a stop so early that not every cause has been searched: the rest holds more than the driver. */
+    private static final String NOT_SEARCHED = "causes not searched, and " + DRIVER;
+
+    /** The results up to the first that a stop left out: each cause builds on the one before. */
+    static List<Neighbourhood.Best> first(List<Optional<Neighbourhood.Best>> found) {
+        return found.stream()
+                .takeWhile(Optional::isPresent)
+                .map(Optional::orElseThrow)
+                .toList();
+    }
+
+    /** What was found, or in its place what was known before. */
+    static List<Neighbourhood.Best> or(List<Optional<Neighbourhood.Best>> found, List<Neighbourhood.Best> before) {
+        return IntStream.range(0, before.size())
+                .mapToObj(i -> found.get(i).orElse(before.get(i)))
+                .toList();
     }
 
     /**

@@ -60,6 +60,11 @@ public final class Rounds {
 
     /** Runs a computation for each case; what a stop left out is missing from the results. */
     public <A, R> List<R> run(List<A> cases, Function<A, R> computation) {
+        return each(cases, computation).stream().flatMap(Optional::stream).toList();
+    }
+
+    /** Runs a computation for each case, in their order; what a stop left out is empty. */
+    public <A, R> List<Optional<R>> each(List<A> cases, Function<A, R> computation) {
         Objects.requireNonNull(cases, "cases");
         Objects.requireNonNull(computation, "computation");
         if (cases.isEmpty()) {
@@ -80,7 +85,7 @@ public final class Rounds {
         if (!results.stream().allMatch(Optional::isPresent)) {
             complete.set(false);
         }
-        return results.stream().flatMap(Optional::stream).toList();
+        return results;
     }
 
     /** Whether to stop, which also makes this incomplete. */

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
@@ -62,9 +64,9 @@ class RemainderTest {
         return study.latest(braking).entry();
     }
 
-    /** What no search could take away is left to the driver. */
+    /** What no search could take away is left to the rest, which says that it holds more than the driver. */
     @Test
-    void stoppedAtOnceItLeavesAllToTheDriver() {
+    void stoppedAtOnceItLeavesAllToTheRest() {
         CornerStudy study = study(SampleCars.ROAD_CAR);
         EntryResult entry = straightLine(study);
         Remainder remainder = Remainder.of(study, entry, EACH, 1, new Sweep.Progress() {
@@ -80,8 +82,48 @@ class RemainderTest {
         assertEquals(entry.time() - study.bound().time(), remainder.gap(), 1e-12);
         assertEquals(1, remainder.parts().size());
         assertEquals(
-                "driver, sideslip and cornering drag", remainder.parts().get(0).cause());
+                "causes not searched, and driver, sideslip and cornering drag",
+                remainder.parts().get(0).cause());
         assertEquals(remainder.gap(), remainder.parts().get(0).time(), 1e-12);
+    }
+
+    /** A stop in a later round leaves what an earlier one found, each with its own cause. */
+    @Test
+    void whatAStopLeftOutIsWhatWasKnownBefore() {
+        BrakePlan plan = SampleStudies.straightLine();
+        List<Neighbourhood.Best> before = IntStream.range(0, 3)
+                .mapToObj(i -> new Neighbourhood.Best(plan, 10 + i))
+                .toList();
+        Neighbourhood.Best quicker = new Neighbourhood.Best(plan, 9);
+        assertEquals(
+                List.of(before.get(0), quicker, before.get(2)),
+                Remainder.or(List.of(Optional.empty(), Optional.of(quicker), Optional.empty()), before));
+        assertEquals(
+                List.of(quicker),
+                Remainder.first(List.of(Optional.of(quicker), Optional.empty(), Optional.of(before.get(2)))));
+    }
+
+    /** Stopped in its last tenth, every cause has its part still. */
+    @Tag("long")
+    @Test
+    void stoppedLateItKeepsEachCause() {
+        CornerStudy study = study(SampleCars.ROAD_CAR);
+        AtomicBoolean late = new AtomicBoolean();
+        Remainder remainder = Remainder.of(study, straightLine(study), EACH, 2, new Sweep.Progress() {
+            @Override
+            public void update(int done, int total) {
+                late.set(done > 0.9 * total);
+            }
+
+            @Override
+            public boolean stopped() {
+                return late.get();
+            }
+        });
+        assertFalse(remainder.complete());
+        assertEquals(6, remainder.parts().size());
+        assertEquals(
+                "driver, sideslip and cornering drag", remainder.parts().get(5).cause());
     }
 
     /**

@@ -190,6 +190,19 @@ class RecordedAdviceTest {
         ChosenLap chosen = ChosenLap.of(List.of(file), sweep).get(0);
         CornerAdvice corner =
                 LapAdvice.of(chosen, Optional.empty(), sweep).corners().get(0);
-        assertTrue(corner.withheld().orElseThrow().contains("limits"), corner.toString());
+        String why = corner.withheld().orElseThrow();
+        assertTrue(why.contains("limits") && why.contains("moments") && why.contains("--car"), why);
+    }
+
+    /** One lap of one corner shows no limits; with the true car they are known, and gains are those of that car. */
+    @Test
+    void aShortRunOfAKnownCarGetsAdvice() {
+        Car car = stages.get(0).study().simulator().car();
+        AdvisedRun run = AdvisedRun.of(stages.subList(0, 1), 1, 50, 1, Optional.of(car));
+        assertEquals(Optional.empty(), run.advice().limits());
+        assertFalse(run.items().isEmpty(), run.advice().toString());
+        for (AdvisedRun.Item item : run.items()) {
+            assertTrue(item.truth() > 0 && item.near() && item.held(), item.line());
+        }
     }
 }

@@ -130,7 +130,7 @@ class ArchitectureTest {
 
     /** Packages that may use Hipparchus: those that integrate, search or fit. */
     private static final String[] HIPPARCHUS_ROOMS =
-            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording", "comparison", "envelope");
+            packages("tyre", "grip", "entry", "ideal", "study", "path", "recording");
 
     /** Packages that may use EJML: those that do linear algebra. */
     private static final String[] EJML_ROOMS = packages("handling", "collocation");

@@ -31,9 +31,6 @@ public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak,
     /** Share of a measured variance that is the driver's at least: measuring errors are estimates too. */
     private static final double LEAST_SHARE = 0.5;
 
-    /** Standard deviations from the middle to the end of an interval that holds nine times in ten. */
-    private static final double NINE_IN_TEN = 1.645;
-
     /** Scatter of the grip from day to day and lap to lap, a share; invented for want of a source. */
     private static final double GRIP = 0.01;
 
@@ -64,15 +61,21 @@ public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak,
             return PRACTISED;
         }
         double peak = corner.get(Measure.PEAK_DECELERATION).value();
-        Estimate brakePoint =
-                deviation(braked, one -> from(one, Measure.BRAKE_ON), error(corner.fromTurnIn(Measure.BRAKE_ON)), 1);
+        Estimate brakePoint = deviation(
+                braked,
+                one -> from(one, Measure.BRAKE_ON),
+                corner.fromTurnIn(Measure.BRAKE_ON).deviation(),
+                1);
         Estimate hardness = deviation(
                 braked,
                 one -> value(one, Measure.PEAK_DECELERATION),
-                error(corner.get(Measure.PEAK_DECELERATION)),
+                corner.get(Measure.PEAK_DECELERATION).deviation(),
                 peak);
         Estimate release = deviation(
-                braked, one -> from(one, Measure.RELEASE_END), error(corner.fromTurnIn(Measure.RELEASE_END)), 1);
+                braked,
+                one -> from(one, Measure.RELEASE_END),
+                corner.fromTurnIn(Measure.RELEASE_END).deviation(),
+                1);
         Scatter scatter = new Scatter(
                 "measured over " + braked.size() + " laps",
                 known(brakePoint),
@@ -93,11 +96,6 @@ public record DriverScatter(Scatter scatter, Estimate brakePoint, Estimate peak,
 
     private static double from(RecordedCorner corner, Measure measure) {
         return value(corner, measure) - value(corner, Measure.TURN_IN);
-    }
-
-    /** Standard deviation of a measurement. */
-    private static double error(Estimate measured) {
-        return (measured.high() - measured.low()) / 2 / NINE_IN_TEN;
     }
 
     /** Of what was measured in those laps in which it was, in a unit; none where that is fewer than two. */

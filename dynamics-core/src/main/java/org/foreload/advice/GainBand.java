@@ -15,12 +15,9 @@ import org.foreload.vehicle.Car;
 /**
  * How sure a predicted gain is: it is computed again with each number that is not known exactly a standard deviation
  * off, and the differences add up in squares. To them comes what the fitted car itself is wrong by, a share of the
- * gain.
+ * gain. Its interval holds nine times in ten, whatever the coverage of what was measured.
  */
 final class GainBand {
-
-    /** Standard deviations from the middle to the end of an interval that holds nine times in ten. */
-    private static final double NINE_IN_TEN = 1.645;
 
     /** Standard deviation of what the car makes of a gain, as a share of it; measured on pairs whose truth is known. */
     private static final double SHARE = 0.12;
@@ -76,7 +73,7 @@ final class GainBand {
         Replica replica = fitted.replica();
         BrakePlan plan = fitted.likeness().plan();
         Estimate across = limits.lateral(did.get(Measure.MINIMUM_SPEED).value());
-        double shown = (across.high() - across.low()) / 2 / NINE_IN_TEN / across.value();
+        double shown = across.deviation() / across.value();
         double grip = Math.hypot(shown, FRICTION);
         Release release = plan.release();
         double later = deviation(did, Measure.RELEASE_END);
@@ -94,8 +91,7 @@ final class GainBand {
     }
 
     private static double deviation(RecordedCorner did, Measure measure) {
-        Estimate estimate = did.besideTurnIn(measure);
-        return (estimate.high() - estimate.low()) / 2 / NINE_IN_TEN;
+        return did.besideTurnIn(measure).deviation();
     }
 
     /** The plan as it was fitted, driven with the fitted car. */
@@ -143,6 +139,6 @@ final class GainBand {
             double counted = Double.isNaN(off) ? gain / 2 : off;
             square += counted * counted;
         }
-        return Estimate.around(gain, NINE_IN_TEN * Math.sqrt(square));
+        return Estimate.normal(gain, Math.sqrt(square), Estimate.USUAL_COVERAGE);
     }
 }

@@ -10,7 +10,6 @@ import org.foreload.recording.Measure;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.recording.Run;
 import org.foreload.trace.Trace;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Two runs over the same road. Gaps are times of the first less times of the second at the same place, from the start
@@ -23,7 +22,7 @@ public final class Comparison {
     private final Alignment alignment;
     private final double start;
     private final double end;
-    private final double times;
+    private final double coverage;
     private final List<CornerGap> corners = new ArrayList<>();
 
     private Comparison(Run first, List<RecordedCorner> one, Run second, List<RecordedCorner> other) {
@@ -32,9 +31,7 @@ public final class Comparison {
         this.alignment = Alignment.of(first, one, second, other);
         this.start = Math.max(alignment.placeOfFirst(first.first()), alignment.placeOfSecond(second.first()));
         this.end = Math.min(alignment.placeOfFirst(first.last()), alignment.placeOfSecond(second.last()));
-        double coverage =
-                Math.min(first.cleaning().coverage(), second.cleaning().coverage());
-        this.times = new NormalDistribution().inverseCumulativeProbability((1 + coverage) / 2);
+        this.coverage = Math.min(first.cleaning().coverage(), second.cleaning().coverage());
         if (!(end > start)) {
             throw new InvalidValueException("runs", end - start, "over a road of which both have driven a part");
         }
@@ -153,7 +150,7 @@ public final class Comparison {
         double b = slowness(to);
         double alike = Math.exp(-Math.abs(to - from) / alignment.basis().memory()) * Math.cos(turned(from, to));
         double variance = a * a + b * b - 2 * alike * a * b;
-        return Estimate.around(gap, times * Math.hypot(CLOCK, alignment.error() * Math.sqrt(variance)));
+        return Estimate.normal(gap, Math.hypot(CLOCK, alignment.error() * Math.sqrt(variance)), coverage);
     }
 
     /** What the clocks and the lines between samples add, s, one standard deviation; measured on simulated pairs. */

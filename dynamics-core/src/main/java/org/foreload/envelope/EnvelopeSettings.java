@@ -1,6 +1,7 @@
 package org.foreload.envelope;
 
 import org.foreload.conventions.Checks;
+import org.foreload.recording.Estimate;
 
 /**
  * How friction limits are read from accelerations.
@@ -16,7 +17,7 @@ public record EnvelopeSettings(double quantile, double coverage, int resamples, 
      * 19 of 20 moments within the limits (chosen on simulated laps: less than that reads the limit too low, more reads
      * noise), bands that hold nine times in ten, from 40 resamples.
      */
-    public static final EnvelopeSettings STANDARD = new EnvelopeSettings(0.95, 0.9, 40, 1);
+    public static final EnvelopeSettings STANDARD = new EnvelopeSettings(0.95, Estimate.USUAL_COVERAGE, 40, 1);
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public EnvelopeSettings {

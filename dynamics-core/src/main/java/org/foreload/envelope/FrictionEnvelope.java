@@ -7,12 +7,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.recording.Estimate;
 import org.foreload.recording.Run;
 import org.foreload.study.Sweep;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Friction limits as the laps of one car show them: an ellipse of the accelerations across and along that grows with
@@ -38,16 +39,19 @@ public final class FrictionEnvelope {
 
     private final Ellipse ellipse;
     private final List<Ellipse> again;
-    private final double times;
+    private final double method;
+    private final double coverage;
     private final double slowest;
     private final double fastest;
     private final double mixedUse;
 
-    private FrictionEnvelope(Ellipse ellipse, List<Ellipse> again, double times, double[] speeds, double mixedUse) {
+    private FrictionEnvelope(
+            Ellipse ellipse, List<Ellipse> again, double method, double coverage, double[] speeds, double mixedUse) {
         this.mixedUse = mixedUse;
         this.ellipse = ellipse;
         this.again = again;
-        this.times = times;
+        this.method = method;
+        this.coverage = coverage;
         double[] sorted = speeds.clone();
         Arrays.sort(sorted);
         this.slowest = sorted[0];
@@ -97,8 +101,38 @@ public final class FrictionEnvelope {
         }
         List<Ellipse> again = all(
                 sweep.run(resamples, drawn -> EllipseFit.near(ellipse, Moments.joined(drawn), settings.quantile())));
-        double times = new NormalDistribution().inverseCumulativeProbability((1 + settings.coverage()) / 2);
-        return new FrictionEnvelope(ellipse, again, times, all.speed(), mixedUse(ellipse, moments));
+        return new FrictionEnvelope(
+                ellipse, again, METHOD, settings.coverage(), all.speed(), mixedUse(ellipse, moments));
+    }
+
+    /**
+     * The limits of a car whose friction is known, and not read from laps: those of {@link #of} through its limits at
+     * two speeds, without a band. Braking and cornering take together what the ellipse leaves.
+     *
+     * @param slow speed, m/s, above zero
+     * @param fast another, m/s, above that
+     * @param lateral limit across at a speed, m/s², without braking
+     * @param braking limit of braking at a speed, m/s², in a straight line; what drag slows is in it
+     * @throws InvalidValueException if a speed is not as said, or a limit is not above zero
+     */
+    public static FrictionEnvelope known(
+            double slow, double fast, DoubleUnaryOperator lateral, DoubleUnaryOperator braking) {
+        Objects.requireNonNull(lateral, "lateral");
+        Objects.requireNonNull(braking, "braking");
+        Checks.positive("slow_mps", slow);
+        Checks.positive("fast_minus_slow_mps", fast - slow);
+        double[] across = limits("lateral_mps2", lateral, slow, fast);
+        double[] along = limits("braking_mps2", braking, slow, fast);
+        double over = fast * fast / (slow * slow) - 1;
+        Ellipse ellipse = new Ellipse(
+                slow, across[0], (across[1] / across[0] - 1) / over, along[0], (along[1] / along[0] - 1) / over);
+        return new FrictionEnvelope(ellipse, List.of(), 0, Estimate.USUAL_COVERAGE, new double[] {slow, fast}, 1);
+    }
+
+    private static double[] limits(String field, DoubleUnaryOperator limit, double slow, double fast) {
+        return new double[] {
+            Checks.positive(field, limit.applyAsDouble(slow)), Checks.positive(field, limit.applyAsDouble(fast))
+        };
     }
 
     private static <T> List<T> all(List<Optional<T>> results) {
@@ -196,6 +230,6 @@ public final class FrictionEnvelope {
             double off = limit.applyAsDouble(one) - value;
             square += off * off / again.size();
         }
-        return Estimate.around(value, times * Math.hypot(METHOD * value, Math.sqrt(square)));
+        return Estimate.normal(value, Math.hypot(method * value, Math.sqrt(square)), coverage);
     }
 }

@@ -36,7 +36,7 @@ public record Bend(int number, double start, double end, boolean left, double an
     /** Two bends of the same turn closer than this, m, are one corner with two apexes. */
     private static final double JOINED = 20;
 
-    /** Shares of the peak between which a rising curvature is followed back to zero. */
+    /** Shares of the first peak between which a rising curvature is followed back to zero. */
     private static final double RAMP_LOW = 0.15;
 
     private static final double RAMP_HIGH = 0.6;
@@ -126,13 +126,13 @@ public record Bend(int number, double start, double end, boolean left, double an
     }
 
     /**
-     * Where the curvature leaves zero, m: the rise from {@value #RAMP_LOW} to {@value #RAMP_HIGH} of the peak, followed
-     * back along its best straight line. On a clothoid that is exact.
+     * Where the curvature leaves zero, m: its first rise, from {@value #RAMP_LOW} to {@value #RAMP_HIGH} of the peak
+     * that it comes to, followed back along its best straight line. On a clothoid that is exact.
      */
     static double turnIn(Run run, Bend bend, double notBefore) {
         double[] s = run.station();
         double[] bent = run.curvature();
-        double peak = peak(run, bend);
+        double peak = firstPeak(run, bend);
         int from = Series.index(s, notBefore);
         int high = steep(run, bend, peak);
         int low = high;
@@ -163,7 +163,35 @@ public record Bend(int number, double start, double end, boolean left, double an
 
     /** Station up to which the rise of the curvature is read for the turn-in, m. */
     static double steep(Run run, Bend bend) {
-        return run.station()[steep(run, bend, peak(run, bend))];
+        return run.station()[steep(run, bend, firstPeak(run, bend))];
+    }
+
+    /** Time, s, by which a rise is looked back on and ahead: a wheel is turned in for as long. */
+    private static final double RISING = 0.6;
+
+    /** Share of what the curvature has gained in that time that it must gain in the next, to be rising still. */
+    private static final double STILL_RISING = 0.5;
+
+    /**
+     * Curvature that the first rise comes to, 1/m: where it clearly slackens, rests or falls before the course is at
+     * its tightest, as in a bend of two radii or of two apexes, that which it slackens at; else the peak.
+     */
+    private static double firstPeak(Run run, Bend bend) {
+        double[] s = run.station();
+        double[] time = run.time();
+        double[] bent = run.curvature();
+        double peak = peak(run, bend);
+        int end = Series.index(s, bend.end());
+        for (int i = Series.index(s, bend.start()); i < end && bend.sign() * bent[i] < TIGHT * peak; i++) {
+            double here = bend.sign() * bent[i];
+            double before = bend.sign() * Series.at(time, bent, time[i] - RISING);
+            double behind = bend.sign() * Series.at(time, bent, time[i] + RISING);
+            double slack = STILL_RISING * (here - before) - (behind - here);
+            if (here > RAMP_LOW * peak && slack > SEEN * run.curvatureNoise(s[i])) {
+                return Math.min(peak, Math.max(here, behind));
+            }
+        }
+        return peak;
     }
 
     private static int steep(Run run, Bend bend, double peak) {
@@ -190,13 +218,41 @@ public record Bend(int number, double start, double end, boolean left, double an
      * whose line crosses zero long before.
      */
     private static double earliest(Run run, Bend bend, int low, double peak, double slope) {
-        double noise = run.curvatureNoise(run.station()[low]);
+        // Positions are smoothed over so long that what they waver by passes for a part of the course.
+        boolean sensed = run.recording().has(run.recording().turning());
+        double noise = sensed ? run.curvatureNoise(run.station()[low]) : 0;
         double seen = Math.max(STRAIGHT * peak, SEEN * noise);
         int i = low;
         while (i > 0 && bend.sign() * run.curvature()[i] > seen) {
             i--;
         }
         return run.station()[i] - (seen + WRONG * noise) / slope;
+    }
+
+    /**
+     * Integral of the square of 3/2 u, |u| ≤ 1, folded with itself: what two slopes, one after the other, make of white
+     * noise. By quadrature.
+     */
+    private static final double TWO_SLOPES = 1.546;
+
+    /**
+     * Standard deviation of the noise of the channel that curvature is made of; where that is the positions, of the
+     * acceleration across that they show, m/s².
+     *
+     * @param every time between two positions, s
+     */
+    static double courseNoise(Recording recording, double every) {
+        Channel channel = recording.turning();
+        if (recording.has(channel)) {
+            return Series.noise(Series.known(recording.columns().get(channel)));
+        }
+        if (!recording.hasPosition()) {
+            return 0;
+        }
+        double east = Series.noise(Series.known(recording.columns().get(Channel.X)));
+        double north = Series.noise(Series.known(recording.columns().get(Channel.Y)));
+        double slopes = TWO_SLOPES * every / Math.pow(Signals.POSITION_HALF_WIDTH, 5);
+        return Math.hypot(east, north) / Math.sqrt(2) * Math.sqrt(slopes);
     }
 
     /** Middle of the stretch where the course is tightest, m. */

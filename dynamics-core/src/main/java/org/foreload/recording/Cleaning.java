@@ -30,7 +30,7 @@ public record Cleaning(double halfWidth, double speedScaleError, double coverage
      * half a per cent (a tyre's radius grows and wears by about that; common practice, no source), intervals that hold
      * nine times in ten, from 40 resamples.
      */
-    public static final Cleaning STANDARD = new Cleaning(0.1, 0.005, 0.9, 40, 1);
+    public static final Cleaning STANDARD = new Cleaning(0.1, 0.005, Estimate.USUAL_COVERAGE, 40, 1);
 
     /** Checks the numbers; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
     public Cleaning {

@@ -82,7 +82,7 @@ public record RecordedCorner(Bend bend, Optional<ReleaseShape> shape, Map<Measur
         double low = half(there.value() - there.low(), behind, alike);
         double high = half(there.high() - there.value(), before, alike);
         double value = there.value() - turnIn;
-        return there.known() ? new Estimate(value, value - low, value + high) : Estimate.NONE;
+        return there.known() ? new Estimate(value, value - low, value + high, there.coverage()) : Estimate.NONE;
     }
 
     private static double half(double one, double other, double alike) {

@@ -10,7 +10,6 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.conventions.InvalidValueException;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Finds and measures the corners of a run.
@@ -212,8 +211,7 @@ public final class RecordedCorners {
 
     /** Half the width of an interval of the stated coverage, in standard deviations. */
     private double times() {
-        return new NormalDistribution()
-                .inverseCumulativeProbability((1 + run.cleaning().coverage()) / 2);
+        return Estimate.deviations(run.cleaning().coverage());
     }
 
     /**
@@ -242,7 +240,10 @@ public final class RecordedCorners {
                 .average()
                 .orElse(0);
         double unseen = unseen(measure, bend, reading);
-        Estimate estimate = Estimate.around(value - risen, times() * Math.sqrt(noise + unseen * unseen));
+        Estimate estimate = Estimate.normal(
+                value - risen,
+                Math.sqrt(noise + unseen * unseen),
+                run.cleaning().coverage());
         return switch (measure.kind()) {
             case SHARE -> estimate.within(0, 1);
             case LENGTH, COUNT, NOT_NEGATIVE -> estimate.within(0, Double.POSITIVE_INFINITY);

@@ -71,10 +71,10 @@ public final class Recording {
                     "speed_mps", "missing", "given, unless there is time with distance or position");
         }
         if (time) {
-            rising(Channel.TIME, own.get(Channel.TIME));
+            rising(Channel.TIME, own.get(Channel.TIME), false);
         }
         if (distance) {
-            rising(Channel.DISTANCE, time ? Series.known(own.get(Channel.DISTANCE)) : own.get(Channel.DISTANCE));
+            rising(Channel.DISTANCE, own.get(Channel.DISTANCE), time);
         }
         return new Recording(own, rows, 0);
     }
@@ -103,13 +103,15 @@ public final class Recording {
                 .ifPresent(column -> to.computeIfAbsent(channel, own -> Signals.scaled(column.values(), factor, 0)));
     }
 
-    private static void rising(Channel channel, double[] values) {
+    private static void rising(Channel channel, double[] values, boolean holes) {
+        double before = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < values.length; i++) {
-            boolean rises = i == 0 ? Double.isFinite(values[0]) : values[i] > values[i - 1];
-            if (!rises || Double.isInfinite(values[i])) {
-                throw new InvalidValueException(
-                        channel.field() + ", row " + (i + 1), values[i], "above that of the row before");
+            boolean rises = values[i] > before && values[i] < Double.POSITIVE_INFINITY;
+            if (!rises && !(holes && !Double.isFinite(values[i]))) {
+                String field = channel.field() + ", row " + (i + 1);
+                throw new InvalidValueException(field, values[i], "above that of the row before");
             }
+            before = rises ? values[i] : before;
         }
     }
 
@@ -120,7 +122,8 @@ public final class Recording {
      * @throws InvalidValueException if the station is not finite
      */
     public Recording startingAt(double station) {
-        return new Recording(columns, rows, Checks.finite("station_m", station));
+        Checks.finite("station_m", station);
+        return has(Channel.DISTANCE) ? this : new Recording(columns, rows, station);
     }
 
     /**
@@ -147,7 +150,7 @@ public final class Recording {
         return new Recording(other, rows, origin);
     }
 
-    /** Station of the first row where distance is made from speed, m. */
+    /** Station of the first row where distance is made from speed, m; zero where distance was recorded. */
     public double origin() {
         return origin;
     }
@@ -222,10 +225,8 @@ public final class Recording {
      * three rows: single rows have no say in it, nor has an error code; an offset at rest has.
      */
     public int[] impossibleBrakes() {
-        if (!has(Channel.BRAKE)) {
-            return new int[0];
-        }
-        return Cleaning.impossible(Signals.of(this).time(), columns.get(Channel.BRAKE));
+        double[] brake = columns.get(Channel.BRAKE);
+        return brake == null ? new int[0] : Cleaning.impossible(Signals.of(this).time(), brake);
     }
 
     /** The same with the cells of a channel in some rows left empty. */

@@ -13,8 +13,8 @@ import org.foreload.trace.Trace;
  * A recording, cleaned, on one distance axis: gaps bridged, sensor offsets taken off, noise smoothed without delay.
  *
  * <p>Distance is that of the recording, if it has one; otherwise it is speed integrated over time from zero at the
- * first row, with the speed's scale corrected by position where there is one. Curvature is yaw rate over speed, else
- * lateral acceleration over speed squared, else the turning of the course between positions.
+ * first row, with the speed's scale corrected by position where there is one. Curvature is lateral acceleration over
+ * speed squared, else yaw rate over speed, else the turning of the course between positions.
  */
 public final class Run {
 
@@ -92,7 +92,7 @@ public final class Run {
         this.throttle = recording.has(Channel.THROTTLE) ? signals.filled(Channel.THROTTLE) : null;
         this.throttleAsked = like == null ? CornerMeter.asked(throttle) : like.throttleAsked;
         this.courseEvery = like == null ? period(recording.turning()) : like.courseEvery;
-        this.courseNoise = like == null ? courseNoise(recording) : like.courseNoise;
+        this.courseNoise = like == null ? Bend.courseNoise(recording, period(Channel.X)) : like.courseNoise;
     }
 
     /** Half the width, s, over which a speed is differentiated at least. */
@@ -313,23 +313,15 @@ public final class Run {
     }
 
     /**
-     * Standard deviation of the smoothed curvature at a station, 1/m, by the noise of the channel that it is made of.
+     * Standard deviation of the smoothed curvature at a station, 1/m, by the noise of the channels that it is made of.
      */
     double curvatureNoise(double s) {
         double v = Math.max(1, speedAt(s));
-        double samples = Math.max(1, 2 * cleaning.halfWidth() / courseEvery);
-        if (recording.has(Channel.LATERAL)) {
-            return courseNoise / (v * v) / Math.sqrt(samples);
+        if (!recording.has(recording.turning())) {
+            return courseNoise / (v * v);
         }
-        return courseNoise / v / Math.sqrt(samples);
-    }
-
-    /** Standard deviation of the noise of the channel that curvature is made of; zero where that is the positions. */
-    private static double courseNoise(Recording recording) {
-        Channel channel = recording.turning();
-        return recording.has(channel)
-                ? Series.noise(Series.known(recording.columns().get(channel)))
-                : 0;
+        double samples = Math.max(1, 2 * cleaning.halfWidth() / courseEvery);
+        return courseNoise / (recording.has(Channel.LATERAL) ? v * v : v) / Math.sqrt(samples);
     }
 
     /** Median time between two numbers of a channel, s; between two rows where it was not recorded. */

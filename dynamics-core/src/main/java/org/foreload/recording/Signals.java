@@ -292,10 +292,12 @@ record Signals(Recording recording, double[] time) {
          */
         private static final double LEAST = 0.04;
 
-        /** Steps in which a delay is looked for, s, and half the width over which both sides are smoothed, s. */
+        /** Steps in which a delay is looked for, s, and half the width of what smooths one slope, and both, s. */
         private static final double STEP = 0.02;
 
         private static final double HALF_WIDTH = 0.15;
+
+        private static final double SLOPE_HALF_WIDTH = 0.25;
 
         /** Correlation from which two channels show the same. */
         private static final double SAME = 0.9;
@@ -324,7 +326,8 @@ record Signals(Recording recording, double[] time) {
         }
 
         /**
-         * How far the deceleration follows the brake, s; NaN where that cannot be seen. Both are smoothed alike.
+         * How far the deceleration follows the brake, s; NaN where that cannot be seen. Their slopes are compared: what
+         * drag and a shut throttle slow besides changes with the speed, and would pull the deceleration forward.
          *
          * @param time of each row, s
          * @param brake at each row, zero at rest
@@ -332,11 +335,9 @@ record Signals(Recording recording, double[] time) {
          */
         static double ofDeceleration(double[] time, double[] brake, double[] along) {
             double[] slowing = new double[along.length];
-            for (int i = 0; i < slowing.length; i++) {
-                slowing[i] = Math.max(0, -along[i]);
-            }
-            Series.Windows windows = Series.Windows.of(time, HALF_WIDTH);
-            return behind(time, windows.smooth(slowing), windows.smooth(brake));
+            Arrays.setAll(slowing, i -> Math.max(0, -along[i]));
+            Series.Windows windows = Series.Windows.of(time, SLOPE_HALF_WIDTH);
+            return behind(time, windows.slope(slowing), windows.slope(brake));
         }
 
         /** How far the first is behind the second, s; NaN where that cannot be seen. */

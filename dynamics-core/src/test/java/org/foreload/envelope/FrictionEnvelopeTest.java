@@ -166,4 +166,23 @@ class FrictionEnvelopeTest {
         List<Run> slow = laps(truth, 1, 1, 5);
         assertThrows(InvalidValueException.class, () -> FrictionEnvelope.of(slow, EnvelopeSettings.STANDARD));
     }
+
+    /** Limits that grow with the square of speed lie on the law everywhere; the ellipse is x² + y² = 1. Arithmetic. */
+    @Test
+    void knownLimitsAreThoseOfTheCar() {
+        Truth car = new Truth(11, 0.002, 12, -0.001);
+        FrictionEnvelope known = FrictionEnvelope.known(20, 50, car::lateral, car::braking);
+        for (double speed : new double[] {10, 20, 33, 50, 60}) {
+            Estimate across = known.lateral(speed);
+            assertEquals(car.lateral(speed), across.value(), 1e-9);
+            assertEquals(0, across.high() - across.low(), 1e-12);
+            assertEquals(car.braking(speed), known.braking(speed).value(), 1e-9);
+            assertEquals(1, known.use(speed, 0.6 * car.braking(speed), 0.8 * car.lateral(speed)), 1e-9);
+        }
+        assertEquals(20, known.lowestSpeed());
+        assertEquals(50, known.highestSpeed());
+        assertEquals(1, known.mixedUse());
+        assertThrows(InvalidValueException.class, () -> FrictionEnvelope.known(20, 20, car::lateral, car::braking));
+        assertThrows(InvalidValueException.class, () -> FrictionEnvelope.known(20, 30, v -> 0, car::braking));
+    }
 }

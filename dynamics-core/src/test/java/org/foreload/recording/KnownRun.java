@@ -29,20 +29,24 @@ public final class KnownRun {
     static final double ARC = 60;
 
     private final BrakePlan plan;
-    private final Path path = SegmentPath.of(
-            APPROACH,
-            List.of(
-                    Segment.spiralIn(SPIRAL, RADIUS, Turn.LEFT),
-                    Segment.arc(ARC, RADIUS, Turn.LEFT),
-                    Segment.spiralOut(SPIRAL, RADIUS, Turn.LEFT)),
-            200,
-            5);
+    private final Path path;
     private final double[] speeds;
     private final double[] times;
 
     /** Drives a plan. */
     public KnownRun(BrakePlan plan) {
+        this(
+                plan,
+                List.of(
+                        Segment.spiralIn(SPIRAL, RADIUS, Turn.LEFT),
+                        Segment.arc(ARC, RADIUS, Turn.LEFT),
+                        Segment.spiralOut(SPIRAL, RADIUS, Turn.LEFT)));
+    }
+
+    /** Drives a plan into another corner. */
+    KnownRun(BrakePlan plan, List<Segment> corner) {
         this.plan = plan;
+        this.path = SegmentPath.of(APPROACH, corner, 200, 5);
         int steps = 60_000;
         speeds = new double[steps];
         times = new double[steps];

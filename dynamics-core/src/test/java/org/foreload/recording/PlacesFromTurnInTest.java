@@ -13,6 +13,7 @@ import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -28,9 +29,13 @@ class PlacesFromTurnInTest {
 
     /** A run that brakes so far before turn-in, behind a straight of so many metres more than usual. */
     private static RecordedCorner corner(double brakePoint, double straight, long seed) {
+        return corner(brakePoint, straight, seed, Cleaning.STANDARD);
+    }
+
+    private static RecordedCorner corner(double brakePoint, double straight, long seed, Cleaning cleaning) {
         KnownRun known = new KnownRun(
                 Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -10, 40)).from(brakePoint));
-        Run run = Run.of(behind(known.recording(RATE, 0, 1, seed, false), straight), Cleaning.STANDARD);
+        Run run = Run.of(behind(known.recording(RATE, 0, 1, seed, false), straight), cleaning);
         return RecordedCorners.of(run).get(0);
     }
 
@@ -84,6 +89,44 @@ class PlacesFromTurnInTest {
         }
         double truth = Math.sqrt(square);
         assertEquals(truth, DriverScatter.of(laps.get(0), laps).scatter().brakePoint(), 0.15 * truth);
+    }
+
+    private static Cleaning covering(double coverage) {
+        Cleaning usual = Cleaning.STANDARD;
+        return new Cleaning(usual.halfWidth(), usual.speedScaleError(), coverage, usual.resamples(), usual.seed());
+    }
+
+    /** How wide intervals are asked for is no matter of the driver's, nor of how well a place was found. */
+    @Test
+    void scatterIsTheDriversWhateverTheCoverage() {
+        List<RecordedCorner> narrow = new ArrayList<>();
+        List<RecordedCorner> wide = new ArrayList<>();
+        for (int lap = 0; lap < 4; lap++) {
+            narrow.add(corner(BEFORE + lap, 0, 20 + lap, covering(0.5)));
+            wide.add(corner(BEFORE + lap, 0, 20 + lap, covering(0.99)));
+        }
+        for (Measure place : List.of(Measure.BRAKE_ON, Measure.TURN_IN)) {
+            Estimate one = narrow.get(0).get(place);
+            Estimate other = wide.get(0).get(place);
+            assertEquals(one.deviation(), other.deviation(), 1e-9);
+            assertEquals(2.5758 / 0.6745, half(other) / half(one), 1e-3);
+        }
+        DriverScatter one = DriverScatter.of(narrow.get(0), narrow);
+        DriverScatter other = DriverScatter.of(wide.get(0), wide);
+        assertEquals(one.scatter().brakePoint(), other.scatter().brakePoint(), 1e-9);
+        assertEquals(one.scatter().releaseTiming(), other.scatter().releaseTiming(), 0.01);
+        assertEquals(one.brakePoint().high(), other.brakePoint().high(), 1e-9);
+    }
+
+    /** Quantiles of the normal law: NIST/SEMATECH, e-Handbook of Statistical Methods, 1.3.6.7.1. */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.6745", "0.9, 1.6449", "0.95, 1.9600", "0.99, 2.5758"})
+    void anIntervalKnowsItsDeviation(double coverage, double deviations) {
+        Estimate estimate = Estimate.normal(7, 2, coverage);
+        assertEquals(2 * deviations, estimate.high() - 7, 1e-3);
+        assertEquals(2, estimate.deviation(), 1e-12);
+        assertEquals(coverage, estimate.within(6, 8).coverage());
+        assertEquals(coverage, estimate.reaching(0, 20).coverage());
     }
 
     @Test

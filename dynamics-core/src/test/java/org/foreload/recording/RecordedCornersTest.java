@@ -205,6 +205,42 @@ class RecordedCornersTest {
         assertMissing("time_s, row 8", Map.of(Channel.TIME, back, Channel.SPEED, rising));
     }
 
+    /** The row that is named is that of the table, though a row above it has no distance. Counting. */
+    @Test
+    void theWrongRowIsNamedWhateverIsMissingAboveIt() {
+        double[] time = new double[100];
+        double[] distance = new double[100];
+        for (int i = 0; i < time.length; i++) {
+            time[i] = 0.02 * i;
+            distance[i] = i % 2 == 0 ? i : Double.NaN;
+        }
+        distance[80] = 70;
+        assertMissing("s_m, row 81", Map.of(Channel.TIME, time, Channel.DISTANCE, distance));
+        distance[80] = 80;
+        assertEquals(
+                100,
+                Recording.of(Map.of(Channel.TIME, time, Channel.DISTANCE, distance))
+                        .rows());
+    }
+
+    /** A recorded distance is left as it is by where a part begins, and so is how well it is known. */
+    @Test
+    void aPartWithItsOwnDistanceHasNoOrigin() {
+        Recording recording = new KnownRun(plan(ReleaseShapes.HELD)).recording(50, 0, 1, 3, false);
+        Map<Channel, double[]> columns = new EnumMap<>(recording.columns());
+        columns.put(
+                Channel.DISTANCE, Signals.integrated(recording.column(Channel.TIME), recording.column(Channel.SPEED)));
+        Recording measured = Recording.of(columns);
+        assertEquals(0, measured.startingAt(5000).origin());
+        assertEquals(
+                only(measured).get(Measure.BRAKE_ON),
+                only(measured.startingAt(5000)).get(Measure.BRAKE_ON));
+        // A distance made of speed is as badly known as the road before it: half a per cent of 5 km.
+        Estimate far = only(recording.startingAt(5000)).get(Measure.BRAKE_ON);
+        assertEquals(25, far.deviation(), 1);
+        assertThrows(InvalidValueException.class, () -> measured.startingAt(Double.NaN));
+    }
+
     private static void assertMissing(String field, Map<Channel, double[]> columns) {
         assertEquals(
                 field,

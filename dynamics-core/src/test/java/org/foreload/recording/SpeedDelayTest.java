@@ -87,6 +87,29 @@ class SpeedDelayTest {
                 Double.NaN, Run.of(Recording.of(columns), Cleaning.STANDARD).brakeLag());
     }
 
+    /**
+     * A car that slows as the brake says, at once, by air besides, which takes as much as 3 m/s² at 50 m/s and less the
+     * slower it is: it follows the brake by nothing. Kinematics.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0.01", "1, 0.015", "2, 0.03"})
+    void whatTheAirSlowsIsNoLag(double noise, double allowed) {
+        Recording recording = KNOWN.recording(50, 0.5, 0, 3, false);
+        SplittableRandom random = new SplittableRandom(3);
+        double[] speed = recording.column(Channel.SPEED);
+        double[] brake = recording.column(Channel.BRAKE);
+        double[] along = new double[brake.length];
+        for (int i = 0; i < along.length; i++) {
+            double air = 3 * speed[i] * speed[i] / (KnownRun.SPEED * KnownRun.SPEED);
+            along[i] = -air - brake[i] + noise * 0.4 * random.nextGaussian();
+            brake[i] += noise * 0.1 * random.nextGaussian();
+        }
+        Map<Channel, double[]> columns = new EnumMap<>(recording.columns());
+        columns.put(Channel.BRAKE, brake);
+        columns.put(Channel.LONGITUDINAL, along);
+        assertEquals(0, Run.of(Recording.of(columns), Cleaning.STANDARD).brakeLag(), allowed);
+    }
+
     private static RecordedCorner corner(Recording recording) {
         return RecordedCorners.of(Run.of(recording, Cleaning.STANDARD.withoutResamples()))
                 .get(0);

@@ -80,7 +80,7 @@ public final class RecordingAnswer {
             people = people.note("The speed was " + Numbers.rounded(Math.abs(delay), 2) + " s "
                     + (delay > 0 ? "behind" : "ahead of") + " the accelerations; it was moved.");
         }
-        if (lag < -SHOWN_LAG || lag > LONGEST_LAG) {
+        if (lag < -KNOWN_TO || lag > LONGEST_LAG) {
             people = people.note("The deceleration comes " + Numbers.rounded(Math.abs(lag), 2) + " s "
                     + (lag < 0 ? "before" : "after") + " the brake. A car takes 0 to " + Numbers.shortest(LONGEST_LAG)
                     + " s: one of the two channels is delayed, and where the brake comes on and off is wrong by what it "
@@ -92,8 +92,8 @@ public final class RecordingAnswer {
     /** Time, s, in which a car's brakes and tyres follow the pedal at most; common practice, no source. */
     private static final double LONGEST_LAG = 0.25;
 
-    /** Half the last digit of a lag that is shown, s. */
-    private static final double SHOWN_LAG = 0.005;
+    /** Time, s, to which a lag is known where nothing is delayed: by which channels of one logger may differ. */
+    private static final double KNOWN_TO = 0.02;
 
     private static final String CAUTION = "It says what was done, not what to do: a closed track, local rules and "
             + "a qualified instructor come first.";

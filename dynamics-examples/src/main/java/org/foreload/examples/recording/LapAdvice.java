@@ -1,5 +1,6 @@
 package org.foreload.examples.recording;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -11,6 +12,7 @@ import org.foreload.advice.Habit;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.EnvelopeSettings;
 import org.foreload.envelope.FrictionEnvelope;
+import org.foreload.grip.GgDiagram;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
@@ -18,7 +20,7 @@ import org.foreload.vehicle.Car;
 /**
  * What a driver could do otherwise, corner by corner.
  *
- * @param limits that all laps of the file show; empty where the car is hardly worked, or where nobody asked
+ * @param limits that all laps of the file show; empty where they are too short for that, or where nobody asked
  * @param corners advice for each corner of the lap, in driving order; as many as there are corners
  */
 public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> corners) {
@@ -46,25 +48,76 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
     }
 
     /**
-     * Advice for the quickest lap of a file: limits and scatter are those of all its laps.
+     * Advice for the quickest lap of a file: limits and scatter are those of all its laps. Where these are too short to
+     * show limits, those of the car count, if it is known.
      *
      * @param car the car, where it is known
      * @param sweep on how many threads
      */
     public static LapAdvice of(ChosenLap chosen, Optional<Car> car, Sweep sweep) {
         MeasuredLap lap = chosen.lap();
+        Optional<FrictionEnvelope> shown;
         FrictionEnvelope limits;
         try {
             limits = FrictionEnvelope.of(
                     chosen.all().stream().map(MeasuredLap::run).toList(), EnvelopeSettings.STANDARD, sweep.threads());
+            shown = Optional.of(limits);
         } catch (InvalidValueException e) {
-            return none(chosen, "the car is not worked hard enough for its limits to be seen");
+            if (car.isEmpty()) {
+                return none(chosen, tooShort(e));
+            }
+            limits = limits(car.get(), lap);
+            shown = Optional.empty();
         }
+        return of(chosen, limits, shown, car, sweep);
+    }
+
+    private static String tooShort(InvalidValueException moments) {
+        return "the laps do not show the limits of the car: it is worked in " + moments.value()
+                + " moments, where it takes " + moments.allowed() + "; with --car its friction is known";
+    }
+
+    private static LapAdvice of(
+            ChosenLap chosen,
+            FrictionEnvelope limits,
+            Optional<FrictionEnvelope> shown,
+            Optional<Car> car,
+            Sweep sweep) {
+        MeasuredLap lap = chosen.lap();
         Adviser adviser = new Adviser(lap.run(), lap.corners(), limits, car, AdviceSettings.STANDARD);
         List<Habit> habits = IntStream.range(0, lap.corners().size())
                 .mapToObj(i -> habit(chosen, i, limits))
                 .toList();
-        return new LapAdvice(Optional.of(limits), adviser.all(habits, sweep));
+        return new LapAdvice(shown, adviser.all(habits, sweep));
+    }
+
+    /** Points of a g-g diagram from which a limit is read. */
+    private static final int POINTS = 41;
+
+    /** Limits of a car whose friction is known, at the speeds of a lap: those of its g-g diagram. */
+    private static FrictionEnvelope limits(Car car, MeasuredLap lap) {
+        double[] speeds = lap.run().resampled(1).column("speed_mps").values();
+        double slow = Arrays.stream(speeds).min().orElseThrow();
+        double fast = Arrays.stream(speeds).max().orElseThrow();
+        return FrictionEnvelope.known(slow, Math.max(slow + 1, fast), v -> lateral(car, v), v -> braking(car, v));
+    }
+
+    /** The most across without braking, m/s²; between two points of the diagram on their straight line. */
+    private static double lateral(Car car, double speed) {
+        List<GgDiagram.Point> rim = GgDiagram.of(car, speed, POINTS).boundary();
+        int behind = 1;
+        while (behind < rim.size() - 1 && rim.get(behind).deceleration() < 0) {
+            behind++;
+        }
+        GgDiagram.Point one = rim.get(behind - 1);
+        GgDiagram.Point other = rim.get(behind);
+        double share = -one.deceleration() / (other.deceleration() - one.deceleration());
+        return one.lateral() + Math.max(0, share) * (other.lateral() - one.lateral());
+    }
+
+    private static double braking(Car car, double speed) {
+        List<GgDiagram.Point> rim = GgDiagram.of(car, speed, 2).boundary();
+        return rim.get(rim.size() - 1).deceleration();
     }
 
     /**

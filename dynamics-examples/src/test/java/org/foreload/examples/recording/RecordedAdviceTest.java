@@ -9,13 +9,19 @@ import java.util.List;
 import java.util.Optional;
 import org.foreload.advice.Advice;
 import org.foreload.advice.AdviceSettings;
+import org.foreload.advice.Adviser;
 import org.foreload.advice.Change;
 import org.foreload.advice.CornerAdvice;
 import org.foreload.advice.DriverScatter;
+import org.foreload.advice.Habit;
 import org.foreload.advice.Likeness;
+import org.foreload.envelope.EnvelopeSettings;
+import org.foreload.envelope.FrictionEnvelope;
 import org.foreload.recording.Cleaning;
 import org.foreload.recording.RecordedCorner;
+import org.foreload.recording.RecordedCorners;
 import org.foreload.recording.Recording;
+import org.foreload.recording.Run;
 import org.foreload.risk.Scatter;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
@@ -190,6 +196,52 @@ class RecordedAdviceTest {
         ChosenLap chosen = ChosenLap.of(List.of(file), sweep).get(0);
         CornerAdvice corner =
                 LapAdvice.of(chosen, Optional.empty(), sweep).corners().get(0);
-        assertTrue(corner.withheld().orElseThrow().contains("limits"), corner.toString());
+        String why = corner.withheld().orElseThrow();
+        assertTrue(why.contains("limits") && why.contains("moments") && why.contains("--car"), why);
+    }
+
+    /**
+     * How wide the intervals of the recording and of the limits are asked for says nothing of the gains: to a driver of
+     * one corner, recorded once, the same advice with the same intervals.
+     */
+    @Test
+    void adviceIsTheSameWhateverTheCoverageOfTheRecording() {
+        List<Recording> laps = new ArrayList<>();
+        for (int lap = 0; lap < 5; lap++) {
+            MadeRun made = DemoRuns.lap(stages.subList(0, 1), 1, 1 + lap);
+            laps.add(Recording.of(Sensors.usual(50).record(made, 1 + lap)));
+        }
+        List<Advice> narrow = covering(laps, 0.5);
+        List<Advice> wide = covering(laps, 0.99);
+        assertFalse(narrow.isEmpty());
+        assertEquals(narrow.size(), wide.size());
+        for (int i = 0; i < narrow.size(); i++) {
+            assertEquals(narrow.get(i).gain().value(), wide.get(i).gain().value(), 1e-9);
+            assertEquals(narrow.get(i).gain().low(), wide.get(i).gain().low(), 1e-3);
+            assertEquals(narrow.get(i).gain().high(), wide.get(i).gain().high(), 1e-3);
+        }
+    }
+
+    private static List<Advice> covering(List<Recording> laps, double coverage) {
+        List<Run> runs = laps.stream()
+                .map(lap -> Run.of(lap, new Cleaning(0.1, 0.005, coverage, 40, 1)))
+                .toList();
+        FrictionEnvelope limits = FrictionEnvelope.of(runs, new EnvelopeSettings(0.95, coverage, 40, 1));
+        List<RecordedCorner> corners = RecordedCorners.of(runs.get(0));
+        return new Adviser(runs.get(0), corners, limits, Optional.empty(), AdviceSettings.STANDARD)
+                .of(0, new Habit(DriverScatter.PRACTISED, 0))
+                .items();
+    }
+
+    /** One lap of one corner shows no limits; with the true car they are known, and gains are those of that car. */
+    @Test
+    void aShortRunOfAKnownCarGetsAdvice() {
+        Car car = stages.get(0).study().simulator().car();
+        AdvisedRun run = AdvisedRun.of(stages.subList(0, 1), 1, 50, 1, Optional.of(car));
+        assertEquals(Optional.empty(), run.advice().limits());
+        assertFalse(run.items().isEmpty(), run.advice().toString());
+        for (AdvisedRun.Item item : run.items()) {
+            assertTrue(item.truth() > 0 && item.near() && item.held(), item.line());
+        }
     }
 }

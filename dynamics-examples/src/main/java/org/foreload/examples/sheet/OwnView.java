@@ -152,7 +152,8 @@ public record OwnView(List<String> sentences, List<Row> rows, String svg) {
     private static Row place(String name, OwnEntry own, Measure measure, double plan) {
         Estimate there = own.corner().besideTurnIn(measure);
         double moved = own.corner().get(Measure.TURN_IN).value() - own.turnIn();
-        Estimate onAxis = new Estimate(there.value() + moved, there.low() + moved, there.high() + moved);
+        Estimate onAxis =
+                new Estimate(there.value() + moved, there.low() + moved, there.high() + moved, there.coverage());
         return row(name, onAxis, 1, plan, 1, "later", "earlier", " m", measure.field());
     }
 

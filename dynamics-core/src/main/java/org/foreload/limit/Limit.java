@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.collocation.Progress;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
@@ -253,18 +254,25 @@ public final class Limit {
         return true;
     }
 
+    /** How far the centre of gravity may go to one side, m, on a road of that width. */
+    private static double room(double width, Band band, double halfCar) {
+        if (band instanceof Band.Within within) {
+            Checks.positive("half_width_m", width);
+            return Math.min(within.metres(), width);
+        }
+        if (!(width > halfCar)) {
+            throw new InvalidValueException("half_width_m", width, "more than half of the car's width");
+        }
+        return width - halfCar;
+    }
+
     private static RoadEquations.Place point(
             Path path, Band band, double halfCar, double brakeUntil, boolean held, double s) {
-        double left = path.widthLeft(s) - halfCar;
-        double right = path.widthRight(s) - halfCar;
+        double left = room(path.widthLeft(s), band, halfCar);
+        double right = room(path.widthRight(s), band, halfCar);
         double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
-        if (band instanceof Band.Within within) {
-            left = within.metres();
-            right = within.metres();
-            price = s < HELD_BEFORE && held ? HELD_PRICE : price;
-        }
-        if (!(left > 0 && right > 0)) {
-            throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");
+        if (band instanceof Band.Within && held && s < HELD_BEFORE) {
+            price = HELD_PRICE;
         }
         return new RoadEquations.Place(
                 s,

@@ -91,6 +91,17 @@ class LimitTest {
         }
     }
 
+    /** A band wider than the road ends where the road does, on both sides. */
+    @Test
+    void aBandWiderThanTheRoadEndsAtItsEdges() {
+        Corner narrow = LimitCases.bend(30, 1.2, Turn.LEFT);
+        LimitResult result = solve(LimitCases.LIGHT, narrow, Band.within(4), 10, COARSE);
+        assertTrue(result.converged(), "residual " + result.optimality());
+        for (LimitPoint point : result.points()) {
+            assertTrue(Math.abs(point.offset()) <= 1.2 + 1e-4, point.toString());
+        }
+    }
+
     /**
      * A road that is banked on its straights, too, is steered straight there, and gains what the quasi-steady profile
      * gains by the banking: the lags cost the same. Agreed accuracy: a sixth of that gain.

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.conventions.InvalidValueException;
@@ -88,6 +89,26 @@ class LimitTest {
         for (LimitPoint point : NEAR.points()) {
             assertTrue(Math.abs(point.offset()) <= 0.15 + 1e-4, point.toString());
             assertTrue(Math.max(point.frontUtilisation(), point.rearUtilisation()) <= 1.01, point.toString());
+        }
+    }
+
+    /** Acceleration, m/s², to which intervals of 18 m follow one that bends. */
+    private static final double AGREED = 0.3;
+
+    /**
+     * On the straight behind the corner the brake stays off to the last metre, and speed changes by what the
+     * deceleration says: v dv = −d ds (kinematics), with d as a straight line between two rows.
+     */
+    @Test
+    void theLastMetresAreDrivenAsThoseBefore() {
+        List<LimitPoint> points = NEAR.points();
+        for (int i = points.size() - 6; i + 1 < points.size(); i++) {
+            LimitPoint from = points.get(i);
+            LimitPoint to = points.get(i + 1);
+            double rise = (to.speed() * to.speed() - from.speed() * from.speed()) / 2;
+            double mean = rise / (to.station() - from.station());
+            assertEquals(-(from.deceleration() + to.deceleration()) / 2, mean, AGREED, from + " to " + to);
+            assertEquals(0, to.brake(), 0.01, to.toString());
         }
     }
 

@@ -3,6 +3,7 @@ package org.foreload.validation.law;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -40,6 +41,9 @@ class LimitLaws {
 
     /** How far a bound may be passed, m: the tolerance of the search, in its unit of 1 m, with room. */
     private static final double EDGE = 1e-3;
+
+    /** Acceleration, m/s², to which the coarse mesh of a straight follows a line that bends. */
+    private static final double AGREED = 0.3;
 
     /** Empty if the corner cannot be driven from that speed at all, or no optimum is found. */
     static Optional<LimitResult> solved(Case one, Corner corner, Band band, LimitOptions options) {
@@ -80,6 +84,26 @@ class LimitLaws {
             assertTrue(
                     point.offset() <= path.widthLeft(s) + EDGE && point.offset() >= -path.widthRight(s) - EDGE,
                     () -> point + " on a road of " + path.widthLeft(s) + " m to each side");
+        }
+    }
+
+    @Property(tries = TRIES, seed = SEED)
+    void theLastMetresAreDrivenAsThoseBefore(@ForAll Case one) {
+        theLastMetresAreDrivenAsThoseBefore(one, COARSE);
+    }
+
+    /** The brake is off at the end, and speed changes as the deceleration says: v dv = −d ds (kinematics). */
+    static void theLastMetresAreDrivenAsThoseBefore(Case one, LimitOptions options) {
+        Optional<LimitResult> found = solved(one, one.corner(), Band.within(0.15), options);
+        Assume.that(found.isPresent());
+        List<LimitPoint> points = found.get().points();
+        for (int i = points.size() - 4; i + 1 < points.size(); i++) {
+            LimitPoint from = points.get(i);
+            LimitPoint to = points.get(i + 1);
+            double rise = (to.speed() * to.speed() - from.speed() * from.speed()) / 2;
+            double mean = rise / (to.station() - from.station());
+            assertEquals(-(from.deceleration() + to.deceleration()) / 2, mean, AGREED, () -> from + " to " + to);
+            assertEquals(0, to.brake(), AGREED, to::toString);
         }
     }
 

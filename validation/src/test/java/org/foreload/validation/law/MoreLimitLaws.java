@@ -29,6 +29,11 @@ class MoreLimitLaws {
     }
 
     @Property(tries = TRIES, seed = SEED)
+    void theLastMetresAreDrivenAsThoseBefore(@ForAll Case one) {
+        LimitLaws.theLastMetresAreDrivenAsThoseBefore(one, LimitOptions.STANDARD);
+    }
+
+    @Property(tries = TRIES, seed = SEED)
     void theMirroredCornerTakesTheSameTime(@ForAll Case one) {
         LimitLaws.theMirroredCornerTakesTheSameTime(one, LimitOptions.STANDARD);
     }

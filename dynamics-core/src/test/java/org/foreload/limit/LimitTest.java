@@ -13,6 +13,7 @@ import org.foreload.path.Corner;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -211,5 +212,14 @@ class LimitTest {
         Corner corner = LimitCases.bend(12, 5, Turn.LEFT);
         Corner fast = new Corner("fast", 70, corner.path());
         assertThrows(InvalidValueException.class, () -> Limit.solve(LimitCases.ROAD, fast, Band.within(0.15)));
+    }
+
+    /** Without yaw inertia there is no yaw acceleration to find: the car is refused by that field. */
+    @Test
+    void aCarWithoutYawInertiaIsRefused() {
+        Car point = LimitCases.LIGHT.with(new Chassis(780, 2.4, 1.25, 0.45, 0, 1.42, 1.44));
+        InvalidValueException refused =
+                assertThrows(InvalidValueException.class, () -> solve(point, BEND, Band.within(0.15), 10, COARSE));
+        assertEquals("yaw_inertia_kg_m2", refused.field());
     }
 }

@@ -57,6 +57,7 @@ public final class BrakingGrip {
      * which it rolls over.
      */
     public double lateralAcceleration(double deceleration) {
+        Checks.number("deceleration", deceleration);
         return grip.lateralLimit(deceleration);
     }
 

@@ -2,7 +2,9 @@ package org.foreload.handling;
 
 import java.util.Objects;
 import org.foreload.bicycle.WheelLocks;
+import org.foreload.load.Wheel;
 import org.foreload.load.WheelLoads;
+import org.foreload.tyre.Tyre;
 import org.foreload.vehicle.Car;
 
 /**
@@ -39,6 +41,32 @@ public record OperatingPoint(
         Objects.requireNonNull(car, "car");
         Objects.requireNonNull(loads, "loads");
         Objects.requireNonNull(locks, "locks");
+    }
+
+    /** Force along a wheel that the pedals ask for, N, positive forward. */
+    double asked(Wheel wheel) {
+        double brakeShare = wheel.front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
+        double driveFront = car.driveline().drivenAxle().frontShare();
+        double driveShare = wheel.front() ? driveFront : 1 - driveFront;
+        return (driveForce * driveShare - brakeForce * brakeShare) / 2;
+    }
+
+    /** Lateral slip that the tyre of a wheel feels. */
+    double slip(Wheel wheel) {
+        return wheel.front() ? frontSlip : rearSlip;
+    }
+
+    /** Share of the force that a wheel can carry rolling up to which it gives what is asked of it. */
+    double mostShare(Wheel wheel) {
+        return asked(wheel) < 0 && car.antiLock() ? Car.ANTI_LOCK_SHARE : 1;
+    }
+
+    /** Whether anti-lock brakes keep a wheel from braking as hard as the pedal asks of it. */
+    boolean heldBack(Wheel wheel) {
+        Tyre tyre = wheel.front() ? car.frontTyre() : car.rearTyre();
+        return car.antiLock()
+                && asked(wheel) < 0
+                && !(-asked(wheel) < Car.ANTI_LOCK_SHARE * tyre.rollingForceLimit(slip(wheel), loads.of(wheel)));
     }
 
     /** Slip angle of the front wheels as their motion has it, rad. */

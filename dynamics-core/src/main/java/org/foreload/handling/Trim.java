@@ -3,9 +3,12 @@ package org.foreload.handling;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.foreload.bicycle.BicycleState;
 import org.foreload.bicycle.WheelLocks;
 import org.foreload.conventions.Checks;
+import org.foreload.load.Wheel;
 import org.foreload.load.WheelLoads;
 import org.foreload.vehicle.Car;
 
@@ -171,6 +174,16 @@ public record Trim(
                 Derivative.ofEach(a -> equations.residual(unknown, a, deceleration), lateralAcceleration, BEND[2]);
         double[] change = Linear.solve(jacobian(equations, unknown, lateralAcceleration, deceleration), right);
         return -change[1] - car.chassis().wheelbase() / (speed * speed);
+    }
+
+    /**
+     * The wheels that anti-lock brakes keep from braking as hard as the pedal asks of them; none without such brakes.
+     * What such a wheel brakes follows its load and its slip, not the pedal. So the gradient, and all else that belongs
+     * to a small change, jumps where a wheel begins to be held back.
+     */
+    public Set<Wheel> heldBack() {
+        OperatingPoint point = point();
+        return Arrays.stream(Wheel.values()).filter(point::heldBack).collect(Collectors.toUnmodifiableSet());
     }
 
     /** State of the car in this motion, in SI units; {@link BicycleState} has the indices. */

@@ -32,13 +32,10 @@ record WheelSlope(double along, double across, double alongSlope, double acrossS
                     -Derivative.of(slip -> tyre.lockedForce(slip, load).longitudinal(), sliding, BEND),
                     -Derivative.of(slip -> tyre.lockedForce(slip, load).lateral(), sliding, BEND));
         }
-        double brakeShare = wheel.front() ? car.frontBrakeShare() : 1 - car.frontBrakeShare();
-        double driveFront = car.driveline().drivenAxle().frontShare();
-        double driveShare = wheel.front() ? driveFront : 1 - driveFront;
-        double asked = (point.driveForce() * driveShare - point.brakeForce() * brakeShare) / 2;
-        double slip = wheel.front() ? point.frontSlip() : point.rearSlip();
+        double asked = point.asked(wheel);
+        double slip = point.slip(wheel);
         double limit = tyre.rollingForceLimit(slip, load);
-        double share = asked < 0 && car.antiLock() ? Car.ANTI_LOCK_SHARE : 1;
+        double share = point.mostShare(wheel);
         if (Math.abs(asked) < share * limit) {
             return new WheelSlope(
                     asked,

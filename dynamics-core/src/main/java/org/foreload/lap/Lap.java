@@ -78,7 +78,7 @@ public record Lap(List<CornerGain> corners, boolean complete) {
     /** The corners by what is to be gained, most first; corners without a figure last. */
     public List<CornerGain> ranked() {
         return corners.stream()
-                .sorted(Comparator.comparingDouble(corner -> Double.isNaN(corner.gain()) ? 1 : -corner.gain()))
+                .sorted(Comparator.comparingDouble(corner -> -corner.gain())) // It takes NaN for the greatest.
                 .toList();
     }
 

@@ -6,9 +6,9 @@ import org.foreload.conventions.Checks;
 public sealed interface Band permits Band.Within, Band.Road {
 
     /**
-     * Near the line.
+     * Near the line, and with the centre of gravity on the road, as an entry needs it.
      *
-     * @param metres to each side, for the centre of gravity
+     * @param metres to each side, for the centre of gravity; less where the road ends before
      */
     static Band within(double metres) {
         return new Within(metres);
@@ -20,9 +20,9 @@ public sealed interface Band permits Band.Within, Band.Road {
     }
 
     /**
-     * Near the line, and on the road.
+     * Near the line, and with the centre of gravity on the road, as an entry needs it.
      *
-     * @param metres to each side, for the centre of gravity
+     * @param metres to each side, for the centre of gravity; less where the road ends before
      */
     record Within(double metres) implements Band {
 

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import org.foreload.collocation.OptimalControl;
 import org.foreload.collocation.Progress;
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.ideal.IdealEntry;
 import org.foreload.ideal.IdealOptions;
@@ -56,6 +57,14 @@ public final class Limit {
 
     /** Price of asking for brake where the foot shall be off: so much that it is. */
     private static final double OFF_PRICE = 100;
+
+    /**
+     * How often the time at the end of the line counts: so often that the road goes on there for one more interval.
+     * Were the end the end of all, what is done in the last interval would move nothing but its error: to first order,
+     * braking at its end raises the speed at the point before by as much as it counts more, so that the search would
+     * brake there for some tenths of a millisecond that are none.
+     */
+    private static final double END_COUNTS = 1 + 1 / OptimalControl.weights()[OptimalControl.weights().length - 1];
 
     /** Heading errors, rad, beyond which the car no longer goes along the road. */
     private static final double MOST_HEADING_ERROR = 1.4;
@@ -236,7 +245,8 @@ public final class Limit {
         for (int k = 0; k + 1 < ends.length; k++) {
             for (double node : OptimalControl.nodes()) {
                 double s = ends[k] + (ends[k + 1] - ends[k]) * node;
-                places.add(point(path, band, halfCar, brakeUntil, held, Math.min(s, ends[k + 1] - BESIDE)));
+                boolean last = k + 2 == ends.length && node == 1;
+                places.add(point(path, band, halfCar, brakeUntil, held, last, Math.min(s, ends[k + 1] - BESIDE)));
             }
         }
         return List.copyOf(places);
@@ -253,18 +263,25 @@ public final class Limit {
         return true;
     }
 
-    private static RoadEquations.Place point(
-            Path path, Band band, double halfCar, double brakeUntil, boolean held, double s) {
-        double left = path.widthLeft(s) - halfCar;
-        double right = path.widthRight(s) - halfCar;
-        double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
+    /** How far the centre of gravity may go to one side, m, on a road of that width. */
+    private static double room(double width, Band band, double halfCar) {
         if (band instanceof Band.Within within) {
-            left = within.metres();
-            right = within.metres();
-            price = s < HELD_BEFORE && held ? HELD_PRICE : price;
+            Checks.positive("half_width_m", width);
+            return Math.min(within.metres(), width);
         }
-        if (!(left > 0 && right > 0)) {
-            throw new InvalidValueException("half_width_m", path.widthLeft(s), "more than half of the car's width");
+        if (!(width > halfCar)) {
+            throw new InvalidValueException("half_width_m", width, "more than half of the car's width");
+        }
+        return width - halfCar;
+    }
+
+    private static RoadEquations.Place point(
+            Path path, Band band, double halfCar, double brakeUntil, boolean held, boolean last, double s) {
+        double left = room(path.widthLeft(s), band, halfCar);
+        double right = room(path.widthRight(s), band, halfCar);
+        double price = s < HELD_BEFORE ? APPROACH_PRICE : STEERING_PRICE;
+        if (band instanceof Band.Within && held && s < HELD_BEFORE) {
+            price = HELD_PRICE;
         }
         return new RoadEquations.Place(
                 s,
@@ -276,6 +293,7 @@ public final class Limit {
                 MOST_HEADING_ERROR,
                 LOWEST_SPEED,
                 price,
-                s > brakeUntil ? OFF_PRICE : 0);
+                s > brakeUntil ? OFF_PRICE : 0,
+                last ? END_COUNTS : 1);
     }
 }

@@ -32,13 +32,13 @@ public record LimitResult(
         Objects.requireNonNull(way, "way");
     }
 
-    /** Where the car is slowest after the brake has come on, as an index of {@link #points}. */
+    /**
+     * Where the car is slowest once the brake has come on, as an index of {@link #points}; anywhere without a brake.
+     */
     private int slowest() {
-        int slowest = 0;
-        for (int i = 0; i < points.size(); i++) {
-            if (points.get(i).speed() < points.get(slowest).speed()
-                    && points.get(i).brake() >= 0
-                    && i > brakeOn()) {
+        int slowest = Math.max(0, brakeOn());
+        for (int i = slowest; i < points.size(); i++) {
+            if (points.get(i).speed() < points.get(slowest).speed()) {
                 slowest = i;
             }
         }
@@ -94,12 +94,12 @@ public record LimitResult(
         return OptionalDouble.empty();
     }
 
-    /** Lowest speed, m/s. */
+    /** Lowest speed once the brake has come on, m/s; of all without a brake. */
     public double minimumSpeed() {
         return points.get(slowest()).speed();
     }
 
-    /** Station of the lowest speed, m. */
+    /** Station of that lowest speed, m. */
     public double minimumSpeedAt() {
         return points.get(slowest()).station();
     }

@@ -48,6 +48,7 @@ final class RoadEquations implements StageEquations {
      * @param lowestSpeed m/s
      * @param steeringPrice price of turning the steering wheel at full rate, as a share of the time it takes
      * @param brakePrice price of asking for 5 m/s² of brake, likewise
+     * @param counts how often the time of a metre is counted in its price
      */
     record Place(
             double station,
@@ -59,7 +60,8 @@ final class RoadEquations implements StageEquations {
             double headingBound,
             double lowestSpeed,
             double steeringPrice,
-            double brakePrice) {}
+            double brakePrice,
+            double counts) {}
 
     /** Number of bounds that every point has. */
     private static final int BOUNDS = 24;
@@ -375,6 +377,6 @@ final class RoadEquations implements StageEquations {
         int extra = tape.plus(
                 tape.plus(tape.scaled(hand, point.steeringPrice()), both),
                 tape.plus(tape.scaled(left, PEDAL_PRICE), tape.scaled(right, PEDAL_PRICE)));
-        return tape.times(slowness, tape.shifted(extra, 1));
+        return tape.times(slowness, tape.shifted(extra, point.counts()));
     }
 }

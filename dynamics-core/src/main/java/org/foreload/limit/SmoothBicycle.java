@@ -1,5 +1,6 @@
 package org.foreload.limit;
 
+import org.foreload.conventions.Checks;
 import org.foreload.conventions.Gravity;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.load.LoadTransfer;
@@ -38,6 +39,7 @@ final class SmoothBicycle {
     private static final double IDLE_FORCE = 1;
 
     private final Car car;
+    private final double perYawInertia;
     private final FrictionTyre[] tyres;
     private final SlipShape[] shapes;
     private final LoadTransfer transfer;
@@ -81,9 +83,14 @@ final class SmoothBicycle {
     /** By wheel, twice: force, N, that it could carry beyond what is asked of it, driving and braking. */
     final int[] rolling = new int[8];
 
-    /** @throws InvalidValueException if a tyre is none of the ready ones: the equations need the curve's formula */
+    /**
+     * @throws InvalidValueException if a tyre is none of the ready ones: the equations need the curve's formula; or if
+     *     the car has no yaw inertia: a transient model needs one
+     */
     SmoothBicycle(Car car) {
         this.car = car;
+        this.perYawInertia =
+                1 / Checks.positive("yaw_inertia_kg_m2", car.chassis().yawInertia());
         this.transfer = LoadTransfer.of(car);
         this.tyres = new FrictionTyre[] {known("front_tyre", car.frontTyre()), known("rear_tyre", car.rearTyre())};
         this.shapes = new SlipShape[] {new SlipShape(tyres[0].curve()), new SlipShape(tyres[1].curve())};
@@ -175,7 +182,7 @@ final class SmoothBicycle {
         accelerationX = tape.shifted(tape.scaled(tape.minus(bodyX, drag), 1 / mass), -RoadPlane.slowing(grade));
         rollTarget = tape.scaled(bodyY, 1 / mass);
         accelerationY = tape.shifted(rollTarget, sideGravity);
-        yawAcceleration = tape.scaled(moment, 1 / car.chassis().yawInertia());
+        yawAcceleration = tape.scaled(moment, perYawInertia);
         double height = car.chassis().cgHeight();
         pitchTarget = tape.minus(
                 tape.scaled(drag, (height - car.aerodynamics().dragHeight()) / wheelbase),

@@ -55,12 +55,12 @@ public record LineRun(
         return onRoad(result.pickUp());
     }
 
-    /** Station of the road, m, at which the car is slowest. */
+    /** Station of the road, m, at which the car is slowest once it has braked. */
     public double slowestAt() {
         return road(result.minimumSpeedAt());
     }
 
-    /** Lowest speed, m/s. */
+    /** Lowest speed once the brake has come on, m/s. */
     public double slowest() {
         return result.minimumSpeed();
     }

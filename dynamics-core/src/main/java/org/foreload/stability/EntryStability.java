@@ -21,7 +21,7 @@ import org.foreload.vehicle.Car;
  * @param rows one per row of the profile
  * @param least the moment of least stability between the brake point and the apex or the minimum of speed, whichever is
  *     later; for an entry that was not made, up to its end
- * @param unstable every stretch of the whole run in which the car is unstable, the worst first
+ * @param unstable every stretch of the whole run in which the car is unstable, the least stable first
  * @param loss where stability was lost for good; empty if the entry ended stable
  * @param firstSaturated the axle that first had no more lateral force to give, because it was saturated or one of its
  *     wheels locked; empty if neither was
@@ -117,35 +117,26 @@ public record EntryStability(
         if (spin.isPresent() && loss.isPresent()) {
             return String.format(
                     Locale.ROOT,
-                    "From %.1f m on the car stays unstable; it spins %.2f s later, at %.1f m. Cause: %s.",
-                    loss.get().row().station(),
+                    "From %s m on the car stays unstable; it spins %.2f s later, at %s m. Cause: %s.",
+                    Tenths.of(loss.get().row().station()),
                     spin.get().time() - loss.get().row().time(),
-                    spin.get().station(),
+                    Tenths.of(spin.get().station()),
                     loss.get().cause());
         }
         if (unstable.isEmpty()) {
-            return String.format(
-                    Locale.ROOT,
-                    "The car is stable throughout, and least so at %.1f m. Cause: %s. %s",
-                    least.row().station(),
-                    least.cause(),
-                    nearest(least.row()));
+            return "The car is stable throughout, and least so at "
+                    + Tenths.of(least.row().station()) + " m. Cause: " + least.cause() + ". " + nearest(least.row());
         }
         UnstableStretch worst = unstable.get(0);
         String others = unstable.stream()
                 .skip(1)
                 .map(one -> one.place() + " (" + one.worst().margins() + ")")
                 .collect(Collectors.joining(" and "));
-        return String.format(
-                Locale.ROOT,
-                "The car is unstable %s, most of all at %.1f m; on that stretch a disturbance would double %.1f times with the "
-                        + "steering held fixed. Cause: %s. %s%s",
-                worst.place(),
-                worst.worst().station(),
-                worst.doublings(),
-                worst.cause(),
-                nearest(worst.worst()),
-                others.isEmpty() ? "" : " It is also unstable " + others + ".");
+        return "The car is unstable " + worst.place() + ", most of all at "
+                + Tenths.of(worst.worst().station())
+                + " m; on that stretch a disturbance would double " + Tenths.of(worst.doublings())
+                + " times with the steering held fixed. Cause: " + worst.cause() + ". " + nearest(worst.worst())
+                + (others.isEmpty() ? "" : " It is also unstable " + others + ".");
     }
 
     private static String nearest(StabilityRow row) {

@@ -1,8 +1,6 @@
 package org.foreload.stability;
 
-import java.util.Locale;
 import org.foreload.bicycle.WheelLocks;
-import org.foreload.conventions.Gravity;
 import org.foreload.handling.LateralModel;
 import org.foreload.handling.OperatingPoint;
 import org.foreload.load.LoadTransfer;
@@ -22,7 +20,7 @@ final class InstabilityCause {
     static String of(OperatingPoint point) {
         double as = LateralModel.at(point).growthRate();
         if (point.locks().locked(2) || point.locks().locked(3)) {
-            return String.format(Locale.ROOT, "a rear wheel stands still (growth rate %.1f per second)", as);
+            return "a rear wheel stands still (growth rate " + Tenths.of(as) + " per second)";
         }
         String cause = "cornering alone";
         double best = as - WORTH_NAMING;
@@ -40,13 +38,10 @@ final class InstabilityCause {
         double unpitched = growth(point, point.brakeForce(), point.driveForce(), level);
         if (unpitched < best) {
             best = unpitched;
-            cause = level.rearAxle() > point.loads().rearAxle()
-                    ? "the load that braking takes off the rear axle"
-                    : "the load that driving takes off the front axle";
+            cause = pitched(point, level);
         }
-        return best < as - WORTH_NAMING
-                ? String.format(Locale.ROOT, "%s (growth rate %.1f per second; %.1f without it)", cause, as, best)
-                : String.format(Locale.ROOT, "%s (growth rate %.1f per second)", cause, as);
+        String without = best < as - WORTH_NAMING ? "; " + Tenths.of(best) + " without it" : "";
+        return cause + " (growth rate " + Tenths.of(as) + " per second" + without + ")";
     }
 
     private static double growth(OperatingPoint point, double brake, double drive, WheelLoads loads) {
@@ -65,14 +60,29 @@ final class InstabilityCause {
                 .growthRate();
     }
 
-    /** The same loads with the axles as they stand without pitch. */
-    private static WheelLoads level(OperatingPoint point) {
+    /** Which axle is lighter than level, and by what: a body that swings moves load when no pedal does. */
+    private static String pitched(OperatingPoint point, WheelLoads level) {
+        boolean offRear = level.rearAxle() > point.loads().rearAxle();
+        boolean slowed = point.brakeForce() > 0 || point.driveForce() < 0;
+        if (offRear) {
+            return "the load that " + (slowed ? "braking" : "pitching") + " takes off the rear axle";
+        }
+        return "the load that " + (point.driveForce() > 0 ? "driving" : "pitching") + " takes off the front axle";
+    }
+
+    /**
+     * The same loads with the axles as they stand without pitch: all that presses the car on the road, banked, curved
+     * or sloping as it may be, shared out again as weight and downforce are.
+     */
+    static WheelLoads level(OperatingPoint point) {
         LoadTransfer transfer = LoadTransfer.of(point.car());
         double square = point.vx() * point.vx();
         WheelLoads loads = point.loads();
+        double downforce = transfer.frontAxle(0, square) + transfer.rearAxle(0, square);
+        double normal = (loads.total() - downforce) / point.car().chassis().mass();
         return LoadTransfer.assemble(
-                transfer.frontAxle(Gravity.G, square),
-                transfer.rearAxle(Gravity.G, square),
+                transfer.frontAxle(normal, square),
+                transfer.rearAxle(normal, square),
                 0,
                 (loads.frontRight() - loads.frontLeft()) / 2,
                 (loads.rearRight() - loads.rearLeft()) / 2);

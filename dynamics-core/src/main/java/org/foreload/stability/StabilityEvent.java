@@ -1,6 +1,5 @@
 package org.foreload.stability;
 
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -40,6 +39,6 @@ public record StabilityEvent(Kind kind, StabilityRow row, String cause) {
 
     /** The event in one line. */
     public String describe() {
-        return String.format(Locale.ROOT, "%s at %.1f m: %s; %s", kind.words(), row.station(), cause, row.margins());
+        return kind.words() + " at " + Tenths.of(row.station()) + " m: " + cause + "; " + row.margins();
     }
 }

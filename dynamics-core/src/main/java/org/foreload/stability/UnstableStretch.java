@@ -3,7 +3,6 @@ package org.foreload.stability;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.function.IntFunction;
 
@@ -15,9 +14,8 @@ import java.util.function.IntFunction;
  * @param to station at which it falls through zero, or the last one of the run, m
  * @param duration s
  * @param doublings how often a disturbance doubles from one end to the other: the growth rate, summed over the time,
- *     over ln 2. It is what decides how bad the stretch is: a high rate for a moment is less than a lower one for long.
- *     Source: the first approximation for a linear system that changes slowly (WKB; C. M. Bender, S. A. Orszag,
- *     Advanced Mathematical Methods, ch. 10, from memory)
+ *     over ln 2. Source: the first approximation for a linear system that changes slowly (WKB; C. M. Bender, S. A.
+ *     Orszag, Advanced Mathematical Methods, ch. 10, from memory)
  * @param worst the row with the highest growth rate
  * @param cause what did most to it there, in words
  */
@@ -31,7 +29,7 @@ public record UnstableStretch(
     }
 
     /**
-     * Those of a run, the one with the most doublings first.
+     * Those of a run, the one with the highest growth rate first: there the driver has the least time.
      *
      * @param cause of the growth rate of a row, by its number
      */
@@ -47,7 +45,8 @@ public record UnstableStretch(
                 i = last;
             }
         }
-        all.sort(Comparator.comparingDouble(UnstableStretch::doublings).reversed());
+        all.sort(Comparator.comparingDouble((UnstableStretch one) -> one.worst().growthRate())
+                .reversed());
         return List.copyOf(all);
     }
 
@@ -86,6 +85,6 @@ public record UnstableStretch(
 
     /** The place in words: {@code from 105.3 m to 114.2 m}. */
     public String place() {
-        return String.format(Locale.ROOT, "from %.1f m to %.1f m", from, to);
+        return "from " + Tenths.of(from) + " m to " + Tenths.of(to) + " m";
     }
 }

@@ -1,9 +1,13 @@
 package org.foreload.grip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.foreload.conventions.InvalidValueException;
 import org.foreload.load.SampleCars;
 import org.foreload.vehicle.Car;
 import org.foreload.vehicle.Chassis;
@@ -98,6 +102,18 @@ class BrakingGripTest {
         GgDiagram.Point first = GgDiagram.of(weak, 40, 31).boundary().get(0);
         assertEquals(-2, first.deceleration(), 1e-9);
         assertEquals(Math.sqrt(1.1 * 9.81 * 1.1 * 9.81 - 4), first.lateral(), 1e-8);
+    }
+
+    /** A number that is none is refused by its name, whatever is asked about it. */
+    @Test
+    void aDecelerationThatIsNoneIsRefused() {
+        BrakingGrip grip = BrakingGrip.of(SampleCars.ROAD_CAR, 30);
+        List<DoubleFunction<?>> questions =
+                List.of(grip::frontCapacity, grip::rearCapacity, grip::lateralAcceleration, grip::limitingAxle);
+        for (DoubleFunction<?> question : questions) {
+            InvalidValueException refused = assertThrows(InvalidValueException.class, () -> question.apply(Double.NaN));
+            assertEquals("deceleration", refused.field());
+        }
     }
 
     @Test

@@ -136,6 +136,18 @@ class LapTest {
         assertTrue(Double.isNaN(new Lap(List.of(none), true).gain()), "nothing known is not nothing gained");
     }
 
+    /** However much a corner loses, it has a figure. */
+    @Test
+    void aCornerThatLosesComesBeforeOneWithoutAFigure() {
+        EntryResult quick = SampleStudies.roadCar().simulator().probe(SampleStudies.straightLine());
+        EntryResult slow = SampleStudies.withTime(quick, quick.time() + 1.5);
+        CornerGain none = new CornerGain("none", 30, Optional.of(quick), Optional.empty());
+        CornerGain loses = new CornerGain("loses", 30, Optional.of(slow), Optional.of(quick));
+        CornerGain gains = new CornerGain("gains", 30, Optional.of(quick), Optional.of(slow));
+        assertEquals(-1.5, loses.gain(), 1e-12);
+        assertEquals(List.of(gains, loses, none), new Lap(List.of(none, loses, gains), true).ranked());
+    }
+
     @Test
     void aStopKeepsTheCornersThatAreDone() {
         Lap lap = Lap.of(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.foreload.conventions.InvalidValueException;
@@ -12,6 +13,7 @@ import org.foreload.path.Corner;
 import org.foreload.path.SegmentPath;
 import org.foreload.path.Turn;
 import org.foreload.vehicle.Car;
+import org.foreload.vehicle.Chassis;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -88,6 +90,37 @@ class LimitTest {
         for (LimitPoint point : NEAR.points()) {
             assertTrue(Math.abs(point.offset()) <= 0.15 + 1e-4, point.toString());
             assertTrue(Math.max(point.frontUtilisation(), point.rearUtilisation()) <= 1.01, point.toString());
+        }
+    }
+
+    /** Acceleration, m/s², to which intervals of 18 m follow one that bends. */
+    private static final double AGREED = 0.3;
+
+    /**
+     * On the straight behind the corner the brake stays off to the last metre, and speed changes by what the
+     * deceleration says: v dv = −d ds (kinematics), with d as a straight line between two rows.
+     */
+    @Test
+    void theLastMetresAreDrivenAsThoseBefore() {
+        List<LimitPoint> points = NEAR.points();
+        for (int i = points.size() - 6; i + 1 < points.size(); i++) {
+            LimitPoint from = points.get(i);
+            LimitPoint to = points.get(i + 1);
+            double rise = (to.speed() * to.speed() - from.speed() * from.speed()) / 2;
+            double mean = rise / (to.station() - from.station());
+            assertEquals(-(from.deceleration() + to.deceleration()) / 2, mean, AGREED, from + " to " + to);
+            assertEquals(0, to.brake(), 0.01, to.toString());
+        }
+    }
+
+    /** A band wider than the road ends where the road does, on both sides. */
+    @Test
+    void aBandWiderThanTheRoadEndsAtItsEdges() {
+        Corner narrow = LimitCases.bend(30, 1.2, Turn.LEFT);
+        LimitResult result = solve(LimitCases.LIGHT, narrow, Band.within(4), 10, COARSE);
+        assertTrue(result.converged(), "residual " + result.optimality());
+        for (LimitPoint point : result.points()) {
+            assertTrue(Math.abs(point.offset()) <= 1.2 + 1e-4, point.toString());
         }
     }
 
@@ -179,5 +212,14 @@ class LimitTest {
         Corner corner = LimitCases.bend(12, 5, Turn.LEFT);
         Corner fast = new Corner("fast", 70, corner.path());
         assertThrows(InvalidValueException.class, () -> Limit.solve(LimitCases.ROAD, fast, Band.within(0.15)));
+    }
+
+    /** Without yaw inertia there is no yaw acceleration to find: the car is refused by that field. */
+    @Test
+    void aCarWithoutYawInertiaIsRefused() {
+        Car point = LimitCases.LIGHT.with(new Chassis(780, 2.4, 1.25, 0.45, 0, 1.42, 1.44));
+        InvalidValueException refused =
+                assertThrows(InvalidValueException.class, () -> solve(point, BEND, Band.within(0.15), 10, COARSE));
+        assertEquals("yaw_inertia_kg_m2", refused.field());
     }
 }

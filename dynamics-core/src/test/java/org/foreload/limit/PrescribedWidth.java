@@ -141,7 +141,8 @@ final class PrescribedWidth {
                 ANYWHERE,
                 lane ? speed : 1,
                 0,
-                0);
+                0,
+                1);
     }
 
     /** The quasi-steady profile on the line, which comes no faster than the line can be driven. */

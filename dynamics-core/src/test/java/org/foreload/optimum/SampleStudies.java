@@ -100,7 +100,7 @@ public final class SampleStudies {
     }
 
     /** An entry as if it had taken another time, s. */
-    static EntryResult withTime(EntryResult entry, double time) {
+    public static EntryResult withTime(EntryResult entry, double time) {
         return new EntryResult(
                 entry.plan(),
                 entry.outcome(),

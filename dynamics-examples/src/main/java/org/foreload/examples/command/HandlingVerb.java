@@ -113,7 +113,8 @@ final class HandlingVerb extends ReportVerb {
                         rows(handling.laggedEigenvalues()))
                 .with("braking", "The same turn, braked harder and harder", braking(car));
         common().picture().draw(() -> CarPictures.handling(trim, common().units()));
-        return report.note("Here the car " + HandlingWords.of(handling, common().units()) + ".");
+        Report said = report.note("Here the car " + HandlingWords.of(handling, common().units()) + ".");
+        return HandlingWords.heldBack(trim).map(said::note).orElse(said);
     }
 
     private static double orNone(OptionalDouble value) {

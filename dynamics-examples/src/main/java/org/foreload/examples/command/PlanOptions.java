@@ -3,6 +3,7 @@ package org.foreload.examples.command;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
+import org.foreload.examples.answer.NoBrakePoint;
 import org.foreload.examples.output.Report;
 import org.foreload.path.Corner;
 import org.foreload.strategy.CornerStudy;
@@ -56,7 +57,7 @@ final class PlanOptions {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw ComputationException.missed("no brake point makes the corner with this release and this margin");
+            throw ComputationException.missed(NoBrakePoint.why(study, finding));
         }
         return braking.from(finding.entry().plan().brakePoint() - earlier);
     }

@@ -60,7 +60,7 @@ final class StabilityVerb extends ReportVerb {
                 .with("outcome", entry.outcome().words())
                 .with("cause", entry.cause())
                 .with("profile", "Stability along the line", rows(stability))
-                .with("unstable", "Unstable stretches, the worst first", unstable(stability))
+                .with("unstable", "Unstable stretches, the least stable first", unstable(stability))
                 .with("events", "Least stable, and lost", events(stability));
         return report.note(stability.verdict()).note(Handover.CAUTION);
     }

@@ -11,12 +11,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.foreload.examples.demo.Demos;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The verbs {@code balance}, {@code stability}, {@code smoothness} and {@code pedal} on the demo cars. */
 class BalanceAndPedalTest {
@@ -174,5 +177,28 @@ class BalanceAndPedalTest {
     void theSameSeedGivesTheSameAnswer() {
         String[] request = {"pedal", "--attempts", "3", "--seed", "5", "--quiet", "--format", "csv"};
         assertEquals(Run.of(request), Run.of(request));
+    }
+
+    /** What {@code entry} says of the same plan, the three verbs say too, and which option asks for less. */
+    @ParameterizedTest
+    @ValueSource(strings = {"stability", "smoothness", "pedal"})
+    void aPlanWithoutABrakePointIsRefusedWithWhatItLacks(String verb) {
+        List<String> plan = List.of("--quiet", "--demo-car", "road", "--demo-corner", "hairpin", "--in-hand", "10");
+        String lacking = Pattern.compile("not with the margin asked for: [^;.]*\\d\\.\\d+ m in hand, 10.00 m asked for")
+                .matcher(run("entry", plan).out().replaceAll("\\s+", " "))
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group();
+        Run refused = run(verb, plan);
+        assertEquals(1, refused.status(), refused.out());
+        assertEquals(1, refused.err().lines().count(), refused.err());
+        assertTrue(refused.err().contains("the closest attempt made it; " + lacking), refused.err());
+        assertTrue(refused.err().contains("ask for less with --in-hand, or try another"), refused.err());
+        assertTrue(refused.err().strip().endsWith("or give a --brake-point"), refused.err());
+    }
+
+    private static Run run(String verb, List<String> options) {
+        return Run.of(Stream.concat(Stream.of(verb), options.stream()).toArray(String[]::new));
     }
 }

@@ -1,6 +1,7 @@
 package org.foreload.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -123,6 +124,44 @@ class HandlingTest {
         assertEquals(2, run.status());
         String last = run.err().lines().reduce("", (before, line) -> line);
         assertTrue(last.startsWith(file + ": yaw_inertia_kg_m2: 0: must be"), run.err());
+    }
+
+    /** A heavy car whose inner wheels its anti-lock brakes hold back at 7.2 m/s², where gradient and margin part. */
+    private String heavy() throws IOException {
+        String tyre = "{\"model\": \"magic-formula\", \"peak_friction_x\": 1.05, \"reference_load_n\": 5000,"
+                + " \"load_sensitivity\": 0.1, \"relaxation_length_m\": 0.5, \"shape_factor\": 1.4,"
+                + " \"curvature_factor\": 0.2, ";
+        String json = "{\"name\": \"heavy\", \"mass_kg\": 2050, \"wheelbase_m\": 2.98, \"cg_to_front_axle_m\": 1.45,"
+                + " \"cg_height_m\": 0.56, \"yaw_inertia_kg_m2\": 3700, \"front_track_m\": 1.61, \"rear_track_m\": 1.6,"
+                + " \"front_roll_stiffness_share\": 0.6, \"front_roll_center_height_m\": 0.05,"
+                + " \"rear_roll_center_height_m\": 0.1, \"front_brake_share\": 0.68, \"drag_area_m2\": 0.65,"
+                + " \"front_downforce_area_m2\": -0.05, \"rear_downforce_area_m2\": -0.1, \"air_density_kg_m3\": 1.2,"
+                + " \"drag_height_m\": 0.6, \"power_w\": 280000, \"driven_axle\": \"rear\", \"anti_lock\": true,"
+                + " \"pitch_frequency_hz\": 1.4, \"pitch_damping_ratio\": 0.35,"
+                + " \"front_tyre\": " + tyre
+                + "\"peak_friction_y\": 1.0, \"cornering_stiffness_per_rad\": 16, \"slip_stiffness\": 20},"
+                + " \"rear_tyre\": " + tyre
+                + "\"peak_friction_y\": 1.03, \"cornering_stiffness_per_rad\": 19, \"slip_stiffness\": 22}}";
+        return Files.writeString(directory.resolve("heavy.json"), json).toString();
+    }
+
+    /** A positive gradient is understeer by its definition: each sign is said by its own name, and why it jumped. */
+    @Test
+    void whatAntiLockHoldsBackIsSaid() throws IOException {
+        String file = heavy();
+        Run held = Run.of("handling", "--car", file, "--deceleration", "7.2");
+        assertEquals(0, held.status(), held.err());
+        String words = held.out().replaceAll("\\s+", " ");
+        assertTrue(
+                words.contains("Here the car understeers at this deceleration (understeer gradient 1.64°/g)"), words);
+        assertTrue(words.contains(" but oversteers with the pedals held; with"), words);
+        assertTrue(words.contains("Anti-lock brakes hold back: front left, rear left."), words);
+        Run mirrored = Run.of("handling", "--car", file, "--deceleration", "7.2", "--lateral", "-4");
+        assertTrue(
+                mirrored.out().replaceAll("\\s+", " ").contains("hold back: front right, rear right."), mirrored.out());
+        Run gentle = Run.of("handling", "--car", file, "--deceleration", "6");
+        assertTrue(gentle.out().contains("Here the car oversteers (understeer gradient -"), gentle.out());
+        assertFalse(gentle.out().contains("Anti-lock"), gentle.out());
     }
 
     /** A creeping car is stiff: its motions die out in milliseconds. Common practice, no source. */

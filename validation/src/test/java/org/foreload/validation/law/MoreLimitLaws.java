@@ -24,6 +24,16 @@ class MoreLimitLaws {
     }
 
     @Property(tries = TRIES, seed = SEED)
+    void noBandLeavesTheRoad(@ForAll Case one) {
+        LimitLaws.noBandLeavesTheRoad(one, LimitOptions.STANDARD);
+    }
+
+    @Property(tries = TRIES, seed = SEED)
+    void theLastMetresAreDrivenAsThoseBefore(@ForAll Case one) {
+        LimitLaws.theLastMetresAreDrivenAsThoseBefore(one, LimitOptions.STANDARD);
+    }
+
+    @Property(tries = TRIES, seed = SEED)
     void theMirroredCornerTakesTheSameTime(@ForAll Case one) {
         LimitLaws.theMirroredCornerTakesTheSameTime(one, LimitOptions.STANDARD);
     }

@@ -1,8 +1,8 @@
 package org.foreload.advice;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.foreload.braking.BrakePlan;
+import org.foreload.conventions.Rising;
 import org.foreload.driver.DriverSettings;
 import org.foreload.driver.RightFoot;
 import org.foreload.entry.EntryResult;
@@ -65,11 +65,7 @@ final class Replica {
 
         /** Speed at a station, m/s, that of the nearest end beyond them. */
         double speedAt(double station) {
-            int row = Arrays.binarySearch(stations, station);
-            int next = Math.max(1, Math.min(stations.length - 1, row >= 0 ? row : -row - 1));
-            double share = (station - stations[next - 1]) / (stations[next] - stations[next - 1]);
-            double inside = Math.max(0, Math.min(1, share));
-            return speeds[next - 1] * (1 - inside) + speeds[next] * inside;
+            return Rising.straight(stations, speeds, station);
         }
     }
 

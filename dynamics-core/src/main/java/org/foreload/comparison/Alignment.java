@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.conventions.Rising;
 import org.foreload.recording.Bend;
 import org.foreload.recording.Channel;
 import org.foreload.recording.RecordedCorner;
@@ -306,16 +307,13 @@ public final class Alignment {
         if (n == 1) {
             return Double.isNaN(place) ? place : shifts[0];
         }
-        int i = Arrays.binarySearch(places, place);
-        int low = Math.max(0, Math.min(n - 2, i >= 0 ? i : -i - 2));
         if (place < places[0] || place > places[n - 1]) {
             // Beyond the outer bends the axes go on drifting apart as they do between those.
             double slope = (shifts[n - 1] - shifts[0]) / (places[n - 1] - places[0]);
             int end = place < places[0] ? 0 : n - 1;
             return shifts[end] + slope * (place - places[end]);
         }
-        double share = (place - places[low]) / (places[low + 1] - places[low]);
-        return shifts[low] + share * (shifts[low + 1] - shifts[low]);
+        return Rising.straight(places, shifts, place);
     }
 
     /** Station on the first run of a place on the common axis, m. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import org.foreload.conventions.Bounds;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.conventions.Rising;
 
 /**
  * The speed that the driver expects or aims for at each station: on the way out, from where the throttle opens; or
@@ -63,7 +64,7 @@ public record SpeedPlan(double[] stations, double[] speeds) {
 
     /** Speed expected, m/s: its square runs linearly between the stations. */
     public double speed(double station) {
-        int i = interval(station);
+        int i = Rising.cell(stations, station);
         double share = Bounds.clamp(0, (station - stations[i]) / (stations[i + 1] - stations[i]), 1);
         double square = speeds[i] * speeds[i] * (1 - share) + speeds[i + 1] * speeds[i + 1] * share;
         return Math.sqrt(square);
@@ -74,14 +75,8 @@ public record SpeedPlan(double[] stations, double[] speeds) {
         if (Double.isNaN(station)) {
             return station;
         }
-        int i = interval(station);
+        int i = Rising.cell(stations, station);
         return (speeds[i + 1] * speeds[i + 1] - speeds[i] * speeds[i]) / (2 * (stations[i + 1] - stations[i]));
-    }
-
-    private int interval(double station) {
-        int i = Arrays.binarySearch(stations, station);
-        i = i >= 0 ? i : -i - 2;
-        return Math.max(0, Math.min(i, stations.length - 2));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.foreload.conventions.Gravity;
+import org.foreload.conventions.Rising;
 import org.foreload.grip.Axle;
 import org.foreload.grip.LocalGrip;
 import org.foreload.vehicle.Car;
@@ -188,7 +189,7 @@ public final class IdealProfile {
 
     /** Speed at any station in m, m/s; beyond the ends, that of the end. */
     public double speedAt(double s) {
-        int i = stepAt(s);
+        int i = Rising.cell(stations, s);
         double share = (Math.max(stations[0], Math.min(s, stations[stations.length - 1])) - stations[i])
                 / (stations[i + 1] - stations[i]);
         return Math.sqrt((1 - share) * speeds[i] * speeds[i] + share * speeds[i + 1] * speeds[i + 1]);
@@ -196,20 +197,14 @@ public final class IdealProfile {
 
     /** Time at any station in m since the start of the approach, s; beyond the ends, that of the end. */
     public double timeAt(double s) {
-        int i = stepAt(s);
+        int i = Rising.cell(stations, s);
         double inside = Math.max(stations[0], Math.min(s, stations[stations.length - 1]));
         return times[i] + 2 * (inside - stations[i]) / (speeds[i] + speedAt(inside));
     }
 
     /** Deceleration of the step that holds a station in m, m/s²; beyond the ends, that of the end. */
     public double decelerationAt(double s) {
-        return Double.isNaN(s) ? Double.NaN : decelerations[stepAt(s)];
-    }
-
-    private int stepAt(double s) {
-        int found = Arrays.binarySearch(stations, s);
-        int i = found >= 0 ? found : -found - 2;
-        return Math.max(0, Math.min(stations.length - 2, i));
+        return Double.isNaN(s) ? Double.NaN : decelerations[Rising.cell(stations, s)];
     }
 
     /**

@@ -1,7 +1,7 @@
 package org.foreload.limit;
 
-import java.util.Arrays;
 import java.util.List;
+import org.foreload.conventions.Rising;
 import org.foreload.path.Path;
 
 /**
@@ -39,26 +39,14 @@ final class DrivenPath implements Path {
                         headings[i - 1] + (stations[i] - stations[i - 1]) * (curvatures[i] + curvatures[i - 1]) / 2;
             }
         }
-        double turnIn = interpolate(0, roadStations, stations);
+        double turnIn = Rising.straight(roadStations, stations, 0);
         for (int i = 0; i < count; i++) {
             stations[i] -= turnIn;
         }
     }
 
-    private static int interval(double at, double[] rising) {
-        int i = Arrays.binarySearch(rising, at);
-        i = i >= 0 ? i : -i - 2;
-        return Math.max(0, Math.min(i, rising.length - 2));
-    }
-
-    private static double interpolate(double at, double[] from, double[] to) {
-        int i = interval(at, from);
-        double share = (at - from[i]) / (from[i + 1] - from[i]);
-        return to[i] + Math.max(0, Math.min(1, share)) * (to[i + 1] - to[i]);
-    }
-
     private double beside(double s) {
-        return interpolate(s, stations, roadStations);
+        return Rising.straight(stations, roadStations, s);
     }
 
     @Override
@@ -73,24 +61,24 @@ final class DrivenPath implements Path {
 
     @Override
     public double curvature(double s) {
-        return interpolate(s, stations, curvatures);
+        return Rising.straight(stations, curvatures, s);
     }
 
     @Override
     public double curvatureGradient(double s) {
-        int i = interval(s, stations);
+        int i = Rising.cell(stations, s);
         return (curvatures[i + 1] - curvatures[i]) / (stations[i + 1] - stations[i]);
     }
 
     @Override
     public double heading(double s) {
-        return interpolate(s, stations, headings);
+        return Rising.straight(stations, headings, s);
     }
 
     @Override
     public Point position(double s) {
         double at = beside(s);
-        int i = interval(at, roadStations);
+        int i = Rising.cell(roadStations, at);
         double share = (at - roadStations[i]) / (roadStations[i + 1] - roadStations[i]);
         LimitPoint a = points.get(i);
         LimitPoint b = points.get(i + 1);

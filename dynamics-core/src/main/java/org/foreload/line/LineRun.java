@@ -3,6 +3,7 @@ package org.foreload.line;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.foreload.conventions.Rising;
 import org.foreload.limit.LimitPoint;
 import org.foreload.limit.LimitResult;
 import org.foreload.path.Corner;
@@ -71,7 +72,7 @@ public record LineRun(
         double[] speeds =
                 result.points().stream().mapToDouble(LimitPoint::speed).toArray();
         double[] stations = roadStations.stream().mapToDouble(s -> s).toArray();
-        double atTurnIn = Interpolation.straight(turnIn, stations, speeds);
+        double atTurnIn = Rising.straight(stations, speeds, turnIn);
         double after = slowestAt() <= turnIn ? 0 : Math.min(shed, atTurnIn - slowest());
         return shed > 0 ? after / shed : Double.NaN;
     }
@@ -83,6 +84,6 @@ public record LineRun(
     private double road(double station) {
         double[] own = result.points().stream().mapToDouble(LimitPoint::station).toArray();
         double[] stations = roadStations.stream().mapToDouble(s -> s).toArray();
-        return Interpolation.straight(station, own, stations);
+        return Rising.straight(own, stations, station);
     }
 }

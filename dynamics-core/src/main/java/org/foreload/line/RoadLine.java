@@ -1,11 +1,11 @@
 package org.foreload.line;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.foreload.conventions.Checks;
 import org.foreload.conventions.InvalidValueException;
+import org.foreload.conventions.Rising;
 import org.foreload.limit.Limit;
 import org.foreload.limit.LimitPoint;
 import org.foreload.limit.LimitResult;
@@ -150,12 +150,12 @@ public final class RoadLine implements Limit.Start {
 
     @Override
     public double lineStation(double roadStation) {
-        return Interpolation.straight(roadStation, roadStations, lineStations);
+        return Rising.straight(roadStations, lineStations, roadStation);
     }
 
     /** Station of the road, m, beside a station of the line. */
     public double roadStation(double lineStation) {
-        return Interpolation.straight(lineStation, lineStations, roadStations);
+        return Rising.straight(lineStations, roadStations, lineStation);
     }
 
     private static MeasuredPath fit(List<LinePoint> points) {
@@ -199,8 +199,7 @@ public final class RoadLine implements Limit.Start {
 
     /** Offset and its first and second derivative over the road's station. */
     private double[] at(double s) {
-        int i = Arrays.binarySearch(station, s);
-        i = Math.max(0, Math.min(i >= 0 ? i : -i - 2, station.length - 2));
+        int i = Rising.cell(station, s);
         double h = station[i + 1] - station[i];
         double[] from = ends(i, station[i]);
         double[] to = ends(i + 1, station[i + 1] - BESIDE);

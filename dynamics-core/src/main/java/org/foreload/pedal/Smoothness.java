@@ -116,18 +116,7 @@ public record Smoothness(
         }
 
         private double at(Column column, double s) {
-            int low = 0;
-            int high = station.size() - 1;
-            while (high - low > 1) {
-                int middle = (low + high) / 2;
-                if (station.at(middle) <= s) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            double share = (s - station.at(low)) / (station.at(high) - station.at(low));
-            return column.at(low) + Math.max(0, Math.min(1, share)) * (column.at(high) - column.at(low));
+            return column.at(station, s);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.foreload.conventions.Rising;
 
 /**
  * Columns of numbers over one axis: a run as a table. The first column is the axis.
@@ -92,6 +93,16 @@ public record Trace(List<Column> columns) {
         /** The number in a row. */
         public double at(int row) {
             return values[row];
+        }
+
+        /**
+         * The number at a place between rows: straight between them, kept beyond the ends.
+         *
+         * @param axis a column of two or more rows that rises
+         * @param place in its unit; NaN there is NaN here
+         */
+        public double at(Column axis, double place) {
+            return Rising.straight(Objects.requireNonNull(axis, "axis").values, values, place);
         }
 
         /** Number of rows. */

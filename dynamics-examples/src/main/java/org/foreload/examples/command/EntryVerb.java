@@ -7,6 +7,7 @@ import org.foreload.braking.ReleaseShape;
 import org.foreload.entry.EntryResult;
 import org.foreload.examples.answer.EntryAnswer;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.NoBrakePoint;
 import org.foreload.examples.gallery.EntryPictures;
 import org.foreload.examples.output.Report;
 import org.foreload.risk.RiskStudy;
@@ -103,8 +104,7 @@ final class EntryVerb extends ReportVerb implements Driving {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw ComputationException.missed(
-                    "no brake point makes the corner with this release and this margin: give the plan a --brake-point");
+            throw ComputationException.missed(NoBrakePoint.why(study, finding));
         }
         return finding.entry().plan();
     }

@@ -7,6 +7,7 @@ import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.ReleaseShape;
 import org.foreload.examples.answer.Handover;
+import org.foreload.examples.answer.NoBrakePoint;
 import org.foreload.examples.answer.RiskAnswer;
 import org.foreload.examples.gallery.RiskPictures;
 import org.foreload.examples.output.Report;
@@ -140,7 +141,7 @@ final class RiskVerb extends ReportVerb implements Driving {
         }
         Finding finding = study.latest(braking);
         if (!finding.found()) {
-            throw ComputationException.missed("no brake point makes the corner with this release and this margin");
+            throw ComputationException.missed(NoBrakePoint.why(study, finding));
         }
         return finding.entry().plan();
     }

@@ -94,6 +94,7 @@ public record Balance(
                     chosen.time() - quickest.get().time(),
                     flaw(quickest.get())));
         }
+        reason.append(hardlySlower(axis, own, rows, chosen));
         chosen.later()
                 .ifPresent(outcome -> reason.append("; braked 10 m later it ").append(ends(outcome)));
         int index = rows.indexOf(chosen);
@@ -127,6 +128,22 @@ public record Balance(
         return some.stream()
                 .anyMatch(row -> !row.made() || lessWanted(row, chosen) || row.time() - chosen.time() > ACCURACY);
     }
+
+    /** Says so where what the car has is slower by little more than the search shows: a small change may turn that. */
+    private static String hardlySlower(BalanceAxis axis, double own, List<BalanceRow> rows, BalanceRow chosen) {
+        return quickest(rows, row -> row.value() == own && !lessWanted(row, chosen))
+                .map(row -> row.time() - chosen.time())
+                .filter(gain -> gain > 0 && gain <= HARDLY * ACCURACY)
+                .map(gain -> String.format(
+                        Locale.ROOT,
+                        "; the %s that you have is %.2f s slower, hardly more than the search shows: they nearly tie",
+                        value(axis, own, own),
+                        gain))
+                .orElse("");
+    }
+
+    /** Times what the search shows up to which a difference hardly counts: two times may be off by that. */
+    private static final double HARDLY = 2;
 
     private static String kept(double own, BalanceRow chosen) {
         return chosen.value() == own ? "Keep what you have. " : "";

@@ -32,9 +32,9 @@ public record Balance(
         String reason) {
 
     /**
-     * Difference of times, s, up to which two values are equally quick as far as the search behind each shows. With 15
-     * brake shares of four cars in three corners the best release of every shape is up to 0.08 s quicker, in the mean
-     * 0.03 s.
+     * Difference of times, s, up to which two values are equally quick as far as the search behind each shows. From a
+     * sweep of 1 722 releases in place of the standard one, 24 rows (eight brake shares each of three cars, each in
+     * another corner) come out 0.014 s quicker in the mean, 0.085 s at most, and up to 0.019 s slower.
      */
     public static final double ACCURACY = 0.1;
 

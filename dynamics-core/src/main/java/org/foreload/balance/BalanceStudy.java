@@ -1,6 +1,5 @@
 package org.foreload.balance;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -10,13 +9,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.foreload.braking.BrakePlan;
-import org.foreload.braking.Braking;
-import org.foreload.braking.Release;
-import org.foreload.braking.ReleaseShape;
-import org.foreload.braking.ReleaseShapes;
-import org.foreload.conventions.Checks;
 import org.foreload.driver.Reaction;
 import org.foreload.driver.SpeedPlan;
+import org.foreload.entry.EntryEvent;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.optimum.ShapeRanking;
@@ -26,27 +21,25 @@ import org.foreload.risk.RiskStudy;
 import org.foreload.risk.Scatter;
 import org.foreload.stability.EntryStability;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.Exploration;
+import org.foreload.strategy.Exploration.Candidate;
 import org.foreload.strategy.Finding;
-import org.foreload.strategy.Trial;
+import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
 /**
- * What a number of the car's balance does to its entries: for each value the best release from its own latest brake
- * point (one from which the car also makes the corner when it brakes a little earlier, so that luck does not count),
- * which axle locks first, and what becomes of the entry when the foot is harder or later than planned.
+ * What a number of the car's balance does to its entries: for each value the best release, with its own brake point, as
+ * {@link ShapeRanking#explore explore} finds it for that car; which axle locks first, and what becomes of the entry
+ * when the foot is harder or later than planned.
  *
  * <p>Every value is then driven with the same small scatter, and brakes so much earlier that no more of its entries
  * fail than accepted: values are compared at equal risk, and one trial that happens to fail decides nothing.
  *
- * @param peaks peak decelerations tried, as shares of what the brakes can do in a straight line before a wheel locks
- * @param ends ends of the release tried, as shares of the distance from turn-in to the apex
- * @param start start of the release, in the same share
- * @param shape shape of the release
- * @param buildUpTime time in which the foot reaches the peak, s
+ * @param releases what the search for each value begins with
  */
-public record BalanceStudy(
-        List<Double> peaks, List<Double> ends, double start, ReleaseShape shape, double buildUpTime) {
+public record BalanceStudy(SweepPlan releases) {
 
     /** How much harder a driver brakes by mistake. */
     public static final double HARDER = 1.05;
@@ -70,25 +63,14 @@ public record BalanceStudy(
 
     private static final double FARTHEST_BACK = 8;
 
-    /** Copies and checks; throws {@link org.foreload.conventions.InvalidValueException} with the field's name. */
+    /** Refuses null. */
     public BalanceStudy {
-        ReleaseShapes.checked(shape);
-        peaks = List.copyOf(Objects.requireNonNull(peaks, "peaks"));
-        ends = List.copyOf(Objects.requireNonNull(ends, "ends"));
-        Checks.positive("peaks", peaks.size());
-        Checks.positive("ends", ends.size());
-        peaks.forEach(peak -> Checks.within("peak_share", peak, 0.01, 2));
-        Checks.finite("release_start_share", start);
-        for (double end : ends) {
-            Checks.between("release_end_share", end, start, 10);
-        }
-        Objects.requireNonNull(shape, "shape");
-        Checks.notNegative("build_up_time", buildUpTime);
+        Objects.requireNonNull(releases, "releases");
     }
 
-    /** Held releases with three peaks and three ends. */
+    /** With the releases of the {@link SweepPlan#standard standard sweep}. */
     public static BalanceStudy standard() {
-        return new BalanceStudy(List.of(0.7, 0.8, 0.9), List.of(0.3, 0.6, 0.9), -0.1, ReleaseShapes.HELD, 0.25);
+        return new BalanceStudy(SweepPlan.standard());
     }
 
     /**
@@ -118,24 +100,48 @@ public record BalanceStudy(
         Objects.requireNonNull(reaction, "reaction");
         Objects.requireNonNull(sweep, "sweep");
         Car car = base.simulator().car();
-        double apex = base.apex(to -> braking(middlePeak() * base.lockLimit(), ends.get(ends.size() / 2), to));
-        Braking middle = braking(middlePeak() * base.lockLimit(), ends.get(0), apex);
-        // On a thread of the sweep, since an interrupt ends the search on that of the caller.
-        Optional<Finding> known =
-                sweep.unreported().run(List.of(middle), base::latest).get(0);
-        List<Optional<BalanceRow>> alone = known.isEmpty()
-                ? List.of()
-                : sweep.run(axis.values(), value -> {
-                    CornerStudy study = base.with(
-                            axis.parameter().with(car, value), base.simulator().driver());
-                    return best(study, apex)
-                            .map(best -> row(study, best, reaction, value))
-                            .orElseGet(() -> notMade(study, known.get().entry().plan(), value));
-                });
+        List<Optional<BalanceRow>> alone = sweep
+                .run(
+                        axis.values(),
+                        value -> alone(
+                                base.with(
+                                        axis.parameter().with(car, value),
+                                        base.simulator().driver()),
+                                value,
+                                reaction,
+                                sweep))
+                .stream()
+                .map(one -> one.flatMap(row -> row))
+                .toList();
         List<BalanceRow> rows = alone.stream().flatMap(Optional::stream).toList();
         return rows.size() < axis.values().size()
                 ? Balance.of(axis, axis.parameter().of(car), rows, false)
                 : compared(base, axis, rows, reaction, sweep.unreported());
+    }
+
+    /** The row of a value by itself; empty after a stop that left out a part of its search. */
+    private Optional<BalanceRow> alone(CornerStudy study, double value, Reaction reaction, Sweep sweep) {
+        Exploration found = ShapeRanking.compared(new ReleaseSweep(study, releases), sweep.within());
+        if (!found.complete()) {
+            return Optional.empty();
+        }
+        return Optional.of(found.best()
+                .map(best -> row(study, best.entry(), reaction, value))
+                .orElseGet(() -> notMade(study, farthest(found), value)));
+    }
+
+    /** The plan of the attempt that came farthest. */
+    private static BrakePlan farthest(Exploration found) {
+        return found.candidates().stream()
+                .map(Candidate::entry)
+                .max(Comparator.comparingDouble(BalanceStudy::end))
+                .orElseThrow()
+                .plan();
+    }
+
+    /** Station of the last that happened, m. */
+    private static double end(EntryResult entry) {
+        return entry.events().stream().mapToDouble(EntryEvent::station).max().orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** How often neighbours are compared, at most: what one has found goes so many values far. */
@@ -262,70 +268,5 @@ public record BalanceStudy(
             least = risk.failed().value() < least.failed().value() ? risk : least;
         }
         return least;
-    }
-
-    /**
-     * The best end, as a share of the way to an apex, with the middle peak, then the best peak with that end, and what
-     * is quicker near it: on a grid alone the best would jump from one of its points to the next as the car changes.
-     */
-    private Optional<EntryResult> best(CornerStudy study, double apex) {
-        double limit = study.lockLimit();
-        List<Trial> tried = new ArrayList<>();
-        for (double end : ends) {
-            tried.add(study.search().latest(braking(middlePeak() * limit, end, apex)));
-        }
-        double bestEnd = quickest(tried)
-                .map(trial -> trial.entry().plan().release().end() / apex)
-                .orElse(ends.get(0));
-        for (double peak : peaks) {
-            if (peak != middlePeak()) {
-                tried.add(study.search().latest(braking(peak * limit, bestEnd, apex)));
-            }
-        }
-        List<Finding> found = confirmed(study, tried);
-        return (found.isEmpty() ? confirmed(study, all(study, limit, apex)) : found)
-                .stream()
-                        .map(start -> ShapeRanking.refined(study, start.entry()).orElse(start))
-                        .map(Finding::entry)
-                        .min(Comparator.comparingDouble(EntryResult::time))
-                        .map(once -> ShapeRanking.refined(study, once)
-                                .map(Finding::entry)
-                                .orElse(once));
-    }
-
-    /** Descents for each value: one may end in a valley from which the next value's does not begin. */
-    private static final int DESCENTS = 2;
-
-    /** The quickest that keep the margin at full accuracy, too. */
-    private static List<Finding> confirmed(CornerStudy study, List<Trial> tried) {
-        return tried.stream()
-                .filter(Trial::met)
-                .sorted(Comparator.comparingDouble(one -> one.entry().time()))
-                .map(study.search()::confirmed)
-                .filter(Finding::found)
-                .limit(DESCENTS)
-                .toList();
-    }
-
-    /** Each peak with each end, from the last of all brake points: keeping the margin may come and go with it. */
-    private List<Trial> all(CornerStudy study, double limit, double apex) {
-        return peaks.stream()
-                .flatMap(peak -> ends.stream().map(end -> braking(peak * limit, end, apex)))
-                .map(study.search()::lastOfAll)
-                .toList();
-    }
-
-    private double middlePeak() {
-        return peaks.get(peaks.size() / 2);
-    }
-
-    private Braking braking(double peak, double end, double apex) {
-        return Braking.of(peak, buildUpTime, new Release(shape, start * apex, end * apex));
-    }
-
-    private static Optional<Trial> quickest(List<Trial> tried) {
-        return tried.stream()
-                .filter(Trial::met)
-                .min(Comparator.comparingDouble(one -> one.entry().time()));
     }
 }

@@ -165,7 +165,7 @@ class EntryRecorder {
         slowed = slowed || to >= brakeOn && !pushed;
         boolean entering = to <= simulator.apex() || minimumSpeedAt > from;
         if (to >= brakeOn) {
-            fullness.wheels(wheels, slowed && !(driven && braked()), entering);
+            fullness.wheels(wheels, seen[EntryState.BRAKE], slowed && !(driven && braked()), entering);
         }
         if (slowed && entering) {
             fullness.tipping(wheels, equations.tippingUse(wheels));

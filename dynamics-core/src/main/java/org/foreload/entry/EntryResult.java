@@ -129,14 +129,35 @@ public record EntryResult(
      * after the brake point, or the brake outweighs it. It ends where the throttle comes, at the latest at the apex, or
      * at the slowest point where that lies beyond it.
      *
-     * @param front friction that the front axle still had at its fullest, as a share of all it had; on the way in
-     * @param rear the same for the rear axle
+     * @param onBrake what the axles had left while the brake was on
+     * @param offBrake what they had left before and after that
      * @param rollOver lateral force that the car could still have answered to without its inner wheels leaving the
      *     road, as a share of all that it could, where that was least; on the way in, but up to the apex even where the
      *     throttle has come; NaN where an axle was nearer to its limit there
      * @param edge distance, m, between the CG and the edge of the track where they came closest; negative beyond it
      */
-    public record Margins(double front, double rear, double rollOver, double edge) {
+    public record Margins(AxleMargins onBrake, AxleMargins offBrake, double rollOver, double edge) {
+
+        /** Refuses null. */
+        public Margins {
+            Objects.requireNonNull(onBrake, "onBrake");
+            Objects.requireNonNull(offBrake, "offBrake");
+        }
+
+        /** What the axles left unused wherever the brake was on or off; shares, and m. */
+        public Margins(double front, double rear, double rollOver, double edge) {
+            this(new AxleMargins(front, rear), new AxleMargins(front, rear), rollOver, edge);
+        }
+
+        /** Friction that the front axle still had at its fullest, as a share of all it had; on the way in. */
+        public double front() {
+            return Math.min(onBrake.front(), offBrake.front());
+        }
+
+        /** The same for the rear axle. */
+        public double rear() {
+            return Math.min(onBrake.rear(), offBrake.rear());
+        }
 
         /**
          * What came closest to its limit: an axle, or the car to rolling over; the axles where they are equally near.
@@ -146,14 +167,23 @@ public record EntryResult(
          * @throws org.foreload.conventions.InvalidValueException if one of them is NaN
          */
         public Limit fullest(double keptFront, double keptRear) {
-            double leftFront = front - Checks.number("kept_front", keptFront);
-            double leftRear = rear - Checks.number("kept_rear", keptRear);
+            double leftFront = front() - Checks.number("kept_front", keptFront);
+            double leftRear = rear() - Checks.number("kept_rear", keptRear);
             if (rollOver < leftFront && rollOver < leftRear) {
                 return Limit.ROLL_OVER;
             }
             return leftFront <= leftRear ? Limit.FRONT_AXLE : Limit.REAR_AXLE;
         }
     }
+
+    /**
+     * What the axles left unused on a stretch of the way in.
+     *
+     * @param front friction that the front axle still had at its fullest, as a share of all it had; 1 where there was
+     *     no such stretch
+     * @param rear the same for the rear axle
+     */
+    public record AxleMargins(double front, double rear) {}
 
     /** What limits an entry. */
     public enum Limit {

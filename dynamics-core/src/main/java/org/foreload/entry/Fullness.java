@@ -1,5 +1,6 @@
 package org.foreload.entry;
 
+import java.util.Arrays;
 import org.foreload.bicycle.WheelForces;
 import org.foreload.conventions.Bounds;
 import org.foreload.path.Path;
@@ -10,13 +11,19 @@ import org.foreload.path.Path;
  */
 final class Fullness {
 
+    /** Place of the front axle's use while the brake is on, and once it is off; the rear axle's comes after it. */
+    private static final int ON_BRAKE = 0;
+
+    private static final int OFF_BRAKE = 2;
+
+    /** Brake force over mass, m/s², below which the brake counts as off: it fades away for some metres. */
+    private static final double LEAST_BRAKE = 0.05;
+
     private final Path path;
     private final boolean antiLock;
     private boolean slowed;
-    private double frontSoFar;
-    private double rearSoFar;
-    private double front;
-    private double rear;
+    private final double[] soFar = new double[OFF_BRAKE + 2];
+    private final double[] onTheWayIn = new double[OFF_BRAKE + 2];
     private double tipping;
     private boolean tipsFirst;
     private double edge = Double.POSITIVE_INFINITY;
@@ -36,22 +43,21 @@ final class Fullness {
     /**
      * Takes in what the wheels carry from the brake point on.
      *
+     * @param brake brake force over mass, m/s²
      * @param slows whether the throttle has gone, or the brake outweighed it, and has not come again
      * @param entering whether the way in still lasts here; where it lasts on, what came before counts too
      */
-    void wheels(WheelForces wheels, boolean slows, boolean entering) {
+    void wheels(WheelForces wheels, double brake, boolean slows, boolean entering) {
         if (slows && !slowed) {
             slowed = true;
-            frontSoFar = 0;
-            rearSoFar = 0;
-            front = 0;
-            rear = 0;
+            Arrays.fill(soFar, 0);
+            Arrays.fill(onTheWayIn, 0);
         }
-        frontSoFar = Bounds.larger(frontSoFar, bound(wheels, 0));
-        rearSoFar = Bounds.larger(rearSoFar, bound(wheels, 2));
+        int front = brake > LEAST_BRAKE ? ON_BRAKE : OFF_BRAKE;
+        soFar[front] = Bounds.larger(soFar[front], bound(wheels, 0));
+        soFar[front + 1] = Bounds.larger(soFar[front + 1], bound(wheels, 2));
         if (entering && (slows || !slowed)) {
-            front = frontSoFar;
-            rear = rearSoFar;
+            System.arraycopy(soFar, 0, onTheWayIn, 0, soFar.length);
         }
     }
 
@@ -79,7 +85,12 @@ final class Fullness {
 
     EntryResult.Margins margins() {
         double rollOver = tipsFirst ? Bounds.larger(1 - tipping, 0) : Double.NaN;
-        return new EntryResult.Margins(Bounds.larger(1 - front, 0), Bounds.larger(1 - rear, 0), rollOver, edge);
+        return new EntryResult.Margins(left(ON_BRAKE), left(OFF_BRAKE), rollOver, edge);
+    }
+
+    private EntryResult.AxleMargins left(int front) {
+        return new EntryResult.AxleMargins(
+                Bounds.larger(1 - onTheWayIn[front], 0), Bounds.larger(1 - onTheWayIn[front + 1], 0));
     }
 
     /**

@@ -4,7 +4,9 @@ import java.util.Objects;
 import java.util.stream.DoubleStream;
 import org.foreload.braking.Braking;
 import org.foreload.entry.EntryResult;
+import org.foreload.entry.EntryResult.Margins;
 import org.foreload.entry.Outcome;
+import org.foreload.strategy.Allowance;
 import org.foreload.strategy.BrakePointSearch;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Excess;
@@ -55,13 +57,24 @@ public final class LockReserve {
     }
 
     /**
-     * How far an entry goes beyond drift, edge, front, rear and lock; below zero what it has left. To a lock it must
-     * keep nearly the reserve: the entry with a hard foot has the last word.
+     * How far an entry goes beyond drift, edge, front and rear while the brake is on, front and rear while it is off,
+     * and lock; below zero what it has left. An axle is fullest once on the brake and once more where the line is
+     * tightest: two limits, since the larger of both changes with a kink along which neither slope leads. To a lock an
+     * entry must keep nearly the reserve: the entry with a hard foot has the last word.
      */
     double[] limits(Trial trial) {
         Excess excess = trial.excess();
-        double lock = Excess.SHARE_WEIGHT * (KEPT * wanted - trial.entry().lockReserve());
-        return new double[] {excess.drift(), excess.edge(), excess.front(), excess.rear(), lock};
+        Allowance allowance = study.allowance();
+        Margins margins = trial.entry().margins();
+        return new double[] {
+            excess.drift(),
+            excess.edge(),
+            allowance.beyondFront(margins.onBrake().front()),
+            allowance.beyondRear(margins.onBrake().rear()),
+            allowance.beyondFront(margins.offBrake().front()),
+            allowance.beyondRear(margins.offBrake().rear()),
+            Excess.SHARE_WEIGHT * (KEPT * wanted - trial.entry().lockReserve())
+        };
     }
 
     /**

@@ -97,8 +97,23 @@ public final class ShapeRanking {
     }
 
     /**
-     * The same, without what other plans have in hand: what the search for the best release goes on from, so that it
-     * never ends behind.
+     * The same best as that of {@link #explore}, without what other plans have in hand.
+     *
+     * @param releases car, corner, driver and margin, and the releases to begin with
+     * @param sweep on how many threads, and who watches the progress
+     * @throws org.foreload.conventions.InvalidValueException if the corner has no bend
+     */
+    public static Exploration compared(ReleaseSweep releases, Sweep sweep) {
+        Objects.requireNonNull(releases, "releases");
+        Objects.requireNonNull(sweep, "sweep");
+        Exploration grid = releases.coarse(sweep, SweepMemory.NONE);
+        Quicker quicker = quicker(releases.study(), grid, sweep.unreported());
+        return releases.compared(grid, quicker.found(), quicker.left());
+    }
+
+    /**
+     * The same from a grid that is known: what the search for the best release goes on from, so that it never ends
+     * behind.
      *
      * @param rounds counts the entries that refine the sweep
      */

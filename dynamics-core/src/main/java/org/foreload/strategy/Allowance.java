@@ -51,8 +51,8 @@ public record Allowance(double drift, double edge, double front, double rear, do
                 ? new Excess(
                         entry.farthestOffset() / drift - 1,
                         edge - margins.edge(),
-                        lack(front, margins.front()),
-                        lack(rear, margins.rear()),
+                        beyondFront(margins.front()),
+                        beyondRear(margins.rear()),
                         -Excess.SHARE_WEIGHT * entry.lockReserve())
                 : Excess.NOT_MADE;
         return new Trial(entry.plan().brakePoint(), entry, excess);
@@ -65,6 +65,18 @@ public record Allowance(double drift, double edge, double front, double rear, do
                 && entry.limit() != EntryResult.Limit.LOCK
                 && entry.limit() != EntryResult.Limit.TRACK_EDGE;
         return fullest ? entry.margins().fullest(front, rear) : entry.limit();
+    }
+
+    /**
+     * How far what the front axle has left, as a share of its friction, goes beyond this margin: see {@link Excess}.
+     */
+    public double beyondFront(double left) {
+        return lack(front, left);
+    }
+
+    /** The same for the rear axle. */
+    public double beyondRear(double left) {
+        return lack(rear, left);
     }
 
     private static double lack(double asked, double left) {

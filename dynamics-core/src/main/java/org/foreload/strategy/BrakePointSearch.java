@@ -8,6 +8,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
+import org.foreload.conventions.Checks;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.EntrySimulator;
 import org.foreload.ideal.IdealProfile;
@@ -93,9 +94,11 @@ public final class BrakePointSearch {
      * @param braking how the driver brakes
      * @param guess brake point, m; the nearer it is, the fewer trials
      * @return the entry from there, computed coarsely; if there is none, the one that came closest
+     * @throws org.foreload.conventions.InvalidValueException if the guess is not a finite number
      */
     public Trial latest(Braking braking, double guess) {
         Objects.requireNonNull(braking, "braking");
+        Checks.finite("guess", guess);
         return latest(walk(braking, last(braking), FARTHEST, this::trial), braking, guess);
     }
 

@@ -43,7 +43,16 @@ public final class Sweep {
 
     /** The same threads and the same stop, without a progress report. */
     public Sweep unreported() {
-        return new Sweep(threads, new Progress() {
+        return unreported(threads);
+    }
+
+    /** The same stop, for sweeps that run within one case of this one: on its thread, and without a report. */
+    public Sweep within() {
+        return unreported(1);
+    }
+
+    private Sweep unreported(int on) {
+        return new Sweep(on, new Progress() {
             @Override
             public void update(int done, int total) {
                 // Not passed on.

@@ -18,6 +18,7 @@ import org.foreload.entry.Outcome;
 import org.foreload.entry.SimulationSettings;
 import org.foreload.grip.Axle;
 import org.foreload.optimum.SampleStudies;
+import org.foreload.optimum.ShapeRanking;
 import org.foreload.parameter.Parameter;
 import org.foreload.path.Corner;
 import org.foreload.pedal.LockingRamp;
@@ -28,6 +29,8 @@ import org.foreload.stability.Scenes;
 import org.foreload.strategy.Allowance;
 import org.foreload.strategy.CornerStudy;
 import org.foreload.strategy.Finding;
+import org.foreload.strategy.ReleaseSweep;
+import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Proportion;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Aerodynamics;
@@ -38,14 +41,18 @@ import org.junit.jupiter.api.Test;
 /** The balance study on one car with few values, and its recommendation on made-up rows. */
 class BalanceStudyTest {
 
-    private static final BalanceStudy ONE_RELEASE =
-            new BalanceStudy(List.of(0.8), List.of(0.3), -0.1, ReleaseShapes.LINEAR, 0.25);
+    private static final BalanceStudy ONE_RELEASE = linear(0.3);
 
     private static final CornerStudy STUDY = study(Scenes.medium());
 
     /** From a share that locks the rear first to one that brakes with the front wheels alone. */
     private static final Balance WIDE =
             ONE_RELEASE.run(STUDY, new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.70, 0.82, 0.98)), Sweep.quiet());
+
+    private static BalanceStudy linear(double end) {
+        return new BalanceStudy(
+                new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.8), List.of(-0.1), List.of(end), 0.25));
+    }
 
     /** In steps ten times as large as usual: what is compared here is driven by the same simulator. */
     private static CornerStudy study(Corner corner) {
@@ -103,10 +110,9 @@ class BalanceStudyTest {
     /** A release with which the car makes the corner is no quicker than the best: so no neighbour's is. */
     @Test
     void noValueIsSlowerThanWithTheReleaseOfItsNeighbour() {
-        CornerStudy study = SampleStudies.coarse(Scenes.frontHeavy(), SampleStudies.shortCorner());
-        List<BalanceRow> rows = BalanceStudy.standard()
+        List<BalanceRow> rows = ONE_RELEASE
                 .run(
-                        study,
+                        STUDY,
                         new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.78, 0.8, 0.82)),
                         new Sweep(2, Sweep.Progress.SILENT))
                 .rows();
@@ -115,13 +121,23 @@ class BalanceStudyTest {
             for (BalanceRow other : rows.subList(Math.max(0, i - 1), Math.min(rows.size(), i + 2))) {
                 BrakePlan plan = other.best().plan();
                 Finding same =
-                        study.with(row.car(), study.simulator().driver()).latest(plan.braking(), plan.brakePoint());
+                        STUDY.with(row.car(), STUDY.simulator().driver()).latest(plan.braking(), plan.brakePoint());
                 assertTrue(
                         !same.found() || row.time() <= same.entry().time() + 1e-9,
                         row.value() + " takes " + row.time() + ", with the release of " + other.value() + " "
                                 + same.entry().time());
             }
         }
+    }
+
+    /** One search for all: the car's own value has the release that explore finds for the car, or a quicker one. */
+    @Test
+    void theOwnValueIsThatOfExplore() {
+        ReleaseSweep sweep = new ReleaseSweep(STUDY, ONE_RELEASE.releases());
+        EntryResult explored =
+                ShapeRanking.explore(sweep, Sweep.quiet()).best().orElseThrow().entry();
+        EntryResult own = WIDE.rows().get(1).best();
+        assertTrue(own.plan().equals(explored.plan()) || own.time() < explored.time(), own + " and " + explored);
     }
 
     @Test
@@ -152,8 +168,8 @@ class BalanceStudyTest {
      */
     @Test
     void inAnSTheBrakeIsReleasedIntoTheFirstBend() {
-        BalanceStudy half = new BalanceStudy(List.of(0.8), List.of(0.8), -0.1, ReleaseShapes.LINEAR, 0.25);
-        BalanceRow row = half.run(
+        BalanceRow row = linear(0.8)
+                .run(
                         study(SampleStudies.twoBends()),
                         new BalanceAxis(BalanceAxis.BRAKE_SHARE, List.of(0.82, 0.9)),
                         Sweep.quiet())
@@ -270,6 +286,9 @@ class BalanceStudyTest {
                 balance(row(0.6, 17.3, Axle.FRONT, 0), row(0.7, far, Axle.FRONT, 0), row(0.8, 17.1, Axle.FRONT, 0));
         assertEquals(0.8, changed.recommended().orElseThrow().value());
         assertTrue(changed.reason().startsWith("A front brake share of 0.80 is the quickest"), changed.reason());
+        assertTrue(changed.reason().contains("the 0.700 that you have is 0.11 s slower, hardly"), changed.reason());
+        Balance clear = balance(row(0.7, 17.1 + 2.1 * Balance.ACCURACY, Axle.FRONT, 0), row(0.8, 17.1, Axle.FRONT, 0));
+        assertFalse(clear.reason().contains("tie"), clear.reason());
         assertEquals(
                 0.8,
                 balance(row(0.7, near, Axle.REAR, 0), row(0.8, 17.1, Axle.FRONT, 0))
@@ -374,16 +393,6 @@ class BalanceStudyTest {
         for (int i = 1; i < shares.size(); i++) {
             assertEquals(shares.get(2) + 0.04 * (i - 2), shares.get(i), 1e-12);
         }
-    }
-
-    @Test
-    void aStudyWithoutReleaseIsRefused() {
-        List<Double> one = List.of(0.3);
-        assertThrows(NullPointerException.class, () -> new BalanceStudy(one, one, -0.1, null, 0.25));
-        assertThrows(InvalidValueException.class, () -> new BalanceStudy(one, one, -0.1, ReleaseShapes.LINEAR, -5));
-        InvalidValueException start = assertThrows(
-                InvalidValueException.class, () -> new BalanceStudy(one, one, Double.NaN, ReleaseShapes.LINEAR, 0.25));
-        assertEquals("release_start_share", start.field());
     }
 
     @Test

@@ -51,6 +51,38 @@ class WayInTest {
     }
 
     /**
+     * What an axle has left is read off the profile for two stretches: while the brake asks for something, and from
+     * where it has come off to where the throttle comes.
+     */
+    @Test
+    void whatIsLeftOnTheBrakeAndOffItIsKeptApart() {
+        BrakePlan early =
+                Braking.of(8, 0.2, new Release(ReleaseShapes.LINEAR, -20, 2)).from(-112);
+        EntryResult entry =
+                SampleRun.simulator(STRONG, SampleEntries.medium(30)).run(early);
+        assertTrue(entry.made(), entry.outcome().toString());
+        Trace trace = entry.profile().orElseThrow();
+        double off = early.release().end() + 5;
+        double throttle = entry.event(EntryEvent.Kind.PICK_UP).orElseThrow().station();
+        assertTrue(throttle > off + 2, "throttle at " + throttle);
+        EntryResult.Margins margins = entry.margins();
+        double front = most(trace, "front_utilisation", early.brakePoint() + 8, off);
+        double rear = most(trace, "rear_utilisation", early.brakePoint() + 8, off);
+        assertEquals(1 - front, margins.onBrake().front(), 0.01);
+        assertEquals(1 - rear, margins.onBrake().rear(), 0.01);
+        assertEquals(
+                1 - most(trace, "front_utilisation", off, throttle),
+                margins.offBrake().front(),
+                0.01);
+        assertEquals(
+                1 - most(trace, "rear_utilisation", off, throttle),
+                margins.offBrake().rear(),
+                0.01);
+        assertTrue(Math.abs(margins.onBrake().rear() - margins.offBrake().rear()) > 0.03, margins.toString());
+        assertEquals(Math.min(1 - front, margins.offBrake().front()), margins.front(), 0.01);
+    }
+
+    /**
      * A dab that never outweighs the throttle, and then a foot that holds the car at its limit: it has no more left
      * than the same entry without the brake, and not all of it.
      */

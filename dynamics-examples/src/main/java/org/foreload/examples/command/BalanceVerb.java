@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
                     + "hard or too late.",
             "",
             "With too little brake in front the unloaded rear wheels lock first and the car spins; with too much the front "
-                    + "wheels, which must also steer, do all the work. For each share the best release is found, from the latest "
+                    + "wheels, which must also steer, do all the work. For each share the best release is found, as explore finds it, from the latest "
                     + "brake point with which at most one entry in ten fails when driver and grip scatter a little. Roll stiffness, CG height and downforce "
                     + "can be swept the same way."
         },
@@ -46,7 +46,7 @@ import picocli.CommandLine.Option;
             "In the answer: failure share is the part of 32 entries that fail when driver and grip scatter a little; outcome if "
                     + "harder is that of the same entry braked 5 %% harder, outcome if later that of one braked 10 m later. "
                     + "Adhesion is the friction that each axle would need in a straight line; where the rear needs more than the "
-                    + "front, the rear locks first. The sweep takes some seconds.",
+                    + "front, the rear locks first. The sweep takes some ten seconds.",
             "",
             "Example:  foreload balance --demo-car road --from 0.7 --to 0.9 --values 5",
             "",

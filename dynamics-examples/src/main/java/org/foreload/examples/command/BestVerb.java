@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
             "Simple shapes are searched first, as explore does, then free ones, each search from another of the best of "
                     + "these. The spread is between the slowest and the quickest of the searches: where it is large, they "
                     + "end in different valleys, and another may hide a quicker release. The answer is never slower than that "
-                    + "of explore with the same margin and line. It says how much quicker the release is than straight-line braking, "
+                    + "of explore with the same margin and line, unless you give explore a finer sweep or shapes of your own. It says how much quicker the release is than straight-line braking, "
                     + "where along the line, and where the entry loses to perfect hands and feet, which are bound by the "
                     + "same lags; with --why, what makes up the time above the ideal bound. --restarts 0 is quicker. Ctrl-C "
                     + "stops the search and shows the best so far."

@@ -17,6 +17,7 @@ import org.foreload.examples.picture.Style;
 import org.foreload.examples.picture.XyChart;
 import org.foreload.grip.BrakeDistribution;
 import org.foreload.strategy.CornerStudy;
+import org.foreload.strategy.SweepPlan;
 import org.foreload.study.Sweep;
 import org.foreload.vehicle.Car;
 
@@ -42,7 +43,8 @@ public final class BrakeBalance {
     static Balance balance() {
         Car car = Demos.car("car", "light").value();
         CornerStudy study = CornerStudy.of(car, Demos.corner("corner", "medium").value());
-        BalanceStudy balance = new BalanceStudy(List.of(0.8), List.of(0.6), -0.1, ReleaseShapes.LINEAR, 0.25);
+        BalanceStudy balance = new BalanceStudy(
+                new SweepPlan(List.of(ReleaseShapes.LINEAR), List.of(0.8), List.of(-0.1), List.of(0.6), 0.25));
         return balance.run(study, BalanceAxis.evenly(BalanceAxis.BRAKE_SHARE, 0.5, 0.9, 5), Sweep.quiet());
     }
 

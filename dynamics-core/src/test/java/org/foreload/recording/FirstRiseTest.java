@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.foreload.braking.BrakePlan;
 import org.foreload.braking.Braking;
 import org.foreload.braking.Release;
@@ -102,14 +103,18 @@ class FirstRiseTest {
     @ParameterizedTest
     @EnumSource(Line.class)
     void underNoiseIntervalsHoldIt(Line line) {
+        List<RecordedCorner> corners = IntStream.range(0, RUNS)
+                .mapToObj(run -> line.corner(50, 1, run, false))
+                .toList();
         for (Measure measure : List.of(Measure.TURN_IN, Measure.TURN_IN_SPEED, Measure.TRAIL_SHARE)) {
-            int held = 0;
-            double mean = 0;
-            for (int run = 0; run < RUNS; run++) {
-                Estimate found = line.corner(50, 1, run, false).get(measure);
-                held += found.holds(line.truth(measure)) ? 1 : 0;
-                mean += (found.value() - line.truth(measure)) / RUNS;
-            }
+            double truth = line.truth(measure);
+            long held = corners.stream()
+                    .filter(corner -> corner.get(measure).holds(truth))
+                    .count();
+            double mean = corners.stream()
+                    .mapToDouble(corner -> corner.get(measure).value() - truth)
+                    .average()
+                    .orElseThrow();
             assertTrue(held >= FEWEST, measure.field() + ": " + held + " of " + RUNS);
             assertEquals(0, mean, measure == Measure.TURN_IN ? 1 : 0.5, measure.field());
         }

@@ -64,7 +64,6 @@ class RiskStudyTest {
         assertEquals(one, risks.of(LATEST));
     }
 
-    /** Seeing that one arrives too fast, and braking more, saves entries that fail otherwise. */
     /** Two entries of thirty-two say nothing of one in twenty: after a stop there is no answer, or one by name. */
     @Test
     void afterAStopThereIsNoAnswerButWhatIsAskedForByName() {
@@ -100,6 +99,7 @@ class RiskStudyTest {
         assertEquals(0.05, Math.sqrt(sum / count), 0.0005);
     }
 
+    /** Seeing that one arrives too fast, and braking more, saves entries that fail otherwise. */
     @Test
     void aFootThatReactsFailsLess() {
         int reacting = risk(Scatter.NOVICE, 64, 2, LATEST).failed().count();

@@ -258,7 +258,7 @@ public record BalanceStudy(SweepPlan releases) {
     }
 
     /** The risk from the latest brake point that keeps it within what is accepted, or else the least found. */
-    private static Risk atEqualRisk(RiskStudy risks, BrakePlan latest) {
+    static Risk atEqualRisk(RiskStudy risks, BrakePlan latest) {
         Risk least = risks.of(latest);
         double start = risks.study().simulator().corner().path().start();
         for (double back = BACK_STEP;

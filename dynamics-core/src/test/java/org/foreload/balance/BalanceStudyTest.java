@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.foreload.braking.BrakePlan;
+import org.foreload.braking.Braking;
+import org.foreload.braking.Release;
 import org.foreload.braking.ReleaseShapes;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.driver.DriverSettings;
+import org.foreload.driver.Reaction;
 import org.foreload.entry.EntryResult;
 import org.foreload.entry.MadeUpEntry;
 import org.foreload.entry.Outcome;
@@ -362,6 +365,28 @@ class BalanceStudyTest {
             Risk again = new RiskStudy(own, Scatter.EXPERT, 32, 1).of(row.best().plan());
             assertEquals(row.failureShare(), again.failed().value());
         }
+    }
+
+    /**
+     * Some metres beyond the latest brake point a driver who mends nothing fails more often than accepted: from there a
+     * row brakes earlier, metre by metre, and no earlier than that takes.
+     */
+    @Test
+    void whoFailsTooOftenBrakesEarlierByAsMuchAsItTakes() {
+        CornerStudy study = SampleStudies.coarse(Scenes.frontHeavy(), SampleStudies.shortCorner())
+                .with(Allowance.NO_MARGIN);
+        Braking braking = Braking.of(0.8 * study.lockLimit(), 0.25, new Release(ReleaseShapes.LINEAR, -3, 12));
+        RiskStudy risks = new RiskStudy(study, Scatter.EXPERT, Reaction.NONE, 32, 1);
+        double point = study.search().latest(braking).point();
+        while (risks.of(braking.from(point)).failed().value() <= BalanceStudy.ACCEPTED) {
+            point++;
+        }
+        BrakePlan latest = braking.from(point + 1);
+        Risk equal = BalanceStudy.atEqualRisk(risks, latest);
+        assertTrue(equal.failed().value() <= BalanceStudy.ACCEPTED, "fails " + equal.failed());
+        double back = latest.brakePoint() - equal.plan().brakePoint();
+        assertEquals(2, back, 1e-9);
+        assertEquals(equal.plan(), BalanceStudy.atEqualRisk(risks, equal.plan()).plan(), "who is safe stays");
     }
 
     /** The law of parameters: a number that was put in is read back, and nothing else changes. */

@@ -101,10 +101,7 @@ record CombinedSlip(SlipCurve curve, double lateral) {
             } else {
                 bottom = x;
             }
-            // Half of the derivative of the excess over x, and half of the derivative of that.
-            double rise = secant * (slope * rest + secant * x);
-            double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
-            double step = -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
+            double step = halley(x, rest, secant, slope, bend, excess);
             if (Math.abs(step) <= CLOSE * x) {
                 return y * (secant + step * (slope + 0.5 * step * bend));
             }
@@ -112,6 +109,15 @@ record CombinedSlip(SlipCurve curve, double lateral) {
             x = next > bottom && next < top ? next : (bottom + top) / 2;
         }
         return y * curve.secant(x);
+    }
+
+    /**
+     * Halley's step to the root of the excess, of which rise and turn are half the first and second derivative over x.
+     */
+    private static double halley(double x, double rest, double secant, double slope, double bend, double excess) {
+        double rise = secant * (slope * rest + secant * x);
+        double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
+        return -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
     }
 
     /** One over the longitudinal share with which a brush that slips sideways by y begins to slide wholly. */
@@ -156,9 +162,7 @@ record CombinedSlip(SlipCurve curve, double lateral) {
             } else {
                 bottom = x;
             }
-            double rise = secant * (slope * rest + secant * x);
-            double turn = slope * (slope * rest + 4 * secant * x) + secant * (bend * rest + secant);
-            double step = -excess * rise / (2 * rise * rise - 0.5 * excess * turn);
+            double step = halley(x, rest, secant, slope, bend, excess);
             if (Math.abs(step) <= CLOSE * x) {
                 return y * (secant + step * (slope + 0.5 * step * bend));
             }

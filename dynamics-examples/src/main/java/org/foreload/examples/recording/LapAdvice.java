@@ -12,6 +12,7 @@ import org.foreload.advice.Habit;
 import org.foreload.conventions.InvalidValueException;
 import org.foreload.envelope.EnvelopeSettings;
 import org.foreload.envelope.FrictionEnvelope;
+import org.foreload.grip.BrakingGrip;
 import org.foreload.grip.GgDiagram;
 import org.foreload.recording.RecordedCorner;
 import org.foreload.study.Sweep;
@@ -91,30 +92,19 @@ public record LapAdvice(Optional<FrictionEnvelope> limits, List<CornerAdvice> co
         return new LapAdvice(shown, adviser.all(habits, sweep));
     }
 
-    /** Points of a g-g diagram from which a limit is read. */
-    private static final int POINTS = 41;
-
-    /** Limits of a car whose friction is known, at the speeds of a lap: those of its g-g diagram. */
+    /** Limits of a car whose friction is known, at the speeds of a lap: those of steady braking and cornering. */
     private static FrictionEnvelope limits(Car car, MeasuredLap lap) {
         double[] speeds = lap.run().resampled(1).column("speed_mps").values();
         double slow = Arrays.stream(speeds).min().orElseThrow();
         double fast = Arrays.stream(speeds).max().orElseThrow();
-        return FrictionEnvelope.known(slow, Math.max(slow + 1, fast), v -> lateral(car, v), v -> braking(car, v));
+        return FrictionEnvelope.known(
+                slow,
+                Math.max(slow + 1, fast),
+                v -> BrakingGrip.of(car, v).lateralAcceleration(0),
+                v -> braking(car, v));
     }
 
-    /** The most across without braking, m/s²; between two points of the diagram on their straight line. */
-    private static double lateral(Car car, double speed) {
-        List<GgDiagram.Point> rim = GgDiagram.of(car, speed, POINTS).boundary();
-        int behind = 1;
-        while (behind < rim.size() - 1 && rim.get(behind).deceleration() < 0) {
-            behind++;
-        }
-        GgDiagram.Point one = rim.get(behind - 1);
-        GgDiagram.Point other = rim.get(behind);
-        double share = -one.deceleration() / (other.deceleration() - one.deceleration());
-        return one.lateral() + Math.max(0, share) * (other.lateral() - one.lateral());
-    }
-
+    /** The hardest braking of its g-g diagram, m/s². */
     private static double braking(Car car, double speed) {
         List<GgDiagram.Point> rim = GgDiagram.of(car, speed, 2).boundary();
         return rim.get(rim.size() - 1).deceleration();
